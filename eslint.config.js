@@ -1,0 +1,25 @@
+import js from '@eslint/js';
+import { configs as litConfigs } from 'eslint-plugin-lit';
+import { configs as wcConfigs } from 'eslint-plugin-wc';
+import tseslint from 'typescript-eslint';
+
+export default tseslint.config(
+  { ignores: ['dist/', 'node_modules/', '.cache/'] },
+  js.configs.recommended,
+  ...tseslint.configs.recommendedTypeChecked,
+  litConfigs['flat/recommended'],
+  wcConfigs['flat/recommended'],
+  {
+    languageOptions: {
+      parserOptions: {
+        project: ['./tsconfig.json', './src/capture/worklet/tsconfig.json'],
+        tsconfigRootDir: import.meta.dirname,
+      },
+    },
+    rules: {
+      eqeqeq: 'error',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+    },
+  },
+);

@@ -1,0 +1,61 @@
+/** A stretch of mono sound with its place on the source's own sample-counted time axis. */
+export interface SampleBlock {
+  /** Any length >= 1, mono, nominal range -1..1; the receiver may keep it. */
+  readonly samples: Float32Array;
+  /** Frames from the source's start to the first sample. Lost frames are counted, so time never drifts. */
+  readonly startFrame: number;
+  /** True when frames between the block before and this one were lost: whatever spans the gap is void. */
+  readonly discontinuity: boolean;
+}
+
+/** What the browser says of one processing step: `unknown` where it says nothing. */
+export type ProcessingFlag = 'off' | 'on' | 'unknown';
+
+/** What was read back from the running track, not what was asked for. */
+export interface CaptureSettings {
+  readonly deviceLabel: string | null;
+  readonly channelCount: number | null;
+  readonly echoCancellation: ProcessingFlag;
+  readonly noiseSuppression: ProcessingFlag;
+  readonly autoGainControl: ProcessingFlag;
+}
+
+export type CaptureFailureCode =
+  | 'insecure-context'
+  | 'refused-by-user'
+  | 'refused-by-policy'
+  | 'no-microphone'
+  | 'microphone-busy'
+  | 'microphone-lost'
+  | 'capture-broken'
+  | 'not-audio'
+  | 'empty-recording';
+
+/** A failure that the page shows: what is wrong and what to do, in whole sentences. */
+export interface CaptureFailure {
+  readonly code: CaptureFailureCode;
+  readonly message: string;
+}
+
+export type CaptureState =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'starting' }
+  | { readonly kind: 'running'; readonly sampleRateHz: number; readonly settings: CaptureSettings | null }
+  | { readonly kind: 'interrupted'; readonly message: string }
+  | { readonly kind: 'ended' }
+  | { readonly kind: 'failed'; readonly failure: CaptureFailure };
+
+export interface SoundListener {
+  /** Called in order; the first call comes after a `running` state. */
+  onBlock(block: SampleBlock): void;
+  onState(state: CaptureState): void;
+}
+
+/** Where sound comes from: the microphone, a recording or the practice column. */
+export interface SoundSource {
+  readonly kind: 'microphone' | 'recording' | 'practice';
+  /** Begins to deliver blocks; a failure arrives as a `failed` state, never as a rejected promise. */
+  start(listener: SoundListener): Promise<void>;
+  /** Ends delivery and releases the device. Safe to call at any time and twice. */
+  stop(): void;
+}

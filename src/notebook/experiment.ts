@@ -1,0 +1,54 @@
+import type { ColumnEnds, Mark } from '../marks/mark.ts';
+
+/** Everything of one experiment that is kept. SI units; ids are unique within the experiment. */
+export interface Experiment {
+  readonly schemaVersion: 1;
+  readonly id: string;
+  readonly title: string;
+  readonly createdAt: string;
+  readonly changedAt: string;
+  readonly forks: readonly Fork[];
+  readonly places: readonly Place[];
+  readonly tube: Tube;
+  readonly rule: Rule;
+  /** What is being measured now. */
+  readonly present: { readonly forkId: string; readonly placeId: string; readonly ends: ColumnEnds };
+  readonly marks: readonly Mark[];
+  /** Deleted marks, newest last, so that each can come back. */
+  readonly deletedMarks: readonly Mark[];
+  readonly note: string;
+}
+
+export interface Fork {
+  readonly id: string;
+  readonly nominalHz: number;
+  /** Standard uncertainty of the pitch where it isn't measured, Hz. */
+  readonly standardUncertaintyHz: number;
+  /** Measured pitch that replaces the stamp in the fit; null: use the stamp. */
+  readonly measuredHz: number | null;
+  readonly measuredStandardUncertaintyHz: number | null;
+}
+
+export interface Place {
+  readonly id: string;
+  readonly name: string;
+  /** null where it wasn't read. */
+  readonly temperatureC: number | null;
+  readonly temperatureStandardUncertaintyC: number;
+  readonly humidityPct: number | null;
+  readonly pressurePa: number | null;
+}
+
+export interface Tube {
+  /** Inside diameter; null where it wasn't measured. */
+  readonly diameterM: number | null;
+  /** Longest column that the tube allows, m. */
+  readonly travelM: number;
+}
+
+export interface Rule {
+  /** Standard uncertainty of one reading, resonance location included, m. */
+  readonly readingStandardUncertaintyM: number;
+  /** Reading at zero column length, m: taken off every length. */
+  readonly zeroOffsetM: number;
+}

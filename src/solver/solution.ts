@@ -1,0 +1,111 @@
+import type { ColumnEnds } from '../marks/mark.ts';
+
+/** Air in the column. */
+export interface AirState {
+  readonly temperatureC: number;
+  readonly temperatureStandardUncertaintyC: number;
+  /** Relative humidity, 0..100 %. */
+  readonly humidityPct: number;
+  readonly humidityStandardUncertaintyPct: number;
+  readonly pressurePa: number;
+  readonly pressureStandardUncertaintyPa: number;
+  /** Mole fraction, e.g. 0.0004. */
+  readonly co2MoleFraction: number;
+  readonly co2StandardUncertainty: number;
+}
+
+/** One measured length as the solver takes it: SI, zero offset taken off. */
+export interface SolverMark {
+  /** Name by which the result refers to it: a mark's id or a row number. */
+  readonly key: string;
+  /** Marks of one fork share its frequency error. */
+  readonly forkKey: string;
+  readonly frequencyHz: number;
+  readonly frequencyStandardUncertaintyHz: number;
+  readonly ends: ColumnEnds;
+  readonly lengthM: number;
+  /** The other side of a bracket; null where one length was read. */
+  readonly otherLengthM: number | null;
+  /** Reading and location of the resonance together. */
+  readonly lengthStandardUncertaintyM: number;
+  /** Inside radius of the tube; null where it wasn't given. */
+  readonly radiusM: number | null;
+  /** Radius at the other open end of a telescoping tube; null: the same. */
+  readonly otherRadiusM: number | null;
+  readonly air: AirState | null;
+  readonly place: string;
+  /** Order that the user fixed. */
+  readonly order: number | null;
+}
+
+/** Errors that all marks have in common. */
+export interface RuleErrors {
+  /** Standard uncertainty of the rule's zero, m. */
+  readonly zeroStandardUncertaintyM: number;
+  /** Relative standard uncertainty of the rule's scale. */
+  readonly scaleStandardUncertainty: number;
+}
+
+export interface SolvedMark {
+  readonly key: string;
+  readonly order: number;
+  /** 0..1. */
+  readonly orderConfidence: number;
+  /** Next best order and why it lost; null where none was near. */
+  readonly runnerUp: { readonly order: number; readonly reason: string } | null;
+  /** Measured minus fitted length, m. */
+  readonly residualM: number;
+  readonly outlier: boolean;
+  /** Likely cause where it is an outlier. */
+  readonly cause: string | null;
+}
+
+export interface SolverWarning {
+  readonly code: string;
+  readonly message: string;
+}
+
+/** One line of the uncertainty budget. */
+export interface BudgetLine {
+  readonly quantity: string;
+  readonly standardUncertainty: number;
+  readonly unit: string;
+  /** Partial derivative of the speed, in m/s per `unit`; null for a line that is already in m/s. */
+  readonly sensitivity: number | null;
+  readonly contributionMps: number;
+  readonly degreesOfFreedom: number;
+}
+
+/** One step of the working: a formula, the numbers put in, and the result, ready to print. */
+export interface WorkingStep {
+  readonly title: string;
+  readonly formula: string;
+  readonly numbers: string;
+  readonly result: string;
+}
+
+/** The speed of sound at one place. */
+export interface Solution {
+  readonly place: string;
+  /** Free air. */
+  readonly speedMps: number;
+  readonly standardUncertaintyMps: number;
+  readonly expandedUncertaintyMps: number;
+  readonly coverageFactor: number;
+  readonly effectiveDegreesOfFreedom: number;
+  readonly endCorrectionM: number;
+  readonly endCorrectionStandardUncertaintyM: number;
+  readonly endCorrectionSource: 'measured' | 'theory' | 'assumed';
+  readonly theory: { readonly speedMps: number; readonly standardUncertaintyMps: number } | null;
+  readonly marks: readonly SolvedMark[];
+  readonly budget: readonly BudgetLine[];
+  readonly working: readonly WorkingStep[];
+  readonly warnings: readonly SolverWarning[];
+}
+
+/** No speed can be given; the warnings say why and what to do. */
+export interface NoSolution {
+  readonly place: string;
+  readonly speedMps: null;
+  readonly warnings: readonly SolverWarning[];
+}

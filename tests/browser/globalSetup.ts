@@ -1,0 +1,21 @@
+import { build, preview } from 'vite';
+import type { TestProject } from 'vitest/node';
+import { findChromium } from './findChromium.ts';
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    chromiumPath: string;
+    pageUrl: string;
+  }
+}
+
+/** Builds the site once, serves it as a static host would, and tells the tests where the browser is. */
+export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  project.provide('chromiumPath', findChromium());
+  await build({ logLevel: 'warn' });
+  const server = await preview({ preview: { port: 0, host: '127.0.0.1' }, logLevel: 'warn' });
+  const url = server.resolvedUrls?.local[0];
+  if (url === undefined) throw new Error('The preview server gave no address.');
+  project.provide('pageUrl', url);
+  return () => server.close();
+}

@@ -1,0 +1,30 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  // Relative addresses, so that the built folder works at any path of any static host.
+  base: './',
+  build: { target: 'es2022', sourcemap: true },
+  worker: { format: 'es' },
+  test: {
+    reporters: ['default', './tests/countReporter.ts'],
+    projects: [
+      {
+        extends: true,
+        test: { name: 'unit', include: ['tests/unit/**/*.test.ts'], environment: 'happy-dom' },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          environment: 'node',
+          globalSetup: ['tests/browser/globalSetup.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          // Each page plays its sound in real time; two at once would share the two cores of a small machine.
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
