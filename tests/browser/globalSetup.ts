@@ -1,3 +1,4 @@
+import type {} from 'vitest';
 import { build, preview } from 'vite';
 import type { TestProject } from 'vitest/node';
 import { findChromium } from './findChromium.ts';
