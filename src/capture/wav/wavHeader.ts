@@ -1,0 +1,183 @@
+import { WavError } from './wavFormat.ts';
+import type { WavFormat } from './wavFormat.ts';
+
+/** Bytes that the header walk asks for; the answer is shorter where the file ends. */
+export interface ByteRange {
+  readonly offset: number;
+  readonly length: number;
+}
+
+const PCM = 0x0001;
+const FLOAT = 0x0003;
+const EXTENSIBLE = 0xfffe;
+/** What other format tags stand for, for a message that helps. */
+const CODING_NAMES: Readonly<Record<number, string>> = {
+  0x0002: 'ADPCM',
+  0x0006: 'A-law',
+  0x0007: 'µ-law',
+  0x0011: 'IMA ADPCM',
+  0x0031: 'GSM',
+  0x0050: 'MPEG',
+  0x0055: 'MP3',
+  0x00ff: 'AAC',
+};
+const CONVERT = 'Save it again as an ordinary WAV (PCM, 16 bits).';
+/** A length that a streaming writer leaves where it could not know it. */
+const UNKNOWN_LENGTH = 0xffffffff;
+/** More chunks than this before the sound mean garbage, not metadata. */
+const MAX_CHUNKS = 4096;
+
+interface Coding {
+  readonly sampleRateHz: number;
+  readonly channelCount: number;
+  readonly coding: 'pcm' | 'float';
+  readonly containerBits: WavFormat['containerBits'];
+  readonly bytesPerFrame: number;
+}
+
+/**
+ * Finds the coding and the samples of a WAV held in memory.
+ * @param bytes  the file, or its beginning when it reaches as far as the samples
+ * @param fileLength  bytes of the whole file, >= bytes.length
+ * @throws WavError when it is no WAV, is empty, is cut off before the sound or is in a coding not known here
+ * @see Microsoft, "Multiple channel audio data and WAVE files"; EBU Tech 3306 (RF64)
+ */
+export function parseWavHeader(bytes: Uint8Array, fileLength: number = bytes.length): WavFormat {
+  const walk = walkWavHeader(fileLength);
+  let step = walk.next();
+  while (step.done !== true) {
+    const { offset, length } = step.value;
+    step = walk.next(bytes.subarray(Math.min(offset, bytes.length), Math.min(offset + length, bytes.length)));
+  }
+  return step.value;
+}
+
+/**
+ * The header walk itself, which asks for the bytes that it needs and so serves memory and files alike.
+ * @param fileLength  bytes of the whole file
+ * @throws WavError as `parseWavHeader`
+ */
+export function* walkWavHeader(fileLength: number): Generator<ByteRange, WavFormat, Uint8Array> {
+  if (fileLength === 0) {
+    throw new WavError('empty-recording', 'The file is empty (0 bytes). Choose another recording.', false);
+  }
+  const start = view(yield { offset: 0, length: 12 });
+  const form = start.byteLength >= 12 ? tagAt(start, 0) : '';
+  if (form === 'RIFX') {
+    throw new WavError('not-audio', `This WAV has its bytes in the big-endian order. ${CONVERT}`, true);
+  }
+  if ((form !== 'RIFF' && form !== 'RF64' && form !== 'BW64') || tagAt(start, 8) !== 'WAVE') {
+    throw new WavError('not-audio', 'This file is not a WAV recording. Choose a sound file.', false);
+  }
+  let coding: Coding | null = null;
+  let longDataLength: number | null = null;
+  let offset = 12;
+  for (let count = 0; count < MAX_CHUNKS; count += 1) {
+    const head = view(yield { offset, length: 8 });
+    if (head.byteLength < 8) break;
+    const tag = tagAt(head, 0);
+    const declared = head.getUint32(4, true);
+    const body = offset + 8;
+    if (tag === 'data') {
+      if (coding === null) {
+        throw new WavError('not-audio', `This WAV does not say how its sound is coded. ${CONVERT}`, true);
+      }
+      const length = declared === UNKNOWN_LENGTH ? longDataLength : declared;
+      return placeSamples(coding, body, length, fileLength);
+    }
+    if (tag === 'fmt ') coding = parseCoding(view(yield { offset: body, length: Math.min(declared, 40) }));
+    if (tag === 'ds64' && declared >= 16) {
+      const sizes = view(yield { offset: body, length: 16 });
+      if (sizes.byteLength === 16) longDataLength = Number(sizes.getBigUint64(8, true));
+    }
+    // Chunks begin at even offsets: an odd one is followed by a byte of padding.
+    offset = body + declared + (declared % 2);
+  }
+  throw new WavError(
+    'empty-recording',
+    'The WAV ends before its sound begins: it was cut off or never finished. Copy the file again or choose another.',
+    true,
+  );
+}
+
+function parseCoding(fmt: DataView): Coding {
+  if (fmt.byteLength < 16) {
+    throw new WavError('not-audio', 'The WAV is cut off within its header. Copy the file again.', true);
+  }
+  let tag = fmt.getUint16(0, true);
+  const channelCount = fmt.getUint16(2, true);
+  const sampleRateHz = fmt.getUint32(4, true);
+  const bytesPerFrame = fmt.getUint16(12, true);
+  const bits = fmt.getUint16(14, true);
+  // The extensible form holds the real tag in the first two bytes of its sub-format.
+  if (tag === EXTENSIBLE && fmt.byteLength >= 26) tag = fmt.getUint16(24, true);
+  if (tag !== PCM && tag !== FLOAT) {
+    const name = CODING_NAMES[tag] ?? `number ${tag}`;
+    throw new WavError(
+      'not-audio',
+      `This WAV is coded as ${name}, which can’t be read here. ${CONVERT}`,
+      true,
+    );
+  }
+  if (channelCount < 1 || channelCount > 64) {
+    throw new WavError(
+      'not-audio',
+      `This WAV claims ${channelCount} channels (1 to 64 are possible). ${CONVERT}`,
+      true,
+    );
+  }
+  if (sampleRateHz < 4000 || sampleRateHz > 768_000) {
+    throw new WavError(
+      'not-audio',
+      `This WAV claims a sample rate of ${sampleRateHz} Hz (4000 to 768000 are possible). ${CONVERT}`,
+      true,
+    );
+  }
+  const containerBits = (bytesPerFrame / channelCount) * 8;
+  const known: readonly number[] = tag === PCM ? [8, 16, 24, 32] : [32, 64];
+  if (!known.includes(containerBits) || bits < 1 || bits > containerBits) {
+    throw new WavError(
+      'not-audio',
+      `This WAV claims ${bits} bits a sample in ${bytesPerFrame} bytes a frame of ${channelCount} channel(s), which can’t be read. ${CONVERT}`,
+      true,
+    );
+  }
+  return {
+    sampleRateHz,
+    channelCount,
+    coding: tag === PCM ? 'pcm' : 'float',
+    containerBits: containerBits as WavFormat['containerBits'],
+    bytesPerFrame,
+  };
+}
+
+function placeSamples(
+  coding: Coding,
+  dataOffset: number,
+  declaredLength: number | null,
+  fileLength: number,
+): WavFormat {
+  const present = Math.max(0, fileLength - dataOffset);
+  // A recorder that was stopped by force leaves 0 (or all ones) where the length belongs: take what is there.
+  const unfinished = declaredLength === null || (declaredLength === 0 && present >= coding.bytesPerFrame);
+  const length = unfinished ? present : Math.min(declaredLength, present);
+  const frameCount = Math.floor(length / coding.bytesPerFrame);
+  if (frameCount === 0) {
+    throw new WavError(
+      'empty-recording',
+      'The WAV holds no sound. Record again or choose another file.',
+      true,
+    );
+  }
+  return { ...coding, dataOffset, frameCount, truncated: !unfinished && declaredLength > present };
+}
+
+function view(bytes: Uint8Array): DataView {
+  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+}
+
+function tagAt(bytes: DataView, offset: number): string {
+  let tag = '';
+  for (let i = offset; i < offset + 4; i += 1) tag += String.fromCharCode(bytes.getUint8(i));
+  return tag;
+}
