@@ -1,18 +1,7 @@
+import type { AirState } from '../air/airState.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
 
-/** Air in the column. */
-export interface AirState {
-  readonly temperatureC: number;
-  readonly temperatureStandardUncertaintyC: number;
-  /** Relative humidity, 0..100 %. */
-  readonly humidityPct: number;
-  readonly humidityStandardUncertaintyPct: number;
-  readonly pressurePa: number;
-  readonly pressureStandardUncertaintyPa: number;
-  /** Mole fraction, e.g. 0.0004. */
-  readonly co2MoleFraction: number;
-  readonly co2StandardUncertainty: number;
-}
+export type { AirState } from '../air/airState.ts';
 
 /** One measured length as the solver takes it: SI, zero offset taken off. */
 export interface SolverMark {

@@ -1,0 +1,58 @@
+/** Air, as far as it decides the speed of sound. Each quantity with its standard uncertainty. */
+export interface AirState {
+  readonly temperatureC: number;
+  readonly temperatureStandardUncertaintyC: number;
+  /** Relative humidity, 0..100 %. */
+  readonly humidityPct: number;
+  readonly humidityStandardUncertaintyPct: number;
+  readonly pressurePa: number;
+  readonly pressureStandardUncertaintyPa: number;
+  /** Mole fraction, e.g. 0.0004. */
+  readonly co2MoleFraction: number;
+  readonly co2StandardUncertainty: number;
+}
+
+/** What may be known about the air; null or absent where it was not read. */
+export interface AirReadings {
+  readonly temperatureC: number;
+  readonly temperatureStandardUncertaintyC?: number | null;
+  readonly humidityPct?: number | null;
+  readonly pressurePa?: number | null;
+}
+
+/** Stands in for what was not read: common indoor air, wide enough to cover most rooms near sea level. */
+export const USUAL_AIR: AirState = {
+  temperatureC: 20,
+  temperatureStandardUncertaintyC: 5,
+  humidityPct: 50,
+  humidityStandardUncertaintyPct: 20,
+  pressurePa: 101_325,
+  pressureStandardUncertaintyPa: 2_000,
+  co2MoleFraction: 0.0004,
+  co2StandardUncertainty: 0.0003,
+};
+
+// What instruments of a school read to. Common practice, no source.
+const THERMOMETER_C = 0.5;
+const HYGROMETER_PCT = 5;
+const BAROMETER_PA = 200;
+
+/**
+ * Complete air from what was read: the rest as in usual indoor air, with the uncertainty of not knowing it.
+ * @param readings  temperature in °C, humidity in %, pressure in Pa
+ */
+export function airFromReadings(readings: AirReadings): AirState {
+  const { humidityPct = null, pressurePa = null } = readings;
+  return {
+    temperatureC: readings.temperatureC,
+    temperatureStandardUncertaintyC: readings.temperatureStandardUncertaintyC ?? THERMOMETER_C,
+    humidityPct: humidityPct ?? USUAL_AIR.humidityPct,
+    humidityStandardUncertaintyPct:
+      humidityPct === null ? USUAL_AIR.humidityStandardUncertaintyPct : HYGROMETER_PCT,
+    pressurePa: pressurePa ?? USUAL_AIR.pressurePa,
+    pressureStandardUncertaintyPa:
+      pressurePa === null ? USUAL_AIR.pressureStandardUncertaintyPa : BAROMETER_PA,
+    co2MoleFraction: USUAL_AIR.co2MoleFraction,
+    co2StandardUncertainty: USUAL_AIR.co2StandardUncertainty,
+  };
+}
