@@ -1,0 +1,47 @@
+/** What a recording is to show. */
+export const CONDITIONS = [
+  'quiet',
+  'talk-0',
+  'talk-6',
+  'talk-15',
+  'neighbours',
+  'same-pitch',
+  'turning',
+  'scrape',
+  'hum',
+  'knocks',
+  'faint',
+  'clipped',
+  'gain-pumping',
+  'open-column',
+  'fast-slide',
+  'slow-slide',
+  'pause-and-return',
+  'no-resonance',
+  'no-column',
+  'talk-alone',
+  'approach-on-resonance',
+  'approach-off-resonance',
+  'strike-only',
+  'check-resonant',
+  'check-off',
+] as const;
+
+export type Condition = (typeof CONDITIONS)[number];
+
+/** Conditions of a slide, those of a check excepted. */
+export const SLIDE_CONDITIONS: readonly Condition[] = CONDITIONS.filter((name) => !name.startsWith('check-'));
+export const CHECK_CONDITIONS: readonly Condition[] = ['check-resonant', 'check-off'];
+
+/** A recording to make. What isn't given is drawn. */
+export interface Scenario {
+  readonly condition: Condition;
+  readonly durationS?: number;
+  readonly sampleRateHz?: number;
+  readonly nominalHz?: number;
+  /** Neither noise nor quantisation nor hand wobble nor reverberation: for tests of the physics. */
+  readonly clean?: boolean;
+}
+
+/** Which recording of a set: sets use seeds of their own, so that what was tuned on one isn't judged on it. */
+export const SET_SEEDS = { tune: 1, report: 100001 } as const;
