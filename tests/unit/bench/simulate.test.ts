@@ -110,14 +110,13 @@ describe('simulated recording', () => {
 
   it('rises by what was asked for, 6 to 20 dB, at the first order', () => {
     let checked = 0;
-    for (let seed = 1; seed <= 6; seed += 1) {
-      const { truth } = simulate(
-        { condition: 'quiet', durationS: 16, nominalHz: 512, clean: true },
-        seed,
-      );
+    for (let seed = 1; seed <= 12; seed += 1) {
+      const { truth } = simulate({ condition: 'quiet', durationS: 16, nominalHz: 512, clean: true }, seed);
       expect(truth.riseDb).toBeGreaterThanOrEqual(6);
       expect(truth.riseDb).toBeLessThanOrEqual(20);
       for (const passage of truth.passages.filter((each) => each.audible && each.order === 1)) {
+        // A quick passage ends before the column has rung up.
+        if (passage.halfWidthS < 0.1) continue;
         expect(Math.abs(passage.riseDb - truth.riseDb!)).toBeLessThan(1);
         checked += 1;
       }
