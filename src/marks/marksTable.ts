@@ -1,0 +1,267 @@
+import { splitDelimited } from './delimited.ts';
+import type { DelimitedRecord } from './delimited.ts';
+import type { ColumnEnds } from './mark.ts';
+import { parseDecimal, shorten } from './parseDecimal.ts';
+import type { Parsed } from './parseDecimal.ts';
+import { parseLength } from './parseLength.ts';
+import {
+  parseDiameter,
+  parseFrequency,
+  parseHumidity,
+  parsePressure,
+  parseTemperature,
+} from './parseQuantities.ts';
+
+/** One row of a table of marks, SI units; null where the cell or the column was not there. */
+export interface MarkRow {
+  /** As a spreadsheet counts: the heading is row 1. */
+  readonly row: number;
+  readonly forkHz: number;
+  readonly ends: ColumnEnds;
+  readonly lengthM: number;
+  /** The other side of a bracket. */
+  readonly otherLengthM: number | null;
+  readonly diameterM: number | null;
+  readonly temperatureC: number | null;
+  readonly humidityPct: number | null;
+  readonly pressurePa: number | null;
+  /** '' where none was given. */
+  readonly place: string;
+  readonly order: number | null;
+  readonly lengthUncertaintyM: number | null;
+  readonly forkUncertaintyHz: number | null;
+}
+
+export interface TableFault {
+  /** null where the whole table is meant. */
+  readonly row: number | null;
+  readonly column: string | null;
+  readonly message: string;
+}
+
+export type MarksTable =
+  | { readonly ok: true; readonly rows: readonly MarkRow[] }
+  | { readonly ok: false; readonly faults: readonly TableFault[] };
+
+const REQUIRED = ['fork_hz', 'ends', 'length_cm'] as const;
+const OPTIONAL = [
+  'diameter_mm',
+  'temperature_c',
+  'humidity_pct',
+  'pressure_hpa',
+  'place',
+  'order',
+  'length_uncertainty_mm',
+  'fork_uncertainty_hz',
+  'other_length_cm',
+  'excluded',
+] as const;
+type Column = (typeof REQUIRED)[number] | (typeof OPTIONAL)[number];
+
+const MOST_ROWS = 20_000;
+const MOST_FAULTS = 20;
+const HIGHEST_ORDER = 200;
+
+/**
+ * Reads a table of marks: comma, semicolon or tab between the cells, decimal point or comma, quotes after RFC 4180,
+ * with or without a byte-order mark. Required columns fork_hz, ends (closed or open), length_cm; optional diameter_mm,
+ * temperature_c, humidity_pct, pressure_hpa, place, order, length_uncertainty_mm, fork_uncertainty_hz,
+ * other_length_cm (the resonance lies between the two lengths), and excluded (yes: the row is left out). Headings may be written like "fork (Hz)"; other columns are passed over.
+ * @param text  the whole file
+ * @returns the rows in the table's order, or every fault (20 at most) with its row and column
+ */
+export function readMarksTable(text: string): MarksTable {
+  if (text.includes('\u0000')) return refuse('The file is no text: save it as CSV, not as a spreadsheet.');
+  let body = text.replace(/^\ufeff/, '');
+  if (body.trim() === '') return refuse('The file is empty.');
+  let skipped = 0;
+  // Some spreadsheets write "sep=;" as a first line to name the delimiter.
+  const named = /^"?sep=(.)"?[ \t]*(\r\n|\n|\r)/i.exec(body);
+  if (named !== null) {
+    body = body.slice(named[0].length);
+    skipped = 1;
+  }
+  const delimiter = named?.[1] ?? likelyDelimiter(body);
+  const { records, fault } = splitDelimited(body, delimiter);
+  if (fault !== null) {
+    const heading = records[0]?.cells.map(columnName)[fault.cell - 1] ?? null;
+    return {
+      ok: false,
+      faults: [
+        { row: fault.row + skipped, column: heading ?? `cell ${fault.cell}`, message: `${fault.message}.` },
+      ],
+    };
+  }
+  const numbered = records.map(({ row, cells }) => ({ row: row + skipped, cells }));
+  return readRecords(
+    numbered.filter(({ cells }) => !cells[0]?.startsWith('#')),
+    delimiter,
+  );
+}
+
+/** All faults in one sentence each, for a person. */
+export function describeFaults(faults: readonly TableFault[]): string {
+  const shown = faults.slice(0, 5).map(({ row, column, message }) => {
+    const where = [row === null ? null : `row ${row}`, column === null ? null : `column ${column}`];
+    const prefix = where.filter((part) => part !== null).join(', ');
+    return prefix === '' ? message : `${prefix}: ${message}`;
+  });
+  const more = faults.length - shown.length;
+  return shown.join(' ') + (more > 0 ? ` And ${more} more.` : '');
+}
+
+function refuse(message: string): MarksTable {
+  return { ok: false, faults: [{ row: null, column: null, message }] };
+}
+
+function likelyDelimiter(body: string): string {
+  const heading = (/^\s*[^\r\n]*/.exec(body)?.[0] ?? '').replace(/"[^"]*"/g, '');
+  const count = (delimiter: string): number => heading.split(delimiter).length;
+  return [',', ';', '\t'].reduce((best, delimiter) => (count(delimiter) > count(best) ? delimiter : best));
+}
+
+/** "Fork (Hz)" becomes fork_hz. */
+function columnName(heading: string): string {
+  const name = heading
+    .toLowerCase()
+    .replaceAll('%', 'pct')
+    .replace(/[^a-z0-9]+/g, '_')
+    .replace(/^_+|_+$/g, '');
+  return name;
+}
+
+function readRecords(records: readonly DelimitedRecord[], delimiter: string): MarksTable {
+  const [heading, ...rest] = records;
+  if (heading === undefined) return refuse('The file has no heading row.');
+  const names = heading.cells.map(columnName);
+  const faults: TableFault[] = [];
+  for (const column of REQUIRED) {
+    if (!names.includes(column)) {
+      const found = heading.cells.map(shorten).slice(0, 12).join(', ');
+      faults.push({
+        row: heading.row,
+        column,
+        message: `the column is missing. The heading has: ${found}. Needed: ${REQUIRED.join(', ')}.`,
+      });
+    }
+  }
+  for (const column of [...REQUIRED, ...OPTIONAL]) {
+    if (names.filter((name) => name === column).length > 1) {
+      faults.push({ row: heading.row, column, message: 'the column is there more than once.' });
+    }
+  }
+  if (faults.length > 0) return { ok: false, faults };
+  if (rest.length === 0) return refuse('The file has a heading but no rows of marks.');
+  if (rest.length > MOST_ROWS) return refuse(`The file has ${rest.length} rows; ${MOST_ROWS} is the most.`);
+
+  const rows: MarkRow[] = [];
+  for (const { row, cells } of rest) {
+    if (faults.length >= MOST_FAULTS) break;
+    if (cells.slice(names.length).some((cell) => cell !== '')) {
+      const hint =
+        delimiter === ','
+          ? ' With decimal commas put semicolons between the cells, or quotes around them.'
+          : '';
+      faults.push({
+        row,
+        column: null,
+        message: `there are ${cells.length} cells under ${names.length} headings.${hint}`,
+      });
+      continue;
+    }
+    const cell = (column: Column): string => cells[names.indexOf(column)] ?? '';
+    if (/^(yes|true|1|x)$/i.test(cell('excluded'))) continue;
+    const read = readRow(row, cell);
+    if (Array.isArray(read)) faults.push(...read);
+    else rows.push(read);
+  }
+  if (faults.length > 0) return { ok: false, faults };
+  if (rows.length === 0) return refuse('Every row of marks is excluded.');
+  return { ok: true, rows };
+}
+
+function readRow(row: number, cell: (column: Column) => string): MarkRow | TableFault[] {
+  const faults: TableFault[] = [];
+  const take = <T extends object, V>(
+    column: Column,
+    read: (text: string) => Parsed<T>,
+    pick: (value: T) => V,
+  ): V | null => {
+    const parsed = read(cell(column));
+    if (parsed.ok) return pick(parsed);
+    faults.push({ row, column, message: parsed.message });
+    return null;
+  };
+  const takeIfThere: typeof take = (column, read, pick) =>
+    cell(column) === '' ? null : take(column, read, pick);
+
+  const forkHz = take('fork_hz', parseFrequency, (value) => value.frequencyHz);
+  const ends = take('ends', parseEnds, (value) => value.ends);
+  const lengthM = take('length_cm', parseLength, (value) => value.lengthM);
+  const otherLengthM = takeIfThere('other_length_cm', parseLength, (value) => value.lengthM);
+  const diameterM = takeIfThere('diameter_mm', parseDiameter, (value) => value.diameterM);
+  const temperatureC = takeIfThere('temperature_c', parseTemperature, (value) => value.temperatureC);
+  const humidityPct = takeIfThere('humidity_pct', parseHumidity, (value) => value.humidityPct);
+  const pressurePa = takeIfThere('pressure_hpa', parsePressure, (value) => value.pressurePa);
+  const order = takeIfThere('order', parseOrder, (value) => value.order);
+  const lengthUncertainty = (text: string): Parsed<{ value: number }> =>
+    parseUncertainty(text, 'uncertainty of the length', 'mm', 0.01, 200);
+  const lengthUncertaintyM = takeIfThere(
+    'length_uncertainty_mm',
+    lengthUncertainty,
+    ({ value }) => value / 1000,
+  );
+  const forkUncertainty = (text: string): Parsed<{ value: number }> =>
+    parseUncertainty(text, 'uncertainty of the fork', 'Hz', 0, 0.2 * (forkHz ?? 1000));
+  const forkUncertaintyHz = takeIfThere('fork_uncertainty_hz', forkUncertainty, ({ value }) => value);
+  if (faults.length > 0 || forkHz === null || ends === null || lengthM === null) return faults;
+  return {
+    row,
+    forkHz,
+    ends,
+    lengthM,
+    otherLengthM,
+    diameterM,
+    temperatureC,
+    humidityPct,
+    pressurePa,
+    place: cell('place'),
+    order,
+    lengthUncertaintyM,
+    forkUncertaintyHz,
+  };
+}
+
+function parseEnds(text: string): Parsed<{ readonly ends: ColumnEnds }> {
+  const ends = text.trim().toLowerCase();
+  if (ends === 'closed' || ends === 'open') return { ok: true, ends };
+  const got = ends === '' ? 'The cell is empty.' : `“${shorten(text)}” is neither.`;
+  return { ok: false, message: `${got} Write closed (one end closed) or open (both ends open).` };
+}
+
+function parseOrder(text: string): Parsed<{ readonly order: number }> {
+  const parsed = parseDecimal(text, 'order');
+  if (!parsed.ok) return parsed;
+  const { value, unit } = parsed;
+  if (unit === '' && Number.isInteger(value) && value >= 1 && value <= HIGHEST_ORDER)
+    return { ok: true, order: value };
+  return {
+    ok: false,
+    message: `The order must be a whole number 1..${HIGHEST_ORDER}, got ${shorten(text)}.`,
+  };
+}
+
+function parseUncertainty(
+  text: string,
+  name: string,
+  unit: string,
+  lowest: number,
+  highest: number,
+): Parsed<{ readonly value: number }> {
+  const parsed = parseDecimal(text, name);
+  if (!parsed.ok) return parsed;
+  const { value } = parsed;
+  const unitFits = parsed.unit === '' || parsed.unit.toLowerCase() === unit.toLowerCase();
+  if (unitFits && value >= lowest && value <= highest) return { ok: true, value };
+  return { ok: false, message: `The ${name} must be ${lowest}..${highest} ${unit}, got ${shorten(text)}.` };
+}
