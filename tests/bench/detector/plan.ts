@@ -256,15 +256,16 @@ class Hand {
 
   private startLengthM(): number {
     const { random, column } = this;
-    const low = this.orders.slice(0, 2);
+    // A check is made at the clearest resonance.
+    const low = this.orders.slice(0, this.condition.startsWith('check-') ? 1 : 2);
     const order = low.length === 0 ? 1 : random.pick(low);
     const centre = column.resonantLengthM(order);
     const half = column.halfWidthM(order);
     switch (this.condition) {
       case 'check-resonant':
-        return this.levelPeakM(order) + half * random.uniform(-0.25, 0.25);
+        return centre + half * random.uniform(-0.25, 0.25);
       case 'approach-on-resonance':
-        return this.levelPeakM(order) + half * random.uniform(-1.2, 1.2);
+        return centre + half * random.uniform(-1.2, 1.2);
       case 'check-off': {
         const spacing = column.waveSpeedMps / (2 * column.frequencyHz);
         const off = random.uniform(Math.min(3 * half, 0.4 * spacing), Math.min(0.45 * spacing, 12 * half));
@@ -284,10 +285,6 @@ class Hand {
         return centre + gap;
       }
     }
-  }
-
-  private levelPeakM(order: number): number {
-    return this.column.resonantLengthM(order);
   }
 
   /** Angle of the fork about its stem: at rest it faces the mouth; some stretches of turning. */

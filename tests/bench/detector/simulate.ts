@@ -20,9 +20,11 @@ export interface Truth {
   readonly soundings: readonly { readonly startS: number; readonly endS: number }[];
   readonly passages: readonly Passage[];
   readonly checkVerdict: 'resonant' | 'not-resonant' | null;
+  /** Level with the fork at the mouth over the direct sound there, the column as it stands; null in slides. */
+  readonly checkRiseDb: number | null;
   /** Visits of the fork to the mouth, in a check. */
   readonly visits: number;
-  /** Another fork of the same stamp sounds: a case where even a person may be wrong. */
+  /** Where even a person may be wrong: another fork of the same stamp, or a check off resonance that still rises. */
   readonly hard: boolean;
   readonly speech: SpeechSource | null;
   readonly closed: boolean | null;
@@ -119,8 +121,9 @@ export function simulate(scenario: Scenario, seed: number): SimulatedRecording {
       passages,
       checkVerdict:
         condition === 'check-resonant' ? 'resonant' : condition === 'check-off' ? 'not-resonant' : null,
+      checkRiseDb: isCheck ? (tone.columnGainDb.at(-1) ?? null) : null,
       visits: own.strikes.reduce((sum, strike) => sum + strike.visits.length, 0),
-      hard: condition === 'same-pitch',
+      hard: condition === 'same-pitch' || (condition === 'check-off' && (tone.columnGainDb.at(-1) ?? 0) > 3),
       speech: mixture.talkDb === null ? null : speechSource(),
       closed: own.tube?.closed ?? null,
       radiusM: own.tube?.radiusM ?? null,

@@ -1,0 +1,92 @@
+import { fork } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import type { SetName } from './recordingSet.ts';
+import { runPart, type PartOrder, type RecordingOutcome } from './runPart.ts';
+import { speechSource } from './speech.ts';
+import { printChecks, printFrequencies, printSlides } from './tables.ts';
+
+const USAGE = `Usage: tsx tests/bench/detector/run.ts [--set tune|report] [--each COUNT] [--only CONDITION,…]
+       [--no-competitors] [--no-bench] [--no-checks] [--list] [--processes 1|2]`;
+
+if (process.send !== undefined && process.argv[2] === '--part') {
+  const order = JSON.parse(process.argv[3] ?? '') as PartOrder;
+  await runPart(order, (outcome) => process.send?.(outcome));
+  process.disconnect();
+} else {
+  await main();
+}
+
+async function main(): Promise<void> {
+  const { values } = parseArgs({
+    options: {
+      set: { type: 'string', default: 'report' },
+      each: { type: 'string' },
+      only: { type: 'string' },
+      processes: { type: 'string', default: '2' },
+      list: { type: 'boolean', default: false },
+      'no-competitors': { type: 'boolean', default: false },
+      'no-bench': { type: 'boolean', default: false },
+      'no-checks': { type: 'boolean', default: false },
+    },
+  });
+  if (values.set !== 'tune' && values.set !== 'report') {
+    console.error(`--set: tune or report, got ${values.set}\n${USAGE}`);
+    process.exit(2);
+  }
+  const entryPoint = fileURLToPath(new URL('../../../src/session/analyseRecording.ts', import.meta.url));
+  const bench = !values['no-bench'];
+  if (bench && !existsSync(entryPoint)) {
+    console.error(
+      'src/session/analyseRecording.ts is missing. Run with --no-bench for the competitors alone.',
+    );
+    process.exit(2);
+  }
+  const order = (set: SetName): Omit<PartOrder, 'part' | 'of'> => ({
+    set,
+    each: values.each === undefined ? null : Number(values.each),
+    only: values.only ?? null,
+    bench,
+    competitors: !values['no-competitors'],
+  });
+  const processes = Math.max(1, Math.min(4, Number(values.processes)));
+  console.log(
+    `Detector benchmark, set to ${values.set === 'tune' ? 'tune on' : 'report'}, talkers: ${speechSource()}.\n` +
+      'A flag is right within 0.35 s of a passage (or its half-width, where longer). Audible: the tone at its peak\n' +
+      '10 dB or more above the noise in 10 Hz, risen by 3 dB or more over the fork alone.\n',
+  );
+  const slides = await collect(order(values.set), processes);
+  printSlides(slides, values.list);
+  printFrequencies(slides);
+  if (bench && !values['no-checks'] && values.only === undefined) {
+    printChecks(await collect(order(values.set === 'tune' ? 'check-tune' : 'check'), processes), values.list);
+  }
+}
+
+/** Shares the recordings among processes. */
+async function collect(
+  order: Omit<PartOrder, 'part' | 'of'>,
+  processes: number,
+): Promise<RecordingOutcome[]> {
+  const outcomes: RecordingOutcome[] = [];
+  const self = fileURLToPath(import.meta.url);
+  await Promise.all(
+    Array.from(
+      { length: processes },
+      (_, part) =>
+        new Promise<void>((resolve, reject) => {
+          const child = fork(self, ['--part', JSON.stringify({ ...order, part, of: processes })]);
+          child.on('message', (outcome) => outcomes.push(outcome as RecordingOutcome));
+          child.on('error', reject);
+          child.on('exit', (code) =>
+            code === 0 ? resolve() : reject(new Error(`A part of the benchmark ended with code ${code}.`)),
+          );
+        }),
+    ),
+  );
+  // Processes answer in any order; the tables don't depend on it.
+  return outcomes.sort(
+    (a, b) => a.truth.condition.localeCompare(b.truth.condition) || a.truth.seed - b.truth.seed,
+  );
+}

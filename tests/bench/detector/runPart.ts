@@ -1,0 +1,50 @@
+import { candidates, COMPETITORS, type Candidate } from './competitors.ts';
+import { listenTo, type Heard } from './listenTo.ts';
+import { recordingSet, type SetName } from './recordingSet.ts';
+import { simulate, type Truth } from './simulate.ts';
+
+/** What all detectors made of one recording. */
+export interface RecordingOutcome {
+  readonly truth: Truth;
+  /** null: the bench wasn't asked. */
+  readonly live: Heard | null;
+  readonly secondLook: Heard | null;
+  readonly check: Heard | null;
+  /** One list for each of COMPETITORS. */
+  readonly competitors: readonly (readonly Candidate[])[];
+}
+
+/** Which recordings one process works through: every `of`-th, beginning with `part`. */
+export interface PartOrder {
+  readonly set: SetName;
+  readonly each: number | null;
+  readonly part: number;
+  readonly of: number;
+  readonly only: string | null;
+  readonly bench: boolean;
+  readonly competitors: boolean;
+}
+
+/** Makes the recordings of a part one by one and lets every detector listen to them. */
+export async function runPart(order: PartOrder, tell: (outcome: RecordingOutcome) => void): Promise<void> {
+  const entries = recordingSet(order.set, order.each).filter(
+    ({ scenario }) => order.only === null || order.only.split(',').includes(scenario.condition),
+  );
+  for (const [index, entry] of entries.entries()) {
+    if (index % order.of !== order.part) continue;
+    const { samples, sampleRateHz, truth } = simulate(entry.scenario, entry.seed);
+    const isCheck = truth.checkVerdict !== null;
+    const listen = async (how: { live?: boolean; check?: boolean }): Promise<Heard | null> =>
+      order.bench ? await listenTo(samples, sampleRateHz, truth.nominalHz, how) : null;
+    tell({
+      truth,
+      live: isCheck ? null : await listen({ live: true }),
+      secondLook: isCheck ? null : await listen({}),
+      check: isCheck ? await listen({ check: true }) : null,
+      competitors:
+        order.competitors && !isCheck
+          ? COMPETITORS.map((name) => candidates(name, samples, sampleRateHz, truth.nominalHz))
+          : [],
+    });
+  }
+}
