@@ -44,9 +44,27 @@ export function talk(random: Random, length: number, rateHz: number, talkers: nu
   const source = speechSource();
   for (let i = 0; i < talkers; i += 1) {
     const voice = random.branch(`voice ${i}`);
-    mix(result, oneTalker(voice, length, rateHz, source), voice.uniform(0.4, 1));
+    const said = oneTalker(voice, length, rateHz, source);
+    if (source === 'recorded' && voice.chance(0.5)) raiseVoice(said, rateHz);
+    mix(result, said, voice.uniform(0.4, 1));
   }
   return unitRms(result);
+}
+
+/**
+ * Recorded prompts are spoken softly: in 10 Hz at 512 Hz they hold 22.5 dB less than in all (measured), where the
+ * long-term spectrum of Byrne et al. 1994 gives 18.5 dB. A raised voice is nearer to it: what lies above 350 Hz is
+ * lifted. Unit rms, in place.
+ */
+export function raiseVoice(samples: Float32Array, rateHz: number): void {
+  const step = 1 - Math.exp((-2 * Math.PI * 350) / rateHz);
+  let low = 0;
+  for (let i = 0; i < samples.length; i += 1) {
+    const value = samples[i]!;
+    low += step * (value - low);
+    samples[i] = value + 3 * (value - low);
+  }
+  unitRms(samples);
 }
 
 function oneTalker(random: Random, length: number, rateHz: number, source: SpeechSource): Float32Array {
