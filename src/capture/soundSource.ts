@@ -29,7 +29,8 @@ export type CaptureFailureCode =
   | 'microphone-lost'
   | 'capture-broken'
   | 'not-audio'
-  | 'empty-recording';
+  | 'empty-recording'
+  | 'recording-too-long';
 
 /** A failure that the page shows: what is wrong and what to do, in whole sentences. */
 export interface CaptureFailure {
@@ -39,7 +40,11 @@ export interface CaptureFailure {
 
 export type CaptureState =
   | { readonly kind: 'idle' }
-  | { readonly kind: 'starting' }
+  | {
+      readonly kind: 'starting';
+      /** What the start waits for, once it takes long: an unanswered question of the browser. */
+      readonly message?: string;
+    }
   | { readonly kind: 'running'; readonly sampleRateHz: number; readonly settings: CaptureSettings | null }
   | { readonly kind: 'interrupted'; readonly message: string }
   | { readonly kind: 'ended' }

@@ -1,5 +1,5 @@
-import type { SoundListener, SoundSource } from '../soundSource.ts';
-import { PracticeColumn } from './practiceColumn.ts';
+import type { SoundListener, SoundSource } from './soundSource.ts';
+import { PracticeColumn } from './practice/practiceColumn.ts';
 
 /** Frames a block, as the microphone's worklet sends them. */
 const BLOCK_FRAMES = 2048;

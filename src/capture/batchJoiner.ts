@@ -1,0 +1,69 @@
+import { ChannelJudge } from './channelJudge.ts';
+import type { ChannelChoice } from './channelJudge.ts';
+import type { SampleBlock } from './soundSource.ts';
+import type { CaptureBatch } from './worklet/captureMessages.ts';
+
+/** Sound that the choice of channel rests on, s; it is held back until the choice is made. */
+const JUDGED_S = 0.5;
+
+/**
+ * Turns batches of the audio thread into mono blocks on one time axis: counts lost frames, marks gaps, and picks
+ * one channel for the whole run.
+ */
+export class BatchJoiner {
+  private firstFrame: number | null = null;
+  private nextFrame = 0;
+  private addedFrames = 0;
+  private broken = false;
+  private judge: ChannelJudge | null = null;
+  private choice: ChannelChoice | null = null;
+  private held: CaptureBatch[] = [];
+
+  constructor(private readonly sampleRateHz: number) {}
+
+  /** Which channel is used; null until it is chosen. */
+  get channelChoice(): ChannelChoice | null {
+    return this.choice;
+  }
+
+  /**
+   * Notes that sound was lost which the audio system did not count, as while it was suspended.
+   * @param seconds  about how long, >= 0
+   */
+  interrupt(seconds: number): void {
+    this.broken = true;
+    // The audio system's count stands still meanwhile; the time axis must not.
+    if (this.firstFrame !== null) this.addedFrames += Math.max(0, Math.round(seconds * this.sampleRateHz));
+  }
+
+  /** Blocks that this batch makes ready, oldest first; its samples are copied. */
+  add(batch: CaptureBatch): SampleBlock[] {
+    if (this.choice !== null) return [this.blockOf(batch, this.choice.channel)];
+    this.judge ??= new ChannelJudge(batch.channels.length);
+    this.judge.add(batch.channels.map((channel) => channel.subarray(0, batch.frames)));
+    if (batch.channels.length > 1 && this.judge.frames < JUDGED_S * this.sampleRateHz) {
+      this.held.push({ ...batch, channels: batch.channels.map((channel) => channel.slice(0, batch.frames)) });
+      return [];
+    }
+    const choice = this.judge.choose();
+    this.choice = choice;
+    const ready = [...this.held, batch].map((one) => this.blockOf(one, choice.channel));
+    this.held = [];
+    return ready;
+  }
+
+  private blockOf(batch: CaptureBatch, channel: number): SampleBlock {
+    // A device that came back with fewer channels has only its first.
+    const samples = (batch.channels[channel] ?? batch.channels[0] ?? new Float32Array(0)).slice(
+      0,
+      batch.frames,
+    );
+    const isFirst = this.firstFrame === null;
+    this.firstFrame ??= batch.startFrame;
+    const startFrame = batch.startFrame - this.firstFrame + this.addedFrames;
+    const discontinuity = !isFirst && (this.broken || startFrame !== this.nextFrame);
+    this.broken = false;
+    this.nextFrame = startFrame + samples.length;
+    return { samples, startFrame, discontinuity };
+  }
+}

@@ -1,0 +1,230 @@
+import type { AudioSystem } from './audioSystem.ts';
+import { BatchJoiner } from './batchJoiner.ts';
+import { CAPTURE_BROKEN, failureBeforeAsking, failureOfError, MICROPHONE_LOST } from './captureFailures.ts';
+import { rawAudioConstraints, readSettings } from './captureSettings.ts';
+import type { CaptureFailure, CaptureSettings, SoundListener } from './soundSource.ts';
+import type { CaptureBatch, RecycledBuffers } from './worklet/captureMessages.ts';
+
+/** A question of the browser that stands this long may have been overlooked, ms. */
+const PROMPT_HINT_MS = 6000;
+const TICK_MS = 500;
+/** As many ticks without sound mean that the audio clock stands still. */
+const FROZEN_TICKS = 4;
+
+const PROMPT_HINT =
+  'The browser asks whether this page may use the microphone: look near the address and choose “Allow”.';
+const MUTED =
+  'The microphone is muted, by a switch or by the system. Unmute it: listening goes on by itself.';
+const SUSPENDED =
+  'The browser has paused the sound (a call, a hidden page, sleep). Come back to the page or start again.';
+const FROZEN =
+  'No sound has come from the microphone for two seconds. If it does not come back, start again.';
+
+type Hold = 'muted' | 'suspended' | 'frozen';
+const HOLD_MESSAGES: Readonly<Record<Hold, string>> = { muted: MUTED, suspended: SUSPENDED, frozen: FROZEN };
+
+/** One run of the microphone, from the question to the release; never used twice. */
+export class CaptureRun {
+  private over = false;
+  private readonly releases: (() => void)[] = [];
+  private context: AudioContext | null = null;
+  private settings: CaptureSettings | null = null;
+  private joiner: BatchJoiner | null = null;
+  private readonly holds = new Map<Hold, number>();
+  private ticksWithoutSound = 0;
+
+  constructor(
+    private readonly system: AudioSystem,
+    private readonly listener: SoundListener,
+    private readonly deviceId: string | null,
+  ) {}
+
+  /** Asks, opens and starts; a failure becomes a state. Call it from a button's handler. */
+  async open(): Promise<void> {
+    this.listener.onState({ kind: 'starting' });
+    const mediaDevices = this.system.mediaDevices();
+    // Older browsers lack the method, whatever the types say.
+    const canAsk = typeof mediaDevices?.getUserMedia === 'function';
+    const refusal = failureBeforeAsking(this.system.surroundings(), canAsk);
+    if (refusal !== null || mediaDevices === undefined) {
+      this.fail(refusal ?? CAPTURE_BROKEN);
+      return;
+    }
+    try {
+      // Before the question is answered, while the button's press still counts.
+      this.context = this.system.createContext();
+      const stream = await this.ask(mediaDevices);
+      if (this.over) stopTracks(stream);
+      else await this.connect(stream, mediaDevices, this.context);
+    } catch (error) {
+      this.fail(failureOfError(error, this.system.surroundings()));
+    }
+  }
+
+  /** Releases everything. Nothing is told afterwards. Safe to call at any time and twice. */
+  close(): void {
+    this.over = true;
+    for (const release of this.releases.splice(0).reverse()) release();
+    const context = this.context;
+    this.context = null;
+    if (context !== null && context.state !== 'closed') context.close().catch(() => undefined);
+  }
+
+  private async ask(mediaDevices: MediaDevices): Promise<MediaStream> {
+    const endHint = this.system.every(PROMPT_HINT_MS, () => {
+      if (!this.over) this.listener.onState({ kind: 'starting', message: PROMPT_HINT });
+      endHint();
+    });
+    this.releases.push(endHint);
+    try {
+      return await mediaDevices.getUserMedia({ audio: rawAudioConstraints(this.deviceId), video: false });
+    } finally {
+      endHint();
+    }
+  }
+
+  private async connect(
+    stream: MediaStream,
+    mediaDevices: MediaDevices,
+    context: AudioContext,
+  ): Promise<void> {
+    this.releases.push(() => stopTracks(stream));
+    const track = stream.getAudioTracks()[0];
+    if (track === undefined || track.readyState === 'ended') {
+      this.fail(MICROPHONE_LOST);
+      return;
+    }
+    this.settings = readSettings(track);
+    const node = await this.system.createCaptureNode(context);
+    if (this.over) return;
+    const source = context.createMediaStreamSource(stream);
+    source.connect(node);
+    // The node puts out silence; only what reaches the destination is sure to be run.
+    node.connect(context.destination);
+    this.releases.push(() => {
+      source.disconnect();
+      node.disconnect();
+      node.port.onmessage = null;
+      node.port.close();
+    });
+    this.joiner = new BatchJoiner(context.sampleRate);
+    this.watch(track, mediaDevices, node, context);
+    if (context.state !== 'running') await context.resume().catch(() => undefined);
+    if (this.isOver()) return;
+    if (track.muted) this.holds.set('muted', this.system.nowMs());
+    if (context.state !== 'running') this.holds.set('suspended', this.system.nowMs());
+    this.releases.push(this.system.keepScreenOn());
+    this.announce();
+    node.port.onmessage = (event: MessageEvent<CaptureBatch>) => this.take(event.data, node);
+  }
+
+  private watch(
+    track: MediaStreamTrack,
+    mediaDevices: MediaDevices,
+    node: AudioWorkletNode,
+    context: AudioContext,
+  ): void {
+    this.listen(track, 'ended', () => this.fail(MICROPHONE_LOST));
+    this.listen(track, 'mute', () => this.hold('muted'));
+    this.listen(track, 'unmute', () => this.release('muted'));
+    this.listen(node, 'processorerror', () => this.fail(CAPTURE_BROKEN));
+    this.listen(context, 'statechange', () => {
+      if (context.state === 'running') this.release('suspended');
+      else if (context.state === 'closed') this.fail(CAPTURE_BROKEN);
+      else this.hold('suspended');
+    });
+    // Some systems tell of an unplugged device only here.
+    this.listen(mediaDevices, 'devicechange', () => {
+      if (track.readyState === 'ended') this.fail(MICROPHONE_LOST);
+    });
+    this.releases.push(this.system.every(TICK_MS, () => this.tick(context)));
+  }
+
+  private take(batch: CaptureBatch, node: AudioWorkletNode): void {
+    if (this.over || this.joiner === null) return;
+    this.ticksWithoutSound = 0;
+    this.release('frozen');
+    const blocks = this.joiner.add(batch);
+    const recycled: RecycledBuffers = { kind: 'recycle', channels: batch.channels };
+    node.port.postMessage(
+      recycled,
+      batch.channels.map((channel) => channel.buffer),
+    );
+    // What comes in while muted is silence that nobody made.
+    if (this.holds.size > 0) {
+      this.joiner.interrupt(0);
+      return;
+    }
+    for (const block of blocks) {
+      if (this.isOver()) return;
+      this.listener.onBlock(block);
+    }
+  }
+
+  private tick(context: AudioContext): void {
+    // A hidden page's timers are no measure of anything.
+    if (this.system.isPageHidden()) {
+      this.ticksWithoutSound = 0;
+      return;
+    }
+    if (this.holds.has('suspended')) {
+      // Back in sight: most browsers let the page go on by itself.
+      context.resume().catch(() => undefined);
+      return;
+    }
+    this.ticksWithoutSound += 1;
+    if (this.ticksWithoutSound >= FROZEN_TICKS) this.hold('frozen');
+  }
+
+  private hold(hold: Hold): void {
+    if (this.over || this.holds.has(hold)) return;
+    this.holds.set(hold, this.system.nowMs());
+    this.joiner?.interrupt(0);
+    this.announce();
+  }
+
+  private release(hold: Hold): void {
+    const sinceMs = this.holds.get(hold);
+    if (this.over || sinceMs === undefined) return;
+    this.holds.delete(hold);
+    // Muted sound is counted by the audio system; a suspended or frozen one stands still.
+    const lostS = hold === 'suspended' ? (this.system.nowMs() - sinceMs) / 1000 : 0;
+    this.joiner?.interrupt(lostS);
+    this.ticksWithoutSound = 0;
+    this.announce();
+  }
+
+  /** Tells the state that the holds amount to. */
+  private announce(): void {
+    const [hold] = this.holds.keys();
+    if (hold !== undefined) {
+      this.listener.onState({ kind: 'interrupted', message: HOLD_MESSAGES[hold] });
+    } else if (this.context !== null) {
+      this.listener.onState({
+        kind: 'running',
+        sampleRateHz: this.context.sampleRate,
+        settings: this.settings,
+      });
+    }
+  }
+
+  private fail(failure: CaptureFailure): void {
+    if (this.over) return;
+    this.close();
+    this.listener.onState({ kind: 'failed', failure });
+  }
+
+  private listen(target: EventTarget, type: string, callback: () => void): void {
+    target.addEventListener(type, callback);
+    this.releases.push(() => target.removeEventListener(type, callback));
+  }
+
+  /** A function, because the compiler would take the flag for unchanged across an await. */
+  private isOver(): boolean {
+    return this.over;
+  }
+}
+
+function stopTracks(stream: MediaStream): void {
+  for (const track of stream.getTracks()) track.stop();
+}
