@@ -35,6 +35,14 @@ export interface RuleErrors {
   readonly scaleStandardUncertainty: number;
 }
 
+/** What the user may tell the solver beside the marks. */
+export interface SolverOptions {
+  /** Errors of the rule; absent: half a millimetre of zero and 0.02 % of scale. */
+  readonly rule?: RuleErrors;
+  /** Speeds that are thought possible when orders are chosen, m/s; absent: air between −10 and 45 °C. */
+  readonly speedRangeMps?: readonly [lowest: number, highest: number];
+}
+
 export interface SolvedMark {
   readonly key: string;
   readonly order: number;
@@ -86,6 +94,17 @@ export interface Solution {
   readonly endCorrectionStandardUncertaintyM: number;
   readonly endCorrectionSource: 'measured' | 'theory' | 'assumed';
   readonly theory: { readonly speedMps: number; readonly standardUncertaintyMps: number } | null;
+  /** Measured minus theory; null where the air's temperature wasn't given. */
+  readonly agreement: {
+    readonly differenceMps: number;
+    readonly differencePct: number;
+    /** E_n: difference over the root of both expanded uncertainties' squares; within ±1 they agree. */
+    readonly normalisedError: number;
+  } | null;
+  /** Air to which the speed belongs: the marks' mean; null where no temperature was given. */
+  readonly air: AirState | null;
+  /** Factor by which the marks' scatter widened their stated uncertainty; 1: not at all. */
+  readonly scatterFactor: number;
   readonly marks: readonly SolvedMark[];
   readonly budget: readonly BudgetLine[];
   readonly working: readonly WorkingStep[];

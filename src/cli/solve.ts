@@ -1,0 +1,67 @@
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { solveSummary } from './solveSummary.ts';
+import { solveTable } from './solveTable.ts';
+
+const USAGE = `usage: npm run --silent solve -- [--json] FILE.csv…
+Columns fork_hz, ends (closed or open), length_cm; optional diameter_mm, temperature_c, humidity_pct,
+pressure_hpa, place, order, length_uncertainty_mm, fork_uncertainty_hz.`;
+const LARGEST_FILE_BYTES = 10_000_000;
+
+/** npm runs scripts in the project's folder; a path is meant from where the user stands. */
+function locate(file: string): string {
+  const from = process.env['INIT_CWD'];
+  const meant = from === undefined ? null : resolve(from, file);
+  return meant !== null && existsSync(meant) ? meant : resolve(file);
+}
+
+function readText(file: string): string {
+  const path = locate(file);
+  if (!existsSync(path)) throw new Error('there is no such file.');
+  const stats = statSync(path);
+  if (stats.isDirectory()) throw new Error('this is a folder, not a file.');
+  if (stats.size > LARGEST_FILE_BYTES)
+    throw new Error('the file is larger than 10 MB, which is no table of marks.');
+  const bytes = readFileSync(path);
+  // Some spreadsheets save "Unicode text" as UTF-16 with a byte-order mark.
+  const isWide = bytes[0] === 0xff && bytes[1] === 0xfe;
+  return new TextDecoder(isWide ? 'utf-16le' : 'utf-8').decode(bytes);
+}
+
+function solveFile(file: string, asJson: boolean): boolean {
+  let error: string;
+  try {
+    const result = solveTable(readText(file));
+    if (!('error' in result)) {
+      const line = asJson ? JSON.stringify({ file, ...result }) : solveSummary(file, result);
+      process.stdout.write(`${line}\n`);
+      return true;
+    }
+    error = result.error;
+  } catch (thrown) {
+    error = thrown instanceof Error ? thrown.message : String(thrown);
+  }
+  process.stdout.write(asJson ? `${JSON.stringify({ file, error })}\n` : `${file}\n  can’t be used\n\n`);
+  process.stderr.write(`${file}: ${error}\n`);
+  return false;
+}
+
+function main(words: readonly string[]): number {
+  const options = words.filter((word) => word.startsWith('--'));
+  const files = words.filter((word) => !word.startsWith('--'));
+  if (options.includes('--help')) {
+    process.stdout.write(`${USAGE}\n`);
+    return 0;
+  }
+  const unknown = options.find((option) => option !== '--json');
+  if (unknown !== undefined || files.length === 0) {
+    process.stderr.write(
+      `${unknown === undefined ? 'no file given' : `unknown option ${unknown}`}\n${USAGE}\n`,
+    );
+    return 1;
+  }
+  const done = files.map((file) => solveFile(file, options.includes('--json')));
+  return done.every(Boolean) ? 0 : 1;
+}
+
+process.exitCode = main(process.argv.slice(2));

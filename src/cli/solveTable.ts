@@ -1,0 +1,160 @@
+import { airFromReadings } from '../air/airState.ts';
+import type { AirState } from '../air/airState.ts';
+import { describeFaults, readMarksTable } from '../marks/marksTable.ts';
+import type { MarkRow } from '../marks/marksTable.ts';
+import type { NoSolution, Solution, SolverMark, SolverWarning } from '../solver/solution.ts';
+import { solve } from '../solver/solve.ts';
+import { solveAll } from '../solver/solveAll.ts';
+
+/** What the command says about one table; the keys are a contract. Speeds are for free air. */
+export interface SolvedTable {
+  readonly speedMps: number;
+  readonly standardUncertaintyMps: number;
+  readonly expandedUncertaintyMps: number;
+  readonly coverageFactor: number;
+  readonly endCorrectionM: number;
+  readonly endCorrectionStandardUncertaintyM: number;
+  readonly endCorrectionSource: Solution['endCorrectionSource'];
+  readonly theory: Solution['theory'];
+  readonly agreement: Solution['agreement'];
+  readonly marks: readonly {
+    readonly row: number;
+    readonly order: number;
+    readonly orderConfidence: number;
+    readonly residualM: number;
+    readonly outlier: boolean;
+    readonly cause: string | null;
+  }[];
+  readonly warnings: readonly SolverWarning[];
+  readonly budget: Solution['budget'];
+  readonly working: Solution['working'];
+  /** Each place by itself; absent where the table has one place only. */
+  readonly places?: readonly PlaceSummary[];
+}
+
+export interface PlaceSummary {
+  readonly place: string;
+  readonly speedMps: number | null;
+  readonly standardUncertaintyMps: number | null;
+  readonly expandedUncertaintyMps: number | null;
+  readonly theory: Solution['theory'];
+  readonly warnings: readonly SolverWarning[];
+}
+
+/** Standard uncertainty of a length that states none: a rule read to a millimetre, a resonance found by ear, m. */
+export const DEFAULT_LENGTH_UNCERTAINTY_M = 0.0007;
+/** A stamped pitch is taken to be within ±0.5 % (from memory): a rectangle, JCGM 100:2008, 4.3.7. */
+export const DEFAULT_FORK_UNCERTAINTY = 0.005 / Math.sqrt(3);
+/** Places beyond this many are part of the common result but get no answer of their own. */
+const MOST_PLACES = 40;
+
+/**
+ * Solves a table of marks.
+ * @param text  CSV
+ * @returns the result, or what is wrong with the table
+ */
+export function solveTable(text: string): SolvedTable | { readonly error: string } {
+  const table = readMarksTable(text);
+  if (!table.ok) return { error: describeFaults(table.faults) };
+  const marks = toSolverMarks(table.rows);
+  const solution = solve(marks);
+  if (solution.speedMps === null) return { error: solution.warnings.map(({ message }) => message).join(' ') };
+
+  const rowOf = new Map(table.rows.map(({ row }) => [keyOf(row), row]));
+  const warnings: SolverWarning[] = [...solution.warnings];
+  const placeNames = new Set(table.rows.map(({ place }) => place));
+  if (placeNames.size > 1) {
+    const different = new Set(table.rows.map(({ temperatureC }) => temperatureC)).size > 1;
+    const referred = different ? ', referred to their mean temperature by theory' : '';
+    warnings.push({
+      code: 'several-places',
+      message: `The speed is one fit to all ${placeNames.size} places together${referred}. Each place’s own is under "places".`,
+    });
+  }
+  const assumed = table.rows.filter(({ forkUncertaintyHz }) => forkUncertaintyHz === null).length;
+  if (assumed > 0) {
+    warnings.push({
+      code: 'fork-tolerance-assumed',
+      message: `No fork_uncertainty_hz in ${assumed} of ${table.rows.length} rows: the stamp is taken to be within ±0.5 %. Measure the fork to do better.`,
+    });
+  }
+  return {
+    speedMps: solution.speedMps,
+    standardUncertaintyMps: solution.standardUncertaintyMps,
+    expandedUncertaintyMps: solution.expandedUncertaintyMps,
+    coverageFactor: solution.coverageFactor,
+    endCorrectionM: solution.endCorrectionM,
+    endCorrectionStandardUncertaintyM: solution.endCorrectionStandardUncertaintyM,
+    endCorrectionSource: solution.endCorrectionSource,
+    theory: solution.theory,
+    agreement: solution.agreement,
+    marks: solution.marks.map(({ key, order, orderConfidence, residualM, outlier, cause }) => ({
+      row: rowOf.get(key) ?? 0,
+      order,
+      orderConfidence,
+      residualM,
+      outlier,
+      cause,
+    })),
+    warnings,
+    budget: solution.budget,
+    working: solution.working,
+    ...(placeNames.size > 1 ? { places: summarisePlaces(marks) } : {}),
+  };
+}
+
+/** Rows of a table as the solver takes them, with what is usual where a cell is empty. */
+export function toSolverMarks(rows: readonly MarkRow[]): readonly SolverMark[] {
+  // Rows of equal air share one object, so that its speed is worked out once.
+  const airs = new Map<string, AirState>();
+  const airOf = ({ temperatureC, humidityPct, pressurePa }: MarkRow): AirState | null => {
+    if (temperatureC === null) return null;
+    const name = `${temperatureC} ${humidityPct} ${pressurePa}`;
+    const known = airs.get(name) ?? airFromReadings({ temperatureC, humidityPct, pressurePa });
+    airs.set(name, known);
+    return known;
+  };
+  return rows.map((row) => ({
+    key: keyOf(row.row),
+    forkKey: String(row.forkHz),
+    frequencyHz: row.forkHz,
+    frequencyStandardUncertaintyHz: row.forkUncertaintyHz ?? row.forkHz * DEFAULT_FORK_UNCERTAINTY,
+    ends: row.ends,
+    lengthM: row.lengthM,
+    otherLengthM: row.otherLengthM,
+    lengthStandardUncertaintyM: row.lengthUncertaintyM ?? DEFAULT_LENGTH_UNCERTAINTY_M,
+    radiusM: row.diameterM === null ? null : row.diameterM / 2,
+    otherRadiusM: null,
+    air: airOf(row),
+    place: row.place,
+    order: row.order,
+  }));
+}
+
+function keyOf(row: number): string {
+  return `row ${row}`;
+}
+
+function summarisePlaces(marks: readonly SolverMark[]): PlaceSummary[] {
+  const names = [...new Set(marks.map(({ place }) => place))].slice(0, MOST_PLACES);
+  return solveAll(marks.filter(({ place }) => names.includes(place))).map(
+    (solution: Solution | NoSolution): PlaceSummary =>
+      solution.speedMps === null
+        ? {
+            place: solution.place,
+            speedMps: null,
+            standardUncertaintyMps: null,
+            expandedUncertaintyMps: null,
+            theory: null,
+            warnings: solution.warnings,
+          }
+        : {
+            place: solution.place,
+            speedMps: solution.speedMps,
+            standardUncertaintyMps: solution.standardUncertaintyMps,
+            expandedUncertaintyMps: solution.expandedUncertaintyMps,
+            theory: solution.theory,
+            warnings: solution.warnings,
+          },
+  );
+}

@@ -1,0 +1,161 @@
+import { fitMarks, modelLengthM } from './fitMarks.ts';
+import type { MarksFit } from './fitMarks.ts';
+import type { Preparation } from './prepareMarks.ts';
+import { searchVariance } from './searchOrders.ts';
+import type { SpeedPrior } from './searchOrders.ts';
+
+export interface Judgement {
+  readonly fit: MarksFit;
+  readonly outliers: readonly boolean[];
+  /** Marks of which one must be wrong, while the marks can't tell which. */
+  readonly suspects: readonly number[];
+}
+
+/** A mark this far off is no chance: 1 in 2000. */
+const OUTLYING_SHIFT = 3.5;
+/** The culprit's shift squared must lead by this much, odds of 20 to 1, to be named. */
+const CLEAR_LEAD = 6;
+/** More outliers than this part, and it is no longer the marks that are wrong. */
+const MOST_OUTLIERS = 0.4;
+
+/**
+ * Fits, and leaves out marks that can't belong, one at a time, each only where it is clear which one is wrong.
+ * @param start  speed and end parameter near which most marks fit, from the search for orders
+ * @see JCGM 100:2008 says nothing of outliers; the test is the mean-shift outlier model, Cook & Weisberg 1982,
+ *   Residuals and Influence in Regression, 2.2
+ */
+export function findOutliers(
+  preparation: Preparation,
+  orders: readonly number[],
+  start: { readonly speedMps: number; readonly end: number },
+  prior: SpeedPrior,
+): Judgement {
+  const { rows } = preparation;
+  const everyRow = rows.map(() => true);
+  const wholeFit = fitMarks(preparation, orders, everyRow);
+  if (wholeFit === null) throw new RangeError('rows must hold at least one mark, got none');
+  if (rows.length < 3) return { fit: wholeFit, outliers: rows.map(() => false), suspects: [] };
+
+  // Several blunders hide each other in a fit of all marks, so begin with those that agree near the search's best point.
+  const agrees = rows.map((row, i) => {
+    const miss = row.lengthM - modelLengthM(row, orders[i] ?? 1, start.speedMps, start.end);
+    return Math.abs(miss) < 4.5 * Math.sqrt(searchVariance(row));
+  });
+  const agreeing = agrees.filter(Boolean).length;
+  let fitted = agreeing >= Math.max(3, Math.ceil((1 - MOST_OUTLIERS) * rows.length)) ? agrees : everyRow;
+  let fit = fitMarks(preparation, orders, fitted) ?? wholeFit;
+  const readmitted = new Set<number>();
+
+  for (let round = 0; round < rows.length + 20; round += 1) {
+    const worst = worstShift(fit);
+    if (worst !== null && canLeave(preparation, orders, fitted, fit, worst, prior)) {
+      fitted = fitted.map((is, i) => is && i !== worst);
+      fit = fitMarks(preparation, orders, fitted) ?? fit;
+      continue;
+    }
+    const back = firstReadmissible(preparation, orders, fitted, readmitted, fit);
+    if (back === null) break;
+    readmitted.add(back);
+    fitted = fitted.map((is, i) => is || i === back);
+    fit = fitMarks(preparation, orders, fitted) ?? fit;
+  }
+
+  const left = rows.length - fitted.filter(Boolean).length;
+  if (left > MOST_OUTLIERS * rows.length) {
+    return { fit: wholeFit, outliers: rows.map(() => false), suspects: [] };
+  }
+  // A mark that was left out from the start needs the same proof as any other.
+  if (left === 1) {
+    const only = fitted.indexOf(false);
+    if (!canLeave(preparation, orders, everyRow, wholeFit, only, prior)) {
+      return { fit: wholeFit, outliers: rows.map(() => false), suspects: suspectsOf(wholeFit) };
+    }
+  }
+  return {
+    fit,
+    outliers: fitted.map((is) => !is),
+    suspects: worstShift(fit) === null ? [] : suspectsOf(fit),
+  };
+}
+
+/** The fitted row with the largest shift, if that is no chance even when the others' scatter is allowed for. */
+function worstShift(fit: MarksFit): number | null {
+  let worst: number | null = null;
+  for (const [i, shift] of fit.shifts.entries()) {
+    if (shift !== null && Math.abs(shift) > Math.abs(fit.shifts[worst ?? -1] ?? 0)) worst = i;
+  }
+  if (worst === null) return null;
+  const square = (fit.shifts[worst] ?? 0) ** 2;
+  const others = Math.max(fit.degreesOfFreedom - 1, 0);
+  const scatter = Math.max((2 + Math.max(fit.chiSquared - square, 0)) / (2 + others), 1);
+  return square > OUTLYING_SHIFT ** 2 * scatter ? worst : null;
+}
+
+/** Whether it is clear that this row is the wrong one: by its lead, else because only without it the rest makes sense. */
+function canLeave(
+  preparation: Preparation,
+  orders: readonly number[],
+  fitted: readonly boolean[],
+  fit: MarksFit,
+  index: number,
+  prior: SpeedPrior,
+): boolean {
+  const square = (fit.shifts[index] ?? 0) ** 2;
+  if (square < OUTLYING_SHIFT ** 2) return false;
+  const rivals = fit.shifts.flatMap((shift, i) =>
+    i !== index && shift !== null && shift * shift > square - CLEAR_LEAD ? [i] : [],
+  );
+  if (fit.degreesOfFreedom > 1 && rivals.length === 0) return true;
+  if (rivals.length > 8) return false;
+  const makesSenseWithout = (left: number): boolean => {
+    const rest = fitMarks(
+      preparation,
+      orders,
+      fitted.map((is, i) => is && i !== left),
+    );
+    return rest !== null && isPlausible(preparation, rest, prior);
+  };
+  return makesSenseWithout(index) && !rivals.some(makesSenseWithout);
+}
+
+/** Whether a fit's speed and end correction are those of air in a tube, within three uncertainties. */
+export function isPlausible({ end }: Preparation, fit: MarksFit, prior: SpeedPrior): boolean {
+  const speedSlack = 3 * fit.speedUncertaintyMps;
+  const endSlack = 3 * fit.endUncertainty;
+  return (
+    fit.speedMps > prior.lowestMps - speedSlack &&
+    fit.speedMps < prior.highestMps + speedSlack &&
+    fit.end > end.lowest - endSlack &&
+    fit.end < end.highest + endSlack
+  );
+}
+
+/** A row left out that fits after all. */
+function firstReadmissible(
+  preparation: Preparation,
+  orders: readonly number[],
+  fitted: readonly boolean[],
+  tried: ReadonlySet<number>,
+  fit: MarksFit,
+): number | null {
+  const waiting = fitted.flatMap((is, i) => (is || tried.has(i) ? [] : [i])).slice(0, 30);
+  waiting.sort((one, other) => Math.abs(fit.residualsM[one] ?? 0) - Math.abs(fit.residualsM[other] ?? 0));
+  for (const candidate of waiting) {
+    const wider = fitMarks(
+      preparation,
+      orders,
+      fitted.map((is, i) => is || i === candidate),
+    );
+    const shift = wider?.shifts[candidate] ?? null;
+    if (shift !== null && Math.abs(shift) < OUTLYING_SHIFT) return candidate;
+  }
+  return null;
+}
+
+/** Rows whose shift comes near the largest. */
+function suspectsOf(fit: MarksFit): number[] {
+  const largest = Math.max(...fit.shifts.map((shift) => (shift ?? 0) ** 2));
+  return fit.shifts.flatMap((shift, i) =>
+    shift !== null && shift * shift > largest - CLEAR_LEAD ? [i] : [],
+  );
+}

@@ -1,0 +1,242 @@
+import { chiSquaredLimit95 } from './chiSquared.ts';
+import { dot } from './errorModel.ts';
+import type { ErrorModel } from './errorModel.ts';
+import { fitLinear } from './leastSquares.ts';
+import type { LinearFit } from './leastSquares.ts';
+import type { Preparation, PreparedMark } from './prepareMarks.ts';
+
+/** Where the end correction comes from. */
+export type EndMode = 'free' | 'theory';
+
+/** One source of uncertainty of the speed. */
+export interface Contribution {
+  readonly source: 'reading' | 'fork' | 'zero' | 'scale' | 'end' | 'wall';
+  /** The fork's number where it is a fork's. */
+  readonly fork: number | null;
+  readonly contributionMps: number;
+  readonly degreesOfFreedom: number;
+}
+
+/** Speed and end parameter from marks with known orders. */
+export interface MarksFit {
+  readonly mode: EndMode;
+  readonly speedMps: number;
+  readonly end: number;
+  readonly speedUncertaintyMps: number;
+  readonly endUncertainty: number;
+  /** Covariance of speed and end parameter; 0 where the end comes from theory alone. */
+  readonly covariance: number;
+  /** Measured minus fitted, for every row, fitted or not, m. */
+  readonly residualsM: readonly number[];
+  /**
+   * Apparent shift of each fitted row over its stated uncertainty (a widened one would excuse its own outlier); null
+   * where it can't be seen or the row isn't fitted.
+   */
+  readonly shifts: readonly (number | null)[];
+  /** Against the stated uncertainties. */
+  readonly chiSquared: number;
+  readonly degreesOfFreedom: number;
+  readonly scatterFactor: number;
+  readonly contributions: readonly Contribution[];
+  /** speed = Σ weight·length (+ a constant); 0 for rows that aren't fitted. */
+  readonly speedWeights: readonly number[];
+}
+
+/** How well a stated uncertainty is itself known: to 10 %, which is 50 degrees of freedom (JCGM 100:2008, G.4.2). */
+export const STATED_DEGREES = 50;
+/** A judgement about theory is known to 16 %: 20 degrees of freedom. */
+export const JUDGED_DEGREES = 20;
+/** Weight of the stated uncertainty against the scatter, once that is clearly larger. */
+const STATED_WEIGHT_IN_SCATTER = 2;
+/** The end correction is taken from the marks where they give it better than this many of theory's uncertainties. */
+const FREE_END_LIMIT = 5;
+/** Real walls are rough, moist or not quite round: the slowing is uncertain by this part. A judgement. */
+const WALL_UNCERTAINTY = 0.1;
+/** Where the diameter is unknown the slowing isn't removed, and lies within twice this part of a usual tube's. */
+const UNKNOWN_WALL_UNCERTAINTY = 0.6;
+
+/**
+ * Generalised least squares over all fitted rows at once. The end correction is free where the marks determine it, else
+ * it is theory's with theory's uncertainty. Scatter beyond the stated readings widens these.
+ * @param fitted  which rows count
+ * @returns null where no row counts
+ */
+export function fitMarks(
+  preparation: Preparation,
+  orders: readonly number[],
+  fitted: readonly boolean[],
+  mode?: EndMode,
+): MarksFit | null {
+  const { rows } = preparation;
+  const indexes = rows.flatMap((_, i) => (fitted[i] === true ? [i] : []));
+  if (indexes.length === 0) return null;
+  const chosen = indexes.map((i) => rows[i] as PreparedMark);
+  const columns = columnsOf(
+    chosen,
+    indexes.map((i) => orders[i] ?? 1),
+  );
+  const free = mode === 'theory' ? null : fitOnce(preparation, chosen, columns, 'free');
+  const isFree =
+    free !== null &&
+    (mode === 'free' ||
+      Math.sqrt(free.fit.covariance[1]?.[1] ?? Infinity) <
+        FREE_END_LIMIT * preparation.end.standardUncertainty);
+  const used = isFree ? free : fitOnce(preparation, chosen, columns, 'theory');
+  if (used === null) return null;
+  return summarise(preparation, orders, indexes, chosen, columns, used, isFree ? 'free' : 'theory');
+}
+
+/** Length that a row should have. */
+export function modelLengthM(row: PreparedMark, order: number, speedMps: number, end: number): number {
+  const halves = row.ends === 'closed' ? order - 0.5 : order;
+  return halves * row.halfWavePerSpeedS * speedMps - row.endShape * end;
+}
+
+interface Columns {
+  readonly speed: readonly number[];
+  readonly end: readonly number[];
+}
+
+interface OneFit {
+  readonly fit: LinearFit;
+  readonly errors: ErrorModel;
+  readonly scatterFactor: number;
+  /** The fit before it was widened. */
+  readonly stated: LinearFit;
+}
+
+function columnsOf(rows: readonly PreparedMark[], orders: readonly number[]): Columns {
+  return {
+    speed: rows.map(
+      (row, i) => ((orders[i] ?? 1) - (row.ends === 'closed' ? 0.5 : 0)) * row.halfWavePerSpeedS,
+    ),
+    end: rows.map((row) => -row.endShape),
+  };
+}
+
+function fitOnce(
+  preparation: Preparation,
+  rows: readonly PreparedMark[],
+  columns: Columns,
+  mode: EndMode,
+): OneFit | null {
+  const { end } = preparation;
+  const y = rows.map((row) => row.lengthM + (mode === 'theory' ? row.endShape * end.expected : 0));
+  const design = mode === 'free' ? [columns.speed, columns.end] : [columns.speed];
+  const attempt = (scatter: number): { fit: LinearFit; errors: ErrorModel } | null => {
+    const errors = errorsOf(preparation, rows, mode, scatter);
+    const fit = fitLinear(design, y, errors);
+    return fit === null ? null : { fit, errors };
+  };
+  const stated = attempt(1);
+  if (stated === null) return null;
+  const { chiSquared, degreesOfFreedom } = stated.fit;
+  if (degreesOfFreedom < 1 || chiSquared <= chiSquaredLimit95(degreesOfFreedom))
+    return { ...stated, scatterFactor: 1, stated: stated.fit };
+  // Shared errors absorb part of the scatter, so the factor of the readings is found in a few rounds.
+  let factor = 1;
+  let widened = stated;
+  for (let round = 0; round < 12; round += 1) {
+    const scatter = widened.fit.chiSquared * factor * factor;
+    const next = Math.sqrt(
+      Math.max((STATED_WEIGHT_IN_SCATTER + scatter) / (STATED_WEIGHT_IN_SCATTER + degreesOfFreedom), 1),
+    );
+    const hasSettled = Math.abs(next / factor - 1) < 0.005;
+    factor = next;
+    widened = attempt(factor) ?? widened;
+    if (hasSettled) break;
+  }
+  return { ...widened, scatterFactor: factor, stated: stated.fit };
+}
+
+function errorsOf(
+  preparation: Preparation,
+  rows: readonly PreparedMark[],
+  mode: EndMode,
+  scatter: number,
+): ErrorModel {
+  const { rule, end, wallsRemoved } = preparation;
+  const columnM = rows.map((row) => row.lengthM + row.endShape * end.expected);
+  const wallPart = wallsRemoved ? WALL_UNCERTAINTY : UNKNOWN_WALL_UNCERTAINTY;
+  return {
+    variances: rows.map((row) => row.variance * scatter * scatter),
+    groups: rows.map((row) => row.fork),
+    groupErrors: rows.map((row, i) => (columnM[i] ?? 0) * row.relativeForkUncertainty),
+    commonErrors: [
+      rows.map(() => rule.zeroStandardUncertaintyM),
+      rows.map((row) => row.lengthM * rule.scaleStandardUncertainty),
+      rows.map((row, i) => (columnM[i] ?? 0) * row.wallFraction * wallPart),
+      ...(mode === 'theory' ? [rows.map((row) => row.endShape * end.standardUncertainty)] : []),
+    ],
+  };
+}
+
+function summarise(
+  preparation: Preparation,
+  orders: readonly number[],
+  indexes: readonly number[],
+  chosen: readonly PreparedMark[],
+  columns: Columns,
+  { fit, errors, scatterFactor, stated }: OneFit,
+  mode: EndMode,
+): MarksFit {
+  const { rows, end } = preparation;
+  const speedMps = fit.parameters[0] ?? 0;
+  const endValue = mode === 'free' ? (fit.parameters[1] ?? 0) : end.expected;
+  const weights = fit.weights[0] ?? [];
+  const readingDegrees = scatterFactor > 1 ? STATED_WEIGHT_IN_SCATTER + fit.degreesOfFreedom : STATED_DEGREES;
+
+  const forkSums = new Map<number, number>();
+  for (const [i, row] of chosen.entries()) {
+    forkSums.set(row.fork, (forkSums.get(row.fork) ?? 0) + (weights[i] ?? 0) * (errors.groupErrors[i] ?? 0));
+  }
+  const shared = errors.commonErrors.map((column) => Math.abs(dot(weights, column)));
+  const contributions: Contribution[] = [
+    {
+      source: 'reading',
+      fork: null,
+      contributionMps: Math.sqrt(weights.reduce((sum, w, i) => sum + w * w * (errors.variances[i] ?? 0), 0)),
+      degreesOfFreedom: readingDegrees,
+    },
+    ...[...forkSums].map(([fork, sum]): Contribution => ({
+      source: 'fork',
+      fork,
+      contributionMps: Math.abs(sum),
+      degreesOfFreedom: STATED_DEGREES,
+    })),
+    { source: 'zero', fork: null, contributionMps: shared[0] ?? 0, degreesOfFreedom: STATED_DEGREES },
+    { source: 'scale', fork: null, contributionMps: shared[1] ?? 0, degreesOfFreedom: STATED_DEGREES },
+    { source: 'wall', fork: null, contributionMps: shared[2] ?? 0, degreesOfFreedom: JUDGED_DEGREES },
+  ];
+  if (mode === 'theory') {
+    contributions.push({
+      source: 'end',
+      fork: null,
+      contributionMps: shared[3] ?? 0,
+      degreesOfFreedom: JUDGED_DEGREES,
+    });
+  }
+
+  const shifts: (number | null)[] = rows.map(() => null);
+  const speedWeights = rows.map(() => 0);
+  for (const [position, i] of indexes.entries()) {
+    shifts[i] = stated.shifts[position] ?? null;
+    speedWeights[i] = weights[position] ?? 0;
+  }
+  return {
+    mode,
+    speedMps,
+    end: endValue,
+    speedUncertaintyMps: Math.sqrt(Math.max(fit.covariance[0]?.[0] ?? 0, 0)),
+    endUncertainty:
+      mode === 'free' ? Math.sqrt(Math.max(fit.covariance[1]?.[1] ?? 0, 0)) : end.standardUncertainty,
+    covariance: mode === 'free' ? (fit.covariance[0]?.[1] ?? 0) : 0,
+    residualsM: rows.map((row, i) => row.lengthM - modelLengthM(row, orders[i] ?? 1, speedMps, endValue)),
+    shifts,
+    chiSquared: stated.chiSquared,
+    degreesOfFreedom: fit.degreesOfFreedom,
+    scatterFactor,
+    contributions,
+    speedWeights,
+  };
+}

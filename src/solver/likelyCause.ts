@@ -1,0 +1,64 @@
+import { modelLengthM } from './fitMarks.ts';
+import type { PreparedMark } from './prepareMarks.ts';
+import { nearestOrder } from './searchOrders.ts';
+import { centimetres } from './wording.ts';
+
+const SLIPS: readonly { readonly sizeM: number; readonly name: string }[] = [
+  { sizeM: 0.01, name: 'centimetre' },
+  { sizeM: 0.05, name: 'half decimetre' },
+  { sizeM: 0.1, name: 'decimetre' },
+  { sizeM: 0.2, name: 'two decimetres' },
+  { sizeM: 0.5, name: 'half metre' },
+  { sizeM: 1, name: 'metre' },
+];
+
+/**
+ * Says what may have gone wrong with a mark that doesn't fit.
+ * @param residualM  measured minus fitted
+ * @param others  all rows, for their forks
+ */
+export function likelyCause(
+  row: PreparedMark,
+  residualM: number,
+  speedMps: number,
+  end: number,
+  others: readonly PreparedMark[],
+): string {
+  const toleranceM =
+    3 * Math.hypot(Math.sqrt(row.variance), row.lengthM * row.relativeForkUncertainty) + 0.0005;
+  const off = `${centimetres(Math.abs(residualM))} cm too ${residualM > 0 ? 'long' : 'short'}`;
+  const slip = SLIPS.find(
+    ({ sizeM }) => Math.abs(Math.abs(residualM) - sizeM) < Math.min(toleranceM, 0.3 * sizeM),
+  );
+  if (slip !== undefined) return `${off}: misread ${slip.name}?`;
+  if (swappedDigits(row.lengthM, row.lengthM - residualM, toleranceM)) return `${off}: two digits swapped?`;
+
+  const flipped: PreparedMark = {
+    ...row,
+    ends: row.ends === 'closed' ? 'open' : 'closed',
+    endShape: row.ends === 'closed' ? 2 * row.endShape : row.endShape / 2,
+  };
+  const flippedOrder = nearestOrder(flipped, speedMps, end);
+  if (Math.abs(row.lengthM - modelLengthM(flipped, flippedOrder, speedMps, end)) < toleranceM) {
+    return `${off}; it fits as order ${flippedOrder} of ${flipped.ends === 'open' ? 'an open' : 'a closed'} column.`;
+  }
+  for (const other of others) {
+    if (other.fork === row.fork) continue;
+    const asOther = { ...row, halfWavePerSpeedS: other.halfWavePerSpeedS };
+    const order = nearestOrder(asOther, speedMps, end);
+    if (Math.abs(row.lengthM - modelLengthM(asOther, order, speedMps, end)) < toleranceM) {
+      return `${off}; it fits as order ${order} of the ${other.mark.frequencyHz} Hz fork: another fork than noted?`;
+    }
+  }
+  return `${off}: read it again, or look for the resonance again.`;
+}
+
+/** Whether swapping two neighbouring digits of the length in millimetres gives the fitted one. */
+function swappedDigits(lengthM: number, fittedM: number, toleranceM: number): boolean {
+  const digits = String(Math.round(lengthM * 1000));
+  for (let i = 0; i + 1 < digits.length; i += 1) {
+    const swapped = digits.slice(0, i) + (digits[i + 1] ?? '') + (digits[i] ?? '') + digits.slice(i + 2);
+    if (swapped !== digits && Math.abs(Number(swapped) / 1000 - fittedM) < toleranceM) return true;
+  }
+  return false;
+}

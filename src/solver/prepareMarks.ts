@@ -1,0 +1,162 @@
+import { airFromReadings, USUAL_AIR } from '../air/airState.ts';
+import type { AirState } from '../air/airState.ts';
+import {
+  END_RATIO_STANDARD_UNCERTAINTY,
+  endCorrectionRatio,
+  LOW_FREQUENCY_END_RATIO,
+} from '../air/endCorrection.ts';
+import { speedOfSound } from '../air/speedOfSound.ts';
+import type { TheoreticalSpeed } from '../air/speedOfSound.ts';
+import { wallLoss } from '../air/wallLoss.ts';
+import type { ColumnEnds } from '../marks/mark.ts';
+import type { RuleErrors, SolverMark, SolverOptions } from './solution.ts';
+
+/** A mark as a row of the linear model  length = halfWaves(order)·halfWavePerSpeed·speed − endShape·end. */
+export interface PreparedMark {
+  readonly mark: SolverMark;
+  readonly fork: number;
+  readonly ends: ColumnEnds;
+  readonly lengthM: number;
+  /** Own variance of the length: reading, location and bracket, m². */
+  readonly variance: number;
+  /** Half a wavelength over the speed in free reference air, s. */
+  readonly halfWavePerSpeedS: number;
+  /** Part of the speed that the walls take away; an estimate for a usual tube where the diameter is unknown. */
+  readonly wallFraction: number;
+  /** All open ends' correction over the end parameter. */
+  readonly endShape: number;
+  readonly relativeForkUncertainty: number;
+}
+
+/** What theory says about the end parameter, and what is thinkable. */
+export interface EndPrior {
+  readonly expected: number;
+  readonly standardUncertainty: number;
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+export interface Preparation {
+  readonly rows: readonly PreparedMark[];
+  /** The end parameter is e over radius where diameters are known, else e in metres. */
+  readonly endIsRelative: boolean;
+  readonly end: EndPrior;
+  /** Where no diameter is known the walls' slowing is not removed. */
+  readonly wallsRemoved: boolean;
+  readonly rule: RuleErrors;
+  readonly air: AirState | null;
+  readonly theory: TheoreticalSpeed | null;
+  readonly someDiametersMissing: boolean;
+}
+
+const DEFAULT_RULE: RuleErrors = { zeroStandardUncertaintyM: 0.0005, scaleStandardUncertainty: 2e-4 };
+/** A usual school tube, where the real one is unknown, m. */
+const USUAL_RADIUS_M = 0.015;
+/** Where no diameter is known: e taken as 0 as textbooks do, and this uncertain; that of a usual tube, m. */
+const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.009;
+/** Largest e that is thinkable where no diameter is known, m: 1.2 radii of a tube 70 mm wide. */
+const UNKNOWN_END_HIGHEST_M = 0.042;
+/** The end-correction formulas end here; wider tubes carry more than plane waves soon after. */
+const HIGHEST_KA = 1.5;
+
+/**
+ * Brings marks into the form of the linear model. Speeds of different air are referred to the marks' mean air by
+ * theory's ratio, so that one speed fits them all.
+ * @param marks  at least one, all numbers checked
+ */
+export function prepareMarks(marks: readonly SolverMark[], options: SolverOptions): Preparation {
+  const air = meanAir(marks);
+  const theory = air === null ? null : speedOfSound(air);
+  const radii = marks.flatMap(({ radiusM }) => (radiusM === null ? [] : [radiusM]));
+  const endIsRelative = radii.length > 0;
+  const meanRadiusM = endIsRelative ? mean(radii) : null;
+  const forks = [...new Set(marks.map(({ forkKey }) => forkKey))];
+  const speeds = new Map<AirState, number>();
+  const speedIn = (state: AirState): number => {
+    const known = speeds.get(state);
+    if (known !== undefined) return known;
+    const { speedMps } = speedOfSound(state);
+    speeds.set(state, speedMps);
+    return speedMps;
+  };
+
+  const rows = marks.map((mark): PreparedMark => {
+    const localSpeedMps = speedIn(mark.air ?? air ?? USUAL_AIR);
+    const ratio = mark.air === null || theory === null ? 1 : localSpeedMps / theory.speedMps;
+    const radiusM = mark.radiusM ?? meanRadiusM;
+    const temperatureC = (mark.air ?? air ?? USUAL_AIR).temperatureC;
+    const wallFraction =
+      1 - wallLoss(radiusM ?? USUAL_RADIUS_M, mark.frequencyHz, temperatureC, localSpeedMps).speedRatio;
+    const slowed = radiusM === null ? ratio : ratio * (1 - wallFraction);
+    const shapeOf = (endRadiusM: number): number => {
+      const ka = (2 * Math.PI * mark.frequencyHz * endRadiusM) / localSpeedMps;
+      return (endRadiusM * endCorrectionRatio(Math.min(ka, HIGHEST_KA))) / LOW_FREQUENCY_END_RATIO.unflanged;
+    };
+    const oneEnd = radiusM === null ? 1 : shapeOf(radiusM);
+    const otherEnd = mark.otherRadiusM === null || radiusM === null ? oneEnd : shapeOf(mark.otherRadiusM);
+    const bracketM = mark.otherLengthM === null ? 0 : Math.abs(mark.otherLengthM - mark.lengthM);
+    const own = mark.lengthStandardUncertaintyM ** 2;
+    return {
+      mark,
+      fork: forks.indexOf(mark.forkKey),
+      ends: mark.ends,
+      lengthM: mark.otherLengthM === null ? mark.lengthM : (mark.lengthM + mark.otherLengthM) / 2,
+      // A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7).
+      variance: mark.otherLengthM === null ? own : own / 2 + bracketM ** 2 / 12,
+      halfWavePerSpeedS: slowed / (2 * mark.frequencyHz),
+      wallFraction,
+      endShape: mark.ends === 'open' ? oneEnd + otherEnd : oneEnd,
+      relativeForkUncertainty: mark.frequencyStandardUncertaintyHz / mark.frequencyHz,
+    };
+  });
+  const end: EndPrior = endIsRelative
+    ? {
+        expected: LOW_FREQUENCY_END_RATIO.unflanged,
+        standardUncertainty: END_RATIO_STANDARD_UNCERTAINTY,
+        lowest: 0,
+        highest: 1.2,
+      }
+    : {
+        expected: 0,
+        standardUncertainty: UNKNOWN_END_STANDARD_UNCERTAINTY_M,
+        lowest: 0,
+        highest: UNKNOWN_END_HIGHEST_M,
+      };
+  return {
+    rows,
+    endIsRelative,
+    end,
+    wallsRemoved: endIsRelative,
+    rule: options.rule ?? DEFAULT_RULE,
+    air,
+    theory,
+    someDiametersMissing: endIsRelative && radii.length < marks.length,
+  };
+}
+
+/** Correction of one open end for a mark's own tube and pitch, m. */
+export function oneEndCorrectionM(row: PreparedMark, end: number): number {
+  return (end * row.endShape) / (row.ends === 'open' ? 2 : 1);
+}
+
+function meanAir(marks: readonly SolverMark[]): AirState | null {
+  const states = marks.flatMap(({ air }) => (air === null ? [] : [air]));
+  const first = states[0];
+  if (first === undefined) return null;
+  if (states.every((state) => state === first)) return first;
+  const average = (pick: (state: AirState) => number): number => mean(states.map(pick));
+  return {
+    ...airFromReadings({ temperatureC: average((state) => state.temperatureC) }),
+    temperatureStandardUncertaintyC: average((state) => state.temperatureStandardUncertaintyC),
+    humidityPct: average((state) => state.humidityPct),
+    humidityStandardUncertaintyPct: average((state) => state.humidityStandardUncertaintyPct),
+    pressurePa: average((state) => state.pressurePa),
+    pressureStandardUncertaintyPa: average((state) => state.pressureStandardUncertaintyPa),
+    co2MoleFraction: average((state) => state.co2MoleFraction),
+    co2StandardUncertainty: average((state) => state.co2StandardUncertainty),
+  };
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
