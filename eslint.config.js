@@ -22,4 +22,6 @@ export default tseslint.config(
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
     },
   },
+  // Lit calls a template's listeners with the element as `this`.
+  { files: ['src/ui/**'], rules: { '@typescript-eslint/unbound-method': 'off' } },
 );

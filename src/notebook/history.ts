@@ -1,0 +1,49 @@
+/** A value with the way it came about, so that each step can be undone and redone. */
+export interface History<T> {
+  readonly present: T;
+  /** Oldest first. `step` says what was done next, for the undo button. */
+  readonly past: readonly HistoryStep<T>[];
+  /** Nearest last. `step` says what would be done again. */
+  readonly future: readonly HistoryStep<T>[];
+}
+
+export interface HistoryStep<T> {
+  readonly value: T;
+  readonly step: string;
+}
+
+/** Steps kept: more than a lesson's work, and small beside the marks themselves. */
+const STEPS_KEPT = 200;
+
+/** A history that starts here. */
+export function beginHistory<T>(present: T): History<T> {
+  return { present, past: [], future: [] };
+}
+
+/** The history with one more step; what was undone before can no longer be redone. */
+export function recordStep<T>(history: History<T>, present: T, step: string): History<T> {
+  const past = [...history.past, { value: history.present, step }].slice(-STEPS_KEPT);
+  return { present, past, future: [] };
+}
+
+/** One step back; the same history where there is none. */
+export function undoStep<T>(history: History<T>): History<T> {
+  const last = history.past.at(-1);
+  if (last === undefined) return history;
+  return {
+    present: last.value,
+    past: history.past.slice(0, -1),
+    future: [...history.future, { value: history.present, step: last.step }],
+  };
+}
+
+/** One undone step again; the same history where there is none. */
+export function redoStep<T>(history: History<T>): History<T> {
+  const next = history.future.at(-1);
+  if (next === undefined) return history;
+  return {
+    present: next.value,
+    past: [...history.past, { value: history.present, step: next.step }],
+    future: history.future.slice(0, -1),
+  };
+}

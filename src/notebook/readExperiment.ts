@@ -1,0 +1,140 @@
+import type { ColumnEnds, Mark, MarkEvidence } from '../marks/mark.ts';
+import type { Experiment, Fork, Place } from './experiment.ts';
+import { RecordReader } from './recordReader.ts';
+
+/** A record as understood, or everything that is wrong with it. */
+export type ExperimentReading =
+  | { readonly kind: 'experiment'; readonly experiment: Experiment }
+  | { readonly kind: 'faults'; readonly faults: readonly string[] };
+
+const ENDS: readonly ColumnEnds[] = ['closed', 'open'];
+const SOURCES: readonly MarkEvidence['source'][] = ['microphone', 'recording', 'practice'];
+
+/** Far more than a class makes, and little enough that a hostile file can't stall the page. */
+const LONGEST_LIST = 5000;
+
+/**
+ * Checks a parsed JSON value or a stored record and copies only what belongs to an experiment.
+ * Every fault names the field and what was found there.
+ */
+export function readExperiment(value: unknown): ExperimentReading {
+  const reader = new RecordReader('', value, []);
+  if (!reader.isObject) {
+    return { kind: 'faults', faults: ['This isn’t an experiment: a JSON object was expected.'] };
+  }
+  const version = reader.raw('schemaVersion');
+  if (version !== 1) {
+    return {
+      kind: 'faults',
+      faults: [
+        `schemaVersion is ${JSON.stringify(version) ?? 'missing'}; this bench reads version 1. Export it again from a bench of this version.`,
+      ],
+    };
+  }
+  const forks = reader.list('forks', LONGEST_LIST).map(readFork);
+  const places = reader.list('places', LONGEST_LIST).map(readPlace);
+  const marks = reader.list('marks', LONGEST_LIST).map(readMark);
+  const deletedMarks = reader.list('deletedMarks', LONGEST_LIST).map(readMark);
+  const tube = reader.child('tube');
+  const rule = reader.child('rule');
+  const present = reader.child('present');
+  const experiment: Experiment = {
+    schemaVersion: 1,
+    id: reader.text('id', 200),
+    title: reader.text('title', 500),
+    createdAt: reader.text('createdAt', 50),
+    changedAt: reader.text('changedAt', 50),
+    forks,
+    places,
+    tube: {
+      diameterM: tube.numberOrNull('diameterM', 0.001, 1),
+      travelM: tube.number('travelM', 0.01, 20),
+    },
+    rule: {
+      readingStandardUncertaintyM: rule.number('readingStandardUncertaintyM', 1e-6, 0.5),
+      zeroOffsetM: rule.number('zeroOffsetM', -1, 1),
+    },
+    present: {
+      forkId: present.text('forkId', 200),
+      placeId: present.text('placeId', 200),
+      ends: present.choice('ends', ENDS),
+    },
+    marks,
+    deletedMarks,
+    note: reader.text('note', 100_000),
+  };
+  const faults = [...reader.faults, ...danglingFaults(experiment)];
+  return faults.length === 0 ? { kind: 'experiment', experiment } : { kind: 'faults', faults };
+}
+
+function readFork(fork: RecordReader): Fork {
+  return {
+    id: fork.text('id', 200),
+    nominalHz: fork.number('nominalHz', 20, 20_000),
+    standardUncertaintyHz: fork.number('standardUncertaintyHz', 1e-6, 1000),
+    measuredHz: fork.numberOrNull('measuredHz', 20, 20_000),
+    measuredStandardUncertaintyHz: fork.numberOrNull('measuredStandardUncertaintyHz', 0, 1000),
+  };
+}
+
+function readPlace(place: RecordReader): Place {
+  return {
+    id: place.text('id', 200),
+    name: place.text('name', 500),
+    temperatureC: place.numberOrNull('temperatureC', -60, 100),
+    temperatureStandardUncertaintyC: place.number('temperatureStandardUncertaintyC', 0, 50),
+    humidityPct: place.numberOrNull('humidityPct', 0, 100),
+    pressurePa: place.numberOrNull('pressurePa', 10_000, 200_000),
+  };
+}
+
+function readMark(mark: RecordReader): Mark {
+  const evidence = mark.childOrNull('evidence');
+  return {
+    id: mark.text('id', 200),
+    createdAt: mark.text('createdAt', 50),
+    forkId: mark.text('forkId', 200),
+    placeId: mark.text('placeId', 200),
+    ends: mark.choice('ends', ENDS),
+    lengthM: mark.numberOrNull('lengthM', 1e-4, 20),
+    otherLengthM: mark.numberOrNull('otherLengthM', 1e-4, 20),
+    evidence: evidence === null ? null : readEvidence(evidence),
+    order: mark.wholeOrNull('order', 1, 100),
+    excluded: mark.flag('excluded'),
+    note: mark.text('note', 10_000),
+  };
+}
+
+function readEvidence(evidence: RecordReader): MarkEvidence {
+  return {
+    source: evidence.choice('source', SOURCES),
+    timeS: evidence.number('timeS', 0, 1e7),
+    riseDb: evidence.number('riseDb', -300, 300),
+    aboveRoomDb: evidence.number('aboveRoomDb', -300, 300),
+    confidence: evidence.number('confidence', 0, 1),
+    frequencyHz: evidence.numberOrNull('frequencyHz', 20, 20_000),
+    frequencyStandardUncertaintyHz: evidence.numberOrNull('frequencyStandardUncertaintyHz', 0, 1000),
+    reason: evidence.text('reason', 2000),
+  };
+}
+
+/** Ids that occur twice, and marks that point at a fork or place that isn't there. */
+function danglingFaults(experiment: Experiment): string[] {
+  const faults: string[] = [];
+  const forkIds = new Set(experiment.forks.map((fork) => fork.id));
+  const placeIds = new Set(experiment.places.map((place) => place.id));
+  const allMarks = [...experiment.marks, ...experiment.deletedMarks];
+  if (forkIds.size !== experiment.forks.length) faults.push('forks: two forks have the same id.');
+  if (placeIds.size !== experiment.places.length) faults.push('places: two places have the same id.');
+  if (new Set(allMarks.map((mark) => mark.id)).size !== allMarks.length) {
+    faults.push('marks: two marks have the same id.');
+  }
+  const users = [{ where: 'present', ...experiment.present }].concat(
+    allMarks.map((mark) => ({ where: `mark ${mark.id}`, ...mark })),
+  );
+  for (const { where, forkId, placeId } of users) {
+    if (!forkIds.has(forkId)) faults.push(`${where}: there is no fork “${forkId}” in this file.`);
+    if (!placeIds.has(placeId)) faults.push(`${where}: there is no place “${placeId}” in this file.`);
+  }
+  return faults;
+}

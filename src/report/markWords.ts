@@ -1,0 +1,47 @@
+import type { Mark } from '../marks/mark.ts';
+import type { Experiment } from '../notebook/experiment.ts';
+import type { SolvedMark } from '../solver/solution.ts';
+import { placeLabel } from './marksCsv.ts';
+import { fixed, ordinal, signed } from './rounding.ts';
+
+/** What is said of one mark beside its length. */
+export interface MarkWords {
+  /** Fork, ends and, where there are several, the place. */
+  readonly apparatus: string;
+  /** How it came about: what was heard, or that it was made by hand. */
+  readonly evidence: string;
+  /** Order with how sure it is; null before it is solved. */
+  readonly order: string | null;
+  /** Measured minus fitted length; null before there is a fit. */
+  readonly residual: string | null;
+  readonly cause: string | null;
+}
+
+const SURE = 0.995;
+
+/** Puts a mark into words, rounded. */
+export function markWords(experiment: Experiment, mark: Mark, solved: SolvedMark | null): MarkWords {
+  const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
+  const parts = [
+    `${fork === undefined ? '?' : fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`,
+    mark.ends,
+  ];
+  if (experiment.places.length > 1) parts.push(placeLabel(experiment, mark.placeId));
+  const { evidence } = mark;
+  return {
+    apparatus: parts.join(' · '),
+    evidence:
+      evidence === null
+        ? 'by hand'
+        : `at ${fixed(evidence.timeS, 1)} s · rise ${fixed(evidence.riseDb, 0)} dB · ${fixed(100 * evidence.confidence, 0)} % sure`,
+    order: solved === null ? null : orderWords(solved, mark.order !== null),
+    residual: solved === null ? null : `${signed(solved.residualM * 1000, 1)} mm from the fit`,
+    cause: solved?.outlier === true ? (solved.cause ?? 'far from the fit') : null,
+  };
+}
+
+function orderWords(solved: SolvedMark, isFixed: boolean): string {
+  if (isFixed) return `${ordinal(solved.order)} (set)`;
+  if (solved.orderConfidence >= SURE) return ordinal(solved.order);
+  return `${ordinal(solved.order)}, ${fixed(100 * solved.orderConfidence, 0)} % sure`;
+}

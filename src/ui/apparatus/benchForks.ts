@@ -1,0 +1,148 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { defaultForkStandardUncertaintyHz, newFork } from '../../notebook/newExperiment.ts';
+import type { Fork } from '../../notebook/experiment.ts';
+import { fixed } from '../../report/rounding.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { QUANTITIES } from '../readQuantity.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/numberField.ts';
+
+/** The usual physics set (common practice, no source). */
+const USUAL_SET_HZ = [256, 288, 320, 341.3, 384, 426.6, 480, 512, 1024];
+
+/** The forks at hand, with how well each pitch is known. */
+@customElement('bench-forks')
+export class BenchForks extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      li {
+        display: grid;
+        grid-template-columns: 1fr 1fr auto;
+        gap: var(--gap-2);
+        align-items: end;
+        list-style: none;
+      }
+      .measured {
+        grid-column: 1 / -1;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  protected readonly watch = new BenchWatch(this, ['notebook']);
+
+  private setFork(id: string, change: Partial<Fork>): void {
+    this.session.change('change fork', (experiment) => ({
+      ...experiment,
+      forks: experiment.forks.map((fork) => (fork.id === id ? { ...fork, ...change } : fork)),
+    }));
+  }
+
+  private onPitch(fork: Fork, nominalHz: number): void {
+    const wasDefault = fork.standardUncertaintyHz === defaultForkStandardUncertaintyHz(fork.nominalHz);
+    this.setFork(fork.id, {
+      nominalHz,
+      measuredHz: null,
+      measuredStandardUncertaintyHz: null,
+      ...(wasDefault ? { standardUncertaintyHz: defaultForkStandardUncertaintyHz(nominalHz) } : {}),
+    });
+  }
+
+  private onAdd(event: Event): void {
+    const select = event.target as HTMLSelectElement;
+    const nominalHz = Number(select.value);
+    select.value = '';
+    if (!(nominalHz > 0)) return;
+    const id = this.session.newId();
+    this.session.change('add fork', (experiment) => ({
+      ...experiment,
+      forks: [...experiment.forks, newFork(id, nominalHz)],
+      present: { ...experiment.present, forkId: id },
+    }));
+  }
+
+  private onRemove(fork: Fork): void {
+    this.session.change('remove fork', (experiment) => {
+      const forks = experiment.forks.filter((other) => other.id !== fork.id);
+      const first = forks[0];
+      if (first === undefined) return experiment;
+      const forkId = experiment.present.forkId === fork.id ? first.id : experiment.present.forkId;
+      return { ...experiment, forks, present: { ...experiment.present, forkId } };
+    });
+  }
+
+  override render() {
+    const { experiment } = this.session;
+    const allMarks = [...experiment.marks, ...experiment.deletedMarks];
+    return html`
+      <section class="stack" aria-label="Forks">
+        <h2>Forks</h2>
+        <p class="lead">Stamped pitch, and its standard uncertainty until the fork is measured.</p>
+        <ul class="stack">
+          ${experiment.forks.map((fork, index) => {
+            const isUsed = allMarks.some((mark) => mark.forkId === fork.id);
+            return html`<li>
+              <bench-number-field
+                label="Fork ${index + 1}"
+                .kind=${QUANTITIES.forkHz}
+                .value=${fork.nominalHz}
+                @quantity-change=${(event: CustomEvent<number>) => this.onPitch(fork, event.detail)}
+              ></bench-number-field>
+              <bench-number-field
+                label="Uncertainty of fork ${index + 1}"
+                .kind=${QUANTITIES.uncertaintyHz}
+                .value=${fork.standardUncertaintyHz}
+                @quantity-change=${(event: CustomEvent<number>) =>
+                  this.setFork(fork.id, { standardUncertaintyHz: event.detail })}
+              ></bench-number-field>
+              <button
+                aria-label="Remove fork ${index + 1}"
+                ?disabled=${isUsed || experiment.forks.length === 1}
+                @click=${() => this.onRemove(fork)}
+              >
+                Remove
+              </button>
+              ${this.measuredLine(fork)}
+            </li>`;
+          })}
+        </ul>
+        <label
+          >Add a fork
+          <select @change=${this.onAdd}>
+            <option value="" selected>choose its pitch…</option>
+            ${USUAL_SET_HZ.map((pitch) => html`<option value=${pitch}>${pitch} Hz</option>`)}
+          </select></label
+        >
+        <p class="small">Any other pitch: add the nearest and change the number.</p>
+        <p class="caution">
+          Strike a fork on rubber or the sole of a shoe, never on glass or a hard edge. Keep a sounding fork
+          away from teeth and glass.
+        </p>
+      </section>
+    `;
+  }
+
+  private measuredLine(fork: Fork) {
+    if (fork.measuredHz === null) return html`<p class="small measured">Not measured yet (see Check).</p>`;
+    return html`<p class="small measured row">
+      <span
+        >Measured ${fixed(fork.measuredHz, 2)} ± ${fixed(fork.measuredStandardUncertaintyHz ?? 0, 2)} Hz; this
+        counts in the fit.</span
+      >
+      <button
+        @click=${() => this.setFork(fork.id, { measuredHz: null, measuredStandardUncertaintyHz: null })}
+      >
+        Use the stamp
+      </button>
+    </p>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-forks': BenchForks;
+  }
+}

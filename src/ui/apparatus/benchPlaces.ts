@@ -1,0 +1,138 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { newPlace } from '../../notebook/newExperiment.ts';
+import type { Place } from '../../notebook/experiment.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { QUANTITIES } from '../readQuantity.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/numberField.ts';
+
+/** Places where is measured, each with its air. Theory is compared at the air's temperature and humidity. */
+@customElement('bench-places')
+export class BenchPlaces extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      li {
+        list-style: none;
+        border-block-end: 1px solid var(--line);
+        padding-block-end: var(--gap-3);
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr));
+        gap: var(--gap-2);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  protected readonly watch = new BenchWatch(this, ['notebook']);
+
+  private setPlace(id: string, change: Partial<Place>): void {
+    this.session.change('change place', (experiment) => ({
+      ...experiment,
+      places: experiment.places.map((place) => (place.id === id ? { ...place, ...change } : place)),
+    }));
+  }
+
+  private onAdd(): void {
+    const id = this.session.newId();
+    this.session.change('add place', (experiment) => ({
+      ...experiment,
+      places: [...experiment.places, newPlace(id, `Place ${experiment.places.length + 1}`)],
+      present: { ...experiment.present, placeId: id },
+    }));
+  }
+
+  private onRemove(place: Place): void {
+    this.session.change('remove place', (experiment) => {
+      const places = experiment.places.filter((other) => other.id !== place.id);
+      const first = places[0];
+      if (first === undefined) return experiment;
+      const placeId = experiment.present.placeId === place.id ? first.id : experiment.present.placeId;
+      return { ...experiment, places, present: { ...experiment.present, placeId } };
+    });
+  }
+
+  override render() {
+    const { places } = this.session.experiment;
+    return html`
+      <section class="stack" aria-label="Places and air">
+        <h2>Places and air</h2>
+        <p class="lead">
+          What a thermometer, hygrometer and barometer read there. Leave empty what you didn’t read.
+        </p>
+        <ul class="stack">
+          ${places.map((place, index) => this.placeFields(place, index))}
+        </ul>
+        <p><button @click=${this.onAdd}>Add a place</button></p>
+      </section>
+    `;
+  }
+
+  private placeFields(place: Place, index: number) {
+    const { experiment } = this.session;
+    const isUsed = [...experiment.marks, ...experiment.deletedMarks].some(
+      (mark) => mark.placeId === place.id,
+    );
+    return html`<li class="stack" role="group" aria-label="Place ${index + 1}">
+      <div class="row">
+        <label
+          >Name
+          <input
+            .value=${place.name}
+            maxlength="60"
+            @change=${(event: Event) => this.setPlace(place.id, { name: (event.target as HTMLInputElement).value })}
+        /></label>
+        <button
+          aria-label="Remove place ${index + 1}"
+          ?disabled=${isUsed || experiment.places.length === 1}
+          @click=${() => this.onRemove(place)}
+        >
+          Remove
+        </button>
+      </div>
+      <div class="fields">
+        <bench-number-field
+          label="Air temperature"
+          optional
+          .kind=${QUANTITIES.temperatureC}
+          .value=${place.temperatureC}
+          @quantity-change=${(event: CustomEvent<number | null>) =>
+            this.setPlace(place.id, { temperatureC: event.detail })}
+        ></bench-number-field>
+        <bench-number-field
+          label="Its uncertainty"
+          .kind=${QUANTITIES.temperatureUncertaintyC}
+          .value=${place.temperatureStandardUncertaintyC}
+          @quantity-change=${(event: CustomEvent<number>) =>
+            this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
+        ></bench-number-field>
+        <bench-number-field
+          label="Humidity"
+          optional
+          .kind=${QUANTITIES.humidityPct}
+          .value=${place.humidityPct}
+          @quantity-change=${(event: CustomEvent<number | null>) =>
+            this.setPlace(place.id, { humidityPct: event.detail })}
+        ></bench-number-field>
+        <bench-number-field
+          label="Pressure"
+          optional
+          .kind=${QUANTITIES.pressureHpa}
+          .value=${place.pressurePa === null ? null : place.pressurePa / 100}
+          @quantity-change=${(event: CustomEvent<number | null>) =>
+            this.setPlace(place.id, { pressurePa: event.detail === null ? null : event.detail * 100 })}
+        ></bench-number-field>
+      </div>
+    </li>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-places': BenchPlaces;
+  }
+}

@@ -1,0 +1,21 @@
+import { NotebookStore } from '../notebook/notebookStore.ts';
+import { solveExperiment } from '../session/benchSolve.ts';
+import { BenchSession } from '../session/benchSession.ts';
+import { Listening } from '../session/listening.ts';
+
+/** The session of this page, joined to the browser's clock, storage and sources of chance. */
+export function createSession(): BenchSession {
+  return new BenchSession({
+    now: () => new Date().toISOString(),
+    newId,
+    openStore: () => NotebookStore.open(),
+    createListening: (options) => new Listening(options),
+    solve: solveExperiment,
+  });
+}
+
+/** 128 random bits; `crypto.randomUUID` is missing on plain http, where practice must still work. */
+function newId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}

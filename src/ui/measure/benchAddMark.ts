@@ -1,0 +1,59 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import type { BenchSession } from '../../session/benchSession.ts';
+import type { LengthField } from '../parts/lengthField.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/lengthField.ts';
+
+/** Adds a mark whose length is typed at once, for work without a microphone. */
+@customElement('bench-add-mark')
+export class BenchAddMark extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .row {
+        align-items: start;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @query('bench-length-field') private field!: LengthField;
+
+  focusLength(): void {
+    this.field.focusEntry();
+  }
+
+  private onLength(event: CustomEvent<number | null>): void {
+    if (event.detail !== null) this.session.addMarkByHand(event.detail);
+  }
+
+  private onAdd(): void {
+    this.field.take();
+    this.field.focusEntry();
+  }
+
+  private onDone(event: Event): void {
+    event.stopPropagation();
+  }
+
+  override render() {
+    return html`
+      <div class="row">
+        <bench-length-field
+          label="Length of a new mark"
+          fleeting
+          @length-change=${this.onLength}
+          @length-done=${this.onDone}
+        ></bench-length-field>
+        <button @click=${this.onAdd}>Add mark</button>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-add-mark': BenchAddMark;
+  }
+}

@@ -1,0 +1,144 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import type { Mark } from '../../marks/mark.ts';
+import { markWords } from '../../report/markWords.ts';
+import type { BenchOutcome } from '../../session/benchOutcome.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import type { LengthField } from '../parts/lengthField.ts';
+import { solvedMark } from '../stage/columnScene.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/lengthField.ts';
+
+/** One mark: its length, order, evidence and residual, and what can be done with it. */
+@customElement('bench-mark-row')
+export class BenchMarkRow extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .mark {
+        display: grid;
+        grid-template-columns: 2.5rem auto minmax(9rem, 1fr) auto;
+        gap: var(--gap-1) var(--gap-3);
+        align-items: center;
+        border-inline-start: 5px solid var(--line);
+        background: var(--sheet);
+        padding: var(--gap-2) var(--gap-3);
+        border-radius: var(--radius);
+      }
+      .waiting {
+        border-inline-start: 5px dashed var(--tone);
+      }
+      .measured {
+        border-inline-start-color: var(--tone);
+      }
+      .left-out {
+        border-inline-start-color: var(--line);
+        color: var(--ink-soft);
+      }
+      .number {
+        font-weight: 600;
+        text-align: end;
+      }
+      .words {
+        font-size: var(--text-small);
+      }
+      .words .soft {
+        color: var(--ink-soft);
+      }
+      .tools {
+        display: flex;
+        gap: var(--gap-1);
+      }
+      select {
+        padding-inline: var(--gap-1);
+      }
+      @media (max-width: 480px) {
+        .mark {
+          grid-template-columns: 1.75rem 1fr;
+        }
+        .words,
+        .tools {
+          grid-column: 2;
+        }
+        .tools {
+          flex-wrap: wrap;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @property({ attribute: false }) mark!: Mark;
+  @property({ attribute: false }) outcome!: BenchOutcome;
+  /** Its number in the notebook, from 1. */
+  @property({ type: Number }) number = 1;
+  @query('bench-length-field') private field!: LengthField;
+
+  focusLength(): void {
+    this.field.focusEntry();
+  }
+
+  private onLength(event: CustomEvent<number | null>): void {
+    this.session.editMark(this.mark.id, { lengthM: event.detail }, 'type length');
+  }
+
+  private onOrder(event: Event): void {
+    const value = (event.target as HTMLSelectElement).value;
+    this.session.editMark(this.mark.id, { order: value === '' ? null : Number(value) }, 'set order');
+  }
+
+  private onExclude(): void {
+    this.session.editMark(this.mark.id, { excluded: !this.mark.excluded }, 'leave mark out');
+  }
+
+  override render() {
+    const { mark } = this;
+    const words = markWords(this.session.experiment, mark, solvedMark(this.outcome, mark));
+    const state = mark.excluded ? 'left-out' : mark.lengthM === null ? 'waiting' : 'measured';
+    return html`
+      <div class="mark ${state}" role="group" aria-label="Mark ${this.number}">
+        <span class="number" aria-hidden="true">${this.number}</span>
+        <bench-length-field
+          label="Length of mark ${this.number}"
+          .lengthM=${mark.lengthM}
+          @length-change=${this.onLength}
+        ></bench-length-field>
+        <div class="words">
+          <p>
+            <strong
+              >${words.order ?? (mark.lengthM === null ? 'waits for its length' : 'not solved yet')}</strong
+            >
+            ${words.residual === null ? nothing : html` · ${words.residual}`}
+            ${mark.excluded ? html` · <strong>left out</strong>` : nothing}
+          </p>
+          <p class="soft">${words.apparatus} · ${words.evidence}</p>
+          ${words.cause === null ? nothing : html`<p class="fault">Outlier: ${words.cause}</p>`}
+        </div>
+        <div class="tools">
+          <select aria-label="Order of mark ${this.number}" @change=${this.onOrder}>
+            <option value="" ?selected=${mark.order === null}>order: auto</option>
+            ${[1, 2, 3, 4, 5, 6, 7, 8].map(
+              (order) => html`<option value=${order} ?selected=${mark.order === order}>n = ${order}</option>`,
+            )}
+          </select>
+          <button
+            aria-pressed=${mark.excluded ? 'true' : 'false'}
+            aria-label="Leave mark ${this.number} out of the fit"
+            @click=${this.onExclude}
+          >
+            Leave out
+          </button>
+          <button aria-label="Delete mark ${this.number}" @click=${() => this.session.deleteMark(mark.id)}>
+            Delete
+          </button>
+        </div>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-mark-row': BenchMarkRow;
+  }
+}

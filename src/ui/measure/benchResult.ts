@@ -1,0 +1,93 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { resultLines } from '../../report/resultLines.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** The speed of sound at the present place, as sure as the marks make it. */
+@customElement('bench-result')
+export class BenchResult extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .speed {
+        font-size: clamp(1.75rem, 1.2rem + 2.4vw, 3rem);
+        line-height: 1.1;
+        font-weight: 600;
+        letter-spacing: -0.02em;
+      }
+      .unit {
+        font-size: 0.55em;
+        font-weight: 400;
+        letter-spacing: 0;
+        white-space: nowrap;
+      }
+      dl {
+        display: grid;
+        grid-template-columns: auto 1fr;
+        gap: 0 var(--gap-3);
+        font-size: var(--text-small);
+      }
+      dt {
+        color: var(--ink-soft);
+      }
+      li {
+        margin-inline-start: 1.25rem;
+        font-size: var(--text-small);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  protected readonly watch = new BenchWatch(this, ['notebook']);
+
+  override render() {
+    const { outcome, experiment } = this.session;
+    const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
+    const lines = here === undefined ? null : resultLines(here.solution);
+    return html`
+      <section class="stack" aria-label="Speed of sound">
+        <h2 class="small">Speed of sound in free air</h2>
+        ${
+          lines === null || lines.speed === null
+            ? html`<p class="speed">–– <span class="unit">m/s</span></p>`
+            : html`<p class="speed" id="speed">
+                ${lines.speed.value} <span class="unit">± ${lines.speed.uncertainty} m/s</span>
+              </p>`
+        }
+        ${
+          lines === null
+            ? html`<p class="lead">
+                It appears with the first length and grows more certain with each mark.
+              </p>`
+            : nothing
+        }
+        ${
+          lines === null || lines.facts.length === 0
+            ? nothing
+            : html`<dl>
+                ${lines.facts.map(
+                  (fact) =>
+                    html`<dt>${fact.name}</dt>
+                      <dd>${fact.value}</dd>`,
+                )}
+              </dl>`
+        }
+        ${
+          lines === null || lines.warnings.length === 0
+            ? nothing
+            : html`<ul class="caution">
+                ${lines.warnings.map((warning) => html`<li>${warning}</li>`)}
+              </ul>`
+        }
+      </section>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-result': BenchResult;
+  }
+}

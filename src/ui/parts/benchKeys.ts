@@ -1,0 +1,82 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, query } from 'lit/decorators.js';
+import { sharedStyles } from '../sharedStyles.ts';
+
+const KEYS = [
+  ['L', 'listen, or stop'],
+  ['M', 'make a mark that waits for its length'],
+  ['E', 'go to the newest mark without a length'],
+  ['Enter', 'take the typed length and go on to the next mark'],
+  ['S', 'practice: strike the fork'],
+  ['F', 'practice: fork to the mouth, or away'],
+  ['← →', 'slide the column by a millimetre (on its handle)'],
+  ['Ctrl Z', 'undo'],
+  ['Ctrl Y', 'do it again'],
+  ['?', 'show these keys'],
+] as const;
+
+/** The keys, shown on request. */
+@customElement('bench-keys')
+export class BenchKeys extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      dialog {
+        border: 1px solid var(--edge);
+        border-radius: var(--radius);
+        background: var(--sheet);
+        color: var(--ink);
+        max-inline-size: min(32rem, 92vw);
+      }
+      dialog::backdrop {
+        background: rgb(0 0 0 / 45%);
+      }
+      dl {
+        display: grid;
+        grid-template-columns: auto 1fr;
+        gap: var(--gap-2) var(--gap-4);
+        margin-block: var(--gap-4);
+      }
+      kbd {
+        border: 1px solid var(--edge);
+        border-radius: var(--radius);
+        padding: 0 var(--gap-2);
+        background: var(--paper);
+        font: inherit;
+        font-weight: 600;
+      }
+    `,
+  ];
+
+  @query('dialog') private dialog!: HTMLDialogElement;
+
+  show(): void {
+    if (!this.dialog.open) this.dialog.showModal();
+  }
+
+  private onClose(): void {
+    this.dialog.close();
+  }
+
+  override render() {
+    return html`
+      <dialog aria-labelledby="title">
+        <h2 id="title">Keys</h2>
+        <dl>
+          ${KEYS.map(
+            ([key, words]) =>
+              html`<dt><kbd>${key}</kbd></dt>
+                <dd>${words}</dd>`,
+          )}
+        </dl>
+        <button @click=${this.onClose}>Close</button>
+      </dialog>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-keys': BenchKeys;
+  }
+}

@@ -1,0 +1,108 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { parseLength } from '../../marks/parseLength.ts';
+import { writeNumber } from '../../report/csv.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/**
+ * A length as read off the rule. Enter takes it and says that the hand may go on to the next.
+ * @fires length-change  detail: metres, or null where the field was emptied
+ * @fires length-done  after Enter on a length that was understood
+ */
+@customElement('bench-length-field')
+export class LengthField extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .entry {
+        display: flex;
+        align-items: center;
+        gap: var(--gap-1);
+      }
+      input {
+        inline-size: 7rem;
+        font-size: var(--text-large);
+      }
+    `,
+  ];
+
+  @property() label = 'Length';
+  @property({ attribute: false }) lengthM: number | null = null;
+  /** Empties itself after each length, for the line that adds marks. */
+  @property({ type: Boolean }) fleeting = false;
+  @state() private typed: string | null = null;
+  @state() private faultMessage: string | null = null;
+  @query('input') private input!: HTMLInputElement;
+
+  focusEntry(): void {
+    this.input.focus();
+    this.input.select();
+  }
+
+  /** Takes what is typed. @returns whether it was understood */
+  take(): boolean {
+    const text = this.input.value;
+    if (text.trim() === '') {
+      this.accept(null);
+      return false;
+    }
+    const parsed = parseLength(text);
+    if (!parsed.ok) {
+      this.typed = text;
+      this.faultMessage = parsed.message;
+      return false;
+    }
+    this.accept(parsed.lengthM);
+    return true;
+  }
+
+  private accept(lengthM: number | null): void {
+    this.typed = null;
+    this.faultMessage = null;
+    if (lengthM !== this.lengthM) {
+      this.dispatchEvent(new CustomEvent('length-change', { detail: lengthM }));
+    }
+    if (this.fleeting) this.input.value = '';
+  }
+
+  private onChange(): void {
+    // The line that adds marks waits for Enter or its button: leaving it must not make a mark.
+    if (!this.fleeting) this.take();
+  }
+
+  private onKey(event: KeyboardEvent): void {
+    if (event.key !== 'Enter') return;
+    event.preventDefault();
+    if (this.take()) this.dispatchEvent(new CustomEvent('length-done', { bubbles: true, composed: true }));
+  }
+
+  override render() {
+    const shown = this.typed ?? (this.lengthM === null ? '' : writeNumber(this.lengthM * 100));
+    return html`
+      <div class="entry">
+        <input
+          aria-label=${this.label}
+          inputmode="decimal"
+          enterkeyhint="next"
+          autocomplete="off"
+          .value=${live(shown)}
+          aria-invalid=${this.faultMessage === null ? 'false' : 'true'}
+          aria-describedby="unit fault"
+          @change=${this.onChange}
+          @keydown=${this.onKey}
+        />
+        <span id="unit">cm</span>
+      </div>
+      <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
+        ${this.faultMessage ?? nothing}
+      </p>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-length-field': LengthField;
+  }
+}

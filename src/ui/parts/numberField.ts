@@ -1,0 +1,89 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import type { QuantityKind } from '../readQuantity.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/**
+ * A number with its unit, typed as people write it. A fault is shown under it and what was typed stays.
+ * @fires quantity-change  detail: the value in the kind's unit, or null where the field was emptied
+ */
+@customElement('bench-number-field')
+export class NumberField extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      label {
+        display: block;
+        font-size: var(--text-small);
+      }
+      .entry {
+        display: flex;
+        align-items: center;
+        gap: var(--gap-1);
+      }
+      input {
+        inline-size: 100%;
+        max-inline-size: 8rem;
+      }
+      .unit {
+        color: var(--ink-soft);
+        min-inline-size: 2ch;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) kind!: QuantityKind;
+  @property() label = '';
+  @property() hint = '';
+  /** In the kind's unit; null shows an empty field. */
+  @property({ attribute: false }) value: number | null = null;
+  /** Whether the field may be left empty. */
+  @property({ type: Boolean }) optional = false;
+  @state() private faultMessage: string | null = null;
+  @state() private typed: string | null = null;
+
+  private onChange(event: Event): void {
+    const text = (event.target as HTMLInputElement).value;
+    const isEmpty = text.trim() === '';
+    const reading = isEmpty && this.optional ? null : this.kind.read(text);
+    if (reading !== null && !reading.ok) {
+      this.typed = text;
+      this.faultMessage = reading.message;
+      return;
+    }
+    this.typed = null;
+    this.faultMessage = null;
+    const detail = reading?.value ?? null;
+    if (detail !== this.value) this.dispatchEvent(new CustomEvent('quantity-change', { detail }));
+  }
+
+  override render() {
+    const shown = this.typed ?? (this.value === null ? '' : String(Number(this.value.toPrecision(8))));
+    return html`
+      <label for="entry">${this.label}</label>
+      <div class="entry">
+        <input
+          id="entry"
+          inputmode="decimal"
+          autocomplete="off"
+          .value=${live(shown)}
+          aria-invalid=${this.faultMessage === null ? 'false' : 'true'}
+          aria-describedby="unit hint fault"
+          @change=${this.onChange}
+        />
+        <span class="unit" id="unit">${this.kind.unit}</span>
+      </div>
+      <p class="small" id="hint" ?hidden=${this.hint === ''}>${this.hint}</p>
+      <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
+        ${this.faultMessage ?? nothing}
+      </p>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-number-field': NumberField;
+  }
+}

@@ -1,0 +1,165 @@
+import { css } from 'lit';
+
+/** What every element of the page has in common: native controls, large enough and in the page's colours. */
+export const sharedStyles = css`
+  :host {
+    display: block;
+    font-variant-numeric: tabular-nums;
+  }
+  :host([hidden]),
+  [hidden] {
+    display: none !important;
+  }
+  *,
+  *::before,
+  *::after {
+    box-sizing: border-box;
+  }
+  h2,
+  h3,
+  p,
+  ul,
+  ol,
+  dl,
+  dd,
+  fieldset,
+  figure {
+    margin: 0;
+    padding: 0;
+  }
+  fieldset {
+    border: 0;
+    min-inline-size: 0;
+  }
+  h2 {
+    font-size: var(--text-large);
+    font-weight: 600;
+  }
+  h3 {
+    font-size: var(--text);
+    font-weight: 600;
+  }
+  .lead,
+  .small {
+    color: var(--ink-soft);
+    font-size: var(--text-small);
+  }
+  button,
+  select,
+  input,
+  textarea,
+  .button {
+    font: inherit;
+    font-variant-numeric: inherit;
+    color: var(--ink);
+    min-height: var(--target);
+    border: 1px solid var(--edge);
+    border-radius: var(--radius);
+    background: var(--sheet);
+    padding: 0 var(--gap-3);
+    max-width: 100%;
+  }
+  button,
+  .button {
+    cursor: pointer;
+    touch-action: manipulation;
+  }
+  button:hover:not(:disabled) {
+    border-color: var(--ink);
+  }
+  button:disabled {
+    color: var(--ink-soft);
+    border-style: dashed;
+    cursor: default;
+  }
+  button.primary {
+    background: var(--ink);
+    color: var(--paper);
+    border-color: var(--ink);
+    font-weight: 600;
+  }
+  button.quiet {
+    background: none;
+    border-color: transparent;
+    text-decoration: underline;
+    text-underline-offset: 0.2em;
+    padding: 0 var(--gap-2);
+  }
+  button[aria-pressed='true'] {
+    background: var(--tone-wash);
+    border-color: var(--tone);
+    box-shadow: inset 0 -3px 0 var(--tone);
+  }
+  input[type='checkbox'],
+  input[type='radio'] {
+    min-height: 0;
+    inline-size: 1.25rem;
+    block-size: 1.25rem;
+    margin: 0;
+  }
+  input[aria-invalid='true'] {
+    border: 2px solid var(--alert);
+  }
+  :focus-visible {
+    outline: 3px solid var(--focus);
+    outline-offset: 2px;
+  }
+  .fault {
+    color: var(--alert);
+    font-size: var(--text-small);
+  }
+  .fault::before {
+    content: '✕ ';
+  }
+  .caution {
+    border-inline-start: 4px solid var(--caution);
+    background: var(--caution-wash);
+    padding: var(--gap-2) var(--gap-3);
+    font-size: var(--text-small);
+  }
+  .sheet {
+    background: var(--sheet);
+    border: 1px solid var(--line);
+    border-radius: var(--radius);
+    padding: var(--gap-4);
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--gap-2);
+    align-items: center;
+  }
+  .stack {
+    display: grid;
+    gap: var(--gap-3);
+    align-content: start;
+    grid-template-columns: minmax(0, 1fr);
+  }
+  .unseen {
+    position: absolute;
+    inline-size: 1px;
+    block-size: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+  table {
+    border-collapse: collapse;
+    inline-size: 100%;
+    font-size: var(--text-small);
+  }
+  th,
+  td {
+    text-align: start;
+    padding: var(--gap-1) var(--gap-2);
+    border-block-end: 1px solid var(--line);
+    vertical-align: top;
+  }
+  td.number,
+  th.number {
+    text-align: end;
+  }
+  .scroll {
+    overflow-x: auto;
+  }
+`;

@@ -1,0 +1,162 @@
+import { LitElement, html, nothing, svg } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
+import { live } from 'lit/directives/live.js';
+import { fixed } from '../../report/rounding.ts';
+import { predictColumn } from '../../session/benchPrediction.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { columnGeometry, toPx } from './columnGeometry.ts';
+import type { ColumnGeometry } from './columnGeometry.ts';
+import { nearness, nodesAndAntinodes, standingWave, stemsOf } from './columnScene.ts';
+import { columnStyles } from './columnStyles.ts';
+import { columnWords } from './columnWords.ts';
+import { forkArt } from './forkArt.ts';
+import { ruleArt } from './ruleArt.ts';
+import { stemsArt } from './stemArt.ts';
+import { expectedArt, nodesArt, tubeArt, waveArt } from './tubeArt.ts';
+
+/** Rise at which the column is drawn full, dB. */
+const FULL_DB = 30;
+
+/**
+ * The air column along its metre rule, to scale, with what is heard, the marks and the handle that slides it.
+ * @fires slide  detail: the column's new length in metres
+ */
+@customElement('bench-column')
+export class BenchColumn extends LitElement {
+  static override styles = [sharedStyles, columnStyles];
+
+  @property({ attribute: false }) session!: BenchSession;
+  /** Length of the column, m, without the rule's zero offset. */
+  @property({ type: Number }) lengthM = 0.3;
+  @property({ type: Boolean }) forkAtMouth = true;
+  @property({ type: Boolean }) showExpected = true;
+  @property({ type: Boolean }) showWave = true;
+  @property() quantity: 'pressure' | 'displacement' = 'pressure';
+  @state() private widthPx = 900;
+  private readonly sizes = new ResizeObserver(([entry]) => {
+    if (entry !== undefined) this.widthPx = Math.round(entry.contentRect.width);
+  });
+  private lastRender = 0;
+  protected readonly watch = new BenchWatch(this, ['live', 'notebook', 'capture'], () => this.onChange());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.sizes.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.sizes.disconnect();
+  }
+
+  private onChange(): void {
+    // Twenty pictures a second would be drawn for nothing: ten are as smooth as a level needs.
+    const now = performance.now();
+    if (this.session.isListening && now - this.lastRender < 90) return;
+    this.lastRender = now;
+    this.requestUpdate();
+  }
+
+  private onSlide(event: Event): void {
+    const centimetres = Number((event.target as HTMLInputElement).value);
+    this.dispatchEvent(
+      new CustomEvent('slide', { detail: centimetres / 100, bubbles: true, composed: true }),
+    );
+  }
+
+  override render() {
+    const { experiment, outcome, trace } = this.session;
+    const geometry = columnGeometry(this.widthPx, experiment.tube.travelM);
+    const prediction = predictColumn(experiment, outcome);
+    const mouthM = experiment.rule.zeroOffsetM;
+    const look = { ends: experiment.present.ends, mouthM, farEndM: mouthM + this.lengthM };
+    const heardDb = this.session.isListening ? (trace.latest?.riseDb ?? 0) : null;
+    const strength =
+      heardDb === null
+        ? this.showExpected
+          ? 0.5 * nearness(prediction, look.farEndM)
+          : 0
+        : Math.min(Math.max(heardDb / FULL_DB, 0), 1);
+    const fork = this.session.presentFork;
+    const stems = stemsOf(experiment, outcome);
+    const wave = standingWave(prediction, this.lengthM, this.quantity);
+    return html`
+      <div class="box">
+        <svg
+          role="img"
+          aria-label=${columnWords(experiment, this.lengthM, stems)}
+          viewBox="0 0 ${geometry.widthPx} ${geometry.heightPx}"
+          height=${geometry.heightPx}
+        >
+          <defs>
+            <pattern
+              id="hatch"
+              width="7"
+              height="7"
+              patternUnits="userSpaceOnUse"
+              patternTransform="rotate(45)"
+            >
+              <path class="hatch" d="M0 0 V7" />
+            </pattern>
+          </defs>
+          ${guard([geometry.widthPx, geometry.travelM], () => ruleArt(geometry))}
+          <rect
+            class="air"
+            x=${toPx(geometry, mouthM)}
+            y=${geometry.tubeTopPx}
+            width=${Math.max(this.lengthM * geometry.pxPerM, 0)}
+            height=${geometry.tubeBottomPx - geometry.tubeTopPx}
+          />
+          ${this.showExpected ? expectedArt(geometry, prediction.expected) : nothing}
+          ${this.showWave ? waveArt(geometry, wave, { ...look, strength, quantity: this.quantity }) : nothing}
+          ${
+            this.showWave && strength > 0.3
+              ? nodesArt(geometry, nodesAndAntinodes(prediction, this.lengthM), mouthM)
+              : nothing
+          }
+          ${tubeArt(geometry, look)}
+          ${forkArt(geometry, {
+            label: `${fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`,
+            isSounding: trace.presentSounding !== null && this.session.isListening,
+            isAtMouth: this.forkAtMouth,
+          })}
+          ${svg`${stemsArt(geometry, stems)}`}
+        </svg>
+        ${this.handle(geometry, mouthM)}
+      </div>
+    `;
+  }
+
+  /** A native slider over the rule: its thumb stands under the piston. */
+  private handle(geometry: ColumnGeometry, mouthM: number) {
+    const shortestM = 0.02;
+    const longestM = geometry.travelM - mouthM;
+    // A slider's thumb stays inside its box, so the box reaches half a thumb beyond the travel.
+    const halfThumbPx = 22;
+    const left = toPx(geometry, mouthM + shortestM) - halfThumbPx;
+    const width = (longestM - shortestM) * geometry.pxPerM + 2 * halfThumbPx;
+    return html`
+      <input
+        type="range"
+        aria-label="Length of the column"
+        aria-valuetext="${fixed((mouthM + this.lengthM) * 100, 1)} cm on the rule"
+        min=${shortestM * 100}
+        max=${longestM * 100}
+        step="0.1"
+        .value=${live(String(this.lengthM * 100))}
+        style="left:${left}px;width:${width}px;top:${geometry.ruleBottomPx - 2}px"
+        @input=${this.onSlide}
+      />
+      <div style="height:2.75rem"></div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-column': BenchColumn;
+  }
+}

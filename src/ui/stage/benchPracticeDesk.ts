@@ -1,0 +1,141 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { fixed } from '../../report/rounding.ts';
+import type { BenchPractice } from '../../session/benchPractice.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import './benchLoupe.ts';
+
+const ROOMS = [
+  { noise: 'quiet', name: 'quiet' },
+  { noise: 'talk', name: 'some talk' },
+  { noise: 'full class', name: 'full class' },
+] as const;
+
+/** The hands of the practice column: strike, bring the fork to the mouth, and what the instruments read. */
+@customElement('bench-practice-desk')
+export class BenchPracticeDesk extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .desk {
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--gap-2) var(--gap-4);
+        align-items: center;
+      }
+      .room {
+        display: flex;
+        align-items: center;
+        gap: var(--gap-2);
+        font-size: var(--text-small);
+      }
+      .instruments {
+        display: flex;
+        max-inline-size: 27rem;
+        gap: var(--gap-2);
+        align-items: center;
+        font-size: var(--text-small);
+      }
+      .instruments button {
+        flex: none;
+      }
+      bench-loupe {
+        inline-size: 15rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @property({ attribute: false }) practice!: BenchPractice;
+  @state() private noise: string = 'quiet';
+  @state() private lengthM = 0;
+  @state() private isAtMouth = true;
+  protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook'], () => this.look());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.look();
+  }
+
+  /** What the key S does as well. */
+  strike(): void {
+    this.practice.column.strike();
+    this.look();
+  }
+
+  /** What the key F does as well. */
+  toggleFork(): void {
+    this.practice.column.setForkAtMouth(!this.practice.column.forkIsAtMouth);
+    this.look();
+  }
+
+  damp(): void {
+    this.practice.column.damp();
+  }
+
+  private look(): void {
+    this.lengthM = this.practice.column.lengthM;
+    this.isAtMouth = this.practice.column.forkIsAtMouth;
+  }
+
+  private onRoom(event: Event): void {
+    const room = ROOMS.find((one) => one.noise === (event.target as HTMLSelectElement).value);
+    if (room === undefined) return;
+    this.noise = room.noise;
+    this.practice.setNoise(room.noise);
+  }
+
+  private onReadings(): void {
+    const { diameterM, temperatureC, humidityPct, pressurePa } = this.practice.readings;
+    this.session.change('note readings', (experiment) => ({
+      ...experiment,
+      tube: { ...experiment.tube, diameterM },
+      places: experiment.places.map((place) =>
+        place.id === experiment.present.placeId ? { ...place, temperatureC, humidityPct, pressurePa } : place,
+      ),
+    }));
+  }
+
+  override render() {
+    const { experiment } = this.session;
+    const { diameterM, temperatureC, humidityPct } = this.practice.readings;
+    return html`
+      <section class="desk" aria-label="Practice column">
+        <div class="row">
+          <button class="primary" @click=${this.strike}>Strike the fork</button>
+          <button aria-pressed=${this.isAtMouth ? 'true' : 'false'} @click=${this.toggleFork}>
+            Fork at the mouth
+          </button>
+          <button @click=${this.damp}>Damp it</button>
+        </div>
+        <bench-loupe .readingM=${this.lengthM + experiment.rule.zeroOffsetM}></bench-loupe>
+        <label class="room"
+          >Room
+          <select @change=${this.onRoom}>
+            ${ROOMS.map(
+              (room) =>
+                html`<option value=${room.noise} ?selected=${room.noise === this.noise}>
+                  ${room.name}
+                </option>`,
+            )}
+          </select></label
+        >
+        <div class="instruments">
+          <span
+            >Instruments: ${fixed(temperatureC, 1)} °C, ${fixed(humidityPct ?? 50, 0)} % humidity, tube
+            ${fixed(diameterM * 1000, 1)} mm wide inside</span
+          >
+          <button @click=${this.onReadings}>Note these readings</button>
+        </div>
+      </section>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-practice-desk': BenchPracticeDesk;
+  }
+}

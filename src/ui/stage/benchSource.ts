@@ -1,0 +1,132 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { settingsWords } from './settingsWords.ts';
+
+export type SourceKind = 'practice' | 'microphone' | 'recording';
+
+const SOURCES: readonly { kind: SourceKind; name: string }[] = [
+  { kind: 'practice', name: 'Practice column' },
+  { kind: 'microphone', name: 'Microphone' },
+  { kind: 'recording', name: 'A recording' },
+];
+
+/**
+ * Where the sound comes from, and the button that begins to listen.
+ * @fires source-change  detail: the kind chosen
+ * @fires listen-start  to begin with the chosen source
+ * @fires recording-open  detail: the file
+ */
+@customElement('bench-source')
+export class BenchSource extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .line {
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--gap-2) var(--gap-4);
+        align-items: center;
+      }
+      .choices {
+        display: flex;
+        border: 1px solid var(--edge);
+        border-radius: var(--radius);
+        background: var(--sheet);
+        flex-wrap: wrap;
+      }
+      .choices label {
+        display: flex;
+        align-items: center;
+        gap: var(--gap-2);
+        padding: 0 var(--gap-3);
+        min-block-size: var(--target);
+        cursor: pointer;
+      }
+      .listen {
+        min-inline-size: 9rem;
+        font-size: var(--text-large);
+        min-height: 3rem;
+      }
+      .listen.on {
+        background: var(--sheet);
+        color: var(--ink);
+        border: 3px solid var(--tone);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @property() kind: SourceKind = 'practice';
+  @query('input[type=file]') private file!: HTMLInputElement;
+  protected readonly watch = new BenchWatch(this, ['capture']);
+
+  /** What the key L does as well. */
+  toggle(): void {
+    if (this.session.isListening) this.session.stopListening();
+    else if (this.kind === 'recording') this.file.click();
+    else this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
+  }
+
+  private onKind(kind: SourceKind): void {
+    this.session.stopListening();
+    this.dispatchEvent(new CustomEvent('source-change', { detail: kind, bubbles: true, composed: true }));
+  }
+
+  private onFile(): void {
+    const file = this.file.files?.[0];
+    if (file === undefined) return;
+    this.dispatchEvent(new CustomEvent('recording-open', { detail: file, bubbles: true, composed: true }));
+    // The same file may be chosen again.
+    this.file.value = '';
+  }
+
+  override render() {
+    const isOn = this.session.isListening;
+    const name = isOn ? 'Stop' : this.kind === 'recording' ? 'Open a recording' : 'Listen';
+    return html`
+      <div class="line">
+        <button class="listen ${isOn ? 'on' : 'primary'}" @click=${this.toggle}>${name}</button>
+        <fieldset>
+          <legend class="unseen">Sound from</legend>
+          <div class="choices">
+            ${SOURCES.map(
+              (source) =>
+                html`<label
+                  ><input
+                    type="radio"
+                    name="source"
+                    .checked=${source.kind === this.kind}
+                    @change=${() => this.onKind(source.kind)}
+                  />${source.name}</label
+                >`,
+            )}
+          </div>
+        </fieldset>
+        <input
+          type="file"
+          accept="audio/*,video/*,.wav,.m4a,.mp3,.ogg,.webm,.flac"
+          aria-label="Recording to open"
+          class="unseen"
+          tabindex="-1"
+          @change=${this.onFile}
+        />
+        ${this.settings()}
+      </div>
+    `;
+  }
+
+  private settings() {
+    const { capture } = this.session;
+    if (capture.kind !== 'running' || capture.settings === null) return nothing;
+    return html`<span class="small">${settingsWords(capture.settings, capture.sampleRateHz)}</span>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-source': BenchSource;
+  }
+}

@@ -1,0 +1,101 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import type { StripChart } from './stripChart.ts';
+import { stripWords } from './stripWords.ts';
+
+/** The last minute as a strip: tone at the fork's pitch, the room in the same band, the whole sound; flags on it. */
+@customElement('bench-strip')
+export class BenchStrip extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .plot {
+        position: relative;
+        block-size: var(--strip-height, 11rem);
+      }
+      canvas {
+        position: absolute;
+        inset: 0;
+      }
+      .legend {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 var(--gap-4);
+        font-size: var(--text-small);
+      }
+      .legend span::before {
+        content: '';
+        display: inline-block;
+        inline-size: 1.75rem;
+        margin-inline-end: var(--gap-1);
+        vertical-align: middle;
+        border-block-start: 3px solid var(--tone);
+      }
+      .legend .room::before {
+        border-block-start: 3px dashed var(--room);
+      }
+      .legend .all::before {
+        border-block-start: 2px dotted var(--ink-soft);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @query('canvas') private canvas!: HTMLCanvasElement;
+  @state() private words = 'Nothing heard yet.';
+  private chart: StripChart | null = null;
+  private drawn = 0;
+  protected readonly watch = new BenchWatch(this, ['live', 'capture'], () => this.onLive());
+
+  override firstUpdated(): void {
+    void this.loadChart();
+  }
+
+  /** The chart comes after the page: nothing waits for it. */
+  private async loadChart(): Promise<void> {
+    const { StripChart } = await import('./stripChart.ts');
+    if (!this.isConnected) return;
+    this.chart = new StripChart(this.canvas, getComputedStyle(this));
+    this.onLive();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.chart?.destroy();
+    this.chart = null;
+  }
+
+  /** Takes the page's colours again after the theme has changed. */
+  recolour(): void {
+    this.chart?.recolour(getComputedStyle(this));
+  }
+
+  private onLive(): void {
+    const now = performance.now();
+    if (now - this.drawn < 80) return;
+    this.drawn = now;
+    this.chart?.show(this.session.trace);
+    this.words = stripWords(this.session.trace);
+  }
+
+  override render() {
+    return html`
+      <div class="plot">
+        <canvas role="img" aria-label="Level of the last minute. ${this.words}"></canvas>
+      </div>
+      <p class="legend" aria-hidden="true">
+        <span>tone at the fork’s pitch</span><span class="room">room at the same pitch</span
+        ><span class="all">everything</span>
+      </p>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-strip': BenchStrip;
+  }
+}

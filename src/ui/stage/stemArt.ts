@@ -1,0 +1,61 @@
+import { svg } from 'lit';
+import type { TemplateResult } from 'lit';
+import { fixed, ordinal } from '../../report/rounding.ts';
+import { toPx } from './columnGeometry.ts';
+import type { ColumnGeometry } from './columnGeometry.ts';
+import type { Stem } from './columnScene.ts';
+
+/** A stem that stands this high for a mark made by hand, and never lower than it can be seen. */
+const PLAIN_HEIGHT_PX = 14;
+const TALLEST_DB = 25;
+
+/** Marks as stems on the column: as tall as their rise, down to the rule, with order and length. */
+export function stemsArt(geometry: ColumnGeometry, stems: readonly Stem[]): TemplateResult {
+  const labelled = spacedLabels(geometry, stems);
+  return svg`${stems.map((stem, index) => stemArt(geometry, stem, labelled[index] ?? false))}`;
+}
+
+function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): TemplateResult {
+  const { tubeTopPx, ruleTopPx } = geometry;
+  const x = toPx(geometry, stem.lengthM);
+  const tall =
+    stem.riseDb === null
+      ? PLAIN_HEIGHT_PX
+      : 8 + (Math.min(Math.max(stem.riseDb, 0), TALLEST_DB) / TALLEST_DB) * 20;
+  const top = tubeTopPx - tall;
+  const state = stem.isExcluded ? 'stem left-out' : stem.isOutlier ? 'stem outlier' : 'stem';
+  const name = stem.order === null ? '' : `${ordinal(stem.order)} · `;
+  return svg`
+    <g class=${state}>
+      <path class="drop" d=${`M${x} ${tubeTopPx} V${ruleTopPx + 20}`} />
+      <path class="post" d=${`M${x} ${tubeTopPx} V${top}`} />
+      ${
+        stem.isOutlier
+          ? svg`<path class="head" d=${`M${x - 5} ${top - 5} L${x + 5} ${top + 5} M${x + 5} ${top - 5} L${x - 5} ${top + 5}`} />`
+          : svg`<circle class="head" cx=${x} cy=${top} r="4" />`
+      }
+      ${
+        stem.fittedLengthM === null
+          ? null
+          : svg`<path class="fitted" d=${`M${toPx(geometry, stem.fittedLengthM)} ${ruleTopPx} l-5 -8 h10 Z`} />`
+      }
+      ${
+        isLabelled
+          ? svg`<text x=${x} y=${top - 9} text-anchor="middle">${name}${fixed(stem.lengthM * 100, 1)}</text>`
+          : null
+      }
+    </g>
+  `;
+}
+
+/** Which labels have room: repeats of one resonance share the first one's. */
+function spacedLabels(geometry: ColumnGeometry, stems: readonly Stem[]): boolean[] {
+  const room = geometry.isNarrow ? 62 : 84;
+  let lastPx = -Infinity;
+  return stems.map((stem) => {
+    const x = toPx(geometry, stem.lengthM);
+    if (x - lastPx < room) return false;
+    lastPx = x;
+    return true;
+  });
+}

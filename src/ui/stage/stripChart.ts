@@ -1,0 +1,144 @@
+import { Chart, Decimation, LinearScale, LineController, LineElement, PointElement } from 'chart.js';
+import type { ChartDataset, Plugin, Point } from 'chart.js';
+import { fixed } from '../../report/rounding.ts';
+import { TRACE_S } from '../../session/benchTrace.ts';
+import type { BenchTrace } from '../../session/benchTrace.ts';
+
+Chart.register(LineController, LineElement, PointElement, LinearScale, Decimation);
+
+interface Colours {
+  ink: string;
+  soft: string;
+  line: string;
+  tone: string;
+  wash: string;
+  room: string;
+}
+
+/** Chart.js behind the strip: three lines over a minute, soundings as bands, flags as labelled lines. */
+export class StripChart {
+  private readonly chart: Chart<'line', Point[]>;
+  private colours: Colours;
+  private trace: BenchTrace | null = null;
+
+  constructor(canvas: HTMLCanvasElement, style: CSSStyleDeclaration) {
+    this.colours = coloursOf(style);
+    this.chart = new Chart(canvas, {
+      type: 'line',
+      data: { datasets: [line('all'), line('room'), line('tone')] },
+      plugins: [this.eventsPlugin()],
+      options: {
+        animation: false,
+        parsing: false,
+        normalized: true,
+        responsive: true,
+        maintainAspectRatio: false,
+        events: [],
+        layout: { padding: { top: 16 } },
+        scales: {
+          x: { type: 'linear', min: -TRACE_S, max: 0, ticks: { stepSize: 10, maxRotation: 0 } },
+          y: { type: 'linear', min: -90, max: -10, ticks: { stepSize: 20 } },
+        },
+      },
+    });
+    this.recolour(style);
+  }
+
+  /** Draws the trace as it stands. */
+  show(trace: BenchTrace): void {
+    this.trace = trace;
+    const end = trace.latest?.timeS ?? 0;
+    const [all, room, tone] = this.chart.data.datasets;
+    const points = trace.points;
+    // A null ends a line; Chart.js wants NaN for that.
+    if (all !== undefined) all.data = points.map((point) => ({ x: point.timeS - end, y: point.broadbandDb }));
+    if (room !== undefined) room.data = points.map((point) => ({ x: point.timeS - end, y: point.roomDb }));
+    if (tone !== undefined) {
+      tone.data = points.map((point) => ({ x: point.timeS - end, y: point.toneDb ?? NaN }));
+    }
+    this.chart.update('none');
+  }
+
+  recolour(style: CSSStyleDeclaration): void {
+    this.colours = coloursOf(style);
+    const { soft, room, tone, line: grid, ink } = this.colours;
+    const colours = [soft, room, tone];
+    this.chart.data.datasets.forEach((dataset, index) => (dataset.borderColor = colours[index] ?? soft));
+    for (const name of ['x', 'y'] as const) {
+      const scale = this.chart.options.scales?.[name];
+      if (scale === undefined) continue;
+      scale.ticks = {
+        ...scale.ticks,
+        color: ink,
+        callback: (value) => `${fixed(Number(value), 0)}${name === 'x' ? ' s' : ' dB'}`,
+      };
+      scale.grid = { color: grid };
+    }
+    this.chart.update('none');
+  }
+
+  destroy(): void {
+    this.chart.destroy();
+  }
+
+  private eventsPlugin(): Plugin<'line'> {
+    return {
+      id: 'events',
+      beforeDatasetsDraw: (chart) => this.drawSoundings(chart as Chart<'line', Point[]>),
+      afterDatasetsDraw: (chart) => this.drawFlags(chart as Chart<'line', Point[]>),
+    };
+  }
+
+  private drawSoundings(chart: Chart<'line', Point[]>): void {
+    const { ctx, chartArea, scales } = chart;
+    const end = this.trace?.latest?.timeS ?? 0;
+    ctx.fillStyle = this.colours.wash;
+    for (const sounding of this.trace?.soundings ?? []) {
+      const from = Math.max(scales['x']?.getPixelForValue(sounding.startS - end) ?? 0, chartArea.left);
+      const to = scales['x']?.getPixelForValue((sounding.endS ?? end) - end) ?? 0;
+      if (to > chartArea.left) ctx.fillRect(from, chartArea.top, to - from, chartArea.height);
+    }
+  }
+
+  private drawFlags(chart: Chart<'line', Point[]>): void {
+    const { ctx, chartArea, scales } = chart;
+    const end = this.trace?.latest?.timeS ?? 0;
+    ctx.strokeStyle = this.colours.ink;
+    ctx.fillStyle = this.colours.ink;
+    ctx.lineWidth = 2;
+    ctx.textAlign = 'center';
+    ctx.font = '600 12px sans-serif';
+    for (const flag of this.trace?.resonances ?? []) {
+      const x = scales['x']?.getPixelForValue(flag.timeS - end) ?? 0;
+      if (x < chartArea.left) continue;
+      ctx.beginPath();
+      ctx.moveTo(x, chartArea.top);
+      ctx.lineTo(x, chartArea.bottom);
+      ctx.stroke();
+      ctx.fillText(`+${fixed(flag.riseDb, 0)} dB`, x, chartArea.top - 4);
+    }
+  }
+}
+
+function line(kind: 'all' | 'room' | 'tone'): ChartDataset<'line', Point[]> {
+  return {
+    data: [],
+    pointRadius: 0,
+    tension: 0,
+    spanGaps: false,
+    borderWidth: kind === 'tone' ? 2.5 : 1.5,
+    borderDash: kind === 'tone' ? [] : kind === 'room' ? [6, 4] : [2, 3],
+  };
+}
+
+function coloursOf(style: CSSStyleDeclaration): Colours {
+  const token = (name: string): string => style.getPropertyValue(name).trim();
+  return {
+    ink: token('--ink'),
+    soft: token('--ink-soft'),
+    line: token('--line'),
+    tone: token('--tone'),
+    wash: token('--tone-wash'),
+    room: token('--room'),
+  };
+}

@@ -1,0 +1,14 @@
+import { fixed } from '../../report/rounding.ts';
+import type { BenchTrace } from '../../session/benchTrace.ts';
+
+/** The strip in words: what was last heard, and each flag. Changes only when something happens. */
+export function stripWords(trace: BenchTrace): string {
+  const { resonances, soundings } = trace;
+  if (trace.points.length === 0) return 'Nothing heard yet.';
+  const flags = resonances
+    .slice(-5)
+    .map((flag) => `at ${fixed(flag.timeS, 1)} s, rise ${fixed(flag.riseDb, 0)} dB`)
+    .join('; ');
+  const heard = `${soundings.length} ${soundings.length === 1 ? 'sounding' : 'soundings'}`;
+  return resonances.length === 0 ? `${heard}, no resonance flagged.` : `${heard}. Resonances: ${flags}.`;
+}

@@ -1,0 +1,35 @@
+export type ThemeChoice = 'system' | 'light' | 'dark';
+
+const KEY = 'theme';
+const darkQuery = '(prefers-color-scheme: dark)';
+
+/** The choice made on this device; `system` where none was made or storage is refused. */
+export function themeChoice(): ThemeChoice {
+  try {
+    const stored = localStorage.getItem(KEY);
+    return stored === 'light' || stored === 'dark' ? stored : 'system';
+  } catch {
+    return 'system';
+  }
+}
+
+/** Remembers the choice where that is allowed; it holds for this visit in any case. */
+export function chooseTheme(choice: ThemeChoice, root: HTMLElement): void {
+  try {
+    localStorage.setItem(KEY, choice);
+  } catch {
+    // Storage is refused: the page says so elsewhere, and a theme isn't worth a second message.
+  }
+  show(choice, root);
+}
+
+/** Shows the chosen theme and follows the system's where that was chosen. */
+export function applyTheme(root: HTMLElement): void {
+  show(themeChoice(), root);
+  matchMedia(darkQuery).addEventListener('change', () => show(themeChoice(), root));
+}
+
+function show(choice: ThemeChoice, root: HTMLElement): void {
+  const isDark = choice === 'dark' || (choice === 'system' && matchMedia(darkQuery).matches);
+  root.dataset['theme'] = isDark ? 'dark' : 'light';
+}
