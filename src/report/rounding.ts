@@ -8,8 +8,7 @@ const MINUS = '−';
 
 /**
  * Rounds a value to the last digit that its uncertainty leaves meaningful.
- * The uncertainty keeps two significant digits where it begins with 1 or 2, else one (GUM, JCGM 100:2008,
- * 7.2.6: at most two).
+ * The uncertainty keeps two significant digits (GUM, JCGM 100:2008, 7.2.6: at most two).
  * @param uncertainty  > 0, in the same unit
  * @throws RangeError if the uncertainty isn't above 0
  */
@@ -44,8 +43,9 @@ export function signed(value: number, decimals: number): string {
 
 function decimalsOf(uncertainty: number): number {
   const exponent = Math.floor(Math.log10(uncertainty));
+  // 0.0996 rounds to 0.10, not to 0.100.
   const lead = uncertainty / 10 ** exponent;
-  return lead < 2.95 ? 1 - exponent : -exponent;
+  return lead >= 9.95 ? -exponent : 1 - exponent;
 }
 
 /** 1st, 2nd, 3rd, 4th… */

@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import {
+  addMark,
+  deleteMark,
+  editMark,
+  nextWaitingMark,
+  restoreMark,
+  waitingMarks,
+} from '../../../src/marks/markList.ts';
+import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
+
+const ids = (marks: readonly { id: string }[]): string[] => marks.map((mark) => mark.id);
+
+describe('marks of an experiment', () => {
+  it('adds at the end and leaves the experiment before as it was', () => {
+    const before = exampleExperiment([exampleMark('a')]);
+    const after = addMark(before, exampleMark('b', { lengthM: 0.158 }));
+    expect(ids(after.marks)).toEqual(['a', 'b']);
+    expect(ids(before.marks)).toEqual(['a']);
+  });
+
+  it('refuses an id that is there already and a length that is none', () => {
+    const experiment = exampleExperiment([exampleMark('a')]);
+    expect(() => addMark(experiment, exampleMark('a'))).toThrow(RangeError);
+    for (const lengthM of [0, -0.1, NaN, Infinity]) {
+      expect(() => editMark(experiment, 'a', { lengthM })).toThrow(/lengthM must be above 0/);
+    }
+  });
+
+  it('deletes without losing: the mark comes back to its place in time', () => {
+    const marks = ['a', 'b', 'c'].map((id, index) =>
+      exampleMark(id, { createdAt: `2030-03-01T10:00:0${index}.000Z`, lengthM: 0.1 + index / 10 }),
+    );
+    const deleted = deleteMark(exampleExperiment(marks), 'b');
+    expect(ids(deleted.marks)).toEqual(['a', 'c']);
+    expect(ids(deleted.deletedMarks)).toEqual(['b']);
+    const restored = restoreMark(deleted, 'b');
+    expect(restored.marks).toEqual(marks);
+    expect(restored.deletedMarks).toEqual([]);
+  });
+
+  it('refuses to edit, delete or bring back what is not there', () => {
+    const experiment = exampleExperiment([exampleMark('a')]);
+    expect(() => editMark(experiment, 'x', { note: 'n' })).toThrow(RangeError);
+    expect(() => deleteMark(experiment, 'x')).toThrow(RangeError);
+    expect(() => restoreMark(experiment, 'a')).toThrow(RangeError);
+  });
+
+  it('lets lengths be typed from the newest to the oldest, and starts again at the newest', () => {
+    const experiment = exampleExperiment([
+      exampleMark('a'),
+      exampleMark('b', { lengthM: 0.2 }),
+      exampleMark('c'),
+      exampleMark('d'),
+    ]);
+    expect(ids(waitingMarks(experiment))).toEqual(['d', 'c', 'a']);
+    expect(nextWaitingMark(experiment, 'd')?.id).toBe('c');
+    expect(nextWaitingMark(experiment, 'c')?.id).toBe('a');
+    expect(nextWaitingMark(experiment, 'a')?.id).toBe('d');
+    const onlyLast = editMark(editMark(experiment, 'c', { lengthM: 0.3 }), 'd', { lengthM: 0.4 });
+    expect(nextWaitingMark(onlyLast, 'a')).toBeNull();
+  });
+});

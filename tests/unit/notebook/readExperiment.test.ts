@@ -1,0 +1,82 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readExperiment } from '../../../src/notebook/readExperiment.ts';
+import { experimentJson } from '../../../src/report/experimentJson.ts';
+import { exampleExperiment, exampleMark } from './exampleExperiment.ts';
+
+const full = exampleExperiment([
+  exampleMark('a', {
+    lengthM: 0.158,
+    order: 1,
+    evidence: {
+      source: 'microphone',
+      timeS: 12.5,
+      riseDb: 14.2,
+      aboveRoomDb: 30,
+      confidence: 0.97,
+      frequencyHz: 511.8,
+      frequencyStandardUncertaintyHz: 0.05,
+      reason: 'level and phase agree',
+    },
+  }),
+  exampleMark('b'),
+]);
+
+function faultsOf(value: unknown): readonly string[] {
+  const reading = readExperiment(value);
+  return reading.kind === 'faults' ? reading.faults : [];
+}
+
+describe('readExperiment', () => {
+  it('gives back what was written as JSON', () => {
+    expect(readExperiment(JSON.parse(experimentJson(full)))).toEqual({
+      kind: 'experiment',
+      experiment: full,
+    });
+  });
+
+  it('names the field and what was found there, for every fault at once', () => {
+    const bad = {
+      ...full,
+      title: 7,
+      marks: [
+        { ...full.marks[0], lengthM: '15.8' },
+        { ...full.marks[1], ends: 'half' },
+      ],
+    };
+    expect(faultsOf(bad)).toEqual([
+      'marks[0].lengthM must be a number from 0.0001 to 20, but it is "15.8".',
+      'marks[1].ends must be one of closed, open, but it is "half".',
+      'title must be text of at most 500 characters, but it is 7.',
+    ]);
+  });
+
+  it('says when it is no experiment, or one of another version', () => {
+    expect(faultsOf([1, 2])[0]).toMatch(/isn’t an experiment/);
+    expect(faultsOf(null)[0]).toMatch(/isn’t an experiment/);
+    expect(faultsOf({ ...full, schemaVersion: 9 })[0]).toMatch(/schemaVersion is 9/);
+  });
+
+  it('finds marks that point nowhere and ids that occur twice', () => {
+    const dangling = { ...full, marks: [exampleMark('a', { forkId: 'gone' }), exampleMark('a')] };
+    expect(faultsOf(dangling)).toEqual([
+      'marks: two marks have the same id.',
+      'mark a: there is no fork “gone” in this file.',
+    ]);
+  });
+
+  it('takes nothing over that does not belong to an experiment', () => {
+    const reading = readExperiment({ ...full, extra: 'x', __proto__: { polluted: true } });
+    expect(reading).toEqual({ kind: 'experiment', experiment: full });
+  });
+
+  it('never throws, whatever the file holds', () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), fc.constantFrom(...Object.keys(full)), (value, field) => {
+        expect(['experiment', 'faults']).toContain(readExperiment(value).kind);
+        expect(['experiment', 'faults']).toContain(readExperiment({ ...full, [field]: value }).kind);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});

@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { toCsv, writeNumber } from '../../../src/report/csv.ts';
+
+describe('toCsv', () => {
+  it('quotes as RFC 4180, section 2, says: commas, quotes and line breaks inside quotes, CRLF after each row', () => {
+    expect(
+      toCsv([
+        ['aaa', 'b,b', 'c"c', 'd\r\nd'],
+        [1.5, null, 'x', ' y'],
+      ]),
+    ).toBe('aaa,"b,b","c""c","d\r\nd"\r\n1.5,,x," y"\r\n');
+  });
+
+  it('makes text harmless that a spreadsheet would run as a formula, and leaves numbers as numbers', () => {
+    const dangerous = ['=1+1', '+cmd', '-2', '@SUM(A1)', '\tx', '\rx'];
+    for (const cell of dangerous) expect(toCsv([[cell]])).toContain(`'${cell}`);
+    expect(toCsv([[-2.5]])).toBe('-2.5\r\n');
+  });
+});
+
+describe('writeNumber', () => {
+  it('writes all digits that mean anything and no noise of binary fractions', () => {
+    expect(writeNumber(0.158 * 100)).toBe('15.8');
+    expect(writeNumber(0.1 + 0.2)).toBe('0.3');
+    expect(writeNumber(1 / 3)).toBe('0.333333333333333');
+    expect(() => writeNumber(NaN)).toThrow(RangeError);
+  });
+});

@@ -1,0 +1,224 @@
+import { describe, expect, it } from 'vitest';
+import type { SoundListener, SoundSource } from '../../../src/capture/soundSource.ts';
+import type { Experiment } from '../../../src/notebook/experiment.ts';
+import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { BenchSession } from '../../../src/session/benchSession.ts';
+import type { BenchOutside, BenchStore } from '../../../src/session/benchSession.ts';
+import type { ListeningReport, ListeningUpdate, Resonance } from '../../../src/session/listeningTypes.ts';
+import { EXAMPLE_TIME, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
+
+const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
+
+const resonance = (timeS: number): Resonance => ({
+  timeS,
+  riseDb: 13,
+  riseStandardUncertaintyDb: 0.5,
+  aboveRoomDb: 28,
+  confidence: 0.9,
+  phaseSwingRad: 2.5,
+  halfPowerStartS: timeS - 0.1,
+  halfPowerEndS: timeS + 0.1,
+  soundingIndex: null,
+  flaggedAtS: null,
+  reason: 'level and phase agree',
+});
+
+const REPORT: ListeningReport = {
+  durationS: 10,
+  sampleRateHz: 48_000,
+  fork: { nominalHz: 512, measuredHz: null, standardUncertaintyHz: null },
+  soundings: [],
+  resonances: [resonance(4), resonance(8)],
+  warnings: [],
+};
+
+/** A source that does only what the test says. */
+class HandSource implements SoundSource {
+  listener: SoundListener | null = null;
+  stopped = 0;
+  constructor(readonly kind: SoundSource['kind']) {}
+
+  start(listener: SoundListener): Promise<void> {
+    this.listener = listener;
+    return Promise.resolve();
+  }
+
+  stop(): void {
+    this.stopped += 1;
+  }
+
+  run(): void {
+    this.listener?.onState({ kind: 'running', sampleRateHz: 48_000, settings: null });
+  }
+
+  block(): void {
+    this.listener?.onBlock({ samples: new Float32Array(2048), startFrame: 0, discontinuity: false });
+  }
+}
+
+function session(outside: Partial<BenchOutside> = {}, updates: ListeningUpdate[] = []) {
+  let ids = 0;
+  const pitches: number[] = [];
+  const bench = new BenchSession({
+    now: () => EXAMPLE_TIME,
+    newId: () => `id-${(ids += 1)}`,
+    openStore: () => Promise.reject(new Error('no storage here')),
+    createListening: ({ fork }) => {
+      pitches.push(fork.nominalHz);
+      return { push: () => updates.shift() ?? NOTHING, finish: () => NOTHING, secondLook: () => REPORT };
+    },
+    solve: solveExperiment,
+    ...outside,
+  });
+  return { bench, pitches };
+}
+
+describe('BenchSession', () => {
+  it('turns each flagged resonance into a mark that waits, with its evidence', async () => {
+    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(5.5)] }]);
+    const source = new HandSource('microphone');
+    await bench.startListening(source);
+    source.run();
+    source.block();
+    expect(bench.experiment.marks).toMatchObject([
+      { lengthM: null, evidence: { source: 'microphone', timeS: 5.5, riseDb: 13, confidence: 0.9 } },
+    ]);
+    expect(bench.notice?.message).toBe('Resonance flagged, 13 dB. 1 mark waits for a length.');
+  });
+
+  it('marks a recording once, from the second look at its end', async () => {
+    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(5.5)] }]);
+    const source = new HandSource('recording');
+    await bench.startListening(source);
+    source.run();
+    source.block();
+    expect(bench.experiment.marks).toHaveLength(0);
+    source.listener?.onState({ kind: 'ended' });
+    expect(bench.experiment.marks.map((mark) => mark.evidence?.timeS)).toEqual([4, 8]);
+    expect(bench.isListening).toBe(false);
+  });
+
+  it('listens for another fork as soon as it is chosen', async () => {
+    const { bench, pitches } = session();
+    const source = new HandSource('microphone');
+    await bench.startListening(source);
+    source.run();
+    bench.change('change fork', (experiment) => ({
+      ...experiment,
+      forks: experiment.forks.map((fork) => ({ ...fork, nominalHz: 384 })),
+    }));
+    expect(pitches).toEqual([512, 384]);
+  });
+
+  it('shows a capture failure with its message, and listening is over', async () => {
+    const { bench } = session();
+    const source = new HandSource('microphone');
+    await bench.startListening(source);
+    const failure = { code: 'refused-by-user', message: 'Allow the microphone, then press Listen.' } as const;
+    source.listener?.onState({ kind: 'failed', failure });
+    expect(bench.isListening).toBe(false);
+    expect(bench.notice).toMatchObject({ kind: 'problem', message: failure.message });
+  });
+
+  it('says why a fork can’t be heard at this sample rate, instead of crashing', async () => {
+    const { bench } = session({
+      createListening: () => {
+        throw new RangeError('nominalHz must be below 1500 Hz at this sample rate, got 2000');
+      },
+    });
+    const source = new HandSource('microphone');
+    await bench.startListening(source);
+    source.run();
+    expect(source.stopped).toBe(1);
+    expect(bench.notice?.message).toMatch(/nominalHz must be below/);
+  });
+
+  it('hears nothing more after a stop', async () => {
+    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(1)] }]);
+    const source = new HandSource('practice');
+    await bench.startListening(source);
+    source.run();
+    bench.stopListening();
+    source.block();
+    expect(bench.experiment.marks).toHaveLength(0);
+    expect(bench.capture.kind).toBe('idle');
+  });
+
+  it('undoes and redoes each change, and names it', () => {
+    const { bench } = session();
+    bench.addMarkByHand(0.158);
+    expect(bench.undoName).toBe('add mark');
+    bench.undo();
+    expect(bench.experiment.marks).toHaveLength(0);
+    bench.redo();
+    expect(bench.experiment.marks).toHaveLength(1);
+  });
+
+  it('works without storage, and says so', async () => {
+    const { bench } = session();
+    await bench.restore();
+    expect(bench.saveState).toEqual({ kind: 'refused', message: 'no storage here' });
+    bench.addMarkByHand(0.158);
+    expect(bench.experiment.marks).toHaveLength(1);
+  });
+
+  it('brings back what was open, and saves each change', async () => {
+    const stored = exampleExperiment([exampleMark('a', { lengthM: 0.16 })]);
+    const saved: Experiment[] = [];
+    const store: BenchStore = {
+      loadOpen: () => Promise.resolve(JSON.parse(JSON.stringify(stored)) as unknown),
+      save: (experiment) => Promise.resolve(void saved.push(experiment)),
+    };
+    const { bench } = session({ openStore: () => Promise.resolve(store) });
+    await bench.restore();
+    expect(bench.experiment).toEqual(stored);
+    bench.deleteMark('a');
+    expect(saved.at(-1)?.deletedMarks).toHaveLength(1);
+  });
+
+  it('begins afresh beside a record that can’t be read, and names the fault', async () => {
+    const store: BenchStore = {
+      loadOpen: () => Promise.resolve({ schemaVersion: 1, marks: 'none' }),
+      save: () => Promise.resolve(),
+    };
+    const { bench } = session({ openStore: () => Promise.resolve(store) });
+    await bench.restore();
+    expect(bench.experiment.marks).toHaveLength(0);
+    expect(bench.notice?.kind).toBe('problem');
+  });
+});
+
+describe('solveExperiment', () => {
+  // Common exercise, no source: first two lengths 0.100 m and 0.350 m give e = 0.025 m and half a wave of 0.250 m.
+  it('takes the zero offset off and leaves out what the user left out', () => {
+    const experiment: Experiment = {
+      ...exampleExperiment([
+        exampleMark('a', { lengthM: 0.112 }),
+        exampleMark('b', { lengthM: 0.362 }),
+        exampleMark('c', { lengthM: 0.3, excluded: true }),
+        exampleMark('d'),
+      ]),
+      forks: [
+        {
+          id: 'fork-1',
+          nominalHz: 680,
+          standardUncertaintyHz: 0.1,
+          measuredHz: null,
+          measuredStandardUncertaintyHz: null,
+        },
+      ],
+      rule: { readingStandardUncertaintyM: 0.0005, zeroOffsetM: 0.012 },
+    };
+    const solution = solveExperiment(experiment).places[0]?.solution;
+    if (solution === undefined || solution.speedMps === null) throw new Error('expected a speed');
+    expect(solution.marks.map((mark) => mark.key)).toEqual(['a', 'b']);
+    expect(solution.marks.map((mark) => mark.order)).toEqual([1, 2]);
+    // 2 · 680 Hz · 0.250 m = 340 m/s; no diameter, so nothing is added for the walls.
+    expect(solution.speedMps).toBeCloseTo(340, 0);
+    expect(solution.endCorrectionM).toBeCloseTo(0.025, 3);
+  });
+
+  it('gives nothing while no mark has a length', () => {
+    expect(solveExperiment(exampleExperiment([exampleMark('a')])).places).toEqual([]);
+  });
+});

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { keyCommand } from '../../../src/ui/keyCommand.ts';
+
+const press = (key: string, held: Partial<KeyboardEvent> = {}) => ({
+  key,
+  ctrlKey: false,
+  metaKey: false,
+  altKey: false,
+  shiftKey: false,
+  repeat: false,
+  ...held,
+});
+
+describe('keyCommand', () => {
+  it('takes a letter anywhere but where text is typed', () => {
+    const field = document.createElement('input');
+    expect(keyCommand(press('m'), document.body)).toBe('mark');
+    expect(keyCommand(press('M'), document.body)).toBe('mark');
+    expect(keyCommand(press('m'), field)).toBeNull();
+    field.type = 'range';
+    expect(keyCommand(press('m'), field)).toBe('mark');
+  });
+
+  it('makes one mark for one press, however long it is held', () => {
+    expect(keyCommand(press('m', { repeat: true }), document.body)).toBeNull();
+  });
+
+  it('undoes and redoes as everywhere, and leaves a text field its own undo', () => {
+    expect(keyCommand(press('z', { ctrlKey: true }), document.body)).toBe('undo');
+    expect(keyCommand(press('z', { metaKey: true, shiftKey: true }), document.body)).toBe('redo');
+    expect(keyCommand(press('y', { ctrlKey: true }), document.body)).toBe('redo');
+    expect(keyCommand(press('z', { ctrlKey: true }), document.createElement('textarea'))).toBeNull();
+  });
+});
