@@ -1,0 +1,98 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Download, Locator, Page } from 'playwright-core';
+
+/** The bench as a person uses it: everything is found by role and name. */
+export class BenchPage {
+  constructor(readonly page: Page) {}
+
+  async goTo(view: string): Promise<void> {
+    await this.page.getByRole('navigation', { name: 'Views' }).getByRole('link', { name: view }).click();
+  }
+
+  async listen(): Promise<void> {
+    await this.page.getByRole('button', { name: 'Listen', exact: true }).click();
+  }
+
+  async stop(): Promise<void> {
+    await this.page.getByRole('button', { name: 'Stop' }).click();
+  }
+
+  get marks(): Locator {
+    return this.page.getByRole('group', { name: /^Mark \d+$/ });
+  }
+
+  lengthOf(mark: number): Locator {
+    return this.page.getByRole('textbox', { name: `Length of mark ${mark}`, exact: true });
+  }
+
+  /** Source time at which a mark's level peaked, as the page says it. */
+  async flagTimeS(mark: number): Promise<number> {
+    const text = await this.page.getByRole('group', { name: `Mark ${mark}`, exact: true }).innerText();
+    const found = /at ([\d.]+) s/.exec(text);
+    if (found === null) throw new Error(`Mark ${mark} shows no time: ${text}`);
+    return Number(found[1]);
+  }
+
+  /** The speed and its uncertainty as shown, m/s. */
+  async speed(): Promise<{ speedMps: number; uncertaintyMps: number }> {
+    const region = this.page.getByRole('region', { name: 'Speed of sound' });
+    await region
+      .getByText(/± [\d.]+ m\/s/)
+      .first()
+      .waitFor();
+    const found = /([\d.]+)\s*± ([\d.]+) m\/s/.exec(await region.innerText());
+    if (found === null) throw new Error('No speed is shown.');
+    return { speedMps: Number(found[1]), uncertaintyMps: Number(found[2]) };
+  }
+
+  async enterApparatus(what: { diameterMm: number; temperatureC: number }): Promise<void> {
+    await this.goTo('Apparatus');
+    await this.fill('Inside diameter', String(what.diameterMm));
+    await this.fill('Air temperature', String(what.temperatureC).replace('.', ','));
+    await this.goTo('Measure');
+  }
+
+  async fill(label: string, text: string): Promise<void> {
+    const field = this.page.getByRole('textbox', { name: label, exact: true });
+    await field.fill(text);
+    await field.press('Tab');
+  }
+
+  /** Saves the marks as CSV. @returns the file's path */
+  async saveCsv(): Promise<string> {
+    await this.goTo('Records');
+    const waiting = this.page.waitForEvent('download');
+    await this.page.getByRole('button', { name: 'Save marks as CSV' }).click();
+    return keep(await waiting);
+  }
+
+  /** Saves everything as JSON. @returns the file's path */
+  async saveJson(): Promise<string> {
+    await this.goTo('Records');
+    const waiting = this.page.waitForEvent('download');
+    await this.page.getByRole('button', { name: 'Save all as JSON' }).click();
+    return keep(await waiting);
+  }
+}
+
+/** What the command line makes of a CSV file. */
+export function solveCsv(path: string): { speedMps: number; expandedUncertaintyMps: number } {
+  const output = execFileSync('npm', ['run', '--silent', 'solve', '--', '--json', path], {
+    encoding: 'utf8',
+  });
+  return JSON.parse(output) as { speedMps: number; expandedUncertaintyMps: number };
+}
+
+/** A folder of this test run for files that come and go. */
+export function scratchFolder(): string {
+  return mkdtempSync(join(tmpdir(), 'bench-'));
+}
+
+async function keep(download: Download): Promise<string> {
+  const path = join(scratchFolder(), download.suggestedFilename());
+  await download.saveAs(path);
+  return path;
+}
