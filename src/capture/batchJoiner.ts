@@ -1,6 +1,7 @@
 import { ChannelJudge } from './channelJudge.ts';
 import type { ChannelChoice } from './channelJudge.ts';
 import type { SampleBlock } from './soundSource.ts';
+import { BATCH_FRAMES } from './worklet/captureMessages.ts';
 import type { CaptureBatch } from './worklet/captureMessages.ts';
 
 /** Sound that the choice of channel rests on, s; it is held back until the choice is made. */
@@ -11,6 +12,7 @@ const JUDGED_S = 0.5;
  * one channel for the whole run.
  */
 export class BatchJoiner {
+  private hasBegun = false;
   private firstFrame: number | null = null;
   private nextFrame = 0;
   private addedFrames = 0;
@@ -38,6 +40,9 @@ export class BatchJoiner {
 
   /** Blocks that this batch makes ready, oldest first; its samples are copied. */
   add(batch: CaptureBatch): SampleBlock[] {
+    // While the browser opens the device its sound comes and goes: time begins with the first whole batch.
+    if (!this.hasBegun && batch.frames < BATCH_FRAMES) return [];
+    this.hasBegun = true;
     if (this.choice !== null) return [this.blockOf(batch, this.choice.channel)];
     this.judge ??= new ChannelJudge(batch.channels.length);
     this.judge.add(batch.channels.map((channel) => channel.subarray(0, batch.frames)));
