@@ -47,6 +47,8 @@ export class BenchSession {
   report: ListeningReport | null = null;
   saveState: SaveState = { kind: 'saved' };
   notice: Notice | null = null;
+  /** How much of a recording has been heard, 0..1; null while none is. */
+  progress: number | null = null;
   private history: History<Experiment>;
   private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
   private listen: BenchListen | null = null;
@@ -188,6 +190,13 @@ export class BenchSession {
     this.listen?.stop();
   }
 
+  /** How much of a recording has been heard, 0..1. */
+  setProgress(share: number): void {
+    if (!this.isListening) return;
+    this.progress = share;
+    this.topics.announce('capture');
+  }
+
   /** Shows a message and has it announced. */
   tell(kind: Notice['kind'], message: string): void {
     this.notice = { serial: (this.notice?.serial ?? 0) + 1, kind, message };
@@ -276,6 +285,7 @@ export class BenchSession {
 
   private setCapture(state: CaptureState): void {
     this.capture = state;
+    if (!this.isListening) this.progress = null;
     if (state.kind === 'failed') this.tell('problem', state.failure.message);
     if (state.kind === 'interrupted') this.tell('problem', state.message);
     this.topics.announce('capture');

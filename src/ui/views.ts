@@ -1,11 +1,19 @@
-/** The page's views, in the order of the work. `href` is the part after #. */
+/** The page's views, in the order of the work. An address names one after its #. */
 export const VIEWS = [
   { id: 'measure', name: 'Measure' },
   { id: 'apparatus', name: 'Apparatus' },
+  { id: 'working', name: 'Working' },
   { id: 'records', name: 'Records' },
 ] as const;
 
-export type ViewId = (typeof VIEWS)[number]['id'];
+export type ViewId = (typeof VIEWS)[number]['id'] | 'check';
+
+/** What loads a view's elements when it is first opened; the first view is there from the start. */
+export const LATER_VIEWS: Partial<Record<ViewId, () => Promise<unknown>>> = {
+  apparatus: () => import('./apparatus/benchApparatus.ts'),
+  working: () => import('./analysis/benchWorking.ts'),
+  records: () => import('./records/benchFiles.ts'),
+};
 
 /** The view that an address names; `measure` where it names none. */
 export function viewOf(hash: string): ViewId {

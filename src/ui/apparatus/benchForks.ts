@@ -92,7 +92,7 @@ export class BenchForks extends LitElement {
                 @quantity-change=${(event: CustomEvent<number>) => this.onPitch(fork, event.detail)}
               ></bench-number-field>
               <bench-number-field
-                label="Uncertainty of fork ${index + 1}"
+                label="± fork ${index + 1}"
                 .kind=${QUANTITIES.uncertaintyHz}
                 .value=${fork.standardUncertaintyHz}
                 @quantity-change=${(event: CustomEvent<number>) =>

@@ -15,9 +15,12 @@ export class BenchMarkRow extends LitElement {
   static override styles = [
     sharedStyles,
     css`
+      :host {
+        container-type: inline-size;
+      }
       .mark {
         display: grid;
-        grid-template-columns: 2.5rem auto minmax(9rem, 1fr) auto;
+        grid-template-columns: 1.5rem auto minmax(9rem, 1fr) auto;
         gap: var(--gap-1) var(--gap-3);
         align-items: center;
         border-inline-start: 5px solid var(--line);
@@ -52,9 +55,17 @@ export class BenchMarkRow extends LitElement {
       select {
         padding-inline: var(--gap-1);
       }
-      @media (max-width: 480px) {
+      @container (max-width: 44rem) {
         .mark {
-          grid-template-columns: 1.75rem 1fr;
+          grid-template-columns: 1.5rem auto minmax(9rem, 1fr);
+        }
+        .tools {
+          grid-column: 2 / -1;
+        }
+      }
+      @container (max-width: 24rem) {
+        .mark {
+          grid-template-columns: 1.5rem 1fr;
         }
         .words,
         .tools {

@@ -17,6 +17,9 @@ export class BenchResult extends LitElement {
         font-weight: 600;
         letter-spacing: -0.02em;
       }
+      .none {
+        font-weight: 300;
+      }
       .unit {
         font-size: 0.55em;
         font-weight: 400;
@@ -51,7 +54,7 @@ export class BenchResult extends LitElement {
         <h2 class="small">Speed of sound in free air</h2>
         ${
           lines === null || lines.speed === null
-            ? html`<p class="speed">–– <span class="unit">m/s</span></p>`
+            ? html`<p class="speed none">— <span class="unit">m/s</span></p>`
             : html`<p class="speed" id="speed">
                 ${lines.speed.value} <span class="unit">± ${lines.speed.uncertainty} m/s</span>
               </p>`

@@ -33,7 +33,7 @@ export class BenchPracticeDesk extends LitElement {
       }
       .instruments {
         display: flex;
-        max-inline-size: 27rem;
+        max-inline-size: 23.5rem;
         gap: var(--gap-2);
         align-items: center;
         font-size: var(--text-small);

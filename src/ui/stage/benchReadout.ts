@@ -30,6 +30,7 @@ export class BenchReadout extends LitElement {
       }
       .number.none {
         color: var(--ink-soft);
+        font-weight: 300;
       }
       .unit {
         font-size: var(--text-large);
@@ -75,7 +76,7 @@ export class BenchReadout extends LitElement {
     return html`
       <div class="grid">
         <p class="number ${isSilent ? 'none' : ''}" role="img" aria-label=${this.label()}>
-          ${isSilent ? '––' : fixed(this.shownDb ?? 0, 0)}<span class="unit"> dB above the room</span>
+          ${isSilent ? '—' : fixed(this.shownDb ?? 0, 0)}<span class="unit"> dB above the room</span>
         </p>
         <bench-way-back .guidance=${this.session.isListening ? trace.guidance : null}></bench-way-back>
         <p class="words">${stageWords(capture, trace)}</p>

@@ -10,7 +10,7 @@ export type SourceKind = 'practice' | 'microphone' | 'recording';
 const SOURCES: readonly { kind: SourceKind; name: string }[] = [
   { kind: 'practice', name: 'Practice column' },
   { kind: 'microphone', name: 'Microphone' },
-  { kind: 'recording', name: 'A recording' },
+  { kind: 'recording', name: 'Recording' },
 ];
 
 /**
@@ -44,6 +44,13 @@ export class BenchSource extends LitElement {
         padding: 0 var(--gap-3);
         min-block-size: var(--target);
         cursor: pointer;
+      }
+      @media (max-width: 480px) {
+        .choices label {
+          gap: var(--gap-1);
+          padding: 0 var(--gap-2);
+          font-size: var(--text-small);
+        }
       }
       .listen {
         min-inline-size: 9rem;
@@ -113,9 +120,17 @@ export class BenchSource extends LitElement {
           tabindex="-1"
           @change=${this.onFile}
         />
-        ${this.settings()}
+        ${this.progress()} ${this.settings()}
       </div>
     `;
+  }
+
+  private progress() {
+    const { progress } = this.session;
+    if (progress === null) return nothing;
+    return html`<label class="small row"
+      >Listening to the recording <progress max="1" .value=${progress}></progress
+    ></label>`;
   }
 
   private settings() {

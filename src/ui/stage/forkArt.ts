@@ -21,7 +21,7 @@ export function forkArt(
       ${fork.isSounding ? svg`<path class="swing" d=${tines(isNarrow ? 2.5 : 4)} />` : null}
       <path class="tines" d=${tines(0)} />
       <path class="tines" d=${`M${x} ${bend + gap / 2} V${stem}`} />
-      <text class="fork-label" x=${isNarrow ? 2 : 8} y=${tubeTopPx - 36}>${fork.label}</text>
+      <text class="fork-label" x=${isNarrow ? 2 : x} y=${top - 10} text-anchor=${isNarrow ? 'start' : 'middle'}>${fork.label}</text>
     </g>
   `;
 }

@@ -7,7 +7,7 @@ import type { ColumnGeometry } from './columnGeometry.ts';
 export function ruleArt(geometry: ColumnGeometry): TemplateResult {
   const { ruleTopPx, ruleBottomPx, zeroPx, widthPx } = geometry;
   return svg`
-    <rect class="rule" x=${zeroPx - 8} y=${ruleTopPx} width=${widthPx - zeroPx + 8 - 4}
+    <rect class="rule" x=${zeroPx - 8} y=${ruleTopPx} width=${Math.max(widthPx - zeroPx + 4, 0)}
       height=${ruleBottomPx - ruleTopPx} rx="2" />
     ${ruleTicks(geometry).map(
       (tick) => svg`

@@ -1,0 +1,31 @@
+import type { BudgetLine } from '../solver/solution.ts';
+import { fixed } from './rounding.ts';
+
+/** One line of the uncertainty budget in rounded words. */
+export interface BudgetRow {
+  readonly quantity: string;
+  readonly uncertainty: string;
+  readonly contribution: string;
+  /** Part of the combined variance. */
+  readonly share: string;
+}
+
+/** The budget with the largest contribution first, each with its share of the combined variance. */
+export function budgetRows(budget: readonly BudgetLine[]): readonly BudgetRow[] {
+  const total = budget.reduce((sum, line) => sum + line.contributionMps ** 2, 0);
+  return [...budget]
+    .sort((one, other) => other.contributionMps ** 2 - one.contributionMps ** 2)
+    .map((line) => ({
+      quantity: line.quantity,
+      uncertainty: `${significant(line.standardUncertainty)} ${line.unit}`,
+      contribution: `${fixed(Math.abs(line.contributionMps), 2)} m/s`,
+      share: total > 0 ? `${fixed((100 * line.contributionMps ** 2) / total, 0)} %` : '0 %',
+    }));
+}
+
+/** Two significant digits, without an exponent for everyday sizes. */
+function significant(value: number): string {
+  if (value === 0) return '0';
+  const decimals = Math.max(0, 1 - Math.floor(Math.log10(Math.abs(value))));
+  return decimals > 6 ? value.toExponential(1) : fixed(value, decimals);
+}

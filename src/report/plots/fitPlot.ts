@@ -1,0 +1,102 @@
+import { halfWaves } from '../../air/columnResonance.ts';
+import type { Mark } from '../../marks/mark.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
+import type { Solution, SolvedMark } from '../../solver/solution.ts';
+import { forkInUse } from '../marksCsv.ts';
+import { fixed, ordinal, signed } from '../rounding.ts';
+import type { Plot, PlotLine, PlotPoint } from './plot.ts';
+
+interface FitPoint {
+  readonly mark: Mark;
+  readonly solved: SolvedMark;
+  readonly frequencyHz: number;
+  /** Half waves over twice the pitch, ms: the time that sound takes for the column. */
+  readonly timeMs: number;
+  /** Zero offset taken off. */
+  readonly lengthM: number;
+}
+
+/**
+ * Length against the time that sound takes along it: a straight line whose slope is the speed in the tube and
+ * whose start lies one end correction (two for open columns) below zero.
+ */
+export function fitPlot(experiment: Experiment, solution: Solution): Plot {
+  const points = fitPoints(experiment, solution);
+  const lines = (['closed', 'open'] as const).flatMap((ends): PlotLine[] => {
+    const group = points.filter((point) => point.mark.ends === ends && !point.solved.outlier);
+    if (group.length === 0) return [];
+    const startCm = -100 * solution.endCorrectionM * (ends === 'open' ? 2 : 1);
+    const fitted = group
+      .map((point) => ({ x: point.timeMs, y: 100 * (point.lengthM - point.solved.residualM) }))
+      .sort((one, other) => one.x - other.x);
+    return [
+      { points: [{ x: 0, y: startCm }, ...fitted], dash: ends === 'open' ? '6 4' : null, colour: 'ink' },
+    ];
+  });
+  return {
+    title: 'Length against the sound’s time along the column',
+    xLabel: 'half waves in the column ÷ (2 × pitch), ms',
+    yLabel: 'length, cm',
+    words: `${points.length} marks; the slope is the speed, the start below zero is the end correction of ${fixed(solution.endCorrectionM * 1000, 1)} mm.`,
+    points: points.map((point): PlotPoint => ({
+      x: point.timeMs,
+      y: 100 * point.lengthM,
+      yBar: null,
+      shape: shapeOf(point),
+      colour: 'tone',
+      label: `${ordinal(point.solved.order)}, ${fixed(point.frequencyHz, 0)} Hz`,
+    })),
+    lines,
+    bands: [],
+    include: { x: [0], y: [0] },
+  };
+}
+
+/** Measured minus fitted length of each mark, with the reading's uncertainty. */
+export function residualPlot(experiment: Experiment, solution: Solution): Plot {
+  const points = fitPoints(experiment, solution);
+  const readingMm = experiment.rule.readingStandardUncertaintyM * 1000;
+  const list = points
+    .map((point) => `${fixed(100 * point.lengthM, 1)} cm: ${signed(1000 * point.solved.residualM, 1)} mm`)
+    .join('; ');
+  return {
+    title: 'What is left after the fit',
+    xLabel: 'length, cm',
+    yLabel: 'measured − fitted, mm',
+    words: `Residuals: ${list}.`,
+    points: points.map((point): PlotPoint => ({
+      x: 100 * point.lengthM,
+      y: 1000 * point.solved.residualM,
+      yBar: readingMm,
+      shape: shapeOf(point),
+      colour: 'tone',
+      label: null,
+    })),
+    lines: [],
+    bands: [],
+    include: { x: [0], y: [0, readingMm, -readingMm] },
+  };
+}
+
+function fitPoints(experiment: Experiment, solution: Solution): readonly FitPoint[] {
+  return solution.marks.flatMap((solved): FitPoint[] => {
+    const mark = experiment.marks.find((candidate) => candidate.id === solved.key);
+    const fork = experiment.forks.find((candidate) => candidate.id === mark?.forkId);
+    if (mark === undefined || mark.lengthM === null || fork === undefined) return [];
+    const { hz } = forkInUse(fork);
+    return [
+      {
+        mark,
+        solved,
+        frequencyHz: hz,
+        timeMs: (1000 * halfWaves(solved.order, mark.ends)) / (2 * hz),
+        lengthM: mark.lengthM - experiment.rule.zeroOffsetM,
+      },
+    ];
+  });
+}
+
+function shapeOf(point: FitPoint): PlotPoint['shape'] {
+  if (point.solved.outlier) return 'cross';
+  return point.mark.ends === 'closed' ? 'disc' : 'ring';
+}

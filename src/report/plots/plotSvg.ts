@@ -1,0 +1,121 @@
+import { roundTicks } from './plot.ts';
+import type { Plot, PlotBand, PlotLine, PlotPalette, PlotPoint } from './plot.ts';
+
+const WIDTH = 640;
+const HEIGHT = 400;
+const LEFT = 76;
+const RIGHT = 20;
+const TOP = 44;
+const BOTTOM = 58;
+
+interface Scale {
+  readonly low: number;
+  readonly high: number;
+  readonly at: (value: number) => number;
+}
+
+/** A plot as a self-contained SVG file: every colour and size is in it, every text is escaped. */
+export function plotSvg(plot: Plot, palette: PlotPalette): string {
+  const xs = [
+    ...plot.points.map((point) => point.x),
+    ...plot.lines.flatMap((line) => line.points.map((point) => point.x)),
+    ...plot.include.x,
+  ];
+  const ys = [
+    ...plot.points.flatMap((point) => [point.y - (point.yBar ?? 0), point.y + (point.yBar ?? 0)]),
+    ...plot.lines.flatMap((line) => line.points.map((point) => point.y)),
+    ...plot.bands.flatMap((band) => band.points.flatMap((point) => [point.low, point.high])),
+    ...plot.include.y,
+  ];
+  const x = scale(xs, LEFT, WIDTH - RIGHT);
+  const y = scale(ys, HEIGHT - BOTTOM, TOP);
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" width="${WIDTH}" height="${HEIGHT}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
+    `<title>${escape(plot.title)}</title><desc>${escape(plot.words)}</desc>`,
+    `<rect width="${WIDTH}" height="${HEIGHT}" fill="${palette.paper}"/>`,
+    `<text x="${LEFT}" y="24" font-size="16" font-weight="600">${escape(plot.title)}</text>`,
+    axes(plot, x, y, palette),
+    ...plot.bands.map((band) => bandSvg(band, x, y, palette)),
+    ...plot.lines.map((line) => lineSvg(line, x, y, palette)),
+    ...plot.points.map((point) => pointSvg(point, x, y, palette)),
+    '</svg>',
+  ].join('\n');
+}
+
+function scale(values: readonly number[], from: number, to: number): Scale {
+  const lowest = values.length === 0 ? 0 : Math.min(...values);
+  const highest = values.length === 0 ? 1 : Math.max(...values);
+  const room = highest > lowest ? 0.06 * (highest - lowest) : Math.max(Math.abs(highest) * 0.01, 0.5);
+  const low = lowest - room;
+  const high = highest + room;
+  return { low, high, at: (value) => from + ((value - low) / (high - low)) * (to - from) };
+}
+
+function axes(plot: Plot, x: Scale, y: Scale, palette: PlotPalette): string {
+  const bottom = HEIGHT - BOTTOM;
+  const middle = (LEFT + WIDTH - RIGHT) / 2;
+  const centre = (TOP + bottom) / 2;
+  return [
+    ...roundTicks(x.low, x.high, 7).map(
+      (tick) =>
+        `<path d="M${px(x.at(tick))} ${TOP}V${bottom}" stroke="${palette.line}"/><text x="${px(x.at(tick))}" y="${bottom + 20}" text-anchor="middle">${minus(tick)}</text>`,
+    ),
+    ...roundTicks(y.low, y.high, 6).map(
+      (tick) =>
+        `<path d="M${LEFT} ${px(y.at(tick))}H${WIDTH - RIGHT}" stroke="${tick === 0 ? palette.ink : palette.line}"/><text x="${LEFT - 8}" y="${px(y.at(tick) + 5)}" text-anchor="end">${minus(tick)}</text>`,
+    ),
+    `<path d="M${LEFT} ${TOP}V${bottom}H${WIDTH - RIGHT}" fill="none" stroke="${palette.ink}"/>`,
+    `<text x="${middle}" y="${HEIGHT - 14}" text-anchor="middle">${escape(plot.xLabel)}</text>`,
+    `<text transform="translate(20 ${centre}) rotate(-90)" text-anchor="middle">${escape(plot.yLabel)}</text>`,
+  ].join('');
+}
+
+function bandSvg(band: PlotBand, x: Scale, y: Scale, palette: PlotPalette): string {
+  const upper = band.points.map((point) => `${px(x.at(point.x))} ${px(y.at(point.high))}`);
+  const lower = [...band.points].reverse().map((point) => `${px(x.at(point.x))} ${px(y.at(point.low))}`);
+  return `<path d="M${[...upper, ...lower].join('L')}Z" fill="${palette.room}" fill-opacity="0.2"/>`;
+}
+
+function lineSvg(line: PlotLine, x: Scale, y: Scale, palette: PlotPalette): string {
+  const path = line.points.map((point) => `${px(x.at(point.x))} ${px(y.at(point.y))}`).join('L');
+  const dash = line.dash === null ? '' : ` stroke-dasharray="${line.dash}"`;
+  return `<path d="M${path}" fill="none" stroke="${palette[line.colour]}" stroke-width="2"${dash}/>`;
+}
+
+function pointSvg(point: PlotPoint, x: Scale, y: Scale, palette: PlotPalette): string {
+  const cx = px(x.at(point.x));
+  const cy = px(y.at(point.y));
+  const colour = palette[point.colour];
+  const shapes = {
+    disc: `<circle cx="${cx}" cy="${cy}" r="5" fill="${colour}"/>`,
+    ring: `<circle cx="${cx}" cy="${cy}" r="5" fill="${palette.paper}" stroke="${colour}" stroke-width="2"/>`,
+    cross: `<path d="M${cx} ${cy}m-5 -5l10 10m0 -10l-10 10" stroke="${colour}" stroke-width="2.5"/>`,
+    diamond: `<path d="M${cx} ${cy}m0 -6l6 6l-6 6l-6 -6Z" fill="${colour}"/>`,
+  };
+  const bar =
+    point.yBar === null
+      ? ''
+      : `<path d="M${cx} ${px(y.at(point.y - point.yBar))}V${px(y.at(point.y + point.yBar))}" stroke="${colour}" stroke-width="1.5"/>`;
+  const isRight = x.at(point.x) > WIDTH - 120;
+  const label =
+    point.label === null
+      ? ''
+      : `<text x="${isRight ? cx - 9 : cx + 9}" y="${cy - 7}" font-size="12" text-anchor="${isRight ? 'end' : 'start'}">${escape(point.label)}</text>`;
+  return bar + shapes[point.shape] + label;
+}
+
+function px(value: number): number {
+  return Math.round(value * 10) / 10;
+}
+
+function minus(value: number): string {
+  return String(value).replace('-', '−');
+}
+
+function escape(text: string): string {
+  return text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;');
+}

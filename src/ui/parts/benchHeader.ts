@@ -1,0 +1,155 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { resultLines } from '../../report/resultLines.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { chooseTheme, themeChoice } from '../themeChoice.ts';
+import type { ThemeChoice } from '../themeChoice.ts';
+import { VIEWS } from '../views.ts';
+import type { ViewId } from '../views.ts';
+
+const THEMES = [
+  { choice: 'system', name: 'as the system' },
+  { choice: 'light', name: 'light' },
+  { choice: 'dark', name: 'dark' },
+] as const;
+
+/**
+ * Name, views, whether the work is saved, keys and theme.
+ * @fires keys-show  to show the keys
+ * @fires theme-change  after another theme was chosen
+ */
+@customElement('bench-header')
+export class BenchHeader extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      header {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--gap-1) var(--gap-3);
+        padding: var(--gap-1) clamp(0.75rem, 2vw, 1.5rem);
+        border-block-end: 1px solid var(--line);
+      }
+      h1 {
+        font-size: var(--text);
+        font-weight: 700;
+        margin: 0;
+      }
+      nav {
+        display: flex;
+        flex-wrap: wrap;
+        margin-inline-end: auto;
+      }
+      nav a {
+        color: var(--ink);
+        text-decoration: none;
+        padding: 0 var(--gap-3);
+        min-block-size: var(--target);
+        display: inline-flex;
+        align-items: center;
+        border-block-end: 3px solid transparent;
+      }
+      nav a:hover {
+        text-decoration: underline;
+      }
+      nav a[aria-current='page'] {
+        border-block-end-color: var(--ink);
+        font-weight: 600;
+      }
+      .saved {
+        font-size: var(--text-small);
+        color: var(--ink-soft);
+      }
+      .refused {
+        color: var(--alert);
+        font-weight: 600;
+      }
+      .speed {
+        font-weight: 600;
+        white-space: nowrap;
+      }
+      @media (max-width: 640px) {
+        nav {
+          order: 9;
+          inline-size: 100%;
+          margin: 0;
+        }
+        nav a {
+          padding: 0 var(--gap-2);
+        }
+        h1 {
+          margin-inline-end: auto;
+        }
+        .saved:not(.refused) {
+          display: none;
+        }
+        select {
+          max-inline-size: 6rem;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @property() view: ViewId = 'measure';
+  protected readonly watch = new BenchWatch(this, ['notebook', 'capture']);
+
+  private onTheme(event: Event): void {
+    chooseTheme((event.target as HTMLSelectElement).value as ThemeChoice, document.documentElement);
+    this.dispatchEvent(new CustomEvent('theme-change'));
+  }
+
+  private onKeys(): void {
+    this.dispatchEvent(new CustomEvent('keys-show'));
+  }
+
+  override render() {
+    const { saveState } = this.session;
+    return html`<header>
+      <h1>Air Column Bench</h1>
+      <nav aria-label="Views">
+        ${VIEWS.map(
+          (view) =>
+            html`<a href="#${view.id}" aria-current=${view.id === this.view ? 'page' : 'false'}
+              >${view.name}</a
+            >`,
+        )}
+      </nav>
+      <span class="speed">${this.speedWords()}</span>
+      <span class="saved ${saveState.kind}" role="status">
+        ${
+          saveState.kind === 'refused'
+            ? 'Not saved on this device'
+            : saveState.kind === 'saving'
+              ? 'Saving…'
+              : 'Saved on this device'
+        }
+      </span>
+      <button @click=${this.onKeys}>Keys</button>
+      <label class="unseen" for="theme">Light or dark</label>
+      <select id="theme" @change=${this.onTheme}>
+        ${THEMES.map(
+          ({ choice, name }) =>
+            html`<option value=${choice} ?selected=${choice === themeChoice()}>${name}</option>`,
+        )}
+      </select>
+    </header>`;
+  }
+
+  /** The result stays in sight on views that don't show it large. */
+  private speedWords(): string {
+    const { outcome, experiment } = this.session;
+    const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
+    const speed = here === undefined ? null : resultLines(here.solution).speed;
+    return speed === null || this.view === 'measure' ? '' : `${speed.value} ± ${speed.uncertainty} m/s`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-header': BenchHeader;
+  }
+}

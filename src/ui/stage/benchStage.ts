@@ -1,0 +1,185 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { MicrophoneSource } from '../../capture/microphoneSource.ts';
+import { PracticeSource } from '../../capture/practiceSource.ts';
+import { RecordingSource } from '../../capture/recordingSource.ts';
+import { BenchPractice } from '../../session/benchPractice.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import type { SourceKind } from './benchSource.ts';
+import '../measure/benchResult.ts';
+import './benchColumn.ts';
+import './benchNow.ts';
+import './benchPracticeDesk.ts';
+import './benchReadout.ts';
+import './benchSource.ts';
+
+/** A flash long enough to be seen from the corner of the eye, far slower than 3 Hz. */
+const FLASH_MS = 1200;
+
+/** The experiment itself: where sound comes from, what is heard, the column on its rule, the practice hands. */
+@customElement('bench-stage')
+export class BenchStage extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .stage {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: var(--gap-3);
+      }
+      .flash {
+        box-shadow: 0 0 0 0.9rem var(--tone-fill);
+        background: var(--tone-wash);
+      }
+      @media (prefers-reduced-motion: no-preference) {
+        .stage {
+          transition:
+            box-shadow 0.5s ease-out,
+            background 0.5s ease-out;
+        }
+        .flash {
+          transition: none;
+        }
+      }
+      .controls {
+        display: flex;
+        flex-wrap: wrap;
+        justify-content: space-between;
+        align-items: end;
+        gap: var(--gap-2) var(--gap-4);
+      }
+      .readings {
+        display: grid;
+        grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
+        gap: var(--gap-3) var(--gap-5);
+        align-items: start;
+      }
+      @media (max-width: 900px) {
+        .readings {
+          grid-template-columns: minmax(0, 1fr);
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  /** Without the readings: the column alone, for views that need the room. */
+  @property({ type: Boolean }) plain = false;
+  @state() private kind: SourceKind = 'practice';
+  @state() private isFlashing = false;
+  /** Where the column is drawn when the tube is real: where the handle was put. */
+  @state() private drawnLengthM = 0.3;
+  @query('bench-source') private source!: HTMLElementTagNameMap['bench-source'];
+  @query('bench-practice-desk') private desk!: HTMLElementTagNameMap['bench-practice-desk'] | null;
+  private practice!: BenchPractice;
+  private flagsSeen = 0;
+  protected readonly watch = new BenchWatch(this, ['notebook', 'capture', 'live'], () => this.onSession());
+
+  override willUpdate(): void {
+    this.practice ??= new BenchPractice(this.session.experiment, practiceSeed());
+  }
+
+  /** Begins to listen, or stops. */
+  toggleListening(): void {
+    this.source.toggle();
+  }
+
+  /** Strikes the practice fork; nothing where the fork is real. */
+  strike(): void {
+    this.desk?.strike();
+  }
+
+  /** Brings the practice fork to the mouth, or takes it away. */
+  toggleFork(): void {
+    this.desk?.toggleFork();
+  }
+
+  private onSession(): void {
+    this.practice.follow(this.session.experiment);
+    const flags = this.session.trace.resonances.length;
+    if (flags > this.flagsSeen) this.flash();
+    this.flagsSeen = flags;
+    this.requestUpdate();
+  }
+
+  private flash(): void {
+    this.isFlashing = true;
+    navigator.vibrate?.(120);
+    setTimeout(() => (this.isFlashing = false), FLASH_MS);
+  }
+
+  private onSource(event: CustomEvent<SourceKind>): void {
+    this.kind = event.detail;
+  }
+
+  private onListen(): void {
+    void this.session.startListening(
+      this.kind === 'microphone' ? new MicrophoneSource() : new PracticeSource(this.practice.column),
+    );
+  }
+
+  private onRecording(event: CustomEvent<File>): void {
+    const onProgress = (share: number): void => this.session.setProgress(share);
+    void this.session.startListening(new RecordingSource(event.detail, { onProgress }));
+  }
+
+  private onSlide(event: CustomEvent<number>): void {
+    if (this.kind === 'practice') this.practice.slideTo(event.detail);
+    else this.drawnLengthM = event.detail;
+    this.requestUpdate();
+  }
+
+  override render() {
+    const isPractice = this.kind === 'practice';
+    const { column } = this.practice;
+    return html`
+      <div class="stage ${this.isFlashing ? 'flash' : ''}">
+        <div class="controls">
+          <bench-source
+            .session=${this.session}
+            .kind=${this.kind}
+            @source-change=${this.onSource}
+            @listen-start=${this.onListen}
+            @recording-open=${this.onRecording}
+          ></bench-source>
+          <bench-now .session=${this.session}></bench-now>
+        </div>
+        ${this.plain ? nothing : this.readings()}
+        <bench-column
+          .session=${this.session}
+          .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
+          .forkAtMouth=${isPractice ? column.forkIsAtMouth : true}
+          @slide=${this.onSlide}
+        ></bench-column>
+        ${
+          isPractice && !this.plain
+            ? html`<bench-practice-desk
+                .session=${this.session}
+                .practice=${this.practice}
+              ></bench-practice-desk>`
+            : nothing
+        }
+      </div>
+    `;
+  }
+
+  private readings() {
+    return html`<div class="readings">
+      <bench-readout .session=${this.session}></bench-readout>
+      <bench-result .session=${this.session}></bench-result>
+    </div>`;
+  }
+}
+
+/** Another fork and another room for each visit. */
+function practiceSeed(): number {
+  return crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-stage': BenchStage;
+  }
+}
