@@ -1,0 +1,54 @@
+import type { CheckedReport } from '../session/analyseRecording.ts';
+
+/** One line of JSON for a file. The keys are a contract: see README. */
+export function analysisLine(file: string, report: CheckedReport): string {
+  return JSON.stringify({
+    file,
+    durationS: report.durationS,
+    sampleRateHz: report.sampleRateHz,
+    fork: report.fork,
+    soundings: report.soundings.map(({ startS, endS, decayTimeS }) => ({ startS, endS, decayTimeS })),
+    resonances: report.resonances.map(({ timeS, riseDb, confidence, flaggedAtS, reason }) => ({
+      timeS,
+      riseDb,
+      confidence,
+      ...(flaggedAtS === null ? {} : { flaggedAtS }),
+      reason,
+    })),
+    check: report.check,
+    warnings: report.warnings.map(({ code, message }) => ({ code, message })),
+  });
+}
+
+/** The same for a person. */
+export function analysisTable(file: string, report: CheckedReport): string {
+  const { fork } = report;
+  const lines = [`${file}  ${report.durationS.toFixed(1)} s at ${report.sampleRateHz} Hz`];
+  lines.push(
+    fork.measuredHz === null
+      ? `  fork ${fork.nominalHz} Hz: not heard`
+      : `  fork ${fork.nominalHz} Hz: measured ${fork.measuredHz.toFixed(3)} ± ${(fork.standardUncertaintyHz ?? 0).toFixed(3)} Hz`,
+  );
+  for (const sounding of report.soundings) {
+    const decay = sounding.decayTimeS === null ? '' : `, decay time ${sounding.decayTimeS.toFixed(0)} s`;
+    lines.push(
+      `  sounding   ${sounding.startS.toFixed(2)} s to ${sounding.endS?.toFixed(2) ?? 'the end'}${decay}`,
+    );
+  }
+  for (const resonance of report.resonances) {
+    const said = resonance.flaggedAtS === null ? '' : `, flagged at ${resonance.flaggedAtS.toFixed(2)} s`;
+    lines.push(
+      `  resonance  ${resonance.timeS.toFixed(2)} s  ${resonance.reason}; sure to ${(100 * resonance.confidence).toFixed(0)} %${said}`,
+    );
+  }
+  if (report.resonances.length === 0) lines.push('  no resonance');
+  if (report.check !== null) {
+    const rise =
+      report.check.riseDb === null
+        ? ''
+        : `  rise ${report.check.riseDb.toFixed(1)} ± ${(report.check.standardUncertaintyDb ?? 0).toFixed(1)} dB`;
+    lines.push(`  check      ${report.check.verdict}${rise}, ${report.check.comparisons} comparisons`);
+  }
+  for (const warning of report.warnings) lines.push(`  note       ${warning.message}`);
+  return `${lines.join('\n')}\n\n`;
+}

@@ -1,0 +1,155 @@
+/**
+ * What a passage through a resonance looks like in the frame that turns with the fork.
+ *
+ * The column is a one-pole resonator: its envelope h follows h' = σ (1 − h) − iδ(t) h, with ring-up rate σ and a
+ * detuning δ that a steady slide sweeps through zero: δ = ±σ (t − t₀) / w, w the half width at half power.
+ * A slow slide (w ≫ 1/σ) draws the circle 1 / (1 ± i (t − t₀)/w), a fast one rings after it.
+ * The microphone adds the fork's direct sound: {1, t} stand for that in the fit.
+ */
+export interface PassageShape {
+  /** Half of the time between the half-power moments of a slow slide, s. */
+  readonly halfWidthS: number;
+  /** σ, 1/s: σ = ω/2Q of the column; references: ring-up in tens of ms. */
+  readonly ringUpRate: number;
+  /** +1: the column grows longer; -1: shorter. */
+  readonly direction: 1 | -1;
+}
+
+/** A shape on its own time grid, made orthogonal to {1, t} and scaled to unit energy. */
+export interface PassageTemplate {
+  readonly shape: PassageShape;
+  /** Narrow values that are averaged to one grid value. */
+  readonly step: number;
+  /** Grid values before and after the middle; the window holds before + 1 + after values. */
+  readonly before: number;
+  readonly after: number;
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+  /** The shape itself over the window, to rebuild the fitted level. */
+  readonly shapeRe: Float64Array;
+  readonly shapeIm: Float64Array;
+  /** Norm that `re`/`im` were divided by. */
+  readonly norm: number;
+  /** Coefficients of 1 and of (grid index − before) that were taken from the shape. */
+  readonly mean: readonly [number, number];
+  readonly slope: readonly [number, number];
+}
+
+/** Columns of a shape by fine Euler steps of the exact one-step solution. */
+function sweep(shape: PassageShape, timesS: readonly number[]): { re: number[]; im: number[] } {
+  const { ringUpRate: sigma, halfWidthS, direction } = shape;
+  const stepS = Math.min(0.002, halfWidthS / 15);
+  // Start in the steady state of the first detuning, long before the window.
+  let timeS = (timesS[0] as number) - 6 / sigma;
+  const detuning = (t: number): number => (direction * sigma * t) / halfWidthS;
+  let d0 = detuning(timeS);
+  let scale = sigma / (sigma * sigma + d0 * d0);
+  let re = scale * sigma;
+  let im = -scale * d0;
+  const out = { re: [] as number[], im: [] as number[] };
+  for (const target of timesS) {
+    while (timeS < target - 1e-9) {
+      const dt = Math.min(stepS, target - timeS);
+      d0 = detuning(timeS + dt / 2);
+      // Exact for a constant detuning over the step: relax to σ / (σ + iδ) with factor e^(−(σ + iδ) dt).
+      scale = sigma / (sigma * sigma + d0 * d0);
+      const restRe = scale * sigma;
+      const restIm = -scale * d0;
+      const decay = Math.exp(-sigma * dt);
+      const cos = decay * Math.cos(d0 * dt);
+      const sin = -decay * Math.sin(d0 * dt);
+      const offRe = re - restRe;
+      const offIm = im - restIm;
+      re = restRe + offRe * cos - offIm * sin;
+      im = restIm + offRe * sin + offIm * cos;
+      timeS += dt;
+    }
+    out.re.push(re);
+    out.im.push(im);
+  }
+  return out;
+}
+
+/**
+ * @param rateHz  narrow values a second
+ * @param before  how far the window reaches before the middle, s
+ * @param after  how far after it, s
+ */
+export function passageTemplate(
+  shape: PassageShape,
+  rateHz: number,
+  step: number,
+  beforeS: number,
+  afterS: number,
+): PassageTemplate {
+  const gridS = step / rateHz;
+  const before = Math.max(4, Math.round(beforeS / gridS));
+  const after = Math.max(2, Math.round(afterS / gridS));
+  const times = Array.from({ length: before + 1 + after }, (_, i) => (i - before) * gridS);
+  const h = sweep(shape, times);
+  const n = times.length;
+  const centre = (n - 1) / 2;
+  const tt = (n * (n * n - 1)) / 12;
+  let [m0, m1, s0, s1] = [0, 0, 0, 0];
+  for (let i = 0; i < n; i += 1) {
+    m0 += (h.re[i] as number) / n;
+    m1 += (h.im[i] as number) / n;
+    s0 += ((i - centre) * (h.re[i] as number)) / tt;
+    s1 += ((i - centre) * (h.im[i] as number)) / tt;
+  }
+  const re = Float64Array.from(h.re, (x, i) => x - m0 - s0 * (i - centre));
+  const im = Float64Array.from(h.im, (x, i) => x - m1 - s1 * (i - centre));
+  let energy = 0;
+  for (let i = 0; i < n; i += 1) energy += (re[i] as number) ** 2 + (im[i] as number) ** 2;
+  const norm = Math.sqrt(energy);
+  return {
+    shape,
+    step,
+    before,
+    after,
+    re: re.map((x) => x / norm),
+    im: im.map((x) => x / norm),
+    shapeRe: Float64Array.from(h.re),
+    shapeIm: Float64Array.from(h.im),
+    norm,
+    mean: [m0, m1],
+    slope: [s0, s1],
+  };
+}
+
+/** Half widths looked for, s, with the number of narrow values averaged for each. */
+const LADDER: readonly (readonly [number, number])[] = [
+  [0.03, 1],
+  [0.045, 1],
+  [0.065, 1],
+  [0.09, 2],
+  [0.13, 2],
+  [0.18, 4],
+  [0.25, 4],
+  [0.36, 8],
+  [0.5, 8],
+  [0.72, 16],
+  [1.0, 16],
+  [1.5, 32],
+];
+
+/**
+ * All shapes that are looked for, as windows that reach `after(halfWidthS)` past the middle.
+ * @param afterS  how long to wait after the middle, s, from the half width
+ */
+export function passageBank(rateHz: number, afterS: (halfWidthS: number) => number): PassageTemplate[] {
+  const bank: PassageTemplate[] = [];
+  for (const [halfWidthS, step] of LADDER) {
+    // A slow slide follows the steady state, whatever the ring-up; a fast one shows it.
+    const rates = halfWidthS < 0.1 ? [14, 32] : [20];
+    for (const ringUpRate of rates) {
+      for (const direction of [1, -1] as const) {
+        const beforeS = 4 * halfWidthS + 0.03;
+        bank.push(
+          passageTemplate({ halfWidthS, ringUpRate, direction }, rateHz, step, beforeS, afterS(halfWidthS)),
+        );
+      }
+    }
+  }
+  return bank;
+}

@@ -1,0 +1,99 @@
+import { gatherEvidence, smoothedPower } from './passageEvidence.ts';
+import type { PassageEvidence } from './passageEvidence.ts';
+import { passageProbability } from './passageRule.ts';
+import type { PassageRule } from './passageRule.ts';
+import { distinctPassages, scanPassages } from './passageScan.ts';
+import type { PassageFit } from './passageScan.ts';
+import type { PassageTemplate } from './passageTemplates.ts';
+import type { ToneView } from './toneView.ts';
+
+/** Statistic below which a fit isn't looked at further. */
+const LEAST_STATISTIC = 5;
+/** Statistic from which a fit counts when the strongest of a recording is named. */
+const SURE_STATISTIC = 15;
+/** Between two passages the level falls at least to this part of the weaker one's power (−2 dB). */
+const DIP = 0.63;
+const CLOSEST_S = 0.3;
+
+/** Something that may be a passage. */
+export interface Candidate {
+  readonly fit: PassageFit;
+  readonly evidence: PassageEvidence;
+}
+
+export interface JudgedCandidate extends Candidate {
+  readonly probability: number;
+}
+
+/**
+ * All that may be a passage in a stretch of the view.
+ * @param live  true: each fit may use no more than its own window after its middle
+ */
+export function findCandidates(
+  view: ToneView,
+  bank: readonly PassageTemplate[],
+  live: boolean,
+  rangeOf?: (template: PassageTemplate) => readonly [number, number],
+): Candidate[] {
+  const fits =
+    rangeOf === undefined
+      ? scanPassages(view, bank, LEAST_STATISTIC)
+      : bank.flatMap((template) => scanPassages(view, [template], LEAST_STATISTIC, ...rangeOf(template)));
+  return distinctPassages(fits, view.rateHz).map((fit) => {
+    const limit = live ? Math.round(fit.middle + fit.template.after * fit.template.step) : Infinity;
+    return { fit, evidence: gatherEvidence(view, fit, Math.min(view.length - 1, limit)) };
+  });
+}
+
+/** Peak power of the strongest sure candidate. @returns null where there is none */
+export function strongestPower(candidates: readonly Candidate[]): number | null {
+  let strongest: number | null = null;
+  for (const { fit, evidence } of candidates) {
+    if (fit.statistic >= SURE_STATISTIC) strongest = Math.max(strongest ?? 0, evidence.peakPower);
+  }
+  return strongest;
+}
+
+/** @param strongest  peak power that `strength` is taken against; null: each against itself */
+export function judge(
+  candidates: readonly Candidate[],
+  rule: PassageRule,
+  strongest: number | null,
+): JudgedCandidate[] {
+  return candidates.map((candidate) => ({
+    ...candidate,
+    probability: passageProbability(
+      rule,
+      candidate.evidence,
+      Math.max(strongest ?? 0, candidate.evidence.peakPower),
+    ),
+  }));
+}
+
+/** Are two peaks the same passage: no clear dip of the level between them? Indices into the view. */
+export function samePassage(view: ToneView, a: PassageEvidence, b: PassageEvidence): boolean {
+  const [from, to] = a.peakIndex < b.peakIndex ? [a.peakIndex, b.peakIndex] : [b.peakIndex, a.peakIndex];
+  const apartS = (to - from) / view.rateHz;
+  if (apartS < CLOSEST_S) return true;
+  if (apartS > 4) return false;
+  const width = Math.exp(Math.min(a.width, b.width));
+  const half = Math.max(2, Math.min(15, Math.round(0.25 * width * view.rateHz)));
+  let lowest = Infinity;
+  for (let k = from; k <= to; k += 1) lowest = Math.min(lowest, smoothedPower(view, k, half));
+  return lowest > DIP * Math.min(a.peakPower, b.peakPower);
+}
+
+/** Of all judged candidates the one that stands for each passage. @returns in order of probability */
+export function chooseEvents(
+  view: ToneView,
+  judged: readonly JudgedCandidate[],
+  threshold: number,
+): JudgedCandidate[] {
+  const chosen: JudgedCandidate[] = [];
+  const flagged = judged.filter((candidate) => candidate.probability >= threshold);
+  for (const candidate of flagged.sort((a, b) => b.probability - a.probability)) {
+    if (!chosen.some((other) => samePassage(view, other.evidence, candidate.evidence)))
+      chosen.push(candidate);
+  }
+  return chosen;
+}

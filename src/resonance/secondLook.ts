@@ -1,0 +1,79 @@
+import { estimatePitch } from '../tone/pitchEstimate.ts';
+import type { ToneSeries } from '../tone/toneSeries.ts';
+import { chooseEvents, findCandidates, judge, strongestPower } from './passages.ts';
+import type { Candidate, JudgedCandidate } from './passages.ts';
+import type { PassageRule } from './passageRule.ts';
+import { passageBank } from './passageTemplates.ts';
+import { SECOND_LOOK_RULE } from './rules.ts';
+import { combinePitches, findSoundings, soundingPitch } from './soundings.ts';
+import type { SoundingPitch, SoundingSpan } from './soundings.ts';
+import { viewOf } from './toneView.ts';
+import type { ToneView } from './toneView.ts';
+
+/** Soundings shorter than this say nothing of the fork: a voice can hold a pitch as long. */
+const PITCH_FROM_S = 1;
+
+/** What a finished series shows. */
+export interface SecondLook {
+  /** The whole series in the frame that turns with the fork. */
+  readonly view: ToneView;
+  readonly events: readonly JudgedCandidate[];
+  readonly soundings: readonly (SoundingSpan & { readonly pitch: SoundingPitch | null })[];
+  /** Pitch of the fork over all soundings, relative to the frequency moved to 0 Hz; null: none heard. */
+  readonly pitch: SoundingPitch | null;
+}
+
+/** How far past a shape's middle the second look sees, s. */
+export const secondLookAfterS = (halfWidthS: number): number => 4 * halfWidthS + 0.05;
+
+/**
+ * Looks at a finished series with time on both sides of everything.
+ * @param rangeHz  how far the fork may be off the frequency moved to 0 Hz
+ */
+export function secondLook(
+  series: ToneSeries,
+  rangeHz: number,
+  rule: PassageRule = SECOND_LOOK_RULE,
+): SecondLook {
+  const noise = typicalNoise(series);
+  const rough = estimatePitch(series.re, series.im, 0, series.length, series.rateHz, rangeHz, noise);
+  const view = viewOf(series, 0, series.length, rough?.offsetHz ?? 0);
+  const soundings = findSoundings(view).map((span) => ({
+    ...span,
+    pitch: soundingPitch(series, span, rangeHz, noise),
+  }));
+  const pitch = combinePitches(
+    soundings.flatMap((s) =>
+      s.pitch !== null && s.to - s.from >= PITCH_FROM_S * series.rateHz ? [s.pitch] : [],
+    ),
+  );
+  const candidates = secondLookCandidates(series, view);
+  const judged = judge(candidates, rule, strongestPower(candidates));
+  return { view, soundings, pitch, events: chooseEvents(view, judged, rule.threshold) };
+}
+
+/** All that may be a passage in a whole series, lost sound left out. */
+export function secondLookCandidates(series: ToneSeries, view: ToneView): Candidate[] {
+  return findCandidates(view, passageBank(series.rateHz, secondLookAfterS), false).filter(
+    ({ fit }) => !touchesGap(series, fit.middle, fit.template.shape.halfWidthS),
+  );
+}
+
+/**
+ * Median noise of one narrow value, mean square.
+ * @param frames  how many of the newest flank frames count
+ */
+export function typicalNoise(series: ToneSeries, frames = Infinity): number {
+  const from = Math.max(0, series.flanks.length - frames);
+  const densities = series.flanks
+    .slice(from)
+    .map((frame) => frame.nearDensity)
+    .sort((a, b) => a - b);
+  return (densities[densities.length >> 1] ?? 0) * series.bandwidthHz;
+}
+
+/** Does lost sound reach into the two half widths around a middle? Index into the series. */
+export function touchesGap(series: ToneSeries, middle: number, halfWidthS: number): boolean {
+  const reach = (2 * halfWidthS + 0.05) * series.rateHz;
+  return series.hasGap(middle - reach, middle + reach);
+}

@@ -1,0 +1,206 @@
+import { estimatePitch } from '../tone/pitchEstimate.ts';
+import { viewOf } from './toneView.ts';
+import type { ToneView } from './toneView.ts';
+import type { ToneSeries } from '../tone/toneSeries.ts';
+
+/** From one strike to its damping or dying out, indices into the series. */
+export interface SoundingSpan {
+  readonly from: number;
+  /** One past the last. */
+  readonly to: number;
+  /** False while it still sounds at the end of the view. */
+  readonly ended: boolean;
+}
+
+/** Half of the stretch whose values are averaged in phase, s: 0.2 s in all, 5 Hz of noise. */
+const HALF_S = 0.1;
+/** Tone over noise where a sounding begins, and below which it ends, as ratios of powers. */
+const ON = 10;
+const OFF = 4;
+/** Shorter stretches are a voice's vowel; shorter gaps a voice's cover or a null of a turned fork. */
+const SHORTEST_S = 0.4;
+const LONGEST_GAP_S = 0.35;
+
+/** Tone power over noise power, the tone averaged in phase over 0.2 s, at each value of the view. */
+export function toneToNoise(view: ToneView): Float64Array {
+  const half = Math.max(1, Math.round(HALF_S * view.rateHz));
+  const sums = [
+    new Float64Array(view.length + 1),
+    new Float64Array(view.length + 1),
+    new Float64Array(view.length + 1),
+  ];
+  const [sumRe, sumIm, sumNoise] = sums as [Float64Array, Float64Array, Float64Array];
+  for (let i = 0; i < view.length; i += 1) {
+    sumRe[i + 1] = (sumRe[i] as number) + (view.re[i] as number);
+    sumIm[i + 1] = (sumIm[i] as number) + (view.im[i] as number);
+    sumNoise[i + 1] = (sumNoise[i] as number) + (view.noiseDensity[i] as number);
+  }
+  return Float64Array.from({ length: view.length }, (_, i) => {
+    const from = Math.max(0, i - half);
+    const to = Math.min(view.length, i + half + 1);
+    const n = to - from;
+    const re = ((sumRe[to] as number) - (sumRe[from] as number)) / n;
+    const im = ((sumIm[to] as number) - (sumIm[from] as number)) / n;
+    const noise = (((sumNoise[to] as number) - (sumNoise[from] as number)) / n) * (view.rateHz / n);
+    return (re * re + im * im) / (noise + 1e-20);
+  });
+}
+
+/** Stretches in which a tone stands at the fork's pitch, split where the fork is struck again. */
+export function findSoundings(view: ToneView): SoundingSpan[] {
+  const ratio = toneToNoise(view);
+  const rate = view.rateHz;
+  const spans: SoundingSpan[] = [];
+  let from: number | null = null;
+  let lastOn = 0;
+  const close = (to: number, ended: boolean): void => {
+    if (from !== null && to - from >= SHORTEST_S * rate) spans.push({ from, to, ended });
+    from = null;
+  };
+  for (let i = 0; i < view.length; i += 1) {
+    const value = ratio[i] as number;
+    if (from === null) {
+      if (value >= ON) {
+        from = i;
+        lastOn = i;
+      }
+      continue;
+    }
+    if (value >= OFF) lastOn = i;
+    else if (i - lastOn > LONGEST_GAP_S * rate) close(lastOn + 1, true);
+  }
+  close(lastOn + 1, view.length - 1 - lastOn > LONGEST_GAP_S * rate);
+  return spans
+    .flatMap((span) => splitAtStrikes(view, span))
+    .map((span) => ({ ...span, from: span.from + view.firstIndex, to: span.to + view.firstIndex }));
+}
+
+/**
+ * A strike on a sounding fork: the flanks flash (the click), and the level after it is well above that before.
+ * The rise alone could be a passage; the click alone a knock.
+ */
+function splitAtStrikes(view: ToneView, span: SoundingSpan): SoundingSpan[] {
+  const rate = view.rateHz;
+  const strikes: number[] = [];
+  const level = (index: number): number => {
+    const half = Math.round(0.03 * rate);
+    let sum = 0;
+    let n = 0;
+    for (let k = Math.max(span.from, index - half); k <= Math.min(span.to - 1, index + half); k += 1) {
+      sum += (view.re[k] as number) ** 2 + (view.im[k] as number) ** 2;
+      n += 1;
+    }
+    return n > 0 ? sum / n : 0;
+  };
+  const apart = Math.round(0.15 * rate);
+  for (let i = span.from + apart; i < span.to - apart; i += 1) {
+    const here = view.noiseDensity[i] as number;
+    const before = view.noiseDensity[i - apart] as number;
+    const after = view.noiseDensity[Math.min(view.length - 1, i + 2 * apart)] as number;
+    const click = here > 30 * before && here > 8 * after;
+    if (!click || level(i + apart) < 4 * level(i - apart)) continue;
+    // The strike is where the level jumps, near the click's middle.
+    let jump = i;
+    let steepest = 0;
+    for (let k = i - apart; k <= i + apart; k += 1) {
+      const ratio = level(k + 5) / (level(k - 5) + 1e-30);
+      if (ratio > steepest) {
+        steepest = ratio;
+        jump = k;
+      }
+    }
+    const last = strikes[strikes.length - 1];
+    if (last === undefined || jump - last > SHORTEST_S * rate) strikes.push(jump);
+  }
+  const edges = [span.from, ...strikes, span.to];
+  const parts: SoundingSpan[] = [];
+  for (let i = 0; i + 1 < edges.length; i += 1) {
+    const from = edges[i] as number;
+    const to = edges[i + 1] as number;
+    if (to - from >= SHORTEST_S * rate) parts.push({ from, to, ended: i + 2 < edges.length || span.ended });
+  }
+  return parts;
+}
+
+/**
+ * Time in which the amplitude falls to 1/e, from a robust line through the logarithm of the level: stretches that
+ * stand out of it (passages, turns of the fork) lose their weight.
+ * @returns s; null where the sounding is too short or doesn't fall
+ */
+export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | null {
+  const block = Math.round(0.2 * series.rateHz);
+  const start = span.from + Math.round(0.3 * series.rateHz);
+  const times: number[] = [];
+  const logs: number[] = [];
+  for (let k = start; k + block <= span.to; k += block) {
+    let sum = 0;
+    for (let i = k; i < k + block; i += 1)
+      sum += (series.re[i] as number) ** 2 + (series.im[i] as number) ** 2;
+    if (sum > 0) {
+      times.push((k + block / 2) / series.rateHz);
+      logs.push(0.5 * Math.log(sum / block));
+    }
+  }
+  if (times.length < 8) return null;
+  // Theil–Sen: the median of all pairwise slopes (Sen 1968) stands up to a quarter of outliers.
+  const slopes: number[] = [];
+  const stride = Math.max(1, Math.floor(times.length / 60));
+  for (let i = 0; i < times.length; i += stride) {
+    for (let j = i + stride; j < times.length; j += stride) {
+      const dt = (times[j] as number) - (times[i] as number);
+      if (dt > 1) slopes.push(((logs[j] as number) - (logs[i] as number)) / dt);
+    }
+  }
+  if (slopes.length < 6) return null;
+  slopes.sort((a, b) => a - b);
+  const slope = slopes[slopes.length >> 1] as number;
+  return slope < -1 / 120 ? -1 / slope : null;
+}
+
+/** A fork's pitch in one sounding. */
+export interface SoundingPitch {
+  readonly offsetHz: number;
+  readonly standardUncertaintyHz: number;
+}
+
+/**
+ * Pitch of one sounding. To the statistical error is added what a slow shift of phase can do that no statistics
+ * sees: the column's own shift while it is slid, up to about 0.3 rad from one end of the sounding to the other.
+ */
+export function soundingPitch(
+  series: ToneSeries,
+  span: SoundingSpan,
+  rangeHz: number,
+  noiseMeanSquare: number,
+): SoundingPitch | null {
+  // The strike's clang and the damping hand are left out.
+  const from = span.from + Math.round(0.15 * series.rateHz);
+  const to = span.to - Math.round(0.1 * series.rateHz);
+  const estimate = estimatePitch(series.re, series.im, from, to, series.rateHz, rangeHz, noiseMeanSquare);
+  if (estimate === null) return null;
+  const shiftHz = 0.3 / (2 * Math.PI * ((to - from) / series.rateHz));
+  return {
+    offsetHz: estimate.offsetHz,
+    standardUncertaintyHz: Math.hypot(estimate.standardUncertaintyHz, shiftHz),
+  };
+}
+
+/** Weighted mean of the soundings' pitches; scatter beyond their errors widens the result (Birge ratio). */
+export function combinePitches(pitches: readonly SoundingPitch[]): SoundingPitch | null {
+  let [sw, s] = [0, 0];
+  for (const p of pitches) {
+    sw += p.standardUncertaintyHz ** -2;
+    s += p.offsetHz * p.standardUncertaintyHz ** -2;
+  }
+  if (!(sw > 0)) return null;
+  const offsetHz = s / sw;
+  let chiSquare = 0;
+  for (const p of pitches) chiSquare += ((p.offsetHz - offsetHz) / p.standardUncertaintyHz) ** 2;
+  const birge = pitches.length > 1 ? Math.max(1, Math.sqrt(chiSquare / (pitches.length - 1))) : 1;
+  return { offsetHz, standardUncertaintyHz: birge / Math.sqrt(sw) };
+}
+
+/** Whole-series view turned by the given offset: a convenience for the second look. */
+export function wholeView(series: ToneSeries, offsetHz: number): ToneView {
+  return viewOf(series, 0, series.length, offsetHz);
+}

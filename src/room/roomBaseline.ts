@@ -1,0 +1,46 @@
+import type { FlankFrame } from '../tone/flankMeter.ts';
+
+/** Frames in the rolling median: 12 of 0.08 s, about one second. */
+const MEDIAN_FRAMES = 12;
+/** Frames over which the ratio of the fork's band to its flanks is learnt: about 4 s. */
+const RATIO_FRAMES = 50;
+
+/**
+ * The room's noise at the fork's pitch, as a density, rolling.
+ *
+ * While no fork sounds, the band itself tells how its noise compares with the flanks' (a hum line, the room's
+ * colour). While one sounds, the flanks alone carry the baseline on, through that ratio: a fork has nothing there,
+ * so the baseline holds; a room that grows louder still raises it.
+ */
+export class RoomBaseline {
+  readonly #recent: number[] = [];
+  #logRatio = 0;
+  #density: number | null = null;
+
+  /** Mean square per Hz; null before the first frame. */
+  get density(): number | null {
+    return this.#density;
+  }
+
+  /**
+   * @param bandMeanSquare  mean |value|² of the narrow stream over the frame, tone and noise together
+   * @param bandwidthHz  the narrow stream's noise-equivalent bandwidth
+   * @param forkSounds  whether a fork's tone is heard now
+   */
+  push(frame: FlankFrame, bandMeanSquare: number, bandwidthHz: number, forkSounds: boolean): void {
+    this.#recent.push(frame.nearDensity);
+    if (this.#recent.length > MEDIAN_FRAMES) this.#recent.shift();
+    if (!forkSounds && frame.nearDensity > 0 && bandMeanSquare > 0) {
+      const target = Math.log(bandMeanSquare / bandwidthHz / frame.nearDensity);
+      // Within a factor of 4 either way: more than that is a tone, not the room's colour.
+      if (Math.abs(target) < Math.log(4)) this.#logRatio += (target - this.#logRatio) / RATIO_FRAMES;
+    }
+    const sorted = [...this.#recent].sort((a, b) => a - b);
+    const middle = sorted.length >> 1;
+    const median =
+      sorted.length % 2 === 1
+        ? (sorted[middle] as number)
+        : ((sorted[middle - 1] as number) + (sorted[middle] as number)) / 2;
+    this.#density = median * Math.exp(this.#logRatio);
+  }
+}

@@ -1,0 +1,117 @@
+import FFT from 'fft.js';
+import { FLANK_REACH_HZ } from './forkBand.ts';
+
+/** One look at the bands beside the fork's pitch. Densities are mean squares per hertz of the complex stream. */
+export interface FlankFrame {
+  /** Middle of the stretch looked at. */
+  readonly timeS: number;
+  /** Noise density 19–70 Hz beside the pitch, mean of both sides. */
+  readonly nearDensity: number;
+  /** Noise density 70–300 Hz beside the pitch, mean of both sides. */
+  readonly farDensity: number;
+  /**
+   * Density that single lines (another fork, hum) can't raise: median over all bins of both flanks, scaled to the
+   * mean of a chi-square with two degrees of freedom (÷ ln 2).
+   */
+  readonly floorDensity: number;
+}
+
+const SIZE = 256;
+/** Wide values between two looks: 96 of 1200 a second, 0.08 s. */
+export const FLANK_HOP = 96;
+const NEAR_HZ = 19;
+const MIDDLE_HZ = 70;
+/** Below this real frequency the mirror image of the spectrum and mains hum spoil the flank. */
+const LOWEST_HZ = 60;
+
+/**
+ * Noise beside the fork's pitch: a talker lights the flanks up, a fork does not.
+ * Blackman–Harris frames of 0.21 s: the fork's own line is 92 dB down outside ±19 Hz.
+ * @see Harris 1978, Proc. IEEE 66, 51 (4-term window)
+ */
+export class FlankMeter {
+  readonly #fft = new FFT(SIZE);
+  readonly #window = new Float64Array(SIZE);
+  readonly #frame = new Float64Array(2 * SIZE);
+  readonly #spectrum: number[];
+  readonly #re = new Float64Array(SIZE);
+  readonly #im = new Float64Array(SIZE);
+  readonly #near: readonly number[];
+  readonly #far: readonly number[];
+  readonly #all: Float64Array;
+  readonly #scale: number;
+  readonly #wideRateHz: number;
+  /** Values before the first frame's middle are taken as silence. */
+  #filled = SIZE / 2;
+  #position = 0;
+  #untilNext = SIZE / 2;
+  #frames = 0;
+
+  /** @param frequencyHz  the pitch that sits at 0 Hz of the wide stream */
+  constructor(wideRateHz: number, frequencyHz: number) {
+    this.#wideRateHz = wideRateHz;
+    this.#spectrum = this.#fft.createComplexArray();
+    let squares = 0;
+    for (let i = 0; i < SIZE; i += 1) {
+      const x = (2 * Math.PI * i) / SIZE;
+      const w = 0.35875 - 0.48829 * Math.cos(x) + 0.14128 * Math.cos(2 * x) - 0.01168 * Math.cos(3 * x);
+      this.#window[i] = w;
+      squares += w * w;
+    }
+    this.#scale = 1 / (squares * wideRateHz);
+    const near: number[] = [];
+    const far: number[] = [];
+    for (let bin = 0; bin < SIZE; bin += 1) {
+      const offsetHz = ((bin < SIZE / 2 ? bin : bin - SIZE) * wideRateHz) / SIZE;
+      const distanceHz = Math.abs(offsetHz);
+      if (frequencyHz + offsetHz < LOWEST_HZ && offsetHz < -40) continue;
+      if (distanceHz >= NEAR_HZ && distanceHz < MIDDLE_HZ) near.push(bin);
+      else if (distanceHz >= MIDDLE_HZ && distanceHz <= FLANK_REACH_HZ) far.push(bin);
+    }
+    this.#near = near;
+    this.#far = far;
+    this.#all = new Float64Array(near.length + far.length);
+  }
+
+  /** @returns a frame where one is due (its middle lies half a frame back), else null */
+  push(re: number, im: number): FlankFrame | null {
+    // A ring: the newest SIZE values, oldest at #position.
+    this.#re[this.#position] = re;
+    this.#im[this.#position] = im;
+    this.#position = (this.#position + 1) % SIZE;
+    if (this.#filled < SIZE) this.#filled += 1;
+    this.#untilNext -= 1;
+    if (this.#untilNext > 0) return null;
+    this.#untilNext = FLANK_HOP;
+    return this.#look();
+  }
+
+  #look(): FlankFrame {
+    for (let i = 0; i < SIZE; i += 1) {
+      const at = (this.#position + i) % SIZE;
+      const w = this.#window[i] as number;
+      this.#frame[2 * i] = w * (this.#re[at] as number);
+      this.#frame[2 * i + 1] = w * (this.#im[at] as number);
+    }
+    this.#fft.transform(this.#spectrum, this.#frame);
+    const nearDensity = this.#meanDensity(this.#near, 0);
+    const farDensity = this.#meanDensity(this.#far, this.#near.length);
+    const sorted = this.#all.slice().sort();
+    const floorDensity = (sorted[sorted.length >> 1] as number) / Math.LN2;
+    const timeS = (this.#frames * FLANK_HOP) / this.#wideRateHz;
+    this.#frames += 1;
+    return { timeS, nearDensity, farDensity, floorDensity };
+  }
+
+  #meanDensity(bins: readonly number[], offset: number): number {
+    let sum = 0;
+    bins.forEach((bin, i) => {
+      const re = this.#spectrum[2 * bin] as number;
+      const im = this.#spectrum[2 * bin + 1] as number;
+      const density = (re * re + im * im) * this.#scale;
+      this.#all[offset + i] = density;
+      sum += density;
+    });
+    return sum / bins.length;
+  }
+}

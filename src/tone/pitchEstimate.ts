@@ -1,0 +1,241 @@
+import FFT from 'fft.js';
+
+/** A tone's pitch relative to the frequency that was moved to 0 Hz. */
+export interface PitchEstimate {
+  readonly offsetHz: number;
+  readonly standardUncertaintyHz: number;
+  /** Share of the phase blocks that the tone explains, 0..1; near 0 for noise. */
+  readonly coherence: number;
+}
+
+/** Values in a block whose mean gives one phase: 0.1 s of 100 a second. */
+const BLOCK = 10;
+const COARSE_SIZE = 1024;
+const COARSE_SEGMENT = 256;
+
+/**
+ * Pitch of the strongest steady tone in a stretch of the narrow stream.
+ *
+ * 1. Coarse: spectra of 2.6 s stretches, amplitude limited so that neither a strike nor a resonance outweighs the
+ *    rest, summed in power; highest bin within ±rangeHz.
+ * 2. Fine: one phase per 0.1 s, the line φ = α + 2πνt fitted to all of them by maximising Σ w cos(φ − α − 2πνt),
+ *    which needs no unwrapping: a turn of 2π in a passage changes nothing.
+ * 3. Robust: blocks far off the line (the inside of a passage) lose their weight and the fit is repeated.
+ *
+ * The uncertainty is the line's slope error from the remaining phase scatter; scatter with a memory (an unsteady
+ * hand) counts as fewer independent blocks: n_eff = n / (1 + 2 Σ ρ_k).
+ *
+ * @param re  narrow values, real parts; `im` alike
+ * @param from  first index; `to`: one past the last; at least 30 values
+ * @param rateHz  narrow values a second
+ * @param noiseMeanSquare  mean |noise|² of one narrow value, for the blocks' weights
+ * @returns null where the stretch is too short or nothing but zeros
+ */
+export function estimatePitch(
+  re: ArrayLike<number>,
+  im: ArrayLike<number>,
+  from: number,
+  to: number,
+  rateHz: number,
+  rangeHz: number,
+  noiseMeanSquare: number,
+): PitchEstimate | null {
+  if (to - from < 3 * BLOCK) return null;
+  const coarseHz = coarseOffsetHz(re, im, from, to, rateHz, rangeHz);
+  if (coarseHz === null) return null;
+  return refineOffset(re, im, from, to, rateHz, coarseHz, noiseMeanSquare);
+}
+
+/** Highest bin of the summed, amplitude-limited spectra, parabola between bins. */
+function coarseOffsetHz(
+  re: ArrayLike<number>,
+  im: ArrayLike<number>,
+  from: number,
+  to: number,
+  rateHz: number,
+  rangeHz: number,
+): number | null {
+  const magnitudes = new Float64Array(to - from);
+  for (let i = from; i < to; i += 1) magnitudes[i - from] = Math.hypot(re[i] as number, im[i] as number);
+  const limit = magnitudes.slice().sort()[magnitudes.length >> 1] as number;
+  if (!(limit > 0)) return null;
+  const fft = new FFT(COARSE_SIZE);
+  const data = new Float64Array(2 * COARSE_SIZE);
+  const out = fft.createComplexArray();
+  const power = new Float64Array(COARSE_SIZE);
+  const length = Math.min(COARSE_SEGMENT, to - from);
+  const hop = Math.max(1, length >> 1);
+  for (let start = from; start + length <= to; start += hop) {
+    data.fill(0);
+    for (let i = 0; i < length; i += 1) {
+      const w = 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / length);
+      const scale = w * Math.min(1, limit / (magnitudes[start - from + i] || 1));
+      data[2 * i] = scale * (re[start + i] as number);
+      data[2 * i + 1] = scale * (im[start + i] as number);
+    }
+    fft.transform(out, data);
+    for (let bin = 0; bin < COARSE_SIZE; bin += 1) {
+      power[bin] = (power[bin] as number) + (out[2 * bin] as number) ** 2 + (out[2 * bin + 1] as number) ** 2;
+    }
+  }
+  const reach = Math.floor((rangeHz * COARSE_SIZE) / rateHz);
+  const at = (bin: number): number => power[(bin + COARSE_SIZE) % COARSE_SIZE] as number;
+  let best = 0;
+  for (let bin = -reach; bin <= reach; bin += 1) if (at(bin) > at(best)) best = bin;
+  const curve = at(best - 1) - 2 * at(best) + at(best + 1);
+  const shift = curve < 0 ? (0.5 * (at(best - 1) - at(best + 1))) / curve : 0;
+  return ((best + shift) * rateHz) / COARSE_SIZE;
+}
+
+function refineOffset(
+  re: ArrayLike<number>,
+  im: ArrayLike<number>,
+  from: number,
+  to: number,
+  rateHz: number,
+  coarseHz: number,
+  noiseMeanSquare: number,
+): PitchEstimate | null {
+  const count = Math.floor((to - from) / BLOCK);
+  const blockS = BLOCK / rateHz;
+  const phase = new Float64Array(count);
+  const signalToNoise = new Float64Array(count);
+  for (let b = 0; b < count; b += 1) {
+    let x = 0;
+    let y = 0;
+    for (let i = 0; i < BLOCK; i += 1) {
+      const k = from + b * BLOCK + i;
+      const angle = (-2 * Math.PI * coarseHz * (b * BLOCK + i)) / rateHz;
+      const c = Math.cos(angle);
+      const s = Math.sin(angle);
+      x += (re[k] as number) * c - (im[k] as number) * s;
+      y += (re[k] as number) * s + (im[k] as number) * c;
+    }
+    phase[b] = Math.atan2(y, x);
+    const power = (x * x + y * y) / (BLOCK * BLOCK);
+    signalToNoise[b] = Math.max(0, power / (noiseMeanSquare / BLOCK + 1e-30) - 1);
+  }
+  // A phase's variance is 1/2SNR from noise plus the hand's unsteadiness (0.2 rad): the weight saturates.
+  const weight = signalToNoise.map((snr) => 1 / (0.04 + 1 / (2 * snr + 1e-6)));
+  let total = 0;
+  for (const w of weight) total += w;
+  if (!(total > 0)) return null;
+
+  // Search the slope on a grid finer than half a turn over the stretch.
+  const spanS = count * blockS;
+  const gridHz = 1 / (6 * spanS);
+  const reachHz = 0.35;
+  let bestHz = 0;
+  let bestValue = -1;
+  for (let hz = -reachHz; hz <= reachHz; hz += gridHz) {
+    const value = coherentSum(phase, weight, hz, blockS).magnitude;
+    if (value > bestValue) {
+      bestValue = value;
+      bestHz = hz;
+    }
+  }
+  const robust = weight.slice();
+  let alpha = 0;
+  let slopeHz = bestHz;
+  const residual = new Float64Array(count);
+  for (let round = 0; round < 8; round += 1) {
+    alpha = coherentSum(phase, robust, slopeHz, blockS).angle;
+    let [sw, st, stt, sr, srt] = [0, 0, 0, 0, 0];
+    for (let b = 0; b < count; b += 1) {
+      const t = (b + 0.5) * blockS;
+      const r = wrap((phase[b] as number) - alpha - 2 * Math.PI * slopeHz * t);
+      residual[b] = r;
+      const w = robust[b] as number;
+      sw += w;
+      st += w * t;
+      stt += w * t * t;
+      sr += w * r;
+      srt += w * r * t;
+    }
+    const det = sw * stt - st * st;
+    if (det > 0) slopeHz += (sw * srt - st * sr) / det / (2 * Math.PI);
+    const scale = Math.max(0.15, 1.5 * weightedMedian(residual.map(Math.abs), weight));
+    for (let b = 0; b < count; b += 1) {
+      // Tukey's biweight at four scales.
+      const u = (residual[b] as number) / (4 * scale);
+      robust[b] = Math.abs(u) < 1 ? (weight[b] as number) * (1 - u * u) ** 2 : 0;
+    }
+  }
+  let [sw, st, stt, srr] = [0, 0, 0, 0];
+  for (let b = 0; b < count; b += 1) {
+    const w = robust[b] as number;
+    const t = (b + 0.5) * blockS;
+    sw += w;
+    st += w * t;
+    stt += w * t * t;
+    srr += w * (residual[b] as number) ** 2;
+  }
+  if (!(sw > 0)) return null;
+  const spread = stt / sw - (st / sw) ** 2;
+  const variance = srr / sw;
+  const effective = (sw * sw) / sumOfSquares(robust) / memory(residual, robust);
+  return {
+    offsetHz: coarseHz + slopeHz,
+    standardUncertaintyHz: Math.sqrt(variance / Math.max(1, effective - 2) / spread) / (2 * Math.PI),
+    coherence: coherentSum(phase, robust, slopeHz, blockS).magnitude / total,
+  };
+}
+
+function coherentSum(
+  phase: Float64Array,
+  weight: Float64Array,
+  hz: number,
+  blockS: number,
+): { magnitude: number; angle: number } {
+  let x = 0;
+  let y = 0;
+  for (let b = 0; b < phase.length; b += 1) {
+    const angle = (phase[b] as number) - 2 * Math.PI * hz * (b + 0.5) * blockS;
+    x += (weight[b] as number) * Math.cos(angle);
+    y += (weight[b] as number) * Math.sin(angle);
+  }
+  return { magnitude: Math.hypot(x, y), angle: Math.atan2(y, x) };
+}
+
+/** 1 + 2 Σ ρ_k over the first positive run of autocorrelations: how many blocks make one independent one. */
+function memory(residual: Float64Array, weight: Float64Array): number {
+  let zero = 0;
+  for (let b = 0; b < residual.length; b += 1) {
+    zero += (weight[b] as number) ** 2 * (residual[b] as number) ** 2;
+  }
+  if (!(zero > 0)) return 1;
+  let factor = 1;
+  for (let lag = 1; lag < Math.min(40, residual.length >> 1); lag += 1) {
+    let sum = 0;
+    for (let b = lag; b < residual.length; b += 1) {
+      const w = (weight[b] as number) * (weight[b - lag] as number);
+      sum += w * (residual[b] as number) * (residual[b - lag] as number);
+    }
+    const rho = sum / zero;
+    if (rho < 0.05) break;
+    factor += 2 * rho;
+  }
+  return factor;
+}
+
+function sumOfSquares(values: Float64Array): number {
+  let sum = 0;
+  for (const value of values) sum += value * value;
+  return sum;
+}
+
+/** Median of values, each counted by its weight. */
+function weightedMedian(values: Float64Array, weights: Float64Array): number {
+  const order = Array.from(values.keys()).sort((a, b) => (values[a] as number) - (values[b] as number));
+  let half = 0;
+  for (const w of weights) half += w / 2;
+  for (const i of order) {
+    half -= weights[i] as number;
+    if (half <= 0) return values[i] as number;
+  }
+  return values[order[order.length - 1] as number] as number;
+}
+
+function wrap(angle: number): number {
+  return angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI));
+}

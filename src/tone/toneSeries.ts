@@ -1,0 +1,73 @@
+import type { FlankFrame } from './flankMeter.ts';
+
+/**
+ * The tone stage's whole output so far: narrow complex values and flank frames, growing.
+ * Value k belongs to k / rateHz on the source's time axis.
+ */
+export class ToneSeries {
+  readonly rateHz: number;
+  readonly bandwidthHz: number;
+  #re = new Float32Array(8192);
+  #im = new Float32Array(8192);
+  #length = 0;
+  readonly #flanks: FlankFrame[] = [];
+  /** Indices of values next to which sound was lost. */
+  readonly #gaps: number[] = [];
+
+  /** @param bandwidthHz  noise-equivalent bandwidth of one value */
+  constructor(rateHz: number, bandwidthHz: number) {
+    this.rateHz = rateHz;
+    this.bandwidthHz = bandwidthHz;
+  }
+
+  get length(): number {
+    return this.#length;
+  }
+
+  /** Real parts; valid up to `length`, replaced when the series grows: don't keep it across a push. */
+  get re(): Float32Array {
+    return this.#re;
+  }
+
+  /** Imaginary parts, like `re`. */
+  get im(): Float32Array {
+    return this.#im;
+  }
+
+  get flanks(): readonly FlankFrame[] {
+    return this.#flanks;
+  }
+
+  get gaps(): readonly number[] {
+    return this.#gaps;
+  }
+
+  pushValue(re: number, im: number): void {
+    if (this.#length === this.#re.length) {
+      this.#re = doubled(this.#re);
+      this.#im = doubled(this.#im);
+    }
+    this.#re[this.#length] = re;
+    this.#im[this.#length] = im;
+    this.#length += 1;
+  }
+
+  pushFlanks(frame: FlankFrame): void {
+    this.#flanks.push(frame);
+  }
+
+  markGap(timeS: number): void {
+    this.#gaps.push(Math.round(timeS * this.rateHz));
+  }
+
+  /** Is there lost sound between these two indices, both included? */
+  hasGap(fromIndex: number, toIndex: number): boolean {
+    return this.#gaps.some((gap) => gap >= fromIndex && gap <= toIndex);
+  }
+}
+
+function doubled(values: Float32Array): Float32Array<ArrayBuffer> {
+  const larger = new Float32Array(2 * values.length);
+  larger.set(values);
+  return larger;
+}
