@@ -13,8 +13,10 @@ export interface Judgement {
 
 /** A mark this far off is no chance: 1 in 2000. */
 const OUTLYING_SHIFT = 3.5;
-/** The culprit's shift squared must lead by this much, odds of 20 to 1, to be named. */
-const CLEAR_LEAD = 6;
+/** The culprit's shift squared must lead by this much, odds of 12 to 1, to be named. */
+const CLEAR_LEAD = 5;
+/** End correction over radius of real mouths, and its spread: thin rims 0.61, wide flanges 0.82. A judgement. */
+const USUAL_END_RATIO = [0.64, 0.1] as const;
 /** More outliers than this part, and it is no longer the marks that are wrong. */
 const MOST_OUTLIERS = 0.4;
 
@@ -107,15 +109,26 @@ function canLeave(
   );
   if (fit.degreesOfFreedom > 1 && rivals.length === 0) return true;
   if (rivals.length > 8) return false;
-  const makesSenseWithout = (left: number): boolean => {
+  const oddsAgainst = (left: number): number => {
     const rest = fitMarks(
       preparation,
       orders,
       fitted.map((is, i) => is && i !== left),
     );
-    return rest !== null && isPlausible(preparation, rest, prior);
+    if (rest === null || !isPlausible(preparation, rest, prior)) return Infinity;
+    return unusualEnd(preparation, rest) - (fit.shifts[left] ?? 0) ** 2;
   };
-  return makesSenseWithout(index) && !rivals.some(makesSenseWithout);
+  const own = oddsAgainst(index);
+  return own < Infinity && rivals.every((rival) => oddsAgainst(rival) > own + CLEAR_LEAD);
+}
+
+/** How far a measured end correction is from what tubes have, as χ²; it may settle which mark is wrong, no more. */
+function unusualEnd({ end, endIsRelative }: Preparation, fit: MarksFit): number {
+  if (fit.mode === 'theory') return 0;
+  const [usual, width] = endIsRelative
+    ? USUAL_END_RATIO
+    : [end.expected + end.standardUncertainty, end.standardUncertainty];
+  return ((fit.end - usual) / Math.hypot(width, fit.endUncertainty)) ** 2;
 }
 
 /** Whether a fit's speed and end correction are those of air in a tube, within three uncertainties. */

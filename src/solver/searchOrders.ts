@@ -50,8 +50,14 @@ const FURTHEST_MISFIT = 16;
  * at each point every mark has one nearest order, so the work grows with the marks' number only. What is known of air
  * and tubes decides where to look and nothing else.
  * @param rows  at least one
+ * @param mayStretch  whether to look beyond the usual limits where nothing within them fits
  */
-export function searchOrders(rows: readonly PreparedMark[], speed: SpeedPrior, end: EndPrior): OrderSearch {
+export function searchOrders(
+  rows: readonly PreparedMark[],
+  speed: SpeedPrior,
+  end: EndPrior,
+  mayStretch = true,
+): OrderSearch {
   const sample = spreadSample(rows, MOST_ROWS);
   const plausible: Region = {
     speeds: speedGrid(sample, speed.lowestMps * 0.985, speed.highestMps * 1.015, 400),
@@ -60,7 +66,7 @@ export function searchOrders(rows: readonly PreparedMark[], speed: SpeedPrior, e
     stretched: 'none',
   };
   let best = searchRegion(rows, sample, plausible, speed, end);
-  if (best.misfit > STRETCHED_END_PENALTY - 4) {
+  if (mayStretch && best.misfit > STRETCHED_END_PENALTY) {
     const quarterWave = Math.min(
       ...sample.map((row) => (row.halfWavePerSpeedS * speed.lowestMps) / row.endShape / 2),
     );
@@ -109,7 +115,13 @@ function searchRegion(
   const speedStep = (speeds[1] ?? 0) - (speeds[0] ?? 0);
   const endStep = (ends[1] ?? 0) - (ends[0] ?? 0);
   const misfits = new Float64Array(speeds.length * ends.length);
-  const precisions = sample.map((row) => {
+  const count = sample.length;
+  const halves = Float64Array.from(sample, (row) => row.halfWavePerSpeedS);
+  const lengths = Float64Array.from(sample, (row) => row.lengthM);
+  const shapes = Float64Array.from(sample, (row) => row.endShape);
+  const offsets = Float64Array.from(sample, (row) => (row.ends === 'closed' ? 0.5 : 0));
+  const setOrders = Float64Array.from(sample, (row) => row.mark.order ?? 0);
+  const precisions = Float64Array.from(sample, (row) => {
     // Half a step of the grid must not look like a misfit.
     const coarse =
       ((row.lengthM / (speeds[0] ?? 1)) * speedStep) ** 2 / 12 + (row.endShape * endStep) ** 2 / 12;
@@ -121,12 +133,12 @@ function searchRegion(
     const speedPart = region.stretched === 'speed' ? 0 : speedMisfit(speedMps, speed);
     for (const [j, endValue] of ends.entries()) {
       let sum = speedPart + region.penalty + (region.stretched === 'end' ? 0 : endMisfit(endValue, end));
-      for (let r = 0; r < sample.length && sum < lowest + FURTHEST_MISFIT; r += 1) {
-        const row = sample[r] as PreparedMark;
-        const half = row.halfWavePerSpeedS * speedMps;
-        const column = row.lengthM + row.endShape * endValue;
-        const offset = row.ends === 'closed' ? 0.5 : 0;
-        const order = row.mark.order ?? Math.max(1, Math.round(column / half + offset));
+      for (let r = 0; r < count && sum < lowest + FURTHEST_MISFIT; r += 1) {
+        const half = (halves[r] ?? 0) * speedMps;
+        const column = (lengths[r] ?? 0) + (shapes[r] ?? 0) * endValue;
+        const offset = offsets[r] ?? 0;
+        const set = setOrders[r] ?? 0;
+        const order = set > 0 ? set : Math.max(1, Math.floor(column / half + offset + 0.5));
         const miss = column - (order - offset) * half;
         sum += Math.min(miss * miss * (precisions[r] ?? 0), CAPPED_MISFIT);
       }
@@ -135,24 +147,23 @@ function searchRegion(
     }
   }
 
-  const found = new Map<
-    string,
-    { orders: number[]; weight: number; best: number; speedMps: number; end: number }
-  >();
+  const found = new Map<number | string, Accumulated>();
+  const orders = sample.map(() => 0);
   for (const [i, speedMps] of speeds.entries()) {
     for (const [j, endValue] of ends.entries()) {
       const misfit = misfits[i * ends.length + j] ?? Infinity;
       if (misfit > lowest + FURTHEST_MISFIT) continue;
-      const orders = sample.map((row) => row.mark.order ?? nearestOrder(row, speedMps, endValue));
-      const total = misfit + SKIPPED_ORDER_PENALTY * skippedOrders(sample, orders);
-      const name = orders.join(' ');
-      const known = found.get(name);
-      const weight = Math.exp(lowest - total);
-      if (known === undefined) found.set(name, { orders, weight, best: total, speedMps, end: endValue });
-      else {
-        known.weight += weight;
-        if (total < known.best) Object.assign(known, { best: total, speedMps, end: endValue });
+      for (const [r, row] of sample.entries())
+        orders[r] = row.mark.order ?? nearestOrder(row, speedMps, endValue);
+      const name = nameOf(orders);
+      let known = found.get(name);
+      if (known === undefined) {
+        const skips = SKIPPED_ORDER_PENALTY * skippedOrders(sample, orders);
+        known = { orders: [...orders], skips, weight: 0, best: Infinity, speedMps, end: endValue };
+        found.set(name, known);
       }
+      known.weight += Math.exp(lowest - misfit - known.skips);
+      if (misfit < known.best) Object.assign(known, { best: misfit, speedMps, end: endValue });
     }
   }
   const sorted = [...found.values()]
@@ -172,6 +183,26 @@ function searchRegion(
       end: candidate.end,
     })),
   };
+}
+
+interface Accumulated {
+  readonly orders: number[];
+  readonly skips: number;
+  weight: number;
+  best: number;
+  speedMps: number;
+  end: number;
+}
+
+/** A name that no other assignment has; a number where it fits into one, which is faster. */
+function nameOf(orders: readonly number[]): number | string {
+  if (orders.length > 8) return orders.join(' ');
+  let name = 0;
+  for (const order of orders) {
+    if (order > 63) return orders.join(' ');
+    name = name * 64 + order;
+  }
+  return name;
 }
 
 function speedMisfit(speedMps: number, prior: SpeedPrior): number {

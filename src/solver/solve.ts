@@ -208,8 +208,8 @@ function betterColumnType(
       marks.map((mark) => (mark.ends === from ? { ...mark, ends: to, order: null } : mark)),
       options,
     );
-    const { misfit, stretched } = searchOrders(flipped.rows, prior, flipped.end);
-    if (stretched === 'none' && misfit < lowest) {
+    const { misfit } = searchOrders(flipped.rows, prior, flipped.end, false);
+    if (misfit < lowest) {
       best = { from, to };
       lowest = misfit;
     }

@@ -1,0 +1,209 @@
+import { pathToFileURL } from 'node:url';
+import type { Solution, SolverMark } from '../../src/solver/solution.ts';
+import { solve } from '../../src/solver/solve.ts';
+import { makeExperiment, randomFrom, USUAL_MAKING } from './solverExperiments.ts';
+import type { MadeExperiment, Making } from './solverExperiments.ts';
+
+/** What a run of many made-up experiments showed. */
+export interface BenchResult {
+  readonly experiments: number;
+  readonly marks: number;
+  readonly ordersRightPct: number;
+  /** Of the wrong ones: stated confidence, mean. */
+  readonly wrongConfidence: number | null;
+  /** Wrong orders that the solver was sure of (confidence above 0.9). */
+  readonly confidentlyWrong: number;
+  readonly biasPct: number;
+  readonly biasStandardErrorPct: number;
+  readonly spreadPct: number;
+  readonly coveragePct: number;
+  readonly falseOutliersPct: number;
+  readonly differenceMethod: Rival;
+  readonly firstResonance: Rival;
+}
+
+interface Rival {
+  readonly experiments: number;
+  readonly biasPct: number;
+  readonly spreadPct: number;
+}
+
+export interface BlunderResult {
+  readonly experiments: number;
+  readonly foundPct: number;
+  /** The right mark found and no other blamed. */
+  readonly foundAlonePct: number;
+  /** Found, or at least said to be inconsistent. */
+  readonly noticedPct: number;
+  readonly coveragePct: number;
+}
+
+/** Solves `count` experiments from one seed. */
+export function benchSolver(count: number, seed: number, making: Making = USUAL_MAKING): BenchResult {
+  const random = randomFrom(seed);
+  const errors: number[] = [];
+  const difference: number[] = [];
+  const first: number[] = [];
+  const wrong: number[] = [];
+  let marks = 0;
+  let covered = 0;
+  let blamed = 0;
+  for (let i = 0; i < count; i += 1) {
+    const experiment = makeExperiment(random, making);
+    const solution = solveOrFail(experiment.marks);
+    for (const [j, mark] of solution.marks.entries()) {
+      marks += 1;
+      if (mark.outlier) blamed += 1;
+      if (mark.order !== experiment.trueOrders[j]) wrong.push(mark.orderConfidence);
+    }
+    const error = solution.speedMps - experiment.trueSpeedMps;
+    errors.push((100 * error) / experiment.trueSpeedMps);
+    if (Math.abs(error) <= solution.expandedUncertaintyMps) covered += 1;
+    const byDifference = differenceMethodMps(experiment);
+    if (byDifference !== null) difference.push(100 * (byDifference / experiment.trueSpeedMps - 1));
+    const byFirst = firstResonanceMps(experiment);
+    if (byFirst !== null) first.push(100 * (byFirst / experiment.trueSpeedMps - 1));
+  }
+  return {
+    experiments: count,
+    marks,
+    ordersRightPct: 100 * (1 - wrong.length / marks),
+    wrongConfidence: wrong.length === 0 ? null : mean(wrong),
+    confidentlyWrong: wrong.filter((confidence) => confidence > 0.9).length,
+    biasPct: mean(errors),
+    biasStandardErrorPct: spread(errors) / Math.sqrt(errors.length),
+    spreadPct: spread(errors),
+    coveragePct: (100 * covered) / count,
+    falseOutliersPct: (100 * blamed) / marks,
+    differenceMethod: {
+      experiments: difference.length,
+      biasPct: mean(difference),
+      spreadPct: spread(difference),
+    },
+    firstResonance: { experiments: first.length, biasPct: mean(first), spreadPct: spread(first) },
+  };
+}
+
+/** Moves one length of each experiment (5 to 8 marks) by a centimetre and looks whether it is found. */
+export function benchBlunders(count: number, seed: number, blunderM = 0.01): BlunderResult {
+  const random = randomFrom(seed);
+  let found = 0;
+  let alone = 0;
+  let noticed = 0;
+  let covered = 0;
+  for (let i = 0; i < count; i += 1) {
+    const experiment = makeExperiment(random, { ...USUAL_MAKING, fewest: 5 });
+    const victim = Math.floor(random() * experiment.marks.length);
+    const sign = random() < 0.5 ? -1 : 1;
+    const solution = solveOrFail(
+      experiment.marks.map((mark, j) =>
+        j === victim ? { ...mark, lengthM: mark.lengthM + sign * blunderM } : mark,
+      ),
+    );
+    const isFound = solution.marks[victim]?.outlier === true;
+    if (isFound) found += 1;
+    if (isFound && solution.marks.filter(({ outlier }) => outlier).length === 1) alone += 1;
+    if (isFound || solution.warnings.some(({ code }) => code === 'inconsistent')) noticed += 1;
+    if (Math.abs(solution.speedMps - experiment.trueSpeedMps) <= solution.expandedUncertaintyMps)
+      covered += 1;
+  }
+  return {
+    experiments: count,
+    foundPct: (100 * found) / count,
+    foundAlonePct: (100 * alone) / count,
+    noticedPct: (100 * noticed) / count,
+    coveragePct: (100 * covered) / count,
+  };
+}
+
+/** Textbook: two lengths of one fork, their orders known, v = 2fΔL/Δn; no walls, no weights. */
+function differenceMethodMps({ marks, trueOrders }: MadeExperiment): number | null {
+  for (const [i, one] of marks.entries()) {
+    for (let j = i + 1; j < marks.length; j += 1) {
+      const other = marks[j];
+      if (other === undefined || other.forkKey !== one.forkKey || other.ends !== one.ends) continue;
+      const orders = (trueOrders[j] ?? 0) - (trueOrders[i] ?? 0);
+      return (2 * one.frequencyHz * (other.lengthM - one.lengthM)) / orders;
+    }
+  }
+  return null;
+}
+
+/** Textbook: the first resonance of a closed column with e = 0.3 d. */
+function firstResonanceMps({ marks, trueOrders }: MadeExperiment): number | null {
+  const index = marks.findIndex((mark, i) => mark.ends === 'closed' && trueOrders[i] === 1);
+  const mark = marks[index];
+  return mark === undefined ? null : 4 * mark.frequencyHz * (mark.lengthM + 0.6 * (mark.radiusM ?? 0));
+}
+
+function solveOrFail(marks: readonly SolverMark[]): Solution {
+  const solution = solve(marks);
+  if (solution.speedMps === null) throw new Error('a good experiment got no solution');
+  return solution;
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+function spread(values: readonly number[]): number {
+  const centre = mean(values);
+  return Math.sqrt(values.reduce((sum, value) => sum + (value - centre) ** 2, 0) / (values.length - 1));
+}
+
+function print(title: string, value: string, goal = ''): void {
+  process.stdout.write(`${title.padEnd(58)}${value.padStart(14)}  ${goal}\n`);
+}
+
+function main(): void {
+  const result = benchSolver(4000, 20_260);
+  const blunders = benchBlunders(2000, 7);
+  const exact = benchSolver(1000, 11, { ...USUAL_MAKING, forkUncertainty: 0 });
+  const rough = benchSolver(1000, 12, { ...USUAL_MAKING, forkUncertainty: 0.0029 });
+  print(
+    'experiments (marks)',
+    `${result.experiments} (${result.marks})`,
+    'seed 20260; 2-8 marks, 0.7 mm, forks 0.1 %',
+  );
+  print('orders right', `${result.ordersRightPct.toFixed(3)} %`, 'goal >= 99.5 %');
+  print('  mean confidence where wrong', result.wrongConfidence?.toFixed(3) ?? 'none wrong');
+  print('  wrong with a confidence above 0.9', String(result.confidentlyWrong));
+  print(
+    'bias',
+    `${result.biasPct.toFixed(4)} %`,
+    `± ${result.biasStandardErrorPct.toFixed(4)} %; goal <= 0.02 %`,
+  );
+  print('spread of the speed', `${result.spreadPct.toFixed(3)} %`);
+  print('95 % intervals that cover the truth', `${result.coveragePct.toFixed(1)} %`, 'goal 93-97 %');
+  print(
+    '  the same with exact forks',
+    `${exact.coveragePct.toFixed(1)} %`,
+    `spread ${exact.spreadPct.toFixed(3)} %`,
+  );
+  print(
+    '  the same with forks good to 0.29 %',
+    `${rough.coveragePct.toFixed(1)} %`,
+    `spread ${rough.spreadPct.toFixed(3)} %`,
+  );
+  print('good marks blamed', `${result.falseOutliersPct.toFixed(2)} %`);
+  print(
+    '1 cm blunder among 5-8 marks found',
+    `${blunders.foundPct.toFixed(1)} %`,
+    `of ${blunders.experiments}, seed 7; goal >= 98 %`,
+  );
+  print('  found and no other mark blamed', `${blunders.foundAlonePct.toFixed(1)} %`);
+  print('  found, or said to be inconsistent', `${blunders.noticedPct.toFixed(1)} %`);
+  print('  intervals that cover the truth all the same', `${blunders.coveragePct.toFixed(1)} %`);
+  for (const [title, rival] of [
+    ['textbook: difference of two lengths, orders given', result.differenceMethod],
+    ['textbook: first resonance, e = 0.3 d', result.firstResonance],
+  ] as const) {
+    print(
+      title,
+      `${rival.biasPct.toFixed(3)} %`,
+      `bias; spread ${rival.spreadPct.toFixed(3)} % in ${rival.experiments} experiments`,
+    );
+  }
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) main();
