@@ -1,0 +1,102 @@
+import FFT from 'fft.js';
+import { describe, expect, it } from 'vitest';
+import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
+import { Reverberation } from '../../../src/capture/practice/reverberation.ts';
+import { RoomScene } from '../../../src/capture/practice/roomScene.ts';
+import { SeededRandom } from '../../../src/capture/practice/seededRandom.ts';
+import { db, levelDb, phasor } from './measure.ts';
+
+const RATE_HZ = 48_000;
+
+describe('the room of the practice column', { timeout: 30_000 }, () => {
+  // As RoomScene states: 0 dB is a sine of amplitude 1. Talk comes and goes, so 20 s hold it to about 2 dB.
+  it.each([
+    ['quiet', -61, 2],
+    ['talk', -26, 3],
+    ['full class', -20, 3],
+  ] as const)('is as loud as it says: %s', (noise, expectedDb, toleranceDb) => {
+    const level = levelDb(new PracticeColumn({ noise }, 3).render(20 * RATE_HZ));
+    expect(Math.abs(level - expectedDb)).toBeLessThan(toleranceDb);
+  });
+
+  it('talks with the long-term spectrum of real talk', () => {
+    // Third octaves at 70 dB overall, Byrne et al. 1994, doi 10.1121/1.410152. Real talkers differ by some dB, so
+    // do these six voices: 5 dB in a band, 2.5 dB on average.
+    const expected = [
+      [250, 60.3],
+      [315, 59.0],
+      [400, 62.1],
+      [500, 62.1],
+      [630, 60.5],
+      [800, 56.8],
+      [1000, 53.7],
+    ] as const;
+    const random = new SeededRandom(5);
+    const scene = new RoomScene(random, RATE_HZ, 'full class', 512);
+    const bands = thirdOctavesDb(
+      () => scene.next(),
+      () => scene.step(0.001),
+      30,
+      expected.map(([hz]) => hz),
+    );
+    const off = expected.map(([, level], i) => (bands[i] ?? NaN) - level);
+    for (const each of off) expect(Math.abs(each)).toBeLessThan(5);
+    expect(off.reduce((sum, each) => sum + Math.abs(each), 0) / off.length).toBeLessThan(2.5);
+  });
+
+  it('moves: the level at a fork’s pitch swings by tens of decibels while people talk', () => {
+    const column = new PracticeColumn({ noise: 'talk' }, 8);
+    const frames = RATE_HZ / 8;
+    const levels = Array.from({ length: 160 }, () =>
+      db(phasor(column.render(frames), 0, frames, 512, RATE_HZ).size),
+    ).sort((one, other) => one - other);
+    const meanDb =
+      10 * Math.log10(levels.reduce((sum, level) => sum + 10 ** (level / 10), 0) / levels.length);
+    // Steady Gaussian noise alone would swing by 13 dB between these shares (its power is exponentially distributed).
+    expect((levels[144] ?? 0) - (levels[16] ?? 0)).toBeGreaterThan(18);
+    // Short-term peaks lie about 10 dB above the long-term level: Byrne et al. 1994.
+    const peakDb = (levels[158] ?? 0) - meanDb;
+    expect(peakDb).toBeGreaterThan(5);
+    expect(peakDb).toBeLessThan(14);
+  });
+
+  it('echoes for 0.4 s', () => {
+    // Occupied classrooms: 0.41 s, Sato & Bradley 2008, doi 10.1121/1.2839283. Level at 0.2 s: 30 dB down.
+    const room = new Reverberation(0.4, RATE_HZ);
+    const random = new SeededRandom(2);
+    for (let i = 0; i < RATE_HZ; i += 1) room.next(random.normal());
+    const tail = Float32Array.from({ length: 0.25 * RATE_HZ }, () => room.next(0));
+    const early = levelDb(tail.subarray(0, 0.02 * RATE_HZ));
+    const late = levelDb(tail.subarray(0.2 * RATE_HZ, 0.22 * RATE_HZ));
+    expect(Math.abs(early - late - 30)).toBeLessThan(3);
+  });
+});
+
+/** Third-octave levels, dB, the whole scaled to 70 dB overall. */
+function thirdOctavesDb(
+  next: () => number,
+  step: () => void,
+  seconds: number,
+  centresHz: number[],
+): number[] {
+  const size = 16_384;
+  const fft = new FFT(size);
+  const power = new Float64Array(size / 2);
+  const spectrum = fft.createComplexArray();
+  for (let frame = 0; frame < (seconds * RATE_HZ) / size; frame += 1) {
+    const samples = Array.from({ length: size }, (_, i) => {
+      if (i % 48 === 0) step();
+      return next() * (0.5 - 0.5 * Math.cos((2 * Math.PI * i) / size));
+    });
+    fft.realTransform(spectrum, samples);
+    for (let k = 0; k < size / 2; k += 1) {
+      power[k] = (power[k] ?? 0) + (spectrum[2 * k] ?? 0) ** 2 + (spectrum[2 * k + 1] ?? 0) ** 2;
+    }
+  }
+  const total = power.reduce((sum, each) => sum + each, 0);
+  return centresHz.map((centreHz) => {
+    const low = Math.ceil((centreHz * 2 ** (-1 / 6) * size) / RATE_HZ);
+    const high = Math.ceil((centreHz * 2 ** (1 / 6) * size) / RATE_HZ);
+    return 70 + 10 * Math.log10(power.subarray(low, high).reduce((sum, each) => sum + each, 0) / total);
+  });
+}
