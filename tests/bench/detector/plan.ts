@@ -205,7 +205,8 @@ class Hand {
         line.slideTo(centre + half * random.uniform(-0.4, 0.4), speed, untilS);
         line.hold(Math.min(random.uniform(0.3, 1.5), Math.max(0, untilS - this.now)));
       }
-      const beyond = Math.max(random.uniform(0.02, 0.05), 4 * half);
+      // A quick hand overshoots further.
+      const beyond = Math.max(random.uniform(0.02, 0.05), 4 * half) + speed * random.uniform(0.1, 0.9);
       const target = centre + this.direction * beyond;
       line.slideTo(Math.max(SHORTEST_M, Math.min(LONGEST_M, target)), speed, untilS);
       if (random.chance(0.25)) line.hold(Math.min(random.uniform(0.2, 1.2), Math.max(0, untilS - this.now)));

@@ -1,5 +1,4 @@
 import { fork } from 'node:child_process';
-import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import type { SetName } from './recordingSet.ts';
@@ -12,7 +11,7 @@ const USAGE = `Usage: tsx tests/bench/detector/run.ts [--set tune|report] [--eac
 
 if (process.send !== undefined && process.argv[2] === '--part') {
   const order = JSON.parse(process.argv[3] ?? '') as PartOrder;
-  await runPart(order, (outcome) => process.send?.(outcome));
+  runPart(order, (outcome) => process.send?.(outcome));
   process.disconnect();
 } else {
   await main();
@@ -35,14 +34,7 @@ async function main(): Promise<void> {
     console.error(`--set: tune or report, got ${values.set}\n${USAGE}`);
     process.exit(2);
   }
-  const entryPoint = fileURLToPath(new URL('../../../src/session/analyseRecording.ts', import.meta.url));
   const bench = !values['no-bench'];
-  if (bench && !existsSync(entryPoint)) {
-    console.error(
-      'src/session/analyseRecording.ts is missing. Run with --no-bench for the competitors alone.',
-    );
-    process.exit(2);
-  }
   const order = (set: SetName): Omit<PartOrder, 'part' | 'of'> => ({
     set,
     each: values.each === undefined ? null : Number(values.each),
@@ -53,7 +45,7 @@ async function main(): Promise<void> {
   const processes = Math.max(1, Math.min(4, Number(values.processes)));
   console.log(
     `Detector benchmark, set to ${values.set === 'tune' ? 'tune on' : 'report'}, talkers: ${speechSource()}.\n` +
-      'A flag is right within 0.35 s of a passage (or its half-width, where longer). Audible: the tone at its peak\n' +
+      'A flag is right within 0.35 s of a passage, or its half-width where longer. Audible: the tone at its peak\n' +
       '10 dB or more above the noise in 10 Hz, risen by 3 dB or more over the fork alone.\n',
   );
   const slides = await collect(order(values.set), processes);

@@ -26,7 +26,7 @@ export interface PartOrder {
 }
 
 /** Makes the recordings of a part one by one and lets every detector listen to them. */
-export async function runPart(order: PartOrder, tell: (outcome: RecordingOutcome) => void): Promise<void> {
+export function runPart(order: PartOrder, tell: (outcome: RecordingOutcome) => void): void {
   const entries = recordingSet(order.set, order.each).filter(
     ({ scenario }) => order.only === null || order.only.split(',').includes(scenario.condition),
   );
@@ -34,13 +34,13 @@ export async function runPart(order: PartOrder, tell: (outcome: RecordingOutcome
     if (index % order.of !== order.part) continue;
     const { samples, sampleRateHz, truth } = simulate(entry.scenario, entry.seed);
     const isCheck = truth.checkVerdict !== null;
-    const listen = async (how: { live?: boolean; check?: boolean }): Promise<Heard | null> =>
-      order.bench ? await listenTo(samples, sampleRateHz, truth.nominalHz, how) : null;
+    const listen = (how: { live?: boolean; check?: boolean }): Heard | null =>
+      order.bench ? listenTo(samples, sampleRateHz, truth.nominalHz, how) : null;
     tell({
       truth,
-      live: isCheck ? null : await listen({ live: true }),
-      secondLook: isCheck ? null : await listen({}),
-      check: isCheck ? await listen({ check: true }) : null,
+      live: isCheck ? null : listen({ live: true }),
+      secondLook: isCheck ? null : listen({}),
+      check: isCheck ? listen({ check: true }) : null,
       competitors:
         order.competitors && !isCheck
           ? COMPETITORS.map((name) => candidates(name, samples, sampleRateHz, truth.nominalHz))

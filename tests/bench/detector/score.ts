@@ -25,6 +25,12 @@ export function toleranceS(passage: Passage): number {
   return Math.max(0.35, passage.halfWidthS);
 }
 
+/** Whether a flag means a passage: within the tolerance of its peak, or between its half-power moments. */
+export function means(flag: Flag, passage: Passage): boolean {
+  const near = Math.abs(flag.timeS - passage.timeS) <= toleranceS(passage);
+  return near || (flag.timeS >= passage.fromS && flag.timeS <= passage.toS);
+}
+
 /**
  * Matches flags with passages, nearest pairs first. Each audible passage is found once at most; every further
  * flag is a false alarm, except near a passage that isn't counted.
@@ -35,7 +41,7 @@ export function score(flags: readonly Flag[], passages: readonly Passage[]): Sco
     .flatMap((flag) =>
       audible.map((passage) => ({ flag, passage, gap: Math.abs(flag.timeS - passage.timeS) })),
     )
-    .filter(({ passage, gap }) => gap <= toleranceS(passage))
+    .filter(({ flag, passage }) => means(flag, passage))
     .sort((a, b) => a.gap - b.gap);
   const used = new Set<Flag>();
   const found = new Set<Passage>();
@@ -49,8 +55,7 @@ export function score(flags: readonly Flag[], passages: readonly Passage[]): Sco
     if (flag.flaggedAtS !== null) delaysS.push(flag.flaggedAtS - passage.timeS);
   }
   const uncounted = passages.filter((passage) => !passage.audible);
-  const excused = (flag: Flag): boolean =>
-    uncounted.some((passage) => Math.abs(flag.timeS - passage.timeS) <= toleranceS(passage));
+  const excused = (flag: Flag): boolean => uncounted.some((passage) => means(flag, passage));
   const falseAlarms = flags.filter((flag) => !used.has(flag) && !excused(flag)).length;
   return { audible: audible.length, hits: found.size, falseAlarms, timingErrorsS, delaysS };
 }

@@ -248,7 +248,7 @@ function addNeighbour(
 /** Gain that the page's user has set: as a rule nothing clips. */
 function inputGain(random: Random, condition: Condition, amplitude: number, samples: Float32Array): number {
   if (condition === 'faint') return 10 ** (random.uniform(-92, -72) / 20) / amplitude;
-  if (condition === 'clipped') return 10 ** (random.uniform(-12, -3) / 20) / amplitude;
+  if (condition === 'clipped') return 10 ** (random.uniform(-20, -5) / 20) / amplitude;
   let peak = 0;
   for (let i = 0; i < samples.length; i += 1) peak = Math.max(peak, Math.abs(samples[i]!));
   return peak > 0.9 ? 0.9 / peak : 1;

@@ -3,8 +3,14 @@ import type { PerformedTone } from './performance.ts';
 
 /** The level peaked because the tube's length passed through (or turned back near) a resonance. */
 export interface Passage {
-  /** When the column's gain peaks, its ringing up included, wobble and dying left out. */
+  /**
+   * When the column's gain peaks, its ringing up included, wobble and dying left out: the middle of the time within
+   * 0.3 dB of the peak, since a tube that rests at the maximum has no one moment.
+   */
   readonly timeS: number;
+  /** Half-power moments; -3 dB, or half of the prominence where that is less. */
+  readonly fromS: number;
+  readonly toS: number;
   /** Gain over the direct sound at the peak, dB. */
   readonly riseDb: number;
   /** Peak minus the higher of the two minima beside it within the visit to the mouth, dB. */
@@ -64,8 +70,11 @@ export function findPassages(
       power /= 2 * (2 * around + 1);
       const aboveNoiseDb = 10 * Math.log10((power + 1e-20) / (noisePower(index / rate) + 1e-20));
       const [from, to] = halfPower(gain, peak.index, Math.min(3, peak.prominence / 2));
+      const [topFrom, topTo] = halfPower(gain, peak.index, 0.3);
       passages.push({
-        timeS: index / rate,
+        timeS: (first + (topFrom + topTo) / 2) / rate,
+        fromS: (first + from) / rate,
+        toS: (first + to) / rate,
         riseDb: rise,
         prominenceDb: peak.prominence,
         halfWidthS: (to - from) / (2 * rate),

@@ -5,6 +5,8 @@ import type { Passage } from '../../bench/detector/truth.ts';
 
 const passage = (timeS: number, audible = true, halfWidthS = 0.1): Passage => ({
   timeS,
+  fromS: timeS - halfWidthS,
+  toS: timeS + halfWidthS,
   audible,
   halfWidthS,
   riseDb: 10,
