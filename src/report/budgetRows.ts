@@ -17,7 +17,7 @@ export function budgetRows(budget: readonly BudgetLine[]): readonly BudgetRow[] 
     .sort((one, other) => other.contributionMps ** 2 - one.contributionMps ** 2)
     .map((line) => ({
       quantity: line.quantity,
-      uncertainty: `${significant(line.standardUncertainty)} ${line.unit}`,
+      uncertainty: `${significant(line.standardUncertainty)}${line.unit === '1' ? '' : ` ${line.unit}`}`,
       contribution: `${fixed(Math.abs(line.contributionMps), 2)} m/s`,
       share: total > 0 ? `${fixed((100 * line.contributionMps ** 2) / total, 0)} %` : '0 %',
     }));

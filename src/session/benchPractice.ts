@@ -44,10 +44,15 @@ export class BenchPractice {
     };
   }
 
-  /** Where the handle was put, kept within the tube. */
-  slideTo(lengthM: number): void {
+  /**
+   * Where the handle was put, kept within the tube.
+   * @param isRunning  whether sound is made: only then does the tube take its time
+   */
+  slideTo(lengthM: number, isRunning: boolean): void {
     const { shortestM, longestM } = this.column.apparatus;
-    this.column.slideTo(Math.min(Math.max(lengthM, shortestM), longestM));
+    const goalM = Math.min(Math.max(lengthM, shortestM), longestM);
+    if (isRunning) this.column.slideTo(goalM);
+    else this.column.setLengthM(goalM);
   }
 
   setNoise(noise: RoomNoise): void {

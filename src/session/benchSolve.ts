@@ -3,7 +3,7 @@ import type { Experiment } from '../notebook/experiment.ts';
 import { forkInUse, measuredMarks, placeLabel } from '../report/marksCsv.ts';
 import type { MeasuredMark } from '../report/marksCsv.ts';
 import { solve } from '../solver/solve.ts';
-import type { SolverMark } from '../solver/solution.ts';
+import type { NoSolution, Solution, SolverMark } from '../solver/solution.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
 
 /** Solves each place that has marks with lengths, in the notebook's order of places. */
@@ -14,13 +14,27 @@ export function solveExperiment(experiment: Experiment): BenchOutcome {
     .filter((place) => place.marks.length > 0)
     .map((place) => ({
       placeId: place.placeId,
-      solution: solve(place.marks.map((mark) => solverMark(experiment, mark))),
+      solution: withIds(experiment, solve(place.marks.map((mark) => solverMark(experiment, mark)))),
     }));
   return { places };
 }
 
+/** The solver's messages name a mark by its number, as the page does; its results go by id. */
+function markName(experiment: Experiment, id: string): string {
+  return `Mark ${experiment.marks.findIndex((mark) => mark.id === id) + 1}`;
+}
+
+function withIds(experiment: Experiment, solution: Solution | NoSolution): Solution | NoSolution {
+  if (solution.speedMps === null) return solution;
+  const ids = new Map(experiment.marks.map((mark) => [markName(experiment, mark.id), mark.id]));
+  return {
+    ...solution,
+    marks: solution.marks.map((mark) => ({ ...mark, key: ids.get(mark.key) ?? mark.key })),
+  };
+}
+
 /**
- * A mark as the solver takes it: the zero offset off, the fork's pitch as measured or stamped, the place's air.
+ * A mark as the solver takes it, named by its number: the zero offset off, the fork's pitch as measured or stamped, the place's air.
  * @throws RangeError if the mark's fork or place is not in the experiment
  */
 export function solverMark(experiment: Experiment, mark: MeasuredMark): SolverMark {
@@ -33,7 +47,7 @@ export function solverMark(experiment: Experiment, mark: MeasuredMark): SolverMa
   const pitch = forkInUse(fork);
   const { temperatureC } = place;
   return {
-    key: mark.id,
+    key: markName(experiment, mark.id),
     forkKey: fork.id,
     frequencyHz: pitch.hz,
     frequencyStandardUncertaintyHz: pitch.standardUncertaintyHz,

@@ -8,6 +8,7 @@ import { sharedStyles } from './sharedStyles.ts';
 import { LATER_VIEWS, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './measure/benchMarks.ts';
+import './measure/benchWarnings.ts';
 import './parts/benchHeader.ts';
 import './parts/benchKeys.ts';
 import './parts/benchNotice.ts';
@@ -41,7 +42,7 @@ export class BenchApp extends LitElement {
         .measure {
           grid-template-columns: minmax(0, 1fr);
         }
-        bench-strip {
+        .measure > .stack {
           order: -1;
           --strip-height: 9rem;
         }
@@ -133,7 +134,10 @@ export class BenchApp extends LitElement {
       case 'measure':
         return html`<div class="measure">
           <bench-marks .session=${this.session}></bench-marks>
-          <bench-strip .session=${this.session}></bench-strip>
+          <div class="stack">
+            <bench-warnings .session=${this.session}></bench-warnings>
+            <bench-strip .session=${this.session}></bench-strip>
+          </div>
         </div>`;
       case 'apparatus':
         return html`<bench-apparatus .session=${this.session}></bench-apparatus>`;

@@ -83,7 +83,7 @@ describe('the whole main job in a browser', () => {
     await bench.fill('Fork 1', '384');
     await bench.goTo('Measure');
     await bench.page.getByRole('combobox', { name: 'Column' }).selectOption('open at both ends');
-    await bench.page.getByRole('radio', { name: 'A recording' }).check();
+    await bench.page.getByRole('radio', { name: 'Recording' }).check();
     const choosing = bench.page.waitForEvent('filechooser');
     await bench.page.getByRole('button', { name: 'Open a recording' }).click();
     await (await choosing).setFiles(wav);

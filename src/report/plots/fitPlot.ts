@@ -22,6 +22,7 @@ interface FitPoint {
  */
 export function fitPlot(experiment: Experiment, solution: Solution): Plot {
   const points = fitPoints(experiment, solution);
+  const labels = points.map((point) => `${ordinal(point.solved.order)}, ${fixed(point.frequencyHz, 0)} Hz`);
   const lines = (['closed', 'open'] as const).flatMap((ends): PlotLine[] => {
     const group = points.filter((point) => point.mark.ends === ends && !point.solved.outlier);
     if (group.length === 0) return [];
@@ -38,13 +39,13 @@ export function fitPlot(experiment: Experiment, solution: Solution): Plot {
     xLabel: 'half waves in the column ÷ (2 × pitch), ms',
     yLabel: 'length, cm',
     words: `${points.length} marks; the slope is the speed, the start below zero is the end correction of ${fixed(solution.endCorrectionM * 1000, 1)} mm.`,
-    points: points.map((point): PlotPoint => ({
+    points: points.map((point, index): PlotPoint => ({
       x: point.timeMs,
       y: 100 * point.lengthM,
       yBar: null,
       shape: shapeOf(point),
       colour: 'tone',
-      label: `${ordinal(point.solved.order)}, ${fixed(point.frequencyHz, 0)} Hz`,
+      label: labels.indexOf(labels[index] ?? '') === index ? (labels[index] ?? null) : null,
     })),
     lines,
     bands: [],
@@ -54,7 +55,8 @@ export function fitPlot(experiment: Experiment, solution: Solution): Plot {
 
 /** Measured minus fitted length of each mark, with the reading's uncertainty. */
 export function residualPlot(experiment: Experiment, solution: Solution): Plot {
-  const points = fitPoints(experiment, solution);
+  // An outlier would press all the others into one line.
+  const points = fitPoints(experiment, solution).filter((point) => !point.solved.outlier);
   const readingMm = experiment.rule.readingStandardUncertaintyM * 1000;
   const list = points
     .map((point) => `${fixed(100 * point.lengthM, 1)} cm: ${signed(1000 * point.solved.residualM, 1)} mm`)
@@ -63,7 +65,7 @@ export function residualPlot(experiment: Experiment, solution: Solution): Plot {
     title: 'What is left after the fit',
     xLabel: 'length, cm',
     yLabel: 'measured − fitted, mm',
-    words: `Residuals: ${list}.`,
+    words: `Residuals: ${list}.${points.length < solution.marks.length ? ' Outliers are not shown.' : ''}`,
     points: points.map((point): PlotPoint => ({
       x: 100 * point.lengthM,
       y: 1000 * point.solved.residualM,

@@ -52,10 +52,12 @@ export class BenchMarkRow extends LitElement {
         display: flex;
         gap: var(--gap-1);
       }
-      select {
-        padding-inline: var(--gap-1);
+      .tools button,
+      .tools select {
+        padding-inline: var(--gap-2);
+        font-size: var(--text-small);
       }
-      @container (max-width: 44rem) {
+      @container (max-width: 38rem) {
         .mark {
           grid-template-columns: 1.5rem auto minmax(9rem, 1fr);
         }
@@ -127,7 +129,7 @@ export class BenchMarkRow extends LitElement {
         </div>
         <div class="tools">
           <select aria-label="Order of mark ${this.number}" @change=${this.onOrder}>
-            <option value="" ?selected=${mark.order === null}>order: auto</option>
+            <option value="" ?selected=${mark.order === null}>n: auto</option>
             ${[1, 2, 3, 4, 5, 6, 7, 8].map(
               (order) => html`<option value=${order} ?selected=${mark.order === order}>n = ${order}</option>`,
             )}

@@ -35,10 +35,6 @@ export class BenchResult extends LitElement {
       dt {
         color: var(--ink-soft);
       }
-      li {
-        margin-inline-start: 1.25rem;
-        font-size: var(--text-small);
-      }
     `,
   ];
 
@@ -76,13 +72,6 @@ export class BenchResult extends LitElement {
                       <dd>${fact.value}</dd>`,
                 )}
               </dl>`
-        }
-        ${
-          lines === null || lines.warnings.length === 0
-            ? nothing
-            : html`<ul class="caution">
-                ${lines.warnings.map((warning) => html`<li>${warning}</li>`)}
-              </ul>`
         }
       </section>
     `;

@@ -10,7 +10,7 @@ import { VIEWS } from '../views.ts';
 import type { ViewId } from '../views.ts';
 
 const THEMES = [
-  { choice: 'system', name: 'as the system' },
+  { choice: 'system', name: 'auto' },
   { choice: 'light', name: 'light' },
   { choice: 'dark', name: 'dark' },
 ] as const;
@@ -125,7 +125,7 @@ export class BenchHeader extends LitElement {
             ? 'Not saved on this device'
             : saveState.kind === 'saving'
               ? 'Saving…'
-              : 'Saved on this device'
+              : 'Saved'
         }
       </span>
       <button @click=${this.onKeys}>Keys</button>

@@ -4,6 +4,8 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
+const SHOWN_MS = 8000;
+
 /** What the bench has to say: shown until it is read, and announced politely. */
 @customElement('bench-notice')
 export class BenchNotice extends LitElement {
@@ -37,7 +39,17 @@ export class BenchNotice extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notice']);
+  private hideTimer = 0;
+  protected readonly watch = new BenchWatch(this, ['notice'], () => this.onNotice());
+
+  /** News goes by itself; a problem stays until it is closed. */
+  private onNotice(): void {
+    clearTimeout(this.hideTimer);
+    if (this.session.notice?.kind === 'info') {
+      this.hideTimer = window.setTimeout(() => this.session.dismissNotice(), SHOWN_MS);
+    }
+    this.requestUpdate();
+  }
 
   override render() {
     const { notice } = this.session;

@@ -9,16 +9,13 @@ import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { columnGeometry, toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
-import { nearness, nodesAndAntinodes, standingWave, stemsOf } from './columnScene.ts';
+import { answerStrength, nearness, nodesAndAntinodes, standingWave, stemsOf } from './columnScene.ts';
 import { columnStyles } from './columnStyles.ts';
 import { columnWords } from './columnWords.ts';
 import { forkArt } from './forkArt.ts';
 import { ruleArt } from './ruleArt.ts';
 import { stemsArt } from './stemArt.ts';
 import { expectedArt, nodesArt, tubeArt, waveArt } from './tubeArt.ts';
-
-/** Rise at which the column is drawn full, dB. */
-const FULL_DB = 30;
 
 /**
  * The air column along its metre rule, to scale, with what is heard, the marks and the handle that slides it.
@@ -73,13 +70,11 @@ export class BenchColumn extends LitElement {
     const prediction = predictColumn(experiment, outcome);
     const mouthM = experiment.rule.zeroOffsetM;
     const look = { ends: experiment.present.ends, mouthM, farEndM: mouthM + this.lengthM };
-    const heardDb = this.session.isListening ? (trace.latest?.riseDb ?? 0) : null;
-    const strength =
-      heardDb === null
-        ? this.showExpected
-          ? 0.5 * nearness(prediction, look.farEndM)
-          : 0
-        : Math.min(Math.max(heardDb / FULL_DB, 0), 1);
+    const strength = this.session.isListening
+      ? answerStrength(trace.points)
+      : this.showExpected
+        ? 0.5 * nearness(prediction, look.farEndM)
+        : 0;
     const fork = this.session.presentFork;
     const stems = stemsOf(experiment, outcome);
     const wave = standingWave(prediction, this.lengthM, this.quantity);

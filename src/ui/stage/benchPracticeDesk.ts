@@ -13,7 +13,10 @@ const ROOMS = [
   { noise: 'full class', name: 'full class' },
 ] as const;
 
-/** The hands of the practice column: strike, bring the fork to the mouth, and what the instruments read. */
+/**
+ * The hands of the practice column: strike, bring the fork to the mouth, and what the instruments read.
+ * @fires listen-start  when the fork is struck while nobody listens
+ */
 @customElement('bench-practice-desk')
 export class BenchPracticeDesk extends LitElement {
   static override styles = [
@@ -24,6 +27,11 @@ export class BenchPracticeDesk extends LitElement {
         flex-wrap: wrap;
         gap: var(--gap-2) var(--gap-4);
         align-items: center;
+      }
+      @media (max-width: 480px) {
+        .desk > .row button {
+          padding: 0 var(--gap-2);
+        }
       }
       .room {
         display: flex;
@@ -61,6 +69,9 @@ export class BenchPracticeDesk extends LitElement {
 
   /** What the key S does as well. */
   strike(): void {
+    if (!this.session.isListening) {
+      this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
+    }
     this.practice.column.strike();
     this.look();
   }

@@ -33,7 +33,9 @@ export class BenchReadout extends LitElement {
         font-weight: 300;
       }
       .unit {
+        display: block;
         font-size: var(--text-large);
+        line-height: 1.3;
         letter-spacing: 0;
         font-weight: 400;
         color: var(--ink);
@@ -50,7 +52,6 @@ export class BenchReadout extends LitElement {
         }
         .unit {
           font-size: var(--text);
-          display: block;
         }
       }
     `,

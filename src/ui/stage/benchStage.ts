@@ -56,9 +56,19 @@ export class BenchStage extends LitElement {
         gap: var(--gap-3) var(--gap-5);
         align-items: start;
       }
-      @media (max-width: 900px) {
+      /* One column: what is heard and the tube first, the result after them. */
+      @media (max-width: 760px) {
         .readings {
-          grid-template-columns: minmax(0, 1fr);
+          display: contents;
+        }
+        bench-column {
+          order: 1;
+        }
+        bench-practice-desk {
+          order: 2;
+        }
+        bench-result {
+          order: 3;
         }
       }
     `,
@@ -126,7 +136,7 @@ export class BenchStage extends LitElement {
   }
 
   private onSlide(event: CustomEvent<number>): void {
-    if (this.kind === 'practice') this.practice.slideTo(event.detail);
+    if (this.kind === 'practice') this.practice.slideTo(event.detail, this.session.isListening);
     else this.drawnLengthM = event.detail;
     this.requestUpdate();
   }
@@ -158,6 +168,7 @@ export class BenchStage extends LitElement {
             ? html`<bench-practice-desk
                 .session=${this.session}
                 .practice=${this.practice}
+                @listen-start=${this.onListen}
               ></bench-practice-desk>`
             : nothing
         }

@@ -42,6 +42,7 @@ export class BenchWayBack extends LitElement {
         stroke: var(--line);
       }
       p {
+        text-align: end;
         font-size: var(--text-small);
         min-block-size: 1.4em;
       }

@@ -1,6 +1,7 @@
 import type { Mark } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { BenchOutcome } from '../../session/benchOutcome.ts';
+import type { LevelPoint } from '../../session/listeningTypes.ts';
 import type { Prediction } from '../../session/benchPrediction.ts';
 import type { SolvedMark } from '../../solver/solution.ts';
 
@@ -72,6 +73,26 @@ export function nodesAndAntinodes(
     places.push({ atM, kind: quarters % 2 === 0 ? 'antinode' : 'node' });
   }
   return places;
+}
+
+/** Level above the fork alone at which the column is drawn full, dB. */
+const FULL_SWELL_DB = 12;
+/** Points of the trace that tell how loud the fork is by itself: 8 s. */
+const ALONE_POINTS = 160;
+
+/**
+ * How strongly the column answers now, 0..1: the tone's level above its lower levels of the last seconds, which
+ * are those of the fork alone. For the picture only; the flags have their own evidence.
+ */
+export function answerStrength(points: readonly LevelPoint[]): number {
+  const nowDb = points.at(-1)?.toneDb ?? null;
+  if (nowDb === null) return 0;
+  const heard = points
+    .slice(-ALONE_POINTS)
+    .flatMap((point) => (point.toneDb === null ? [] : [point.toneDb]))
+    .sort((one, other) => one - other);
+  const aloneDb = heard[Math.floor(heard.length * 0.25)] ?? nowDb;
+  return Math.min(Math.max((nowDb - aloneDb) / FULL_SWELL_DB, 0.06), 1);
 }
 
 /** How near this length is to a resonance: 1 on it, ½ a centimetre beside it. For the picture only. */

@@ -162,6 +162,18 @@ export const columnStyles = css`
     background: linear-gradient(90deg, transparent 45%, var(--ink) 45% 55%, transparent 55%) var(--sheet);
     cursor: ew-resize;
   }
+  /* The ring goes around the handle, not around the whole travel. */
+  input[type='range']:focus-visible {
+    outline: none;
+  }
+  input[type='range']:focus-visible::-webkit-slider-thumb {
+    outline: 3px solid var(--focus);
+    outline-offset: 2px;
+  }
+  input[type='range']:focus-visible::-moz-range-thumb {
+    outline: 3px solid var(--focus);
+    outline-offset: 2px;
+  }
   input[type='range']::-webkit-slider-runnable-track {
     background: none;
   }

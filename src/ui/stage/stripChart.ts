@@ -3,6 +3,7 @@ import type { ChartDataset, Plugin, Point } from 'chart.js';
 import { fixed } from '../../report/rounding.ts';
 import { TRACE_S } from '../../session/benchTrace.ts';
 import type { BenchTrace } from '../../session/benchTrace.ts';
+import type { LevelPoint } from '../../session/listeningTypes.ts';
 
 Chart.register(LineController, LineElement, PointElement, LinearScale, Decimation);
 
@@ -56,6 +57,8 @@ export class StripChart {
     if (tone !== undefined) {
       tone.data = points.map((point) => ({ x: point.timeS - end, y: point.toneDb ?? NaN }));
     }
+    const y = this.chart.options.scales?.['y'];
+    if (y !== undefined) y.min = floorDb(points);
     this.chart.update('none');
   }
 
@@ -118,6 +121,12 @@ export class StripChart {
       ctx.fillText(`+${fixed(flag.riseDb, 0)} dB`, x, chartArea.top - 4);
     }
   }
+}
+
+/** Lower end of the scale: as low as the room goes, in steps of 20 dB so that the scale rarely moves. */
+function floorDb(points: readonly LevelPoint[]): number {
+  const lowest = points.reduce((low, point) => Math.min(low, point.roomDb), -70);
+  return Math.max(Math.floor((lowest - 2) / 20) * 20 - 10, -150);
 }
 
 function line(kind: 'all' | 'room' | 'tone'): ChartDataset<'line', Point[]> {

@@ -1,0 +1,53 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** What is doubtful about the marks or the sound, each with what to do about it. */
+@customElement('bench-warnings')
+export class BenchWarnings extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      ul {
+        display: grid;
+        gap: var(--gap-2);
+        list-style: none;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  private shown = '';
+  protected readonly watch = new BenchWatch(this, ['notebook', 'capture', 'live'], () => this.onChange());
+
+  private onChange(): void {
+    const next = this.messages().join('\n');
+    if (next !== this.shown) this.requestUpdate();
+    this.shown = next;
+  }
+
+  private messages(): readonly string[] {
+    const { outcome, experiment, trace } = this.session;
+    const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
+    return [
+      ...trace.warnings.map((warning) => warning.message),
+      ...(here?.solution.warnings ?? []).map((warning) => warning.message),
+    ];
+  }
+
+  override render() {
+    const messages = this.messages();
+    if (messages.length === 0) return nothing;
+    return html`<ul aria-label="To look at">
+      ${messages.map((message) => html`<li class="caution">${message}</li>`)}
+    </ul>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-warnings': BenchWarnings;
+  }
+}
