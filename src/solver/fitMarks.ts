@@ -14,6 +14,8 @@ export interface Contribution {
   /** The fork's number where it is a fork's. */
   readonly fork: number | null;
   readonly contributionMps: number;
+  /** With its sign, so that the same error can cancel between two results; of readings always above 0. */
+  readonly signedMps: number;
   readonly degreesOfFreedom: number;
 }
 
@@ -190,32 +192,26 @@ function summarise(
   for (const [i, row] of chosen.entries()) {
     forkSums.set(row.fork, (forkSums.get(row.fork) ?? 0) + (weights[i] ?? 0) * (errors.groupErrors[i] ?? 0));
   }
-  const shared = errors.commonErrors.map((column) => Math.abs(dot(weights, column)));
+  const shared = errors.commonErrors.map((column) => dot(weights, column));
+  const contribution = (
+    source: Contribution['source'],
+    fork: number | null,
+    signedMps: number,
+    degreesOfFreedom: number,
+  ): Contribution => ({ source, fork, contributionMps: Math.abs(signedMps), signedMps, degreesOfFreedom });
   const contributions: Contribution[] = [
-    {
-      source: 'reading',
-      fork: null,
-      contributionMps: Math.sqrt(weights.reduce((sum, w, i) => sum + w * w * (errors.variances[i] ?? 0), 0)),
-      degreesOfFreedom: readingDegrees,
-    },
-    ...[...forkSums].map(([fork, sum]): Contribution => ({
-      source: 'fork',
-      fork,
-      contributionMps: Math.abs(sum),
-      degreesOfFreedom: STATED_DEGREES,
-    })),
-    { source: 'zero', fork: null, contributionMps: shared[0] ?? 0, degreesOfFreedom: STATED_DEGREES },
-    { source: 'scale', fork: null, contributionMps: shared[1] ?? 0, degreesOfFreedom: STATED_DEGREES },
-    { source: 'wall', fork: null, contributionMps: shared[2] ?? 0, degreesOfFreedom: JUDGED_DEGREES },
+    contribution(
+      'reading',
+      null,
+      Math.sqrt(weights.reduce((sum, w, i) => sum + w * w * (errors.variances[i] ?? 0), 0)),
+      readingDegrees,
+    ),
+    ...[...forkSums].map(([fork, sum]) => contribution('fork', fork, sum, STATED_DEGREES)),
+    contribution('zero', null, shared[0] ?? 0, STATED_DEGREES),
+    contribution('scale', null, shared[1] ?? 0, STATED_DEGREES),
+    contribution('wall', null, shared[2] ?? 0, JUDGED_DEGREES),
   ];
-  if (mode === 'theory') {
-    contributions.push({
-      source: 'end',
-      fork: null,
-      contributionMps: shared[3] ?? 0,
-      degreesOfFreedom: JUDGED_DEGREES,
-    });
-  }
+  if (mode === 'theory') contributions.push(contribution('end', null, shared[3] ?? 0, JUDGED_DEGREES));
 
   const shifts: (number | null)[] = rows.map(() => null);
   const speedWeights = rows.map(() => 0);

@@ -28,6 +28,24 @@ const STRETCHED_CONFIDENCE = { none: 1, end: 0.8, speed: 0.5 } as const;
  * @returns the solution, or why there is none; never throws for bad marks
  */
 export function solve(marks: readonly SolverMark[], options: SolverOptions = {}): Solution | NoSolution {
+  const solved = solveInFull(marks, options);
+  return 'fit' in solved ? solved.solution : solved;
+}
+
+/** A solution with what it was made of, for comparing and planning. */
+export interface FullSolution {
+  readonly solution: Solution;
+  readonly fit: MarksFit;
+  readonly preparation: Preparation;
+  readonly orders: readonly number[];
+  readonly outliers: readonly boolean[];
+}
+
+/** As `solve`, with the fit beside the solution. */
+export function solveInFull(
+  marks: readonly SolverMark[],
+  options: SolverOptions = {},
+): FullSolution | NoSolution {
   const place = marks[0]?.place ?? '';
   const { usable, faults } = checkMarks(marks);
   if (usable.length === 0) {
@@ -60,6 +78,11 @@ export function solve(marks: readonly SolverMark[], options: SolverOptions = {})
   }
 
   const { fit } = judgement;
+  if (!(fit.speedMps > 0)) {
+    const message =
+      'With these orders longer columns would have shorter waves. Check the lengths and the orders that were set.';
+    return { place, speedMps: null, warnings: [...faults, { code: 'contradiction', message }] };
+  }
   const solvedMarks = describeMarks(preparation, search, orders, fit, judgement.outliers);
   const solution = assemble(place, preparation, fit, solvedMarks);
   const findings = {
@@ -72,9 +95,15 @@ export function solve(marks: readonly SolverMark[], options: SolverOptions = {})
     betterType: betterColumnType(usable, options, search, prior),
   };
   return {
-    ...solution,
-    working: writeWorking(preparation, orders, fit, solution),
-    warnings: [...faults, ...writeWarnings(findings, solution)],
+    solution: {
+      ...solution,
+      working: writeWorking(preparation, orders, fit, solution),
+      warnings: [...faults, ...writeWarnings(findings, solution)],
+    },
+    fit,
+    preparation,
+    orders,
+    outliers: judgement.outliers,
   };
 }
 

@@ -1,0 +1,44 @@
+import { USUAL_AIR } from '../air/airState.ts';
+import { speedOfSound } from '../air/speedOfSound.ts';
+import type { KnownSpeed } from './unknownFork.ts';
+
+export interface AirTemperature {
+  readonly temperatureC: number;
+  readonly standardUncertaintyC: number;
+}
+
+/**
+ * Temperature at which air has a measured speed of sound: Cramer's formula turned round.
+ * @param humidityPct  0..100; null: half moist, with the uncertainty of not knowing
+ * @param pressurePa  null: sea level
+ * @returns null where no temperature from −30 to 60 °C has that speed
+ */
+export function airTemperature(
+  speed: KnownSpeed,
+  humidityPct: number | null = null,
+  pressurePa: number | null = null,
+): AirTemperature | null {
+  const air = {
+    ...USUAL_AIR,
+    // Temperature is what is sought: it adds nothing of its own.
+    temperatureStandardUncertaintyC: 0,
+    humidityPct: humidityPct ?? USUAL_AIR.humidityPct,
+    humidityStandardUncertaintyPct: humidityPct === null ? USUAL_AIR.humidityStandardUncertaintyPct : 5,
+    pressurePa: pressurePa ?? USUAL_AIR.pressurePa,
+  };
+  const at = (temperatureC: number) => speedOfSound({ ...air, temperatureC });
+  let low = -30;
+  let high = 60;
+  if (!(speed.speedMps >= at(low).speedMps && speed.speedMps <= at(high).speedMps)) return null;
+  for (let round = 0; round < 60; round += 1) {
+    const middle = (low + high) / 2;
+    if (at(middle).speedMps < speed.speedMps) low = middle;
+    else high = middle;
+  }
+  const temperatureC = (low + high) / 2;
+  const { perKelvin, standardUncertaintyMps } = at(temperatureC);
+  return {
+    temperatureC,
+    standardUncertaintyC: Math.hypot(speed.standardUncertaintyMps, standardUncertaintyMps) / perKelvin,
+  };
+}

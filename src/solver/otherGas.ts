@@ -1,0 +1,78 @@
+import type { KnownSpeed } from './unknownFork.ts';
+
+export interface Gas {
+  readonly name: string;
+  /** γ near room temperature. */
+  readonly heatRatio: number;
+  readonly molarMassKgPerMol: number;
+}
+
+/** Molar gas constant, J/(mol K), exact since 2019 (SI brochure, 9th edition). */
+export const GAS_CONSTANT = 8.31446261815324;
+
+/** Gases that a school may have. Molar masses from standard atomic weights; γ near 20 °C from memory. */
+export const GASES: readonly Gas[] = [
+  { name: 'dry air', heatRatio: 1.4, molarMassKgPerMol: 0.0289655 },
+  { name: 'helium', heatRatio: 1.6667, molarMassKgPerMol: 0.0040026 },
+  { name: 'argon', heatRatio: 1.6667, molarMassKgPerMol: 0.039948 },
+  { name: 'nitrogen', heatRatio: 1.4, molarMassKgPerMol: 0.0280134 },
+  { name: 'oxygen', heatRatio: 1.397, molarMassKgPerMol: 0.0319988 },
+  { name: 'carbon dioxide', heatRatio: 1.293, molarMassKgPerMol: 0.0440095 },
+  { name: 'sulfur hexafluoride', heatRatio: 1.096, molarMassKgPerMol: 0.1460554 },
+];
+
+/** Relative standard uncertainty of the ideal-gas speed: γ of a real gas at room conditions. A judgement. */
+const IDEAL_UNCERTAINTY = 0.004;
+
+/**
+ * Speed of sound in an ideal gas, √(γRT/M).
+ * @param temperatureC  above −273.15
+ * @returns m/s, for real gases near room conditions within about 0.5 %
+ * @throws RangeError at or below absolute zero
+ * @see Laplace 1816; any textbook of thermodynamics
+ */
+export function speedInGasMps(gas: Gas, temperatureC: number): number {
+  if (!(temperatureC > -273.15))
+    throw new RangeError(`temperatureC must be above -273.15, got ${temperatureC}`);
+  return Math.sqrt((gas.heatRatio * GAS_CONSTANT * (temperatureC + 273.15)) / gas.molarMassKgPerMol);
+}
+
+export interface GasMatch {
+  readonly gas: Gas;
+  readonly speedMps: number;
+  /** Measured minus the gas's speed over the uncertainty of that difference. */
+  readonly deviation: number;
+}
+
+/** Gases by how well their speed agrees with a measured one, best first. */
+export function matchGases(
+  speed: KnownSpeed,
+  temperatureC: number,
+  temperatureStandardUncertaintyC = 0.5,
+  gases: readonly Gas[] = GASES,
+): readonly GasMatch[] {
+  return gases
+    .map((gas): GasMatch => {
+      const speedMps = speedInGasMps(gas, temperatureC);
+      const fromTemperature = (0.5 * speedMps * temperatureStandardUncertaintyC) / (temperatureC + 273.15);
+      const doubt = Math.hypot(speed.standardUncertaintyMps, fromTemperature, IDEAL_UNCERTAINTY * speedMps);
+      return { gas, speedMps, deviation: (speed.speedMps - speedMps) / doubt };
+    })
+    .sort((one, other) => Math.abs(one.deviation) - Math.abs(other.deviation));
+}
+
+/** γ/M of a gas from the speed in it, mol/kg: c²/RT; with M known this gives γ, with γ known M. */
+export function heatRatioPerMolarMass(
+  speed: KnownSpeed,
+  temperatureC: number,
+  temperatureStandardUncertaintyC = 0.5,
+): { readonly value: number; readonly standardUncertainty: number } {
+  const kelvin = temperatureC + 273.15;
+  if (!(kelvin > 0)) throw new RangeError(`temperatureC must be above -273.15, got ${temperatureC}`);
+  const value = speed.speedMps ** 2 / (GAS_CONSTANT * kelvin);
+  const relative = Math.hypot(
+    (2 * speed.standardUncertaintyMps) / speed.speedMps,
+    temperatureStandardUncertaintyC / kelvin,
+  );
+  return { value, standardUncertainty: relative * value };
+}
