@@ -9,10 +9,10 @@ import { Talker } from './talker.ts';
 export type RoomNoise = 'quiet' | 'talk' | 'full class';
 
 /**
- * Levels of the talk, dB with 0 dB a sine of amplitude 1: talk is about as strong as the fork at a resonance,
- * a full class about 6 dB stronger. A judgement; phones differ by more.
+ * Levels of the talk, dB with 0 dB a sine of amplitude 1: talk is 6 dB stronger than a freshly struck fork alone, a
+ * full class 13 dB. A judgement; distances and microphones differ by more.
  */
-const TALK_LEVEL_DB = { quiet: -Infinity, talk: -26, 'full class': -20 } as const;
+const TALK_LEVEL_DB = { quiet: -Infinity, talk: -34, 'full class': -27 } as const;
 const MEAN_KNOCK_WAIT_S = { quiet: Infinity, talk: 9, 'full class': 3 } as const;
 const TALKERS = { quiet: 0, talk: 2, 'full class': 6 } as const;
 /** Mean square of one talker with pauses and echoes, before any gain; measured, and checked by the room's test. */
