@@ -8,6 +8,8 @@ import type { CaptureBatch, RecycledBuffers } from './worklet/captureMessages.ts
 /** A question of the browser that stands this long may have been overlooked, ms. */
 const PROMPT_HINT_MS = 6000;
 const TICK_MS = 500;
+/** A browser that waits for a press of a button never answers a wish to go on; look after this long, ms. */
+const RESUME_PATIENCE_MS = 700;
 /** As many ticks without sound mean that the audio clock stands still. */
 const FROZEN_TICKS = 4;
 
@@ -109,13 +111,25 @@ export class CaptureRun {
     });
     this.joiner = new BatchJoiner(context.sampleRate);
     this.watch(track, mediaDevices, node, context);
-    if (context.state !== 'running') await context.resume().catch(() => undefined);
+    if (context.state !== 'running') await this.resume(context);
     if (this.isOver()) return;
     if (track.muted) this.holds.set('muted', this.system.nowMs());
     if (context.state !== 'running') this.holds.set('suspended', this.system.nowMs());
     this.releases.push(this.system.keepScreenOn());
     this.announce();
     node.port.onmessage = (event: MessageEvent<CaptureBatch>) => this.take(event.data, node);
+  }
+
+  private resume(context: AudioContext): Promise<void> {
+    return new Promise((resolve) => {
+      const finish = (): void => {
+        endPatience();
+        resolve();
+      };
+      const endPatience = this.system.every(RESUME_PATIENCE_MS, finish);
+      this.releases.push(finish);
+      context.resume().then(finish, finish);
+    });
   }
 
   private watch(

@@ -25,7 +25,8 @@ class FakeContext extends EventTarget {
   }
   resume(): Promise<void> {
     this.resumes += 1;
-    return Promise.resolve();
+    // A browser that waits for a press of a button leaves the promise open.
+    return this.state === 'suspended' ? new Promise(() => undefined) : Promise.resolve();
   }
   close(): Promise<void> {
     this.state = 'closed';
@@ -60,6 +61,7 @@ export class FakeAudio {
   readonly devices = Object.assign(new EventTarget(), { getUserMedia: () => this.ask() });
   screenLocks = 0;
   isHidden = false;
+  startsSuspended = false;
   isSecure = true;
   /** What the question is answered with: a stream at once, unless a test wants otherwise. */
   answer: () => Promise<void> = () => Promise.resolve();
@@ -71,6 +73,7 @@ export class FakeAudio {
     mediaDevices: () => this.devices as unknown as MediaDevices,
     createContext: () => {
       const context = new FakeContext();
+      if (this.startsSuspended) context.state = 'suspended';
       this.contexts.push(context);
       return context as unknown as AudioContext;
     },

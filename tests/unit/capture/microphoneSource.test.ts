@@ -134,6 +134,22 @@ describe('MicrophoneSource', () => {
     expect(heard.isSeamless).toBe(true);
   });
 
+  it('says so when the browser waits for a press of a button, and runs once it comes', async () => {
+    const audio = new FakeAudio();
+    audio.startsSuspended = true;
+    const heard = new HeardSound();
+    const started = new MicrophoneSource({ system: audio.system }).start(heard);
+    await vi.waitFor(() => expect(audio.nodes.length).toBe(1));
+    await Promise.resolve();
+    audio.clock.pass(1000);
+    await started;
+    expect(heard.kinds).toEqual(['starting', 'interrupted']);
+    audio.context.become('running');
+    audio.sound(1);
+    expect(heard.kinds).toEqual(['starting', 'interrupted', 'running']);
+    expect(heard.blocks.length).toBe(1);
+  });
+
   it('notices a clock that stands still, and its return', async () => {
     const { audio, heard } = await begun();
     audio.sound(5);
