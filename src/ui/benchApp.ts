@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, css, html } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { BenchSession } from '../session/benchSession.ts';
 import { createSession } from './createSession.ts';
@@ -145,8 +145,10 @@ export class BenchApp extends LitElement {
         return html`<bench-working .session=${this.session}></bench-working>`;
       case 'records':
         return html`<bench-files .session=${this.session}></bench-files>`;
-      default:
-        return nothing;
+      case 'check':
+        return html`<bench-check .session=${this.session}></bench-check>`;
+      case 'compare':
+        return html`<bench-compare .session=${this.session}></bench-compare>`;
     }
   }
 }

@@ -2,16 +2,20 @@
 export const VIEWS = [
   { id: 'measure', name: 'Measure' },
   { id: 'apparatus', name: 'Apparatus' },
+  { id: 'check', name: 'Check' },
   { id: 'working', name: 'Working' },
+  { id: 'compare', name: 'Compare' },
   { id: 'records', name: 'Records' },
 ] as const;
 
-export type ViewId = (typeof VIEWS)[number]['id'] | 'check';
+export type ViewId = (typeof VIEWS)[number]['id'];
 
 /** What loads a view's elements when it is first opened; the first view is there from the start. */
 export const LATER_VIEWS: Partial<Record<ViewId, () => Promise<unknown>>> = {
   apparatus: () => import('./apparatus/benchApparatus.ts'),
+  check: () => import('./check/benchCheck.ts'),
   working: () => import('./analysis/benchWorking.ts'),
+  compare: () => import('./analysis/benchCompare.ts'),
   records: () => import('./records/benchFiles.ts'),
 };
 

@@ -1,0 +1,51 @@
+import { airFromReadings } from '../../air/airState.ts';
+import { speedOfSound } from '../../air/speedOfSound.ts';
+import { fixed } from '../rounding.ts';
+import type { Plot, PlotPoint } from './plot.ts';
+
+/** The speed found at one place. */
+export interface PlaceSpeed {
+  readonly name: string;
+  readonly temperatureC: number;
+  readonly speedMps: number;
+  readonly expandedUncertaintyMps: number;
+}
+
+/** Speed against temperature with theory between dry and saturated air as a band. */
+export function temperaturePlot(places: readonly PlaceSpeed[]): Plot {
+  const temperatures = places.map((place) => place.temperatureC);
+  const low = Math.min(...temperatures, 10) - 2;
+  const high = Math.max(...temperatures, 30) + 2;
+  const band = Array.from({ length: 31 }, (_, index) => {
+    const temperatureC = low + ((high - low) * index) / 30;
+    const at = (humidityPct: number): number =>
+      speedOfSound(airFromReadings({ temperatureC, humidityPct })).speedMps;
+    return { x: temperatureC, low: at(0), high: at(100) };
+  });
+  const list = places
+    .map((place) => `${place.name}: ${fixed(place.speedMps, 1)} m/s at ${fixed(place.temperatureC, 1)} °C`)
+    .join('; ');
+  return {
+    title: 'Speed of sound against temperature',
+    xLabel: 'air temperature, °C',
+    yLabel: 'speed of sound, m/s',
+    words: `${list === '' ? 'No place with a temperature yet' : list}. The band is theory from dry to saturated air.`,
+    points: places.map((place): PlotPoint => ({
+      x: place.temperatureC,
+      y: place.speedMps,
+      yBar: place.expandedUncertaintyMps,
+      shape: 'disc',
+      colour: 'tone',
+      label: place.name,
+    })),
+    lines: [
+      {
+        points: band.map((point) => ({ x: point.x, y: (point.low + point.high) / 2 })),
+        dash: '6 4',
+        colour: 'room',
+      },
+    ],
+    bands: [{ points: band }],
+    include: { x: [], y: [] },
+  };
+}

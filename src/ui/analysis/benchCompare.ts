@@ -1,0 +1,140 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { placeLabel } from '../../report/marksCsv.ts';
+import { temperaturePlot } from '../../report/plots/temperaturePlot.ts';
+import type { PlaceSpeed } from '../../report/plots/temperaturePlot.ts';
+import { resultLines } from '../../report/resultLines.ts';
+import { comparedGroups, comparePairs } from '../../session/benchCompare.ts';
+import type { CompareBy } from '../../session/benchCompare.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/benchPicture.ts';
+
+const WAYS = [
+  { by: 'place', name: 'places (and their temperatures)' },
+  { by: 'fork', name: 'forks' },
+  { by: 'ends', name: 'closed against open' },
+] as const;
+
+/** Is a difference real? Places, temperatures, forks, column types; what they have in common cancels. */
+@customElement('bench-compare')
+export class BenchCompare extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .cards {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(min(26rem, 100%), 1fr));
+        gap: var(--gap-4);
+        align-items: start;
+      }
+      li {
+        margin-inline-start: 1.25rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @state() private by: CompareBy = 'place';
+  protected readonly watch = new BenchWatch(this, ['notebook']);
+
+  private onBy(event: Event): void {
+    const way = WAYS.find((one) => one.by === (event.target as HTMLSelectElement).value);
+    if (way !== undefined) this.by = way.by;
+  }
+
+  override render() {
+    return html`<div class="cards">
+      <section class="sheet stack" aria-label="Compare">
+        <h2>Is the difference real?</h2>
+        <p class="lead">
+          Errors that two results share (the same rule, the same fork) cancel; the rest decides.
+        </p>
+        <label
+          >Compare
+          <select @change=${this.onBy}>
+            ${WAYS.map((way) => html`<option value=${way.by} ?selected=${way.by === this.by}>${way.name}</option>`)}
+          </select></label
+        >
+        ${this.findings()}
+      </section>
+      <section class="sheet stack" aria-label="Speed against temperature">
+        <h2>Speed against temperature</h2>
+        <p class="lead">One point a place; theory is the band from dry to saturated air.</p>
+        ${this.table()}
+        <bench-picture name="temperature" .plot=${temperaturePlot(this.places())}></bench-picture>
+      </section>
+    </div>`;
+  }
+
+  private findings() {
+    const groups = comparedGroups(this.session.experiment, this.by);
+    if (groups.length < 2) {
+      return html`<p>
+        There is only ${groups.length === 0 ? 'nothing' : `“${groups[0]?.name ?? ''}”`} to compare yet. Choose
+        another ${this.by === 'place' ? 'place' : this.by === 'fork' ? 'fork' : 'column'} above the column and
+        mark a resonance there.
+      </p>`;
+    }
+    return html`<ul class="stack">
+      ${comparePairs(groups).map((finding) =>
+        finding.differenceMps === null
+          ? finding.warnings.map((warning) => html`<li>${warning.message}</li>`)
+          : html`<li>${finding.statement}</li>`,
+      )}
+    </ul>`;
+  }
+
+  private table() {
+    const { experiment, outcome } = this.session;
+    if (outcome.places.length === 0) return nothing;
+    return html`<div class="scroll">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Place</th>
+            <th scope="col" class="number">Speed</th>
+            <th scope="col">Compared with theory</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${outcome.places.map(({ placeId, solution }) => {
+            const lines = resultLines(solution);
+            return html`<tr>
+              <th scope="row">${placeLabel(experiment, placeId)}</th>
+              <td class="number">
+                ${lines.speed === null ? '—' : `${lines.speed.value} ± ${lines.speed.uncertainty} m/s`}
+              </td>
+              <td>
+                ${lines.facts.find((fact) => fact.name === 'Difference')?.value ?? 'temperature not noted'}
+              </td>
+            </tr>`;
+          })}
+        </tbody>
+      </table>
+    </div>`;
+  }
+
+  private places(): readonly PlaceSpeed[] {
+    const { experiment, outcome } = this.session;
+    return outcome.places.flatMap(({ placeId, solution }): PlaceSpeed[] => {
+      const place = experiment.places.find((candidate) => candidate.id === placeId);
+      if (solution.speedMps === null || place === undefined || place.temperatureC === null) return [];
+      return [
+        {
+          name: placeLabel(experiment, placeId),
+          temperatureC: place.temperatureC,
+          speedMps: solution.speedMps,
+          expandedUncertaintyMps: solution.expandedUncertaintyMps,
+        },
+      ];
+    });
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-compare': BenchCompare;
+  }
+}

@@ -1,0 +1,35 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import './benchSoundCheck.ts';
+
+/** What is checked with the ear of the bench, beside the slide itself. */
+@customElement('bench-check')
+export class BenchCheck extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .cards {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr));
+        gap: var(--gap-4);
+        align-items: start;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+
+  override render() {
+    return html`<div class="cards">
+      <bench-sound-check .session=${this.session}></bench-sound-check>
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-check': BenchCheck;
+  }
+}

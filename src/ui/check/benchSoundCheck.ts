@@ -1,0 +1,93 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { forkFinding, soundFacts } from './soundFacts.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** Before measuring: is the sound raw, strong enough, how loud is the room, and what is the fork's real pitch? */
+@customElement('bench-sound-check')
+export class BenchSoundCheck extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      dl {
+        display: grid;
+        grid-template-columns: auto 1fr;
+        gap: var(--gap-2) var(--gap-4);
+      }
+      dt {
+        color: var(--ink-soft);
+      }
+      .bad::before {
+        content: '✕ ';
+        color: var(--alert);
+      }
+      .good::before {
+        content: '✓ ';
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  private drawn = 0;
+  protected readonly watch = new BenchWatch(this, ['notebook', 'capture', 'live'], () => this.onChange());
+
+  private onChange(): void {
+    const now = performance.now();
+    if (this.session.isListening && now - this.drawn < 500) return;
+    this.drawn = now;
+    this.requestUpdate();
+  }
+
+  private onUse(): void {
+    const finding = forkFinding(this.session.trace.soundings, this.session.presentFork);
+    if (finding === null) return;
+    const { id } = this.session.presentFork;
+    this.session.change('use measured pitch', (experiment) => ({
+      ...experiment,
+      forks: experiment.forks.map((fork) =>
+        fork.id === id
+          ? {
+              ...fork,
+              measuredHz: finding.measuredHz,
+              measuredStandardUncertaintyHz: finding.standardUncertaintyHz,
+            }
+          : fork,
+      ),
+    }));
+    this.session.tell('info', 'The measured pitch now counts in the fit.');
+  }
+
+  override render() {
+    const { trace, capture, presentFork } = this.session;
+    const finding = forkFinding(trace.soundings, presentFork);
+    return html`<section class="sheet stack" aria-label="Sound check">
+      <h2>Sound check</h2>
+      <p class="lead">
+        Listen, keep quiet for three seconds, then strike the fork and hold it away from the tube.
+      </p>
+      <dl>
+        ${soundFacts(capture, trace).map(
+          (fact) =>
+            html`<dt>${fact.name}</dt>
+              <dd class=${fact.isGood === null ? '' : fact.isGood ? 'good' : 'bad'}>${fact.value}</dd>`,
+        )}
+        <dt>Fork</dt>
+        <dd>${finding === null ? 'strike it to find its real pitch' : finding.words}</dd>
+      </dl>
+      ${
+        finding === null
+          ? nothing
+          : html`<p><button @click=${this.onUse}>Use the measured pitch in the fit</button></p>`
+      }
+      <p class="caution">Strike the fork on rubber or the sole of a shoe, never on glass or a hard edge.</p>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-sound-check': BenchSoundCheck;
+  }
+}
