@@ -1,8 +1,9 @@
+import { Rotator } from './rotator.ts';
 import type { SeededRandom } from './seededRandom.ts';
 
 /** Another group's fork across the room: struck now and then, and now and then its own column answers. */
 export class OtherFork {
-  private phase = 0;
+  private readonly carrier: Rotator;
   private amplitude = 0;
   private level = 0;
   private decayTimeS = 8;
@@ -16,10 +17,11 @@ export class OtherFork {
    */
   constructor(
     private readonly random: SeededRandom,
-    private readonly sampleRateHz: number,
-    private readonly frequencyHz: number,
+    sampleRateHz: number,
+    frequencyHz: number,
     private readonly strength: number,
   ) {
+    this.carrier = new Rotator(frequencyHz, sampleRateHz);
     this.waitS = random.between(0, 12);
   }
 
@@ -40,8 +42,7 @@ export class OtherFork {
   }
 
   next(): number {
-    this.phase += (2 * Math.PI * this.frequencyHz) / this.sampleRateHz;
-    if (this.phase > 2 * Math.PI) this.phase -= 2 * Math.PI;
-    return this.level * Math.sin(this.phase);
+    this.carrier.turn();
+    return this.level * this.carrier.sin;
   }
 }

@@ -7,6 +7,7 @@ import { FadingMode } from './fadingMode.ts';
 import { PracticeFork } from './practiceFork.ts';
 import { checkPractice, USUAL_PRACTICE } from './practiceSettings.ts';
 import type { PracticeSettings } from './practiceSettings.ts';
+import { Rotator } from './rotator.ts';
 import { RoomScene } from './roomScene.ts';
 import type { RoomNoise } from './roomScene.ts';
 import { SeededRandom } from './seededRandom.ts';
@@ -47,7 +48,7 @@ export class PracticeColumn {
   private clang: FadingMode | null = null;
   private readonly click: FadingMode;
   private forkHzDrawn: number;
-  private carrierRad: number;
+  private carrier: Rotator;
   private envelope: Complex = { re: 0, im: 0 };
   private readonly pending: Float32Array;
   private pendingFrom: number;
@@ -71,7 +72,7 @@ export class PracticeColumn {
     this.settings = checkPractice({ ...USUAL_PRACTICE, ...settings });
     this.random = new SeededRandom(seed);
     this.forkHzDrawn = drawForkHz(this.random, this.settings.stampedHz);
-    this.carrierRad = 2 * Math.PI * this.random.uniform();
+    this.carrier = this.buildCarrier();
     this.fork = new PracticeFork(this.random);
     this.slide = new Slide(this.settings.lengthM);
     this.pending = new Float32Array(sampleRateHz / STEPS_PER_S);
@@ -206,6 +207,7 @@ export class PracticeColumn {
     const forkIsNew = next.stampedHz !== before.stampedHz || next.forkHz !== before.forkHz;
     if (forkIsNew) {
       this.forkHzDrawn = drawForkHz(this.random, next.stampedHz);
+      this.carrier = this.buildCarrier();
       this.damp();
     }
     this.fork.decayTimeS = next.decayTimeS;
@@ -246,17 +248,15 @@ export class PracticeColumn {
     this.envelope = this.heard(this.fork.direct, this.ring.motion, this.slide.lengthM, phaseRad);
 
     const frames = this.pending.length;
-    const stepRad = (2 * Math.PI * this.forkHz) / this.sampleRateHz;
     for (let i = 0; i < frames; i += 1) {
       const share = (i + 1) / frames;
       const re = from.re + share * (this.envelope.re - from.re);
       const im = from.im + share * (this.envelope.im - from.im);
-      this.carrierRad += stepRad;
-      const tone = FORK_AMPLITUDE * (re * Math.cos(this.carrierRad) - im * Math.sin(this.carrierRad));
+      this.carrier.turn();
+      const tone = FORK_AMPLITUDE * (re * this.carrier.cos - im * this.carrier.sin);
       const sample = tone + this.click.next() + (this.clang?.next() ?? 0) + this.scene.next();
       this.pending[i] = Math.max(-1, Math.min(1, sample));
     }
-    this.carrierRad %= 2 * Math.PI;
     this.pendingFrom = 0;
   }
 
@@ -283,6 +283,10 @@ export class PracticeColumn {
 
   private checkLength(lengthM: number): void {
     requireInRange('lengthM', lengthM, this.settings.shortestM, this.settings.longestM);
+  }
+
+  private buildCarrier(): Rotator {
+    return new Rotator(this.forkHz, this.sampleRateHz, 2 * Math.PI * this.random.uniform());
   }
 
   private buildModel(): ColumnModel {

@@ -76,7 +76,11 @@ export class RoomScene {
     let others = 0;
     for (const other of this.others) others += other.next();
     const echoing = this.reverberation.next(this.talkGain * talk + others + this.knocks.next());
-    return echoing + this.humGain * this.hum.next() + this.microphoneGain * this.random.normal();
+    return (
+      echoing +
+      this.humGain * this.hum.next() +
+      this.microphoneGain * Math.sqrt(12) * (this.random.uniform() - 0.5)
+    );
   }
 }
 
