@@ -27,11 +27,13 @@ export function likelyCause(
   const toleranceM =
     3 * Math.hypot(Math.sqrt(row.variance), row.lengthM * row.relativeForkUncertainty) + 0.0005;
   const off = `${centimetres(Math.abs(residualM))} cm too ${residualM > 0 ? 'long' : 'short'}`;
+  const causes: string[] = [];
   const slip = SLIPS.find(
     ({ sizeM }) => Math.abs(Math.abs(residualM) - sizeM) < Math.min(toleranceM, 0.3 * sizeM),
   );
-  if (slip !== undefined) return `${off}: misread ${slip.name}?`;
-  if (swappedDigits(row.lengthM, row.lengthM - residualM, toleranceM)) return `${off}: two digits swapped?`;
+  if (slip !== undefined) causes.push(`misread ${slip.name}?`);
+  else if (swappedDigits(row.lengthM, row.lengthM - residualM, toleranceM))
+    causes.push('two digits swapped?');
 
   const flipped: PreparedMark = {
     ...row,
@@ -40,17 +42,21 @@ export function likelyCause(
   };
   const flippedOrder = nearestOrder(flipped, speedMps, end);
   if (Math.abs(row.lengthM - modelLengthM(flipped, flippedOrder, speedMps, end)) < toleranceM) {
-    return `${off}; it fits as order ${flippedOrder} of ${flipped.ends === 'open' ? 'an open' : 'a closed'} column.`;
+    const type = flipped.ends === 'open' ? 'an open' : 'a closed';
+    causes.push(`it fits as order ${flippedOrder} of ${type} column.`);
   }
-  for (const other of others) {
-    if (other.fork === row.fork) continue;
+  const rival = others.find((other) => {
     const asOther = { ...row, halfWavePerSpeedS: other.halfWavePerSpeedS };
-    const order = nearestOrder(asOther, speedMps, end);
-    if (Math.abs(row.lengthM - modelLengthM(asOther, order, speedMps, end)) < toleranceM) {
-      return `${off}; it fits as order ${order} of the ${other.mark.frequencyHz} Hz fork: another fork than noted?`;
-    }
+    const expectedM = modelLengthM(asOther, nearestOrder(asOther, speedMps, end), speedMps, end);
+    return other.fork !== row.fork && Math.abs(row.lengthM - expectedM) < toleranceM;
+  });
+  if (rival !== undefined) {
+    const order = nearestOrder({ ...row, halfWavePerSpeedS: rival.halfWavePerSpeedS }, speedMps, end);
+    causes.push(
+      `it fits as order ${order} of the ${rival.mark.frequencyHz} Hz fork: another fork than noted?`,
+    );
   }
-  return `${off}: read it again, or look for the resonance again.`;
+  return `${off}: ${causes.length > 0 ? causes.join(' Or ') : 'read it again, or look for the resonance again.'}`;
 }
 
 /** Whether swapping two neighbouring digits of the length in millimetres gives the fitted one. */

@@ -37,12 +37,12 @@ export function unknownFork(
   options: SolverOptions = {},
 ): UnknownFork | null {
   if (!(speed.speedMps > 0) || !(speed.standardUncertaintyMps >= 0)) return null;
-  let hz = approximateHz ?? guessHz(marks, speed.speedMps);
+  let hz: number | null = approximateHz ?? guessHz(marks, speed.speedMps);
   if (hz === null || !(hz > 1 && hz < 100_000)) return null;
   // A guess from spacing is good to some per cent; the range keeps orders apart all the same.
   const reach = approximateHz === null ? 0.12 : 0.06;
   for (let round = 0; round < 5; round += 1) {
-    const trialHz = hz;
+    const trialHz: number = hz;
     const solved = solveInFull(
       marks.map((mark) => ({
         ...mark,

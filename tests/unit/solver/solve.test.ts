@@ -1,0 +1,330 @@
+import { describe, expect, it } from 'vitest';
+import type { SolverMark } from '../../../src/solver/solution.ts';
+import { solve } from '../../../src/solver/solve.ts';
+import { solveAll } from '../../../src/solver/solveAll.ts';
+import { makeMarks, shift, solved, trueSpeedMps } from './makeMarks.ts';
+import { FIT_TOLERANCES } from './tolerances.ts';
+
+const ordersOf = (marks: readonly SolverMark[]): number[] =>
+  solved(solve(marks)).marks.map(({ order }) => order);
+const codesOf = (marks: readonly SolverMark[]): string[] => solve(marks).warnings.map(({ code }) => code);
+const CLOSED = [{ hz: 512, orders: [1, 2, 3, 4] }];
+
+describe('orders', () => {
+  it.each([
+    ['two neighbours of a closed column', [{ hz: 512, orders: [1, 2] }]],
+    ['a missed resonance', [{ hz: 512, orders: [1, 3, 4] }]],
+    ['the first ones missed', [{ hz: 480, orders: [3, 4] }]],
+    ['an open column', [{ hz: 384, ends: 'open' as const, orders: [1, 2, 3] }]],
+    [
+      'several forks',
+      [
+        { hz: 256, orders: [1] },
+        { hz: 341.3, orders: [1, 2] },
+        { hz: 512, orders: [2, 4] },
+      ],
+    ],
+    [
+      'closed and open together',
+      [
+        { hz: 512, orders: [1, 2] },
+        { hz: 512, ends: 'open' as const, orders: [1, 3] },
+      ],
+    ],
+    ['one mark', [{ hz: 512, orders: [2] }]],
+  ])('are found for %s, and the speed with them', (_name, wanted) => {
+    const marks = makeMarks(wanted);
+    const solution = solved(solve(marks));
+    expect(solution.marks.map(({ order }) => order)).toEqual(wanted.flatMap(({ orders }) => orders));
+    for (const { orderConfidence } of solution.marks) expect(orderConfidence).toBeGreaterThan(0.95);
+    expect(Math.abs(solution.speedMps / trueSpeedMps() - 1)).toBeLessThan(FIT_TOLERANCES.exact);
+  });
+
+  it('that were passed over are named', () => {
+    const warning = solve(makeMarks([{ hz: 512, orders: [1, 3, 4] }])).warnings.find(
+      ({ code }) => code === 'skipped-orders',
+    );
+    expect(warning?.message).toContain('order 2 (512 Hz, closed)');
+  });
+
+  it('that are ambiguous are said to be so: a long column, no thermometer, no diameter, one mark', () => {
+    const marks = makeMarks([{ hz: 1024, orders: [25] }], { air: null }).map((mark) => ({
+      ...mark,
+      radiusM: null,
+    }));
+    const solution = solved(solve(marks));
+    expect(solution.marks[0]?.orderConfidence).toBeLessThan(0.9);
+    expect(solution.marks[0]?.runnerUp?.reason).toMatch(/m\/s/);
+    expect(codesOf(marks)).toContain('order-ambiguous');
+  });
+
+  it('that the user set are kept, and doubted where they fit no air', () => {
+    const marks = makeMarks(CLOSED);
+    const set = marks.map((mark, i) => (i === 2 ? { ...mark, order: 2 } : mark));
+    const solution = solved(solve(set));
+    expect(solution.marks[2]).toMatchObject({ order: 2, outlier: true });
+    expect(solution.marks[2]?.cause).toContain('fits order 3');
+    expect(codesOf(set)).toContain('order-doubtful');
+    expect(Math.abs(solution.speedMps / trueSpeedMps() - 1)).toBeLessThan(FIT_TOLERANCES.exact);
+  });
+
+  it('of the other column type are suggested where these fit', () => {
+    const asOpen = makeMarks(CLOSED).map((mark) => ({ ...mark, ends: 'open' as const }));
+    expect(codesOf(asOpen)).toContain('column-type');
+    const asClosed = makeMarks([{ hz: 384, ends: 'open', orders: [1, 2, 3] }]).map((mark) => ({
+      ...mark,
+      ends: 'closed' as const,
+    }));
+    expect(codesOf(asClosed)).toContain('column-type');
+    expect(codesOf(makeMarks(CLOSED))).not.toContain('column-type');
+  });
+});
+
+describe('fit', () => {
+  it('finds speed and end correction of exact marks and agrees with theory', () => {
+    const solution = solved(solve(makeMarks(CLOSED)));
+    expect(solution.endCorrectionSource).toBe('measured');
+    expect(solution.endCorrectionM / 0.015).toBeCloseTo(0.61, 2);
+    expect(Math.abs(solution.agreement?.normalisedError ?? 9)).toBeLessThan(1e-6);
+  });
+
+  it('takes the end correction from theory for one mark and says so', () => {
+    const solution = solved(solve(makeMarks([{ hz: 512, orders: [1] }])));
+    expect(solution.endCorrectionSource).toBe('theory');
+    expect(solution.warnings.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['too-few-marks', 'end-correction-from-theory']),
+    );
+  });
+
+  it('is not pulled by the thermometer: a wrong temperature changes the comparison, not the speed', () => {
+    const marks = makeMarks(CLOSED);
+    const right = solved(solve(marks));
+    const wrong = solved(
+      solve(
+        makeMarks(CLOSED, {}).map((mark, i) => ({
+          ...(marks[i] ?? mark),
+          air: mark.air && { ...mark.air, temperatureC: 28 },
+        })),
+      ),
+    );
+    // Only the walls' slowing and the mouth's weak dependence on ka know the temperature.
+    expect(Math.abs(wrong.speedMps / right.speedMps - 1)).toBeLessThan(2e-4);
+    expect(wrong.warnings.map(({ code }) => code)).toContain('differs-from-theory');
+  });
+
+  it('refers marks in different air to their mean air', () => {
+    const cold = makeMarks([{ hz: 512, orders: [1, 2] }], { temperatureC: 10 });
+    const warm = makeMarks([{ hz: 512, orders: [1, 2] }], { temperatureC: 30 }).map((mark) => ({
+      ...mark,
+      key: `warm ${mark.key}`,
+    }));
+    const solution = solved(solve([...cold, ...warm]));
+    expect(Math.abs(solution.speedMps / trueSpeedMps(20) - 1)).toBeLessThan(2e-5);
+  });
+
+  it('takes a bracket as its middle, uncertain by its width over √12', () => {
+    const marks = makeMarks([{ hz: 512, orders: [1, 2] }]);
+    const bracketed = marks.map((mark) => ({
+      ...mark,
+      lengthM: mark.lengthM - 0.01,
+      otherLengthM: mark.lengthM + 0.01,
+    }));
+    const [narrow, wide] = [solved(solve(marks)), solved(solve(bracketed))];
+    expect(Math.abs(wide.speedMps / narrow.speedMps - 1)).toBeLessThan(FIT_TOLERANCES.exact);
+    const reading = (of: typeof wide): number =>
+      of.budget.find(({ unit }) => unit === 'm')?.standardUncertainty ?? 0;
+    expect(
+      Math.max(
+        ...wide.budget
+          .filter(({ quantity }) => quantity.startsWith('Lengths'))
+          .map((line) => line.standardUncertainty),
+      ),
+    ).toBeCloseTo(Math.hypot(0.02 / Math.sqrt(12), 0.0007 / Math.SQRT2), 9);
+    expect(reading(wide)).toBeGreaterThan(0);
+  });
+
+  it('knows two different mouths of a telescoping tube', () => {
+    const same = makeMarks([{ hz: 384, ends: 'open', orders: [1, 2] }]);
+    const wider = same.map((mark) => ({ ...mark, otherRadiusM: 0.02 }));
+    const [one, other] = [solved(solve(same)), solved(solve(wider))];
+    // The sum of both corrections is measured; shared by unequal radii it is less per radius.
+    expect(other.speedMps).toBeCloseTo(one.speedMps, 6);
+    expect(other.endCorrectionM).toBeCloseTo(one.endCorrectionM, 4);
+  });
+});
+
+describe('uncertainty', () => {
+  it('of two marks of one fork is the textbook’s: u² = (2f·√2·u(L))² + (c·u(f)/f)² and small parts', () => {
+    const marks = makeMarks([{ hz: 512, orders: [1, 2] }]);
+    const options = { rule: { zeroStandardUncertaintyM: 0, scaleStandardUncertainty: 0 } };
+    const solution = solved(solve(marks, options));
+    const wall = solution.budget.find(({ quantity }) => quantity.includes('walls'))?.contributionMps ?? 0;
+    // The walls' slowing of 1.63 m/s, known to a tenth.
+    expect(wall).toBeCloseTo(0.163, 2);
+    const slowed = trueSpeedMps() / (trueSpeedMps() - 1.63);
+    const expected = Math.hypot(2 * 512 * Math.SQRT2 * 0.0007 * slowed, 0.001 * trueSpeedMps(), wall);
+    expect(Math.abs(solution.standardUncertaintyMps / expected - 1)).toBeLessThan(0.002);
+  });
+
+  it('budget adds up in squares to the standard uncertainty', () => {
+    const { budget, standardUncertaintyMps } = solved(
+      solve(makeMarks([...CLOSED, { hz: 384, orders: [1, 2] }])),
+    );
+    const sum = Math.sqrt(budget.reduce((total, { contributionMps: u }) => total + u * u, 0));
+    expect(sum).toBeCloseTo(standardUncertaintyMps, 12);
+    for (const { sensitivity, standardUncertainty, contributionMps } of budget) {
+      if (sensitivity !== null) expect(sensitivity * standardUncertainty).toBeCloseTo(contributionMps, 12);
+    }
+  });
+
+  it('of one fork’s pitch does not shrink with more marks of that fork, and does with more forks', () => {
+    const forkPart = (marks: readonly SolverMark[]): number =>
+      Math.hypot(
+        ...solved(solve(marks))
+          .budget.filter(({ quantity }) => quantity.startsWith('Pitch'))
+          .map((line) => line.contributionMps),
+      );
+    const one = forkPart(makeMarks([{ hz: 512, orders: [1, 2] }]));
+    const more = forkPart(makeMarks([{ hz: 512, orders: [1, 1, 2, 2, 3, 3, 4] }]));
+    expect(more).toBeCloseTo(one, 6);
+    const forks = forkPart(makeMarks([256, 288, 320, 384, 480, 512].map((hz) => ({ hz, orders: [1, 2] }))));
+    expect(forks).toBeLessThan(0.6 * one);
+  });
+
+  it('is widened where the lengths scatter, with fewer degrees of freedom', () => {
+    const marks = makeMarks([{ hz: 512, orders: [1, 1, 1, 2, 2, 2, 3, 3, 3] }]);
+    const scatterMm = [4, -3, 1, -4, 3, -2, 4, 0, -4];
+    const rough = marks.map((mark, i) => ({ ...mark, lengthM: mark.lengthM + (scatterMm[i] ?? 0) / 1000 }));
+    const [calm, widened] = [solved(solve(marks)), solved(solve(rough))];
+    expect(widened.scatterFactor).toBeGreaterThan(3);
+    expect(widened.standardUncertaintyMps).toBeGreaterThan(2 * calm.standardUncertaintyMps);
+    expect(widened.coverageFactor).toBeGreaterThan(calm.coverageFactor);
+    expect(widened.marks.some(({ outlier }) => outlier)).toBe(false);
+    expect(widened.warnings.map(({ code }) => code)).toContain('scatter');
+  });
+});
+
+describe('judgement', () => {
+  it.each([
+    [0.1, 'misread decimetre?'],
+    [-0.1, 'misread decimetre?'],
+    [0.01, 'misread centimetre?'],
+    [0.023, 'read it again'],
+  ])('finds a length that is %s m off and says: %s', (byM, cause) => {
+    const solution = solved(solve(shift(makeMarks([...CLOSED, { hz: 480, orders: [1, 2] }]), 1, byM)));
+    expect(solution.marks.map(({ outlier }) => outlier)).toEqual([false, true, false, false, false, false]);
+    expect(solution.marks[1]?.cause).toContain(cause);
+    expect(Math.abs(solution.speedMps / trueSpeedMps() - 1)).toBeLessThan(FIT_TOLERANCES.exact);
+  });
+
+  it('sees two digits swapped', () => {
+    const marks = makeMarks([{ hz: 512, orders: [1, 2, 3, 4, 1] }]).map((mark) => ({
+      ...mark,
+      lengthM: Math.round(mark.lengthM * 1000) / 1000,
+    }));
+    const third = marks[2]?.lengthM ?? 0;
+    const [a, b, c] = String(Math.round(third * 1000));
+    const swapped = Number(`${a}${c}${b}`) / 1000;
+    const solution = solved(solve(marks.map((mark, i) => (i === 2 ? { ...mark, lengthM: swapped } : mark))));
+    expect(solution.marks[2]).toMatchObject({ outlier: true });
+    expect(solution.marks[2]?.cause).toMatch(/two digits swapped|misread/);
+  });
+
+  it('sees a mark of another fork, and one of another column type', () => {
+    const marks = makeMarks([...CLOSED, { hz: 426.6, orders: [1, 2, 3] }]);
+    const strange = marks.map((mark, i) => (i === 5 ? { ...mark, forkKey: '512', frequencyHz: 512 } : mark));
+    expect(solved(solve(strange)).marks[5]?.cause).toContain('order 2 of the 426.6 Hz fork');
+    const open = makeMarks([{ hz: 512, ends: 'open', orders: [2] }]).map((mark) => ({
+      ...mark,
+      key: 'open',
+      ends: 'closed' as const,
+    }));
+    expect(solved(solve([...makeMarks(CLOSED), ...open])).marks[4]?.cause).toContain(
+      'order 2 of an open column',
+    );
+  });
+
+  it('blames nobody where the marks can’t tell who is wrong', () => {
+    const solution = solved(solve(shift(makeMarks([{ hz: 512, orders: [1, 2, 3] }]), 1, 0.004)));
+    expect(solution.marks.some(({ outlier }) => outlier)).toBe(false);
+    expect(solution.warnings.map(({ code }) => code)).toContain('inconsistent');
+  });
+
+  it('names a rule whose zero is off by its end correction', () => {
+    const marks = makeMarks(CLOSED).map((mark) => ({ ...mark, lengthM: mark.lengthM + 0.03 }));
+    const solution = solved(solve(marks));
+    expect(solution.warnings.map(({ code }) => code)).toContain('end-correction-implausible');
+    expect(solution.marks.map(({ order }) => order)).toEqual([1, 2, 3, 4]);
+    expect(Math.abs(solution.speedMps / trueSpeedMps() - 1)).toBeLessThan(FIT_TOLERANCES.exact);
+  });
+
+  it('names a speed that air does not have, and takes it where a gas is chosen', () => {
+    // A 384 Hz fork noted as 512 Hz: a speed of 458 m/s.
+    const marks = makeMarks([{ hz: 384, orders: [1, 2, 3] }]).map((mark) => ({ ...mark, frequencyHz: 512 }));
+    expect(codesOf(marks)).toContain('speed-implausible');
+    const chosen = solved(solve(marks, { speedRangeMps: [420, 500] }));
+    expect(chosen.marks.map(({ order }) => order)).toEqual([1, 2, 3]);
+    expect(chosen.warnings.map(({ code }) => code)).not.toContain('speed-implausible');
+  });
+});
+
+describe('bad marks', () => {
+  it('are named and left out', () => {
+    const marks = makeMarks(CLOSED);
+    const broken = marks.map((mark, i) => (i === 0 ? { ...mark, lengthM: NaN } : mark));
+    const solution = solved(solve(broken));
+    expect(solution.warnings[0]).toMatchObject({ code: 'bad-mark' });
+    expect(solution.marks).toHaveLength(3);
+  });
+
+  it('alone give no solution but a reason', () => {
+    expect(solve([])).toMatchObject({ speedMps: null, warnings: [{ code: 'no-marks' }] });
+    const upsideDown = makeMarks([{ hz: 512, orders: [1, 2] }]).map((mark, i) => ({ ...mark, order: 2 - i }));
+    expect(solve(upsideDown)).toMatchObject({ speedMps: null, warnings: [{ code: 'contradiction' }] });
+  });
+});
+
+describe('places', () => {
+  it('are solved each by itself, in their order', () => {
+    const hall = makeMarks([{ hz: 512, orders: [1, 2] }], { place: 'hall', temperatureC: 20 });
+    const yard = makeMarks([{ hz: 512, orders: [1, 2] }], { place: 'yard', temperatureC: 5 });
+    const [first, second] = solveAll([...hall, ...yard]);
+    expect(first?.place).toBe('hall');
+    expect(second?.speedMps).toBeCloseTo(trueSpeedMps(5), 6);
+  });
+});
+
+describe('working', () => {
+  it('shows each step with its numbers and units', () => {
+    const { working } = solved(solve(makeMarks([{ hz: 512, orders: [1, 2] }])));
+    expect(working.map(({ title }) => title)).toEqual([
+      'Half a wavelength from the difference of two lengths',
+      'Wavelength',
+      'Speed of the wave in the tube',
+      'End correction',
+      'Free air: the walls slow the wave',
+      'Standard uncertainty',
+      'Expanded uncertainty, 95 %',
+      'Theory',
+      'Difference from theory',
+    ]);
+    // λ/2 = (343.99 − 1.63)/(2 · 512) m.
+    expect(working[0]).toMatchObject({ formula: 'λ/2 = (L₂ − L₁)/(n₂ − n₁)', result: 'λ/2 = 33.43 cm' });
+    expect(working[4]?.result).toBe('c = 343.99 m/s');
+  });
+
+  it('of one open mark starts from its column', () => {
+    const { working } = solved(solve(makeMarks([{ hz: 384, ends: 'open', orders: [1] }])));
+    expect(working[0]).toMatchObject({ formula: 'ℓ = L + 2e' });
+    expect(working[1]).toMatchObject({ formula: 'λ = 2ℓ/n' });
+  });
+});
+
+it('orders of marks in any sequence are the same', () => {
+  const marks = makeMarks([
+    { hz: 512, orders: [1, 2, 4] },
+    { hz: 384, orders: [2, 3] },
+  ]);
+  const reversed = [...marks].reverse();
+  expect(ordersOf(reversed)).toEqual([...ordersOf(marks)].reverse());
+});

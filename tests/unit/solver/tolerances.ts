@@ -1,0 +1,19 @@
+/** How near the fits must come to their published figures, and why. */
+export const FIT_TOLERANCES = {
+  /** Relative: NIST certifies 15 digits; 10 is what its own guide calls good. */
+  nist: 1e-10,
+  /** Relative: York prints 7 or 8 digits. */
+  york: 2e-7,
+  /** GUM H.3 prints rounded figures: half a unit of the last. */
+  gumOffset: 0.00005,
+  gumSlope: 0.000005,
+  gumPrediction: 0.00005,
+  /** Absolute: quantiles are printed to four decimals. */
+  studentT: 0.00006,
+  /** m/s: textbooks print whole metres per second. */
+  textbookMps: 0.5,
+  /** Relative: where a textbook's answer has three digits. */
+  threeDigits: 0.005,
+  /** Relative: what the arithmetic leaves of exact input. */
+  exact: 1e-9,
+} as const;
