@@ -10,6 +10,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
+import './benchTurnRound.ts';
 
 const WAYS = [
   { by: 'place', name: 'places (and their temperatures)' },
@@ -65,6 +66,7 @@ export class BenchCompare extends LitElement {
         ${this.table()}
         <bench-picture name="temperature" .plot=${temperaturePlot(this.places())}></bench-picture>
       </section>
+      <bench-turn-round class="sheet" .session=${this.session}></bench-turn-round>
     </div>`;
   }
 

@@ -6,6 +6,7 @@ import type { Solution } from '../../solver/solution.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchFitPicture.ts';
+import './benchNext.ts';
 
 /** Every step from lengths to the speed with this experiment's numbers, the fit, and where the uncertainty comes from. */
 @customElement('bench-working')
@@ -50,6 +51,7 @@ export class BenchWorking extends LitElement {
       ${this.steps(solution)}
       <bench-fit-picture class="sheet" .session=${this.session}></bench-fit-picture>
       ${this.budget(solution)}
+      <bench-next class="sheet" .session=${this.session}></bench-next>
     </div>`;
   }
 

@@ -77,55 +77,57 @@ export class BenchPlaces extends LitElement {
     const isUsed = [...experiment.marks, ...experiment.deletedMarks].some(
       (mark) => mark.placeId === place.id,
     );
-    return html`<li class="stack" role="group" aria-label="Place ${index + 1}">
-      <div class="row">
-        <label
-          >Name
-          <input
-            .value=${place.name}
-            maxlength="60"
-            @change=${(event: Event) => this.setPlace(place.id, { name: (event.target as HTMLInputElement).value })}
-        /></label>
-        <button
-          aria-label="Remove place ${index + 1}"
-          ?disabled=${isUsed || experiment.places.length === 1}
-          @click=${() => this.onRemove(place)}
-        >
-          Remove
-        </button>
-      </div>
-      <div class="fields">
-        <bench-number-field
-          label="Air temperature"
-          optional
-          .kind=${QUANTITIES.temperatureC}
-          .value=${place.temperatureC}
-          @quantity-change=${(event: CustomEvent<number | null>) =>
-            this.setPlace(place.id, { temperatureC: event.detail })}
-        ></bench-number-field>
-        <bench-number-field
-          label="Its uncertainty"
-          .kind=${QUANTITIES.temperatureUncertaintyC}
-          .value=${place.temperatureStandardUncertaintyC}
-          @quantity-change=${(event: CustomEvent<number>) =>
-            this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
-        ></bench-number-field>
-        <bench-number-field
-          label="Humidity"
-          optional
-          .kind=${QUANTITIES.humidityPct}
-          .value=${place.humidityPct}
-          @quantity-change=${(event: CustomEvent<number | null>) =>
-            this.setPlace(place.id, { humidityPct: event.detail })}
-        ></bench-number-field>
-        <bench-number-field
-          label="Pressure"
-          optional
-          .kind=${QUANTITIES.pressureHpa}
-          .value=${place.pressurePa === null ? null : place.pressurePa / 100}
-          @quantity-change=${(event: CustomEvent<number | null>) =>
-            this.setPlace(place.id, { pressurePa: event.detail === null ? null : event.detail * 100 })}
-        ></bench-number-field>
+    return html`<li>
+      <div class="stack" role="group" aria-label="Place ${index + 1}">
+        <div class="row">
+          <label
+            >Name
+            <input
+              .value=${place.name}
+              maxlength="60"
+              @change=${(event: Event) => this.setPlace(place.id, { name: (event.target as HTMLInputElement).value })}
+          /></label>
+          <button
+            aria-label="Remove place ${index + 1}"
+            ?disabled=${isUsed || experiment.places.length === 1}
+            @click=${() => this.onRemove(place)}
+          >
+            Remove
+          </button>
+        </div>
+        <div class="fields">
+          <bench-number-field
+            label="Air temperature"
+            optional
+            .kind=${QUANTITIES.temperatureC}
+            .value=${place.temperatureC}
+            @quantity-change=${(event: CustomEvent<number | null>) =>
+              this.setPlace(place.id, { temperatureC: event.detail })}
+          ></bench-number-field>
+          <bench-number-field
+            label="Its uncertainty"
+            .kind=${QUANTITIES.temperatureUncertaintyC}
+            .value=${place.temperatureStandardUncertaintyC}
+            @quantity-change=${(event: CustomEvent<number>) =>
+              this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
+          ></bench-number-field>
+          <bench-number-field
+            label="Humidity"
+            optional
+            .kind=${QUANTITIES.humidityPct}
+            .value=${place.humidityPct}
+            @quantity-change=${(event: CustomEvent<number | null>) =>
+              this.setPlace(place.id, { humidityPct: event.detail })}
+          ></bench-number-field>
+          <bench-number-field
+            label="Pressure"
+            optional
+            .kind=${QUANTITIES.pressureHpa}
+            .value=${place.pressurePa === null ? null : place.pressurePa / 100}
+            @quantity-change=${(event: CustomEvent<number | null>) =>
+              this.setPlace(place.id, { pressurePa: event.detail === null ? null : event.detail * 100 })}
+          ></bench-number-field>
+        </div>
       </div>
     </li>`;
   }

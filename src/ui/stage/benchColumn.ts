@@ -28,6 +28,8 @@ export class BenchColumn extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   /** Length of the column, m, without the rule's zero offset. */
   @property({ type: Number }) lengthM = 0.3;
+  /** Where the handle is, m: the tube may still be on its way there. */
+  @property({ type: Number }) goalM = 0.3;
   @property({ type: Boolean }) forkAtMouth = true;
   @property({ type: Boolean }) showExpected = true;
   @property({ type: Boolean }) showWave = true;
@@ -137,11 +139,11 @@ export class BenchColumn extends LitElement {
       <input
         type="range"
         aria-label="Length of the column"
-        aria-valuetext="${fixed((mouthM + this.lengthM) * 100, 1)} cm on the rule"
+        aria-valuetext="${fixed((mouthM + this.goalM) * 100, 1)} cm on the rule"
         min=${shortestM * 100}
         max=${longestM * 100}
         step="0.1"
-        .value=${live(String(this.lengthM * 100))}
+        .value=${live(String(this.goalM * 100))}
         style="left:${left}px;width:${width}px;top:${geometry.ruleBottomPx - 2}px"
         @input=${this.onSlide}
       />

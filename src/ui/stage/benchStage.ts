@@ -160,6 +160,7 @@ export class BenchStage extends LitElement {
         <bench-column
           .session=${this.session}
           .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
+          .goalM=${isPractice ? column.goalM : this.drawnLengthM}
           .forkAtMouth=${isPractice ? column.forkIsAtMouth : true}
           @slide=${this.onSlide}
         ></bench-column>

@@ -1,0 +1,56 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { fixed, ordinal } from '../../report/rounding.ts';
+import { nextMarksHere } from '../../session/benchNext.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+const SHOWN = 4;
+
+/** Which further mark would make the result more certain, and by how much. */
+@customElement('bench-next')
+export class BenchNext extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      li {
+        margin-inline-start: 1.25rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  protected readonly watch = new BenchWatch(this, ['notebook']);
+
+  override render() {
+    const { experiment } = this.session;
+    const offset = experiment.rule.zeroOffsetM;
+    const marks = nextMarksHere(experiment).slice(0, SHOWN);
+    return html`<section class="stack" aria-label="What next">
+      <h2>What next</h2>
+      <p class="lead">Marks that would take most away from the uncertainty, with the forks you have.</p>
+      ${
+        marks.length === 0
+          ? html`<p>Mark one resonance with its length first.</p>`
+          : html`<ol>
+              ${marks.map(
+                (mark) =>
+                  html`<li>
+                    ${ordinal(mark.order)} resonance of the ${fixed(mark.frequencyHz, 0)} Hz fork,
+                    ${mark.ends} column, near ${fixed((mark.lengthM + offset) * 100, 1)} cm:
+                    <strong>${fixed(mark.gain * 100, 0)} % less</strong>, u =
+                    ${fixed(mark.standardUncertaintyMps, 2)} m/s
+                  </li>`,
+              )}
+            </ol>`
+      }
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-next': BenchNext;
+  }
+}

@@ -1,0 +1,56 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { endRatioWords, gasWords, pitchWords, temperatureWords } from '../../report/turnRoundWords.ts';
+import {
+  gasFromSpeed,
+  pitchFromSpeed,
+  presentSolution,
+  temperatureFromSpeed,
+} from '../../session/benchTurnRound.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** The same marks read the other way: what is known and what is sought change places. */
+@customElement('bench-turn-round')
+export class BenchTurnRound extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      dt {
+        font-weight: 600;
+      }
+      dd {
+        margin-block-end: var(--gap-3);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  protected readonly watch = new BenchWatch(this, ['notebook']);
+
+  override render() {
+    const { experiment, outcome } = this.session;
+    const solution = presentSolution(experiment, outcome);
+    return html`<section class="stack" aria-label="Turn it round">
+      <h2>Turn it round</h2>
+      <p class="lead">The same lengths, with another quantity as the unknown.</p>
+      <dl>
+        <dt>Speed known, fork unknown</dt>
+        <dd>${pitchWords(pitchFromSpeed(experiment))}</dd>
+        <dt>Fork known, temperature unknown</dt>
+        <dd>${temperatureWords(temperatureFromSpeed(experiment, outcome))}</dd>
+        <dt>Fork and temperature known, gas unknown</dt>
+        <dd>${gasWords(gasFromSpeed(experiment, outcome))}</dd>
+        <dt>End correction against the tube’s width</dt>
+        <dd>${endRatioWords(solution, experiment.tube.diameterM)}</dd>
+      </dl>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-turn-round': BenchTurnRound;
+  }
+}

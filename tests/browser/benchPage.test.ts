@@ -1,0 +1,223 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import { afterEach, describe, expect, inject, it } from 'vitest';
+import { writeWavFile } from '../support/wavFile.ts';
+import { BenchPage, scratchFolder } from './support/benchPage.ts';
+import { openPage } from './support/openPage.ts';
+import type { OpenedPage, OpenPageOptions } from './support/openPage.ts';
+
+const VIEWS = ['Measure', 'Apparatus', 'Check', 'Working', 'Compare', 'Records'] as const;
+
+let opened: OpenedPage | null = null;
+
+async function open(options: Partial<OpenPageOptions> = {}): Promise<BenchPage> {
+  opened = await openPage({ chromiumPath: inject('chromiumPath'), url: inject('pageUrl'), ...options });
+  return new BenchPage(opened.page);
+}
+
+afterEach(async () => {
+  await opened?.close();
+  opened = null;
+});
+
+async function addMarks(bench: BenchPage, lengths: readonly string[]): Promise<void> {
+  for (const length of lengths) {
+    const field = bench.page.getByRole('textbox', { name: 'Length of a new mark' });
+    await field.fill(length);
+    await field.press('Enter');
+  }
+}
+
+describe('what goes wrong is said, and nothing is lost', () => {
+  it('says what to do when the microphone is refused, and goes on by hand', async () => {
+    const bench = await open({ microphone: 'refused' });
+    await bench.page.getByRole('radio', { name: 'Microphone' }).check();
+    await bench.listen();
+    await bench.page.getByRole('alert').filter({ hasText: 'allow the microphone' }).waitFor();
+    await addMarks(bench, ['15,8']);
+    expect(await bench.marks.count()).toBe(1);
+    await bench.page.getByRole('button', { name: 'Listen', exact: true }).waitFor();
+  });
+
+  it('says that there is no microphone', async () => {
+    const bench = await open({ microphone: 'absent' });
+    await bench.page.getByRole('radio', { name: 'Microphone' }).check();
+    await bench.listen();
+    await bench.page.getByRole('alert').filter({ hasText: 'No microphone was found' }).waitFor();
+  });
+
+  it('says that a file is no audio, and that a silent recording holds nothing', async () => {
+    const bench = await open();
+    const text = join(scratchFolder(), 'notes.wav');
+    writeFileSync(text, 'these are no samples');
+    const silent = join(scratchFolder(), 'silent.wav');
+    writeWavFile(silent, new Float32Array(48_000 * 5));
+    await bench.page.getByRole('radio', { name: 'Recording' }).check();
+    const chooser = bench.page.getByLabel('Recording to open');
+    await chooser.setInputFiles(text);
+    await bench.page
+      .getByRole('alert')
+      .filter({ hasText: /audio|sound/ })
+      .waitFor();
+    await chooser.setInputFiles(silent);
+    await bench.page
+      .getByRole('alert')
+      .filter({ hasText: /silent|no sound|No resonance|Nothing/i })
+      .waitFor();
+    expect(await bench.marks.count()).toBe(0);
+  });
+
+  it('keeps what was typed and names the fault of a wrong length', async () => {
+    const bench = await open();
+    await addMarks(bench, ['15.8']);
+    for (const [typed, words] of [
+      ['abc', 'no number'],
+      ['-3', 'negative'],
+      ['0', 'zero'],
+      ['0.158', 'metres'],
+    ] as const) {
+      await bench.lengthOf(1).fill(typed);
+      await bench.lengthOf(1).press('Enter');
+      await bench.page.getByRole('group', { name: 'Mark 1' }).getByText(words).waitFor();
+      expect(await bench.lengthOf(1).inputValue()).toBe(typed);
+    }
+    await bench.lengthOf(1).fill('15,9');
+    await bench.lengthOf(1).press('Enter');
+    await expect.poll(() => bench.lengthOf(1).inputValue()).toBe('15.9');
+  });
+
+  it('works without storage, and says so', async () => {
+    const bench = await open({
+      beforeScripts: `Object.defineProperty(window, 'indexedDB', { get() { throw new Error('storage is refused'); } });`,
+    });
+    await bench.page.getByText('Not saved on this device').waitFor();
+    await addMarks(bench, ['15.8', '49.2']);
+    expect((await bench.speed()).speedMps).toBeGreaterThan(330);
+  });
+});
+
+describe('marks', () => {
+  it('are deleted, undone, brought back, left out and made by key', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await addMarks(bench, ['15.8', '49.2', '82.6']);
+    await page.getByRole('button', { name: 'Delete mark 2' }).click();
+    expect(await bench.marks.count()).toBe(2);
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    expect(await bench.marks.count()).toBe(3);
+    await page.getByRole('button', { name: 'Delete mark 1' }).click();
+    await page.getByText('Deleted marks (1)').click();
+    await page.getByRole('button', { name: 'Bring back' }).click();
+    expect(await bench.marks.count()).toBe(3);
+    const before = await bench.speed();
+    await page.getByRole('button', { name: 'Leave mark 3 out of the fit' }).click();
+    await page.getByText('left out', { exact: true }).waitFor();
+    expect(await bench.speed()).not.toEqual(before);
+    await page.getByRole('heading', { name: 'Marks' }).click();
+    await page.keyboard.press('m');
+    expect(await bench.marks.count()).toBe(4);
+    await page.getByText('waits for its length', { exact: true }).waitFor();
+    await page.keyboard.press('Control+z');
+    expect(await bench.marks.count()).toBe(3);
+  });
+
+  it('survive a file: everything out as JSON and in again; a damaged file is named and changes nothing', async () => {
+    const bench = await open();
+    await addMarks(bench, ['15.8', '49.2']);
+    const before = await bench.speed();
+    const path = await bench.saveJson();
+    const damaged = join(scratchFolder(), 'damaged.json');
+    writeFileSync(damaged, readFileSync(path, 'utf8').replace('"closed"', '"half open"'));
+    const chooser = bench.page.getByLabel('Experiment file to open');
+    await chooser.setInputFiles(damaged);
+    await bench.page
+      .getByText(/ends must be one of closed, open, but it is "half open"/)
+      .first()
+      .waitFor();
+    await bench.goTo('Measure');
+    await bench.page.getByRole('button', { name: 'Delete mark 2' }).click();
+    await bench.goTo('Records');
+    await chooser.setInputFiles(path);
+    await bench.goTo('Measure');
+    await expect.poll(() => bench.marks.count()).toBe(2);
+    expect(await bench.speed()).toEqual(before);
+  });
+});
+
+describe('apparatus', () => {
+  it('takes decimal commas, °F and units, and says what is wrong with the rest', async () => {
+    const bench = await open();
+    await addMarks(bench, ['15.8', '49.2']);
+    await bench.goTo('Apparatus');
+    await bench.fill('Air temperature', '70 °F');
+    await expect
+      .poll(() => bench.page.getByRole('textbox', { name: 'Air temperature' }).inputValue())
+      .toMatch(/^21\.1/);
+    await bench.fill('Inside diameter', '3,5 cm');
+    await expect
+      .poll(() => bench.page.getByRole('textbox', { name: 'Inside diameter' }).inputValue())
+      .toBe('35');
+    await bench.fill('Fork 1', '20');
+    await bench.page.getByText('100 to 2100 Hz').waitFor();
+    await bench.goTo('Measure');
+    await bench.page.getByText('Theory').first().waitFor();
+  });
+});
+
+describe('access', () => {
+  for (const [scheme, viewport] of [
+    ['light', { width: 1280, height: 800 }],
+    ['dark', { width: 390, height: 844 }],
+  ] as const) {
+    it(`axe finds nothing on any view, ${scheme}, ${viewport.width} px wide`, async () => {
+      const bench = await open({ colorScheme: scheme, viewport });
+      await addMarks(bench, ['15.8', '49.2', '30']);
+      await bench.page.getByRole('button', { name: 'Note these readings' }).click();
+      for (const view of VIEWS) {
+        await bench.goTo(view);
+        await bench.page.waitForTimeout(400);
+        const { violations } = await new AxeBuilder({ page: bench.page }).analyze();
+        const found = violations.map(
+          (violation) =>
+            `${view}: ${violation.id} at ${violation.nodes.map((node) => node.target.join(' ')).join('; ')}`,
+        );
+        expect(found).toEqual([]);
+      }
+    });
+  }
+
+  it('does the whole job on the practice column with the keyboard alone', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await page.keyboard.press('l');
+    await page.getByRole('button', { name: 'Stop' }).waitFor();
+    await page.waitForTimeout(2500);
+    const handle = page.getByRole('slider', { name: 'Length of the column' });
+    for (let presses = 0; presses < 80; presses += 1) {
+      if (await handle.evaluate((element) => element.matches(':focus'))) break;
+      await page.keyboard.press('Tab');
+    }
+    await page.keyboard.press('s');
+    await page.waitForTimeout(1500);
+    for (let millimetre = 0; millimetre < 110; millimetre += 1) await page.keyboard.press('ArrowRight');
+    await page.getByText('waits for its length', { exact: true }).first().waitFor({ timeout: 15_000 });
+    await page.keyboard.press('l');
+    await page.keyboard.press('e');
+    await page.keyboard.type('15,7');
+    await page.keyboard.press('Enter');
+    expect((await bench.speed()).speedMps).toBeGreaterThan(300);
+    await page.keyboard.press('Escape');
+  });
+
+  it('holds at 320 px without anything running out of the page', async () => {
+    const bench = await open({ viewport: { width: 320, height: 700 } });
+    await addMarks(bench, ['15.8']);
+    for (const view of VIEWS) {
+      await bench.goTo(view);
+      await bench.page.waitForTimeout(300);
+      const beyond = await bench.page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(beyond, view).toBeLessThanOrEqual(0);
+    }
+  });
+});
