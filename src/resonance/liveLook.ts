@@ -1,17 +1,20 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
-import { chooseEvents, findCandidates, judge, samePassage } from './passages.ts';
+import { chooseEvents, findCandidates, judge, LEAST_STATISTIC, samePassage } from './passages.ts';
 import type { JudgedCandidate } from './passages.ts';
 import type { PassageRule } from './passageRule.ts';
+import { AROUND_S, localMaxima, scanShape, upperQuartile } from './passageScan.ts';
+import type { PassageFit } from './passageScan.ts';
 import { passageBank } from './passageTemplates.ts';
 import type { PassageTemplate } from './passageTemplates.ts';
 import { LIVE_RULE } from './rules.ts';
 import { touchesGap, typicalNoise } from './secondLook.ts';
-import { viewOf } from './toneView.ts';
-import type { ToneView } from './toneView.ts';
+import { coarsen, viewOf } from './toneView.ts';
+import type { CoarseView, ToneView } from './toneView.ts';
 
 /** Narrow values between two looks: 0.1 s. */
 const STEP = 10;
+const LOOKS_PER_S = 10;
 /** The flank frame around a value is complete this many values later. */
 export const LOOKAHEAD = 12;
 /** How much of the past a look sees, s: the widest shape's window and a little. */
@@ -42,6 +45,8 @@ export class LiveDetector {
   #nextPitch = PITCH_EVERY;
   #offsetHz: number | null = null;
   #strongest: number | null = null;
+  /** For each shape, the best statistic of each look, newest last: what hand and room reach by chance. */
+  readonly #history = new Map<PassageTemplate, number[]>();
   /** Events flagged so far, with peaks as indices into the series. */
   readonly #flagged: { readonly index: number; readonly event: JudgedCandidate }[] = [];
 
@@ -97,11 +102,9 @@ export class LiveDetector {
     const series = this.#series;
     const from = Math.max(0, now - Math.round(PAST_S * series.rateHz));
     const view = viewOf(series, from, now, offsetHz);
-    // Each shape is judged when its window has just filled: middles of the last step and a neighbour either side.
-    const candidates = findCandidates(view, this.#bank, true, (template) => {
-      const newest = Math.floor(view.length / template.step) * template.step - template.after * template.step;
-      return [newest - STEP - 2 * template.step, newest];
-    }).filter(({ fit }) => !touchesGap(series, fit.middle + from, fit.template.shape.halfWidthS));
+    const candidates = findCandidates(view, this.#dueFits(view), true).filter(
+      ({ fit }) => !touchesGap(series, fit.middle + from, fit.template.shape.halfWidthS),
+    );
     for (const { fit, evidence } of candidates) {
       if (fit.statistic >= 15) this.#strongest = Math.max(this.#strongest ?? 0, evidence.peakPower);
     }
@@ -110,6 +113,24 @@ export class LiveDetector {
     const fresh = events.filter((event) => !this.#flaggedBefore(event, view));
     for (const event of fresh) this.#flagged.push({ index: event.evidence.peakIndex + from, event });
     return fresh.map((event) => ({ event, view }));
+  }
+
+  /** Each shape is judged when its window has just filled: middles of the last step and a neighbour either side. */
+  #dueFits(view: ToneView): PassageFit[] {
+    const grids = new Map<number, CoarseView>();
+    return this.#bank.flatMap((template) => {
+      let grid = grids.get(template.step);
+      if (grid === undefined) grids.set(template.step, (grid = coarsen(view, template.step)));
+      const newest = grid.length - template.after;
+      const scanned = scanShape(grid, template, newest - Math.ceil(STEP / template.step) - 2, newest);
+      const history = this.#history.get(template) ?? [];
+      this.#history.set(template, history);
+      const own = Math.ceil((3 * template.shape.halfWidthS + 0.2) * LOOKS_PER_S);
+      const usual = upperQuartile(history.slice(0, Math.max(0, history.length - own)));
+      history.push(scanned.reduce((most, fit) => Math.max(most, fit.statistic), 0));
+      if (history.length > own + AROUND_S * LOOKS_PER_S) history.shift();
+      return localMaxima(scanned, LEAST_STATISTIC).map((i) => ({ ...(scanned[i] as PassageFit), usual }));
+    });
   }
 
   #flaggedBefore(event: JudgedCandidate, view: ToneView): boolean {

@@ -8,10 +8,14 @@ import type { ToneView } from './toneView.ts';
 export interface PassageEvidence {
   /** When the level peaked, index into the view. */
   readonly peakIndex: number;
+  /** ln of the fit's statistic. */
+  readonly statistic: number;
   /** ln of the shape's energy over the noise of one value. */
   readonly signalToNoise: number;
   /** ln of the shape's energy over what the fit leaves. */
   readonly fit: number;
+  /** ln of the statistic over what the same shape usually reaches around here. */
+  readonly contrast: number;
   /** ln(1 + tone power / noise power) before the passage, the tone averaged in phase; 0 where no fork sounds. */
   readonly before: number;
   /** The same after it. */
@@ -141,8 +145,10 @@ export function gatherEvidence(
   const both = Math.hypot(before.re, before.im) * Math.hypot(after.re, after.im);
   return {
     peakIndex,
+    statistic: Math.log(fit.statistic),
     signalToNoise: Math.log((fit.gain + 1e-30) / (fit.noiseMeanSquare + 1e-30)),
     fit: Math.log((fit.gain + 1e-30) / (fit.residual + 1e-30)),
+    contrast: Math.log(fit.statistic / (1 + fit.usual)),
     before: Math.log(1 + before.power / before.noise),
     after: Math.log(1 + after.power / after.noise),
     riseOverBefore: Math.log(peak / Math.max(beforePower, noisePower)),

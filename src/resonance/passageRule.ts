@@ -1,8 +1,19 @@
 import type { PassageEvidence } from './passageEvidence.ts';
 
-/** Weights of the rule's terms, in the order of RULE_TERMS, with the least probability that is flagged. */
+/**
+ * A logistic rule on a few weighed-up views of the terms. Each view is tanh of a weighted sum of all terms (the
+ * first term is 1), so that what counts as a good fit may differ between a fast and a slow slide; the probability is
+ * the logistic function of a weighted sum of the views.
+ */
 export interface PassageRule {
-  readonly weights: readonly number[];
+  /** Each term less `centre`, over `scale`, within ±4, before it is weighed. One value a term. */
+  readonly centre: readonly number[];
+  readonly scale: readonly number[];
+  /** One row of weights a view, one weight a term. */
+  readonly views: readonly (readonly number[])[];
+  /** Constant, then one weight a view. */
+  readonly output: readonly number[];
+  /** Least probability that is flagged. */
   readonly threshold: number;
 }
 
@@ -15,8 +26,10 @@ export const RULE_TERMS: readonly {
   readonly value: (evidence: PassageEvidence, strongestPower: number) => number;
 }[] = [
   { name: 'constant', why: 'how rare a passage is among all that is looked at', value: () => 1 },
+  { name: 'statistic', why: 'stands out of room and misfit alike', value: (e) => e.statistic },
   { name: 'signalToNoise', why: 'stands out of the room', value: (e) => atMost(e.signalToNoise, 8) },
   { name: 'fit', why: 'looks like a resonator swept through the pitch', value: (e) => e.fit },
+  { name: 'contrast', why: 'far more so than all else around it', value: (e) => atMost(e.contrast, 4) },
   { name: 'before', why: 'the fork sounded before', value: (e) => atMost(e.before, 5) },
   { name: 'after', why: 'and still after', value: (e) => atMost(e.after, 5) },
   { name: 'riseOverBefore', why: 'louder than before', value: (e) => atMost(e.riseOverBefore, 4) },
@@ -51,15 +64,25 @@ export function ruleValues(evidence: PassageEvidence, strongestPower: number): n
   return RULE_TERMS.map((term) => term.value(evidence, strongestPower));
 }
 
-/** Probability that this is a passage through a resonance: a logistic rule on the terms, 0..1. */
+/** Probability that this is a passage through a resonance, 0..1. */
 export function passageProbability(
   rule: PassageRule,
   evidence: PassageEvidence,
   strongestPower: number,
 ): number {
-  let sum = 0;
-  ruleValues(evidence, strongestPower).forEach((value, i) => {
-    sum += value * (rule.weights[i] as number);
+  return ruleProbability(rule, ruleValues(evidence, strongestPower));
+}
+
+/** The same from the terms' values. */
+export function ruleProbability(rule: PassageRule, values: readonly number[]): number {
+  const scaled = values.map((value, j) =>
+    Math.max(-4, Math.min(4, (value - (rule.centre[j] as number)) / (rule.scale[j] as number))),
+  );
+  let sum = rule.output[0] as number;
+  rule.views.forEach((weights, k) => {
+    let weighed = 0;
+    for (let j = 0; j < scaled.length; j += 1) weighed += (weights[j] as number) * (scaled[j] as number);
+    sum += (rule.output[k + 1] as number) * Math.tanh(weighed);
   });
   return 1 / (1 + Math.exp(-sum));
 }

@@ -17,47 +17,76 @@ export interface PassageFit {
   readonly noiseMeanSquare: number;
   /** gain / (noise + 3 × residual per value): large where the shape stands out of noise and misfit alike. */
   readonly statistic: number;
+  /** Upper quartile of the same shape's statistic in the seconds around: what hand and room reach by chance. */
+  readonly usual: number;
 }
+
+/** How far around a fit its usual statistic is taken, s. */
+export const AROUND_S = 6;
 
 /**
  * Slides every template over the view by least squares of {1, t, shape} with complex coefficients.
- * @param fromIndex  only middles from here on
- * @param toIndex  only middles before this
  * @returns all local maxima in time of each template with a statistic of at least `threshold`
  */
 export function scanPassages(
   view: ToneView,
   bank: readonly PassageTemplate[],
   threshold: number,
-  fromIndex = 0,
-  toIndex = Infinity,
 ): PassageFit[] {
   const grids = new Map<number, CoarseView>();
-  const fits: PassageFit[] = [];
-  for (const template of bank) {
+  return bank.flatMap((template) => {
     let grid = grids.get(template.step);
     if (grid === undefined) grids.set(template.step, (grid = coarsen(view, template.step)));
-    const n = template.re.length;
-    const first = Math.max(template.before, Math.ceil(fromIndex / template.step));
-    const last = Math.min(grid.length - template.after, Math.ceil(toIndex / template.step));
-    let [older, old] = [null as PassageFit | null, null as PassageFit | null];
-    for (let middle = first; middle <= last; middle += 1) {
-      const fit = middle < last ? fitAt(grid, template, middle, n) : null;
-      if (
-        older !== null &&
-        old !== null &&
-        fit !== null &&
-        old.statistic >= threshold &&
-        old.statistic >= older.statistic &&
-        old.statistic > fit.statistic
-      ) {
-        fits.push(old);
-      }
-      older = old;
-      old = fit;
-    }
+    const scanned = scanShape(grid, template, 0, grid.length);
+    return localMaxima(scanned, threshold).map((i) => ({
+      ...(scanned[i] as PassageFit),
+      usual: usualStatistic(scanned, i, view.rateHz),
+    }));
+  });
+}
+
+/** One template at every middle in [from, to) whose window the grid holds; `usual` is left 0. */
+export function scanShape(
+  grid: CoarseView,
+  template: PassageTemplate,
+  from: number,
+  to: number,
+): PassageFit[] {
+  const n = template.re.length;
+  const last = Math.min(to, grid.length - template.after);
+  const fits: PassageFit[] = [];
+  for (let middle = Math.max(from, template.before); middle < last; middle += 1) {
+    fits.push(fitAt(grid, template, middle, n));
   }
   return fits;
+}
+
+/** Places where the statistic is at least `threshold` and higher than at both neighbours. */
+export function localMaxima(scanned: readonly PassageFit[], threshold: number): number[] {
+  const at = (i: number): number => (scanned[i] as PassageFit).statistic;
+  const places: number[] = [];
+  for (let i = 1; i + 1 < scanned.length; i += 1) {
+    if (at(i) >= threshold && at(i) >= at(i - 1) && at(i) > at(i + 1)) places.push(i);
+  }
+  return places;
+}
+
+/** @returns 0 for no values */
+export function upperQuartile(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(0.75 * values.length)] ?? 0;
+}
+
+/** Upper quartile of the statistic around one fit, the fit's own neighbourhood left out. */
+function usualStatistic(scanned: readonly PassageFit[], at: number, rateHz: number): number {
+  const { step, shape } = (scanned[at] as PassageFit).template;
+  const own = Math.ceil(((3 * shape.halfWidthS + 0.2) * rateHz) / step);
+  const reach = own + Math.ceil((AROUND_S * rateHz) / step);
+  const around: number[] = [];
+  const stride = Math.max(1, Math.round(reach / 150));
+  for (let i = Math.max(0, at - reach); i <= Math.min(scanned.length - 1, at + reach); i += stride) {
+    if (Math.abs(i - at) > own) around.push((scanned[i] as PassageFit).statistic);
+  }
+  return upperQuartile(around);
 }
 
 function fitAt(grid: CoarseView, template: PassageTemplate, middle: number, n: number): PassageFit {
@@ -91,6 +120,7 @@ function fitAt(grid: CoarseView, template: PassageTemplate, middle: number, n: n
     residual,
     amplitude: [g0 / template.norm, g1 / template.norm],
     noiseMeanSquare,
+    usual: 0,
     statistic: gain / (noiseMeanSquare + (3 * residual) / Math.max(1, n - 3) + 1e-30),
   };
 }

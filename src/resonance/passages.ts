@@ -2,13 +2,12 @@ import { gatherEvidence, smoothedPower } from './passageEvidence.ts';
 import type { PassageEvidence } from './passageEvidence.ts';
 import { passageProbability } from './passageRule.ts';
 import type { PassageRule } from './passageRule.ts';
-import { distinctPassages, scanPassages } from './passageScan.ts';
+import { distinctPassages } from './passageScan.ts';
 import type { PassageFit } from './passageScan.ts';
-import type { PassageTemplate } from './passageTemplates.ts';
 import type { ToneView } from './toneView.ts';
 
 /** Statistic below which a fit isn't looked at further. */
-const LEAST_STATISTIC = 5;
+export const LEAST_STATISTIC = 5;
 /** Statistic from which a fit counts when the strongest of a recording is named. */
 const SURE_STATISTIC = 15;
 /** Between two passages the level falls at least to this part of the weaker one's power (−2 dB). */
@@ -26,19 +25,10 @@ export interface JudgedCandidate extends Candidate {
 }
 
 /**
- * All that may be a passage in a stretch of the view.
+ * All that may be a passage, each with its evidence.
  * @param live  true: each fit may use no more than its own window after its middle
  */
-export function findCandidates(
-  view: ToneView,
-  bank: readonly PassageTemplate[],
-  live: boolean,
-  rangeOf?: (template: PassageTemplate) => readonly [number, number],
-): Candidate[] {
-  const fits =
-    rangeOf === undefined
-      ? scanPassages(view, bank, LEAST_STATISTIC)
-      : bank.flatMap((template) => scanPassages(view, [template], LEAST_STATISTIC, ...rangeOf(template)));
+export function findCandidates(view: ToneView, fits: readonly PassageFit[], live: boolean): Candidate[] {
   return distinctPassages(fits, view.rateHz).map((fit) => {
     const limit = live ? Math.round(fit.middle + fit.template.after * fit.template.step) : Infinity;
     return { fit, evidence: gatherEvidence(view, fit, Math.min(view.length - 1, limit)) };

@@ -1,8 +1,9 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
-import { chooseEvents, findCandidates, judge, strongestPower } from './passages.ts';
+import { chooseEvents, findCandidates, judge, LEAST_STATISTIC, strongestPower } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
 import type { PassageRule } from './passageRule.ts';
+import { scanPassages } from './passageScan.ts';
 import { passageBank } from './passageTemplates.ts';
 import { SECOND_LOOK_RULE } from './rules.ts';
 import { combinePitches, findSoundings, soundingPitch } from './soundings.ts';
@@ -54,7 +55,8 @@ export function secondLook(
 
 /** All that may be a passage in a whole series, lost sound left out. */
 export function secondLookCandidates(series: ToneSeries, view: ToneView): Candidate[] {
-  return findCandidates(view, passageBank(series.rateHz, secondLookAfterS), false).filter(
+  const fits = scanPassages(view, passageBank(series.rateHz, secondLookAfterS), LEAST_STATISTIC);
+  return findCandidates(view, fits, false).filter(
     ({ fit }) => !touchesGap(series, fit.middle, fit.template.shape.halfWidthS),
   );
 }

@@ -50,7 +50,7 @@ export class FlankMeter {
   /** @param frequencyHz  the pitch that sits at 0 Hz of the wide stream */
   constructor(wideRateHz: number, frequencyHz: number) {
     this.#wideRateHz = wideRateHz;
-    this.#spectrum = this.#fft.createComplexArray();
+    this.#spectrum = this.#fft.createComplexArray() as number[];
     let squares = 0;
     for (let i = 0; i < SIZE; i += 1) {
       const x = (2 * Math.PI * i) / SIZE;
