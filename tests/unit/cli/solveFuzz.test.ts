@@ -97,9 +97,9 @@ describe('any table', () => {
     );
   });
 
-  it('of any text at all gets a result or a reason', () => {
+  it('of any text at all gets a result or a reason', { timeout: 120_000 }, () => {
     fc.assert(fc.property(fc.string({ maxLength: 200, unit: 'binary' }), expectSoundAnswer), {
-      numRuns: 500,
+      numRuns: 200,
       seed: 6,
     });
   });

@@ -1,0 +1,109 @@
+// @vitest-environment node
+import { execFile } from 'node:child_process';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { solveTable } from '../../../src/cli/solveTable.ts';
+
+const PROJECT = resolve(import.meta.dirname, '../../..');
+const KEYS = [
+  'file',
+  'speedMps',
+  'standardUncertaintyMps',
+  'expandedUncertaintyMps',
+  'coverageFactor',
+  'endCorrectionM',
+  'endCorrectionStandardUncertaintyM',
+  'theory',
+  'marks',
+  'warnings',
+];
+const GOOD =
+  'fork_hz,ends,length_cm,diameter_mm,temperature_c\n512,closed,15.8,30,20\n512,closed,49.2,30,20\n';
+
+let folder = '';
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'solve-'));
+  await writeFile(join(folder, 'good.csv'), GOOD);
+  await writeFile(join(folder, 'bad.csv'), 'fork_hz,ends,length_cm\n512,closed,15.8\n512,closed,abc\n');
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+interface Ended {
+  readonly code: number;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+/** Runs the command as npm does: in the project's folder, told where the user stands. */
+function run(words: readonly string[]): Promise<Ended> {
+  return new Promise((done) => {
+    execFile(
+      process.execPath,
+      ['--import', 'tsx', 'src/cli/solve.ts', ...words],
+      { cwd: PROJECT, env: { ...process.env, INIT_CWD: folder } },
+      (error, stdout, stderr) => done({ code: error === null ? 0 : Number(error.code), stdout, stderr }),
+    );
+  });
+}
+
+describe('the solve command', () => {
+  it(
+    'prints one line of JSON per file with the agreed keys, and goes on after a bad file',
+    { timeout: 60_000 },
+    async () => {
+      const { code, stdout, stderr } = await run(['--json', 'good.csv', 'bad.csv', 'missing.csv', folder]);
+      const lines = stdout
+        .trimEnd()
+        .split('\n')
+        .map((line) => JSON.parse(line) as Record<string, unknown>);
+      expect(lines.map(({ file }) => file)).toEqual(['good.csv', 'bad.csv', 'missing.csv', folder]);
+      expect(Object.keys(lines[0] ?? {})).toEqual(expect.arrayContaining(KEYS));
+      expect(lines[0]?.['marks']).toMatchObject([
+        { row: 2, order: 1, outlier: false },
+        { row: 3, order: 2, outlier: false },
+      ]);
+      for (const line of lines.slice(1)) expect(Object.keys(line)).toEqual(['file', 'error']);
+      expect(lines[1]?.['error']).toContain('row 3, column length_cm');
+      expect(stderr).toContain('bad.csv: row 3, column length_cm: “abc” is no number');
+      expect(stderr).toContain('missing.csv: there is no such file');
+      expect(stderr).not.toMatch(/\n\s+at /);
+      expect(code).toBe(1);
+    },
+  );
+
+  it(
+    'prints a table for a person without --json, and tells its use without a file',
+    { timeout: 60_000 },
+    async () => {
+      const table = await run(['good.csv']);
+      expect(table.code).toBe(0);
+      expect(table.stdout).toMatch(/speed of sound in free air\s+34\d\.\d\d m\/s ± /);
+      const nothing = await run([]);
+      expect(nothing.code).toBe(1);
+      expect(nothing.stderr).toContain('usage:');
+    },
+  );
+});
+
+describe('several places in one table', () => {
+  const rows = (place: string, temperatureC: number, lengthsCm: readonly number[]): string[] =>
+    lengthsCm.map((lengthCm) => `512,closed,${lengthCm},30,${temperatureC},${place}`);
+  const table = ['fork_hz,ends,length_cm,diameter_mm,temperature_c,place']
+    .concat(rows('hall', 20, [15.79, 49.22]), rows('yard', 5, [15.35, 47.9]))
+    .join('\n');
+
+  it('get one common speed, a warning, and each place’s own', () => {
+    const answer = solveTable(table);
+    if ('error' in answer) throw new Error(answer.error);
+    expect(answer.warnings.map(({ code }) => code)).toContain('several-places');
+    expect(answer.places?.map(({ place }) => place)).toEqual(['hall', 'yard']);
+    const [hall, yard] = answer.places ?? [];
+    // 0.606 m/s per kelvin over 15 K (common practice).
+    expect(Math.abs((hall?.speedMps ?? 0) - (yard?.speedMps ?? 0) - 9.1)).toBeLessThan(1);
+    // The common one is for 12.5 °C, halfway.
+    expect(Math.abs(answer.speedMps - ((hall?.speedMps ?? 0) + (yard?.speedMps ?? 0)) / 2)).toBeLessThan(0.2);
+  });
+});

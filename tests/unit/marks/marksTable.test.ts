@@ -1,0 +1,162 @@
+import { describe, expect, it } from 'vitest';
+import { splitDelimited } from '../../../src/marks/delimited.ts';
+import { describeFaults, readMarksTable } from '../../../src/marks/marksTable.ts';
+
+const faultsOf = (text: string): string => {
+  const table = readMarksTable(text);
+  return table.ok ? '' : describeFaults(table.faults);
+};
+const lengthsOf = (text: string): number[] => {
+  const table = readMarksTable(text);
+  if (!table.ok) throw new Error(describeFaults(table.faults));
+  return table.rows.map(({ lengthM }) => lengthM);
+};
+
+describe('RFC 4180', () => {
+  it.each([
+    [
+      'its rules 1 to 4',
+      'aaa,bbb\r\nzzz,yyy\r\n',
+      [
+        ['aaa', 'bbb'],
+        ['zzz', 'yyy'],
+      ],
+    ],
+    [
+      'no line end at the end',
+      'aaa,bbb\r\nzzz,yyy',
+      [
+        ['aaa', 'bbb'],
+        ['zzz', 'yyy'],
+      ],
+    ],
+    [
+      'rule 5, quotes',
+      '"aaa","bbb"\r\nzzz,yyy',
+      [
+        ['aaa', 'bbb'],
+        ['zzz', 'yyy'],
+      ],
+    ],
+    [
+      'rule 6, line ends and commas inside quotes',
+      '"aaa","b\r\nb,b"\r\nzzz,yyy',
+      [
+        ['aaa', 'b\r\nb,b'],
+        ['zzz', 'yyy'],
+      ],
+    ],
+    ['rule 7, doubled quotes', '"aaa","b""bb"', [['aaa', 'b"bb']]],
+    [
+      'empty cells',
+      'a,,\n,,c',
+      [
+        ['a', '', ''],
+        ['', '', 'c'],
+      ],
+    ],
+  ])('%s', (_name, text, cells) => {
+    const { records, fault } = splitDelimited(text, ',');
+    expect(fault).toBeNull();
+    expect(records.map((record) => record.cells)).toEqual(cells);
+  });
+
+  it('counts blank rows but leaves them out', () => {
+    expect(splitDelimited('a\n\n\nb\n', ',').records.map(({ row }) => row)).toEqual([1, 4]);
+  });
+});
+
+describe('a table of marks', () => {
+  it.each([
+    ['commas', 'fork_hz,ends,length_cm\n512,closed,15.8\n512,closed,49.3\n'],
+    ['semicolons and decimal commas', 'fork_hz;ends;length_cm\n512;closed;15,8\n512;closed;49,3\n'],
+    ['tabs', 'fork_hz\tends\tlength_cm\n512\tclosed\t15,8\n512\tclosed\t49.3\n'],
+    [
+      'a byte-order mark, CRLF and quotes',
+      '\ufefffork_hz,ends,length_cm\r\n"512","closed","15,8"\r\n512,closed,49.3\r\n',
+    ],
+    ['CR alone', 'fork_hz,ends,length_cm\r512,closed,15.8\r512,closed,49.3'],
+    ['a named delimiter', 'sep=;\nfork_hz;ends;length_cm\n512;closed;15,8\n512;closed;49,3'],
+    [
+      'readable headings in another order, others beside',
+      'Length (cm),note,Ends,Fork (Hz)\n15.8,"a, b",Closed,512\n49.3,,CLOSED,512',
+    ],
+    ['units in the cells', 'fork_hz,ends,length_cm\n512 Hz,closed,158 mm\n512,closed,0.493 m'],
+    [
+      'rows that are excluded',
+      'fork_hz,ends,length_cm,excluded\n512,closed,15.8,no\n512,closed,77,yes\n512,closed,49.3,',
+    ],
+    [
+      'blank and comment rows',
+      '# by the window\nfork_hz,ends,length_cm\n\n512,closed,15.8\n,,\n512,closed,49.3\n\n',
+    ],
+  ])('reads %s', (_name, text) => expect(lengthsOf(text)).toEqual([0.158, 0.493]));
+
+  it('reads all optional columns in SI units', () => {
+    const table = readMarksTable(
+      'fork_hz,ends,length_cm,diameter_mm,temperature_c,humidity_pct,pressure_hpa,place,order,length_uncertainty_mm,fork_uncertainty_hz,other_length_cm\n' +
+        '512,open,31.8,30,20.5,40,1000,hall,1,0.5,0.2,32\n',
+    );
+    expect(table).toEqual({
+      ok: true,
+      rows: [
+        {
+          row: 2,
+          forkHz: 512,
+          ends: 'open',
+          lengthM: 0.318,
+          otherLengthM: 0.32,
+          diameterM: 0.03,
+          temperatureC: 20.5,
+          humidityPct: 40,
+          pressurePa: 100_000,
+          place: 'hall',
+          order: 1,
+          lengthUncertaintyM: 0.0005,
+          forkUncertaintyHz: 0.2,
+        },
+      ],
+    });
+  });
+
+  it.each([
+    ['', 'empty'],
+    ['fork_hz,ends,length_cm\n', 'no rows of marks'],
+    ['fork_hz,length_cm\n512,15.8', 'row 1, column ends: the column is missing'],
+    ['fork_hz,ends,length_cm,ends\n512,closed,15.8,open', 'more than once'],
+    [
+      'fork_hz,ends,length_cm\n512,closed,15.8\n512,closed,abc',
+      'row 3, column length_cm: “abc” is no number',
+    ],
+    ['fork_hz,ends,length_cm\n512,closed,-1', 'row 2, column length_cm: -1 cm is negative'],
+    ['fork_hz,ends,length_cm\n512,closed,0', 'row 2, column length_cm: The length is zero'],
+    ['fork_hz,ends,length_cm\n512,closed,', 'row 2, column length_cm: The length is empty'],
+    ['fork_hz,ends,length_cm\n512,closed,0.158', 'if these are metres'],
+    ['fork_hz,ends,length_cm\n512,half,15.8', 'row 2, column ends: “half” is neither'],
+    ['fork_hz,ends,length_cm\n5,closed,15.8', 'row 2, column fork_hz: The pitch must be'],
+    [
+      'fork_hz,ends,length_cm\n512,closed,15,8',
+      'row 2: there are 4 cells under 3 headings. With decimal commas',
+    ],
+    [
+      'fork_hz,ends,length_cm\n512,closed,"15.8',
+      'row 2, column length_cm: a quote (") is opened and never closed',
+    ],
+    ['fork_hz,ends,length_cm\n512,clo"sed,15.8', 'row 2, column ends: a stray quote'],
+    ['fork_hz,ends,length_cm\n512,"closed"x,15.8', 'row 2, column ends: text stands behind a closing quote'],
+    [
+      'fork_hz,ends,length_cm,order\n512,closed,15.8,1.5',
+      'row 2, column order: The order must be a whole number',
+    ],
+    ['fork_hz,ends,length_cm,temperature_c\n512,closed,15.8,293', 'For kelvin write 293 K'],
+    ['fork_hz,ends,length_cm,length_uncertainty_mm\n512,closed,15.8,0', 'must be 0.01..200 mm, got 0'],
+    ['PK\u0003\u0004\u0000', 'is no text'],
+  ])('refuses %j and says: %s', (text, reason) => expect(faultsOf(text)).toContain(reason));
+
+  it('names every fault, the first five in words', () => {
+    const rows = Array.from({ length: 8 }, () => '512,closed,x').join('\n');
+    expect(faultsOf(`fork_hz,ends,length_cm\n${rows}`)).toMatch(
+      /row 2.*row 3.*row 4.*row 5.*row 6.*And 3 more\./,
+    );
+  });
+});

@@ -1,0 +1,241 @@
+import { describe, expect, it } from 'vitest';
+import { airFromReadings } from '../../../src/air/airState.ts';
+import { speedOfSound } from '../../../src/air/speedOfSound.ts';
+import { airTemperature } from '../../../src/solver/airTemperature.ts';
+import { compare } from '../../../src/solver/compare.ts';
+import { endRatio } from '../../../src/solver/endRatio.ts';
+import { heatRatioPerMolarMass, matchGases, speedInGasMps, GASES } from '../../../src/solver/otherGas.ts';
+import { expectedResonances, nextMarks } from '../../../src/solver/plan.ts';
+import { pooledMean } from '../../../src/solver/pooledMean.ts';
+import { solve } from '../../../src/solver/solve.ts';
+import { temperatureLine } from '../../../src/solver/temperatureLine.ts';
+import { unknownFork } from '../../../src/solver/unknownFork.ts';
+import { makeMarks, solved, trueSpeedMps } from './makeMarks.ts';
+
+const WANTED = [{ hz: 512, orders: [1, 2, 3] }];
+
+describe('compare', () => {
+  const hall = { name: 'the hall', marks: makeMarks(WANTED, { temperatureC: 22, place: 'hall' }) };
+  const yard = { name: 'the yard', marks: makeMarks(WANTED, { temperatureC: 8, place: 'yard' }) };
+
+  it('lets the common fork and rule cancel', () => {
+    const comparison = compare(hall, yard);
+    if (comparison.differenceMps === null) throw new Error('no comparison');
+    expect(comparison.differenceMps).toBeCloseTo(trueSpeedMps(22) - trueSpeedMps(8), 5);
+    // Alone each has 0.34 m/s from the fork; of that only 2.4 %, the difference of the speeds, is left.
+    const reading = Math.hypot(
+      ...[hall, yard].map(
+        ({ marks }) =>
+          solved(solve(marks)).budget.find(({ quantity }) => quantity.startsWith('Lengths'))
+            ?.contributionMps ?? 0,
+      ),
+    );
+    expect(comparison.standardUncertaintyMps).toBeGreaterThanOrEqual(reading);
+    expect(comparison.standardUncertaintyMps).toBeLessThan(1.01 * reading);
+    expect(comparison.uncertaintyWithoutSharingMps).toBeGreaterThan(1.2 * comparison.standardUncertaintyMps);
+  });
+
+  it('says in words that a real difference is real and agrees with theory', () => {
+    const comparison = compare(hall, yard);
+    if (comparison.differenceMps === null) throw new Error('no comparison');
+    expect(comparison.isReal).toBe(true);
+    expect(comparison.statement).toContain('faster in the hall than in the yard');
+    expect(comparison.statement).toContain('a real difference');
+    expect(comparison.statement).toContain('which agrees');
+  });
+
+  it('says that there is no difference where the marks can’t show one', () => {
+    const again = { name: 'the hall again', marks: makeMarks(WANTED, { temperatureC: 22.2 }) };
+    const comparison = compare(hall, again);
+    if (comparison.differenceMps === null) throw new Error('no comparison');
+    expect(comparison.isReal).toBe(false);
+    expect(comparison.statement).toContain('no difference that these marks can show');
+  });
+
+  it('names the group that has no result', () => {
+    const comparison = compare(hall, { name: 'nowhere', marks: [] });
+    expect(comparison.differenceMps).toBeNull();
+    if (comparison.differenceMps === null) expect(comparison.warnings[0]?.message).toMatch(/^nowhere: /);
+  });
+});
+
+describe('c² against absolute temperature', () => {
+  const points = [5, 15, 25, 35].map((temperatureC) => ({
+    temperatureC,
+    temperatureStandardUncertaintyC: 0.3,
+    speedMps: speedOfSound(airFromReadings({ temperatureC, humidityPct: 50 })).speedMps,
+    standardUncertaintyMps: 0.5,
+  }));
+
+  it('has the slope and the speed at 0 °C of theory when the points are theory’s', () => {
+    const line = temperatureLine(points);
+    if (line === null) throw new Error('no line');
+    expect(Math.abs(line.slope / line.theorySlope - 1)).toBeLessThan(0.01);
+    // Cramer's half moist air at 0 °C, computed: 331.60; moisture bends the line by a few tenths.
+    expect(Math.abs(line.speedAtZeroCelsiusMps - 331.6)).toBeLessThan(0.4);
+    expect(line.statement).toContain('which agrees');
+  });
+
+  it('of dry ideal air is γR/M = 402.1 m²/s² per kelvin (331.4² / 273.15, from memory)', () => {
+    const ideal = points.map((point) => ({
+      ...point,
+      speedMps: 331.4 * Math.sqrt(1 + point.temperatureC / 273.15),
+    }));
+    expect(temperatureLine(ideal)?.slope).toBeCloseTo(331.4 ** 2 / 273.15, 6);
+  });
+
+  it('keeps what all points have in common in the slope’s uncertainty, and needs two temperatures', () => {
+    const [alone, common] = [temperatureLine(points), temperatureLine(points, 0.001)];
+    expect(common?.slopeStandardUncertainty).toBeGreaterThan(alone?.slopeStandardUncertainty ?? Infinity);
+    expect(temperatureLine(points.slice(0, 1))).toBeNull();
+  });
+});
+
+describe('pooled mean', () => {
+  const group = (value: number, i: number, standardUncertainty = 0.5) => ({
+    name: `group ${i}`,
+    value,
+    standardUncertainty,
+  });
+
+  it('of groups that agree is the weighted mean', () => {
+    const pooled = pooledMean([343.9, 344.0, 344.1, 344.05].map((value, i) => group(value, i)));
+    expect(pooled?.betweenGroups).toBe(0);
+    expect(pooled?.value).toBeCloseTo(344.0125, 10);
+    expect(pooled?.standardUncertainty).toBeCloseTo(0.25, 10);
+  });
+
+  it('meets the condition of Paule & Mandel 1982: the weighted squares equal the degrees of freedom', () => {
+    const values = [342.0, 343.5, 344.0, 345.2, 346.1];
+    const uncertainties = [0.3, 0.5, 0.4, 0.6, 0.5];
+    const pooled = pooledMean(values.map((value, i) => group(value, i, uncertainties[i])));
+    if (pooled === null) throw new Error('no mean');
+    const squares = values.reduce(
+      (sum, value, i) =>
+        sum + (value - pooled.value) ** 2 / ((uncertainties[i] ?? 1) ** 2 + pooled.betweenGroups ** 2),
+      0,
+    );
+    expect(squares).toBeCloseTo(4, 8);
+    expect(pooled.outlying).toEqual([]);
+  });
+
+  it('leaves out a group that lies off and names it', () => {
+    const pooled = pooledMean([343.6, 344.2, 343.9, 344.4, 331].map((value, i) => group(value, i)));
+    expect(pooled?.outlying).toEqual(['group 4']);
+    expect(pooled?.value).toBeCloseTo(344.025, 6);
+  });
+
+  it('of one group is that group, and of none is null', () => {
+    expect(pooledMean([group(344, 1)])?.standardUncertainty).toBeCloseTo(0.5, 12);
+    expect(pooledMean([group(NaN, 1)])).toBeNull();
+    expect(pooledMean([])).toBeNull();
+  });
+});
+
+describe('turned round', () => {
+  const speed = { speedMps: trueSpeedMps(), standardUncertaintyMps: 0.3 };
+
+  it.each([
+    ['with a rough pitch', 430],
+    ['from the lengths alone', null],
+  ])('an unknown fork has its pitch %s', (_name, approximateHz) => {
+    const found = unknownFork(makeMarks([{ hz: 426.6, orders: [1, 2, 3] }]), speed, approximateHz);
+    expect(found?.frequencyHz).toBeCloseTo(426.6, 4);
+    expect(found?.orders).toEqual([1, 2, 3]);
+    // The speed's 0.087 % and the lengths' 2·0.7 mm/√8 of a wave of 0.8 m, in squares: 0.1 %.
+    expect((found?.standardUncertaintyHz ?? 0) / 426.6).toBeGreaterThan(0.0009);
+    expect((found?.standardUncertaintyHz ?? 1) / 426.6).toBeLessThan(0.002);
+  });
+
+  it('an unknown fork gives null where there is nothing to go by', () => {
+    expect(unknownFork([], speed, null)).toBeNull();
+    expect(unknownFork([], speed, 512)).toBeNull();
+    expect(unknownFork(makeMarks(WANTED), { speedMps: -1, standardUncertaintyMps: 1 }, 512)).toBeNull();
+  });
+
+  it('OpenStax University Physics 1, 17.4: 256 Hz at 0.336 m is air of 22.0 °C', () => {
+    // e = 0 and no walls in the book, so the speed is 4·256 Hz·0.336 m; its rule 331·√(T/273) is Cramer's within 0.5 K for dry air.
+    const found = airTemperature({ speedMps: 4 * 256 * 0.336, standardUncertaintyMps: 0.3 }, 0);
+    expect(Math.abs((found?.temperatureC ?? 0) - 22)).toBeLessThan(1);
+  });
+
+  it('the air’s temperature comes back from its own speed, uncertain by u(c) over 0.6 m/s per kelvin', () => {
+    const found = airTemperature(speed, 50);
+    expect(found?.temperatureC).toBeCloseTo(20, 6);
+    expect(found?.standardUncertaintyC).toBeCloseTo(Math.hypot(0.3, 0.124) / 0.6247, 2);
+    expect(airTemperature({ speedMps: 900, standardUncertaintyMps: 1 })).toBeNull();
+  });
+
+  it.each([
+    // Handbook speeds at 0 °C, m/s (from memory): helium 965, argon 319 at 27 °C → 308 at 0 °C, carbon dioxide 259, oxygen 316.
+    ['helium', 965, 0.01],
+    ['argon', 308, 0.01],
+    ['carbon dioxide', 259, 0.01],
+    ['oxygen', 316, 0.01],
+  ])('%s is recognised by its speed', (name, speedMps, tolerance) => {
+    const gas = GASES.find((one) => one.name === name);
+    if (gas === undefined) throw new Error(name);
+    expect(Math.abs(speedInGasMps(gas, 0) / speedMps - 1)).toBeLessThan(tolerance);
+    expect(matchGases({ speedMps, standardUncertaintyMps: 1 }, 0)[0]?.gas.name).toBe(name);
+  });
+
+  it('gives γ of air when its molar mass is known: 1.40', () => {
+    const { value } = heatRatioPerMolarMass({ speedMps: 343.36, standardUncertaintyMps: 0.3 }, 20);
+    expect(value * 0.0289655).toBeCloseTo(1.401, 3);
+  });
+
+  it('e/a comes from tubes of several diameters, and the rule’s zero falls out', () => {
+    const tubes = [0.01, 0.015, 0.02, 0.03].map((radiusM) => ({
+      radiusM,
+      radiusStandardUncertaintyM: 0.0001,
+      endCorrectionM: 0.6133 * radiusM + 0.004,
+      endCorrectionStandardUncertaintyM: 0.0007,
+    }));
+    const found = endRatio(tubes);
+    expect(found?.ratio).toBeCloseTo(0.6133, 10);
+    expect(found?.zeroM).toBeCloseTo(0.004, 10);
+    expect(endRatio(tubes.slice(0, 1))).toBeNull();
+  });
+});
+
+describe('plan', () => {
+  it('says where the resonances of the travel lie', () => {
+    const air = airFromReadings({ temperatureC: 20, humidityPct: 50 });
+    const plan = expectedResonances({
+      forksHz: [512, 384],
+      ends: ['closed'],
+      radiusM: 0.015,
+      travelM: 0.9,
+      air,
+    });
+    const truth = makeMarks([
+      { hz: 512, orders: [1, 2, 3] },
+      { hz: 384, orders: [1, 2] },
+    ])
+      .map(({ lengthM }) => lengthM)
+      .sort((a, b) => a - b);
+    expect(plan.map(({ lengthM }) => lengthM)).toHaveLength(truth.length);
+    for (const [i, { lengthM, standardUncertaintyM }] of plan.entries()) {
+      expect(Math.abs(lengthM - (truth[i] ?? 0))).toBeLessThan(0.0001);
+      expect(standardUncertaintyM).toBeLessThan(0.002);
+    }
+  });
+
+  it('has none where the travel is too short', () => {
+    expect(
+      expectedResonances({ forksHz: [256], ends: ['open'], radiusM: null, travelM: 0.2, air: null }),
+    ).toEqual([]);
+  });
+
+  it('promises the uncertainty that the next mark then really brings', () => {
+    const marks = makeMarks([{ hz: 512, orders: [1, 2] }]);
+    const fork = { forkKey: '512', frequencyHz: 512, frequencyStandardUncertaintyHz: 0.512 };
+    const [best] = nextMarks(marks, [fork], ['closed'], 1.2);
+    // The longest lever gains most.
+    expect(best?.order).toBe(4);
+    expect(best?.gain).toBeGreaterThan(0.2);
+    const after = solved(solve(makeMarks([{ hz: 512, orders: [1, 2, 4] }])));
+    expect(best?.standardUncertaintyMps).toBeCloseTo(after.standardUncertaintyMps, 6);
+    expect(nextMarks([], [fork], ['closed'], 1.2)).toEqual([]);
+  });
+});
