@@ -17,6 +17,19 @@ export interface Experiment {
   /** Deleted marks, newest last, so that each can come back. */
   readonly deletedMarks: readonly Mark[];
   readonly note: string;
+  /** What a teacher's lesson link set; absent where there was none. */
+  readonly lesson?: Lesson;
+}
+
+/** What a lesson asks for and what it keeps back. */
+export interface Lesson {
+  readonly task: string;
+  /** Places where a resonance may be expected, the standing wave with them. */
+  readonly hideExpected: boolean;
+  /** Theory's speed and the difference from it. */
+  readonly hideTheory: boolean;
+  /** The practice column's truth. */
+  readonly hideTruth: boolean;
 }
 
 export interface Fork {

@@ -1,5 +1,5 @@
 import type { ColumnEnds, Mark, MarkEvidence } from '../marks/mark.ts';
-import type { Experiment, Fork, Place } from './experiment.ts';
+import type { Experiment, Fork, Lesson, Place } from './experiment.ts';
 import { RecordReader } from './recordReader.ts';
 
 /** A record as understood, or everything that is wrong with it. */
@@ -62,9 +62,20 @@ export function readExperiment(value: unknown): ExperimentReading {
     marks,
     deletedMarks,
     note: reader.text('note', 100_000),
+    ...(reader.raw('lesson') === undefined ? {} : { lesson: readLesson(reader.child('lesson')) }),
   };
   const faults = [...reader.faults, ...danglingFaults(experiment)];
   return faults.length === 0 ? { kind: 'experiment', experiment } : { kind: 'faults', faults };
+}
+
+/** Checks what a lesson says; faults go to the reader's list. */
+export function readLesson(lesson: RecordReader): Lesson {
+  return {
+    task: lesson.text('task', 2000),
+    hideExpected: lesson.flag('hideExpected'),
+    hideTheory: lesson.flag('hideTheory'),
+    hideTruth: lesson.flag('hideTruth'),
+  };
 }
 
 function readFork(fork: RecordReader): Fork {

@@ -7,6 +7,8 @@ import type { SaveState } from '../notebook/autosave.ts';
 import type { Experiment, Fork } from '../notebook/experiment.ts';
 import { beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
+import { lessonExperiment } from '../notebook/lessonLink.ts';
+import type { LessonPlan } from '../notebook/lessonLink.ts';
 import { newExperiment, stampToleranceHz } from '../notebook/newExperiment.ts';
 import { readExperiment } from '../notebook/readExperiment.ts';
 import { BenchListen } from './benchListen.ts';
@@ -145,6 +147,12 @@ export class BenchSession {
   /** Replaces the open experiment, as from a file; undo brings the one before back. */
   open(experiment: Experiment, step: string): void {
     this.setHistory(recordStep(this.history, experiment, step));
+  }
+
+  /** Sets up a lesson as an experiment of its own; the one before stays in the notebook, and undo brings it back. */
+  openLesson(plan: LessonPlan): void {
+    this.open(lessonExperiment(plan, this.outside.newId(), this.outside.now()), 'open lesson');
+    this.tell('info', 'The lesson is set up. What was here before is kept; Undo brings it back.');
   }
 
   /** A mark by hand or key: with its length, or waiting for it. */

@@ -1,5 +1,6 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
+import { readLessonHash } from '../notebook/lessonLink.ts';
 import type { BenchSession } from '../session/benchSession.ts';
 import { createSession } from './createSession.ts';
 import { keyCommand } from './keyCommand.ts';
@@ -62,8 +63,7 @@ export class BenchApp extends LitElement {
     super.connectedCallback();
     addEventListener('hashchange', this.onHash);
     addEventListener('keydown', this.onKey);
-    void this.session.restore();
-    this.onHash();
+    void this.begin();
   }
 
   override disconnectedCallback(): void {
@@ -71,6 +71,16 @@ export class BenchApp extends LitElement {
     removeEventListener('hashchange', this.onHash);
     removeEventListener('keydown', this.onKey);
     this.session.stopListening();
+  }
+
+  /** The last experiment comes back; a lesson link sets up a new one beside it. */
+  private async begin(): Promise<void> {
+    const plan = readLessonHash(location.hash);
+    await this.session.restore();
+    if (plan !== null && 'fault' in plan) this.session.tell('problem', plan.fault);
+    else if (plan !== null) this.session.openLesson(plan);
+    if (plan !== null) history.replaceState(null, '', '#measure');
+    await this.goTo(viewOf(location.hash));
   }
 
   /** Views that aren't needed to listen come when they are first opened. */
@@ -144,7 +154,7 @@ export class BenchApp extends LitElement {
       case 'working':
         return html`<bench-working .session=${this.session}></bench-working>`;
       case 'records':
-        return html`<bench-files .session=${this.session}></bench-files>`;
+        return html`<bench-records .session=${this.session}></bench-records>`;
       case 'check':
         return html`<bench-check .session=${this.session}></bench-check>`;
       case 'compare':

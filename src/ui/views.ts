@@ -16,7 +16,7 @@ export const LATER_VIEWS: Partial<Record<ViewId, () => Promise<unknown>>> = {
   check: () => import('./check/benchCheck.ts'),
   working: () => import('./analysis/benchWorking.ts'),
   compare: () => import('./analysis/benchCompare.ts'),
-  records: () => import('./records/benchFiles.ts'),
+  records: () => import('./records/benchRecords.ts'),
 };
 
 /** The view that an address names; `measure` where it names none. */

@@ -44,6 +44,7 @@ export class BenchResult extends LitElement {
   override render() {
     const { outcome, experiment } = this.session;
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
+    const isHidden = experiment.lesson?.hideTheory === true;
     const lines = here === undefined ? null : resultLines(here.solution);
     return html`
       <section class="stack" aria-label="Speed of sound">
@@ -66,11 +67,13 @@ export class BenchResult extends LitElement {
           lines === null || lines.facts.length === 0
             ? nothing
             : html`<dl>
-                ${lines.facts.map(
-                  (fact) =>
-                    html`<dt>${fact.name}</dt>
-                      <dd>${fact.value}</dd>`,
-                )}
+                ${lines.facts
+                  .filter((fact) => !isHidden || !['Theory', 'Difference'].includes(fact.name))
+                  .map(
+                    (fact) =>
+                      html`<dt>${fact.name}</dt>
+                        <dd>${fact.value}</dd>`,
+                  )}
               </dl>`
         }
       </section>

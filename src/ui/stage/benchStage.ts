@@ -10,6 +10,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './benchSource.ts';
 import '../measure/benchResult.ts';
 import './benchColumn.ts';
+import './benchGuide.ts';
 import './benchNow.ts';
 import './benchPracticeDesk.ts';
 import './benchReadout.ts';
@@ -43,6 +44,12 @@ export class BenchStage extends LitElement {
           transition: none;
         }
       }
+      .task {
+        border-inline-start: 5px solid var(--ink);
+        padding: var(--gap-2) var(--gap-3);
+        background: var(--sheet);
+        white-space: pre-line;
+      }
       .controls {
         display: flex;
         flex-wrap: wrap;
@@ -64,7 +71,8 @@ export class BenchStage extends LitElement {
         bench-column {
           order: 1;
         }
-        bench-practice-desk {
+        bench-practice-desk,
+        bench-guide {
           order: 2;
         }
         bench-result {
@@ -144,6 +152,7 @@ export class BenchStage extends LitElement {
   override render() {
     const isPractice = this.kind === 'practice';
     const { column } = this.practice;
+    const { lesson } = this.session.experiment;
     return html`
       <div class="stage ${this.isFlashing ? 'flash' : ''}">
         <div class="controls">
@@ -156,21 +165,25 @@ export class BenchStage extends LitElement {
           ></bench-source>
           <bench-now .session=${this.session}></bench-now>
         </div>
+        ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>Task:</strong> ${lesson.task}</p>`}
         ${this.plain ? nothing : this.readings()}
         <bench-column
           .session=${this.session}
           .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
           .goalM=${isPractice ? column.goalM : this.drawnLengthM}
+          .showExpected=${lesson?.hideExpected !== true}
+          .showWave=${lesson?.hideExpected !== true || this.session.isListening}
           .forkAtMouth=${isPractice ? column.forkIsAtMouth : true}
           @slide=${this.onSlide}
         ></bench-column>
         ${
           isPractice && !this.plain
             ? html`<bench-practice-desk
-                .session=${this.session}
-                .practice=${this.practice}
-                @listen-start=${this.onListen}
-              ></bench-practice-desk>`
+                  .session=${this.session}
+                  .practice=${this.practice}
+                  @listen-start=${this.onListen}
+                ></bench-practice-desk>
+                <bench-guide .session=${this.session} .practice=${this.practice}></bench-guide>`
             : nothing
         }
       </div>

@@ -1,0 +1,55 @@
+import type { Experiment } from '../../notebook/experiment.ts';
+import type { BenchTrace } from '../../session/benchTrace.ts';
+
+export interface GuideStep {
+  readonly id: string;
+  readonly words: string;
+  readonly isDone: boolean;
+}
+
+/**
+ * The way from the door to a speed of sound on the practice column, step by step. What is done follows from the
+ * experiment itself, so steps may be taken in any order.
+ */
+export function guideSteps(
+  experiment: Experiment,
+  trace: BenchTrace,
+  isListening: boolean,
+): readonly GuideStep[] {
+  const place = experiment.places.find((candidate) => candidate.id === experiment.present.placeId);
+  const heard = trace.soundings.length > 0;
+  const marks = experiment.marks.filter((mark) => !mark.excluded);
+  const lengths = marks.flatMap((mark) => (mark.lengthM === null ? [] : [mark.lengthM]));
+  const spreadM = lengths.length === 0 ? 0 : Math.max(...lengths) - Math.min(...lengths);
+  // Two different resonances of any fork on the bench are at least this far apart.
+  const isTwo = spreadM > 0.05;
+  return [
+    {
+      id: 'read',
+      words: 'Read the instruments: press “Note these readings”.',
+      isDone: experiment.tube.diameterM !== null && place?.temperatureC !== null,
+    },
+    {
+      id: 'listen',
+      words: 'Press Listen and wait a moment.',
+      isDone: isListening || heard || marks.length > 0,
+    },
+    { id: 'strike', words: 'Strike the fork.', isDone: heard || marks.length > 0 },
+    {
+      id: 'slide',
+      words: 'Drag the handle slowly to the right until the page flashes: the column answered.',
+      isDone: marks.length > 0,
+    },
+    {
+      id: 'back',
+      words:
+        'Go back until the dot lies in the ring. Strike again when the fork fades. Read the rule (the round window shows it close up) and type the length.',
+      isDone: lengths.length > 0,
+    },
+    {
+      id: 'second',
+      words: 'Slide on, about half a wavelength further, to the second resonance, and read that one too.',
+      isDone: isTwo,
+    },
+  ];
+}
