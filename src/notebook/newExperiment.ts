@@ -1,14 +1,5 @@
 import type { Experiment, Fork, Place } from './experiment.ts';
 
-/**
- * Half-width of a stamped fork's tolerance, Hz: the larger of 0.5 % and 1 Hz (from memory, no source).
- * @throws RangeError if the pitch isn't above 0
- */
-export function stampToleranceHz(nominalHz: number): number {
-  if (!(nominalHz > 0)) throw new RangeError(`nominalHz must be above 0, got ${nominalHz}`);
-  return Math.max(0.005 * nominalHz, 1);
-}
-
 /** A fork as stamped, with a standard uncertainty of 0.1 % of its pitch until it is measured. */
 export function newFork(id: string, nominalHz: number): Fork {
   return {

@@ -13,6 +13,8 @@ export type CreateListening = (options: { sampleRateHz: number; fork: ForkPitch 
 export interface ListenHandlers {
   onUpdate(update: ListeningUpdate): void;
   onState(state: CaptureState): void;
+  /** Every block, after the stages have heard it. */
+  onBlock?(block: SampleBlock): void;
   /** Once, when the source has ended by itself: what a second look at the whole found. */
   onReport(report: ListeningReport): void;
 }
@@ -52,6 +54,7 @@ export class BenchListen implements SoundListener {
   onBlock(block: SampleBlock): void {
     if (this.over || this.listening === null) return;
     this.handlers.onUpdate(this.listening.push(block));
+    this.handlers.onBlock?.(block);
   }
 
   onState(state: CaptureState): void {

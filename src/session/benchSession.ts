@@ -1,4 +1,4 @@
-import type { CaptureState, SoundSource } from '../capture/soundSource.ts';
+import type { CaptureState, SampleBlock, SoundSource } from '../capture/soundSource.ts';
 import type { ColumnEnds, Mark, MarkEvidence } from '../marks/mark.ts';
 import { addMark, deleteMark, editMark, restoreMark } from '../marks/markList.ts';
 import type { MarkChange } from '../marks/markList.ts';
@@ -9,14 +9,16 @@ import { beginHistory, recordStep, redoStep, undoStep } from '../notebook/histor
 import type { History } from '../notebook/history.ts';
 import { lessonExperiment } from '../notebook/lessonLink.ts';
 import type { LessonPlan } from '../notebook/lessonLink.ts';
-import { newExperiment, stampToleranceHz } from '../notebook/newExperiment.ts';
+import { newExperiment } from '../notebook/newExperiment.ts';
 import { readExperiment } from '../notebook/readExperiment.ts';
+import { BenchCheck } from './benchCheck.ts';
 import { BenchListen } from './benchListen.ts';
 import type { CreateListening } from './benchListen.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
 import { BenchTopics } from './benchTopics.ts';
 import type { BenchTopic } from './benchTopics.ts';
 import { BenchTrace } from './benchTrace.ts';
+import { defaultToleranceHz } from './forkTolerance.ts';
 import type { ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
 
 /** The part of the notebook's store that the bench uses. */
@@ -51,6 +53,8 @@ export class BenchSession {
   notice: Notice | null = null;
   /** How much of a recording has been heard, 0..1; null while none is. */
   progress: number | null = null;
+  /** The check of one length that goes on; null while none does. */
+  check: BenchCheck | null = null;
   private history: History<Experiment>;
   private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
   private listen: BenchListen | null = null;
@@ -189,6 +193,7 @@ export class BenchSession {
       onUpdate: (update) => this.takeUpdate(update),
       onState: (state) => this.setCapture(state),
       onReport: (report) => this.takeReport(report),
+      onBlock: (block) => this.takeBlock(block),
     });
     this.listen = listen;
     await listen.start();
@@ -196,6 +201,18 @@ export class BenchSession {
 
   stopListening(): void {
     this.listen?.stop();
+  }
+
+  /** Begins to check the present length: until it ends, nothing is marked. Only while listening. */
+  beginCheck(): void {
+    if (this.capture.kind !== 'running') return;
+    this.check = new BenchCheck({ sampleRateHz: this.capture.sampleRateHz, fork: this.forkPitch() });
+    this.topics.announce('capture');
+  }
+
+  endCheck(): void {
+    this.check = null;
+    this.topics.announce('capture');
   }
 
   /** How much of a recording has been heard, 0..1. */
@@ -216,10 +233,14 @@ export class BenchSession {
     this.topics.announce('notice');
   }
 
+  private takeBlock(block: SampleBlock): void {
+    if (this.check?.push(block) === true) this.topics.announce('capture');
+  }
+
   private takeUpdate(update: ListeningUpdate): void {
     this.trace.add(update);
     // A recording is marked from the second look, which sees both sides of each passage.
-    if (this.sourceKind !== 'recording') {
+    if (this.sourceKind !== 'recording' && this.check === null) {
       for (const resonance of update.resonances) this.markResonance(resonance);
     }
     this.topics.announce('live');
@@ -280,7 +301,7 @@ export class BenchSession {
 
   private forkPitch(): { nominalHz: number; toleranceHz: number } {
     const { nominalHz } = this.presentFork;
-    return { nominalHz, toleranceHz: stampToleranceHz(nominalHz) };
+    return { nominalHz, toleranceHz: defaultToleranceHz(nominalHz) };
   }
 
   private setHistory(history: History<Experiment>): void {
@@ -293,7 +314,10 @@ export class BenchSession {
 
   private setCapture(state: CaptureState): void {
     this.capture = state;
-    if (!this.isListening) this.progress = null;
+    if (!this.isListening) {
+      this.progress = null;
+      this.check = null;
+    }
     if (state.kind === 'failed') this.tell('problem', state.failure.message);
     if (state.kind === 'interrupted') this.tell('problem', state.message);
     this.topics.announce('capture');

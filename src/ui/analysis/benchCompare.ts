@@ -46,6 +46,7 @@ export class BenchCompare extends LitElement {
   }
 
   override render() {
+    const isHidden = this.session.experiment.lesson?.hideTheory === true;
     return html`<div class="cards">
       <section class="sheet stack" aria-label="Compare">
         <h2>Is the difference real?</h2>
@@ -60,14 +61,18 @@ export class BenchCompare extends LitElement {
         >
         ${this.findings()}
       </section>
-      <section class="sheet stack" aria-label="Speed against temperature">
-        <h2>Speed against temperature</h2>
-        <p class="lead">One point a place; theory is the band from dry to saturated air.</p>
-        ${this.table()}
-        <bench-picture name="temperature" .plot=${temperaturePlot(this.places())}></bench-picture>
-      </section>
-      <bench-turn-round class="sheet" .session=${this.session}></bench-turn-round>
+      ${isHidden ? html`<p class="sheet">Theory is hidden in this lesson.</p>` : this.temperatures()}
+      ${isHidden ? nothing : html`<bench-turn-round class="sheet" .session=${this.session}></bench-turn-round>`}
     </div>`;
+  }
+
+  private temperatures() {
+    return html`<section class="sheet stack" aria-label="Speed against temperature">
+      <h2>Speed against temperature</h2>
+      <p class="lead">One point a place; theory is the band from dry to saturated air.</p>
+      ${this.table()}
+      <bench-picture name="temperature" .plot=${temperaturePlot(this.places())}></bench-picture>
+    </section>`;
   }
 
   private findings() {

@@ -56,11 +56,13 @@ export class BenchWorking extends LitElement {
   }
 
   private steps(solution: Solution) {
+    const isHidden = this.session.experiment.lesson?.hideTheory === true;
+    const steps = solution.working.filter((step) => !isHidden || !/theory/i.test(step.title));
     return html`<section class="sheet stack" aria-label="Working">
       <h2>Working</h2>
       <p class="lead">So that you can follow every step by hand.</p>
       <ol>
-        ${solution.working.map(
+        ${steps.map(
           (step) =>
             html`<li>
               <h3>${step.title}</h3>

@@ -2,7 +2,9 @@ import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import './benchCheckLength.ts';
 import './benchSoundCheck.ts';
+import './benchTone.ts';
 
 /** What is checked with the ear of the bench, beside the slide itself. */
 @customElement('bench-check')
@@ -24,6 +26,8 @@ export class BenchCheck extends LitElement {
   override render() {
     return html`<div class="cards">
       <bench-sound-check .session=${this.session}></bench-sound-check>
+      <bench-check-length class="sheet" .session=${this.session}></bench-check-length>
+      <bench-tone class="sheet" .session=${this.session}></bench-tone>
     </div>`;
   }
 }
