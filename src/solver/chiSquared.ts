@@ -1,12 +1,15 @@
+/** Normal deviates of the levels at which χ² is asked for here. */
+const DEVIATE = { 0.95: 1.6448536, 0.999: 3.0902323 } as const;
+
 /**
- * Limit that χ² exceeds by chance once in twenty times.
+ * Limit that χ² exceeds by chance once in twenty times, or once in a thousand.
  * @param degreesOfFreedom  ν = 1, 2, 3…
  * @throws RangeError if ν is below 1
- * @see Wilson & Hilferty 1931, Proc. Natl. Acad. Sci. 17, 684; within 1 % for ν >= 2, and 2.5 % low at ν = 1
+ * @see Wilson & Hilferty 1931, Proc. Natl. Acad. Sci. 17, 684; within 2.5 % at ν = 1, 1.5 % above
  */
-export function chiSquaredLimit95(degreesOfFreedom: number): number {
+export function chiSquaredLimit(degreesOfFreedom: number, level: keyof typeof DEVIATE = 0.95): number {
   if (!(degreesOfFreedom >= 1))
     throw new RangeError(`degreesOfFreedom must be >= 1, got ${degreesOfFreedom}`);
   const spread = 2 / (9 * degreesOfFreedom);
-  return degreesOfFreedom * (1 - spread + 1.6448536 * Math.sqrt(spread)) ** 3;
+  return degreesOfFreedom * (1 - spread + DEVIATE[level] * Math.sqrt(spread)) ** 3;
 }

@@ -1,8 +1,10 @@
+import { chiSquaredLimit } from './chiSquared.ts';
 import { fitMarks, modelLengthM } from './fitMarks.ts';
 import type { MarksFit } from './fitMarks.ts';
 import type { Preparation } from './prepareMarks.ts';
 import { searchVariance } from './searchOrders.ts';
 import type { SpeedPrior } from './searchOrders.ts';
+import { coverageFactor } from './studentT.ts';
 
 export interface Judgement {
   readonly fit: MarksFit;
@@ -13,10 +15,13 @@ export interface Judgement {
 
 /** A mark this far off is no chance: 1 in 2000. */
 const OUTLYING_SHIFT = 3.5;
-/** The culprit's shift squared must lead by this much, odds of 12 to 1, to be named. */
-const CLEAR_LEAD = 5;
+const OUTLYING_LEVEL = 0.9995;
+/** The culprit's shift squared must lead by this much, odds of 7 to 1, to be named. */
+const CLEAR_LEAD = 4;
 /** End correction over radius of real mouths, and its spread: thin rims 0.61, wide flanges 0.82. A judgement. */
 const USUAL_END_RATIO = [0.64, 0.1] as const;
+/** ln 1000. */
+const COST_OF_BLUNDER = 6.9;
 /** More outliers than this part, and it is no longer the marks that are wrong. */
 const MOST_OUTLIERS = 0.4;
 
@@ -39,10 +44,13 @@ export function findOutliers(
   if (rows.length < 3) return { fit: wholeFit, outliers: rows.map(() => false), suspects: [] };
 
   // Several blunders hide each other in a fit of all marks, so begin with those that agree near the search's best point.
-  const agrees = rows.map((row, i) => {
+  const misses = rows.map((row, i) => {
     const miss = row.lengthM - modelLengthM(row, orders[i] ?? 1, start.speedMps, start.end);
-    return Math.abs(miss) < 4.5 * Math.sqrt(searchVariance(row));
+    return Math.abs(miss) / Math.sqrt(searchVariance(row));
   });
+  // Where most are off the point, the lengths are rougher than stated, and being off is no reason to leave.
+  const roughness = Math.max(1.5 * median(misses), 1);
+  const agrees = misses.map((miss) => miss < 4.5 * roughness);
   const agreeing = agrees.filter(Boolean).length;
   let fitted = agreeing >= Math.max(3, Math.ceil((1 - MOST_OUTLIERS) * rows.length)) ? agrees : everyRow;
   let fit = fitMarks(preparation, orders, fitted) ?? wholeFit;
@@ -63,7 +71,7 @@ export function findOutliers(
   }
 
   const left = rows.length - fitted.filter(Boolean).length;
-  if (left > MOST_OUTLIERS * rows.length) {
+  if (left > MOST_OUTLIERS * rows.length || (left > 1 && isRatherRough(wholeFit, fit, rows.length, left))) {
     return { fit: wholeFit, outliers: rows.map(() => false), suspects: [] };
   }
   // A mark that was left out from the start needs the same proof as any other.
@@ -80,17 +88,38 @@ export function findOutliers(
   };
 }
 
-/** The fitted row with the largest shift, if that is no chance even when the others' scatter is allowed for. */
+/**
+ * Whether several marks that don't fit are better told by lengths that are all rougher than stated: log-likelihoods of
+ * one common scatter against the stated one with blunders, each of which
+ * costs odds of a thousand to one.
+ */
+function isRatherRough(whole: MarksFit, rest: MarksFit, count: number, blunders: number): boolean {
+  if (whole.degreesOfFreedom < 1) return false;
+  const scatter = Math.max(whole.chiSquared / whole.degreesOfFreedom, 1);
+  const rough = 0.5 * count * Math.log(scatter) + 0.5 * whole.degreesOfFreedom;
+  return rough < 0.5 * rest.chiSquared + COST_OF_BLUNDER * blunders;
+}
+
+/** The fitted row with the largest shift, if that is no chance. */
 function worstShift(fit: MarksFit): number | null {
   let worst: number | null = null;
   for (const [i, shift] of fit.shifts.entries()) {
     if (shift !== null && Math.abs(shift) > Math.abs(fit.shifts[worst ?? -1] ?? 0)) worst = i;
   }
-  if (worst === null) return null;
-  const square = (fit.shifts[worst] ?? 0) ** 2;
-  const others = Math.max(fit.degreesOfFreedom - 1, 0);
-  const scatter = Math.max((2 + Math.max(fit.chiSquared - square, 0)) / (2 + others), 1);
-  return square > OUTLYING_SHIFT ** 2 * scatter ? worst : null;
+  return worst !== null && isOutlying(fit, worst) ? worst : null;
+}
+
+/**
+ * Whether a row's shift is no chance. Where the other rows scatter more than they were said to, they set the measure,
+ * with the few degrees of freedom that they have and two for what was stated.
+ */
+function isOutlying(fit: MarksFit, index: number): boolean {
+  const square = (fit.shifts[index] ?? 0) ** 2;
+  if (square < OUTLYING_SHIFT ** 2) return false;
+  const others = fit.degreesOfFreedom - 1;
+  const rest = fit.chiSquared - square;
+  if (others < 1 || rest < chiSquaredLimit(others, 0.999)) return true;
+  return square > coverageFactor(2 + others, OUTLYING_LEVEL) ** 2 * ((2 + rest) / (2 + others));
 }
 
 /** Whether it is clear that this row is the wrong one: by its lead, else because only without it the rest makes sense. */
@@ -102,8 +131,8 @@ function canLeave(
   index: number,
   prior: SpeedPrior,
 ): boolean {
+  if (!isOutlying(fit, index)) return false;
   const square = (fit.shifts[index] ?? 0) ** 2;
-  if (square < OUTLYING_SHIFT ** 2) return false;
   const rivals = fit.shifts.flatMap((shift, i) =>
     i !== index && shift !== null && shift * shift > square - CLEAR_LEAD ? [i] : [],
   );
@@ -159,8 +188,7 @@ function firstReadmissible(
       orders,
       fitted.map((is, i) => is || i === candidate),
     );
-    const shift = wider?.shifts[candidate] ?? null;
-    if (shift !== null && Math.abs(shift) < OUTLYING_SHIFT) return candidate;
+    if (wider !== null && wider.shifts[candidate] !== null && !isOutlying(wider, candidate)) return candidate;
   }
   return null;
 }
@@ -171,4 +199,9 @@ function suspectsOf(fit: MarksFit): number[] {
   return fit.shifts.flatMap((shift, i) =>
     shift !== null && shift * shift > largest - CLEAR_LEAD ? [i] : [],
   );
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? 0;
 }

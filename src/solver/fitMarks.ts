@@ -1,4 +1,4 @@
-import { chiSquaredLimit95 } from './chiSquared.ts';
+import { chiSquaredLimit } from './chiSquared.ts';
 import { dot } from './errorModel.ts';
 import type { ErrorModel } from './errorModel.ts';
 import { fitLinear } from './leastSquares.ts';
@@ -55,7 +55,7 @@ const FREE_END_LIMIT = 5;
 /** Real walls are rough, moist or not quite round: the slowing is uncertain by this part. A judgement. */
 const WALL_UNCERTAINTY = 0.1;
 /** Where the diameter is unknown the slowing isn't removed, and lies within twice this part of a usual tube's. */
-const UNKNOWN_WALL_UNCERTAINTY = 0.6;
+const UNKNOWN_WALL_UNCERTAINTY = 0.7;
 
 /**
  * Generalised least squares over all fitted rows at once. The end correction is free where the marks determine it, else
@@ -133,7 +133,7 @@ function fitOnce(
   const stated = attempt(1);
   if (stated === null) return null;
   const { chiSquared, degreesOfFreedom } = stated.fit;
-  if (degreesOfFreedom < 1 || chiSquared <= chiSquaredLimit95(degreesOfFreedom))
+  if (degreesOfFreedom < 1 || chiSquared <= chiSquaredLimit(degreesOfFreedom))
     return { ...stated, scatterFactor: 1, stated: stated.fit };
   // Shared errors absorb part of the scatter, so the factor of the readings is found in a few rounds.
   let factor = 1;

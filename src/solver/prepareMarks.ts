@@ -53,7 +53,7 @@ const DEFAULT_RULE: RuleErrors = { zeroStandardUncertaintyM: 0.0005, scaleStanda
 /** A usual school tube, where the real one is unknown, m. */
 const USUAL_RADIUS_M = 0.015;
 /** Where no diameter is known: e taken as 0 as textbooks do, and this uncertain; that of a usual tube, m. */
-const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.009;
+const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.01;
 /** Largest e that is thinkable where no diameter is known, m: 1.2 radii of a tube 70 mm wide. */
 const UNKNOWN_END_HIGHEST_M = 0.042;
 /** The end-correction formulas end here; wider tubes carry more than plane waves soon after. */

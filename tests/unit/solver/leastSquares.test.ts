@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chiSquaredLimit95 } from '../../../src/solver/chiSquared.ts';
+import { chiSquaredLimit } from '../../../src/solver/chiSquared.ts';
 import { independentErrors, invertCovariance } from '../../../src/solver/errorModel.ts';
 import { fitYork } from '../../../src/solver/fitYork.ts';
 import { fitLinear } from '../../../src/solver/leastSquares.ts';
@@ -123,7 +123,12 @@ describe('χ², upper 5 % (tables, from memory)', () => {
     [5, 11.07],
     [10, 18.307],
   ])('ν = %s: %s, to the 2.5 % that the approximation is good for', (degrees, limit) => {
-    relative(chiSquaredLimit95(degrees), limit, 0.025);
+    relative(chiSquaredLimit(degrees), limit, 0.025);
+  });
+
+  it('upper 0.1 %: 13.82 at ν = 2, 20.52 at ν = 5', () => {
+    relative(chiSquaredLimit(2, 0.999), 13.816, 0.025);
+    relative(chiSquaredLimit(5, 0.999), 20.515, 0.025);
   });
 });
 
