@@ -22,6 +22,8 @@ const CLEAR_LEAD = 4;
 const USUAL_END_RATIO = [0.64, 0.1] as const;
 /** ln 1000. */
 const COST_OF_BLUNDER = 6.9;
+/** A long table may not hold up the page; whoever has more blunders than this has another problem. */
+const MOST_ROUNDS = 60;
 /** More outliers than this part, and it is no longer the marks that are wrong. */
 const MOST_OUTLIERS = 0.4;
 
@@ -56,7 +58,9 @@ export function findOutliers(
   let fit = fitMarks(preparation, orders, fitted) ?? wholeFit;
   const readmitted = new Set<number>();
 
-  for (let round = 0; round < rows.length + 20; round += 1) {
+  const mostOutliers = MOST_OUTLIERS * rows.length;
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    if (fitted.filter((is) => !is).length > mostOutliers) break;
     const worst = worstShift(fit);
     if (worst !== null && canLeave(preparation, orders, fitted, fit, worst, prior)) {
       fitted = fitted.map((is, i) => is && i !== worst);
@@ -71,7 +75,7 @@ export function findOutliers(
   }
 
   const left = rows.length - fitted.filter(Boolean).length;
-  if (left > MOST_OUTLIERS * rows.length || (left > 1 && isRatherRough(wholeFit, fit, rows.length, left))) {
+  if (left > mostOutliers || (left > 1 && isRatherRough(wholeFit, fit, rows.length, left))) {
     return { fit: wholeFit, outliers: rows.map(() => false), suspects: [] };
   }
   // A mark that was left out from the start needs the same proof as any other.
@@ -180,7 +184,7 @@ function firstReadmissible(
   tried: ReadonlySet<number>,
   fit: MarksFit,
 ): number | null {
-  const waiting = fitted.flatMap((is, i) => (is || tried.has(i) ? [] : [i])).slice(0, 30);
+  const waiting = fitted.flatMap((is, i) => (is || tried.has(i) ? [] : [i])).slice(0, 10);
   waiting.sort((one, other) => Math.abs(fit.residualsM[one] ?? 0) - Math.abs(fit.residualsM[other] ?? 0));
   for (const candidate of waiting) {
     const wider = fitMarks(

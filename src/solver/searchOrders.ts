@@ -13,6 +13,8 @@ export interface OrderCandidate {
 export interface OrderSearch {
   /** Most believed first; at least one. */
   readonly candidates: readonly OrderCandidate[];
+  /** Marks that the search looked at; of a long table a sample. */
+  readonly sampled: number;
   /** Misfit of the best point, in units of χ²/2 with each mark's part capped; small means that everything fits. */
   readonly misfit: number;
   /** Which of the prior's limits had to be given up to fit. */
@@ -35,6 +37,8 @@ interface Region {
 
 /** A mark that misses by more counts this much and no more: it may be a blunder. */
 export const CAPPED_MISFIT = 9;
+/** Marks that miss by more than this on average lie anywhere, not on resonances. */
+export const MISFIT_OF_NOISE = 4;
 /** A whole set of marks with an impossible end correction is less likely than one blunder among them. */
 const STRETCHED_END_PENALTY = 12;
 const STRETCHED_SPEED_PENALTY = 14;
@@ -70,24 +74,25 @@ export function searchOrders(
     const quarterWave = Math.min(
       ...sample.map((row) => (row.halfWavePerSpeedS * speed.lowestMps) / row.endShape / 2),
     );
-    const few = sample.slice(0, 16);
     const regions: Region[] = [
       {
         speeds: plausible.speeds,
-        ends: endGrid(few, Math.min(-quarterWave, end.lowest), Math.max(quarterWave, end.highest), 160),
+        ends: endGrid(sample, Math.min(-quarterWave, end.lowest), Math.max(quarterWave, end.highest), 160),
         penalty: STRETCHED_END_PENALTY,
         stretched: 'end',
       },
       {
-        speeds: speedGrid(few, 120, 1500, 2500),
-        ends: endGrid(few, end.lowest, end.highest, 24),
+        speeds: speedGrid(sample, 120, 1500, 2500),
+        ends: endGrid(sample, end.lowest, end.highest, 24),
         penalty: STRETCHED_SPEED_PENALTY,
         stretched: 'speed',
       },
     ];
     for (const region of regions) {
-      const found = searchRegion(rows, few, region, speed, end);
-      if (found.misfit < best.misfit) best = found;
+      const found = searchRegion(rows, sample, region, speed, end);
+      // Limits are given up for a place where most marks fit, not for a slightly better heap of misfits.
+      const isFit = found.misfit - region.penalty < MISFIT_OF_NOISE * sample.length;
+      if (isFit && found.misfit < best.misfit) best = found;
     }
   }
   return best;
@@ -172,6 +177,7 @@ function searchRegion(
   const sum = sorted.reduce((total, { weight }) => total + weight, 0);
   return {
     misfit: lowest,
+    sampled: sample.length,
     stretched: region.stretched,
     candidates: sorted.map((candidate) => ({
       orders:

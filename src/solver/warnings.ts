@@ -2,6 +2,7 @@ import type { MarksFit } from './fitMarks.ts';
 import { isPlausible } from './findOutliers.ts';
 import type { Judgement } from './findOutliers.ts';
 import type { Preparation } from './prepareMarks.ts';
+import { MISFIT_OF_NOISE } from './searchOrders.ts';
 import type { OrderSearch, SpeedPrior } from './searchOrders.ts';
 import type { Solution, SolvedMark, SolverWarning } from './solution.ts';
 import { inWords, listed } from './wording.ts';
@@ -36,6 +37,13 @@ export function writeWarnings(
 
 function aboutOrders({ preparation, search, marks, orders, betterType }: Findings): SolverWarning[] {
   const warnings: SolverWarning[] = [];
+  if (search.misfit > MISFIT_OF_NOISE * search.sampled) {
+    warnings.push({
+      code: 'nothing-fits',
+      message:
+        'Most of these lengths lie on no resonance of one speed and end correction. Check the unit of the lengths, the fork and the ends before using the result.',
+    });
+  }
   if (betterType !== null) {
     const name = (ends: 'closed' | 'open'): string =>
       ends === 'open' ? 'open at both ends' : 'closed at one end';

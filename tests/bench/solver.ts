@@ -25,7 +25,10 @@ export interface BenchResult {
 interface Rival {
   readonly experiments: number;
   readonly biasPct: number;
-  readonly spreadPct: number;
+  /** Root of the mean squared error, bias included. */
+  readonly errorPct: number;
+  /** The solver's in the very same experiments. */
+  readonly solverErrorPct: number;
 }
 
 export interface BlunderResult {
@@ -42,8 +45,8 @@ export interface BlunderResult {
 export function benchSolver(count: number, seed: number, making: Making = USUAL_MAKING): BenchResult {
   const random = randomFrom(seed);
   const errors: number[] = [];
-  const difference: number[] = [];
-  const first: number[] = [];
+  const difference: Pair[] = [];
+  const first: Pair[] = [];
   const wrong: number[] = [];
   let marks = 0;
   let covered = 0;
@@ -57,12 +60,14 @@ export function benchSolver(count: number, seed: number, making: Making = USUAL_
       if (mark.order !== experiment.trueOrders[j]) wrong.push(mark.orderConfidence);
     }
     const error = solution.speedMps - experiment.trueSpeedMps;
-    errors.push((100 * error) / experiment.trueSpeedMps);
+    const errorPct = (100 * error) / experiment.trueSpeedMps;
+    errors.push(errorPct);
     if (Math.abs(error) <= solution.expandedUncertaintyMps) covered += 1;
     const byDifference = differenceMethodMps(experiment);
-    if (byDifference !== null) difference.push(100 * (byDifference / experiment.trueSpeedMps - 1));
+    if (byDifference !== null)
+      difference.push([100 * (byDifference / experiment.trueSpeedMps - 1), errorPct]);
     const byFirst = firstResonanceMps(experiment);
-    if (byFirst !== null) first.push(100 * (byFirst / experiment.trueSpeedMps - 1));
+    if (byFirst !== null) first.push([100 * (byFirst / experiment.trueSpeedMps - 1), errorPct]);
   }
   return {
     experiments: count,
@@ -75,12 +80,8 @@ export function benchSolver(count: number, seed: number, making: Making = USUAL_
     spreadPct: spread(errors),
     coveragePct: (100 * covered) / count,
     falseOutliersPct: (100 * blamed) / marks,
-    differenceMethod: {
-      experiments: difference.length,
-      biasPct: mean(difference),
-      spreadPct: spread(difference),
-    },
-    firstResonance: { experiments: first.length, biasPct: mean(first), spreadPct: spread(first) },
+    differenceMethod: summarise(difference),
+    firstResonance: summarise(first),
   };
 }
 
@@ -113,6 +114,20 @@ export function benchBlunders(count: number, seed: number, blunderM = 0.01): Blu
     foundAlonePct: (100 * alone) / count,
     noticedPct: (100 * noticed) / count,
     coveragePct: (100 * covered) / count,
+  };
+}
+
+/** A textbook method's error and the solver's in the same experiment, %. */
+type Pair = readonly [rival: number, solver: number];
+
+function summarise(pairs: readonly Pair[]): Rival {
+  const rootMeanSquare = (values: readonly number[]): number =>
+    Math.sqrt(mean(values.map((value) => value * value)));
+  return {
+    experiments: pairs.length,
+    biasPct: mean(pairs.map(([rival]) => rival)),
+    errorPct: rootMeanSquare(pairs.map(([rival]) => rival)),
+    solverErrorPct: rootMeanSquare(pairs.map(([, solver]) => solver)),
   };
 }
 
@@ -201,7 +216,7 @@ function main(): void {
     print(
       title,
       `${rival.biasPct.toFixed(3)} %`,
-      `bias; spread ${rival.spreadPct.toFixed(3)} % in ${rival.experiments} experiments`,
+      `bias; rms error ${rival.errorPct.toFixed(3)} %, the solver's ${rival.solverErrorPct.toFixed(3)} % in the same ${rival.experiments}`,
     );
   }
 }

@@ -268,6 +268,17 @@ describe('judgement', () => {
   });
 });
 
+describe('lengths that lie anywhere', () => {
+  it('are said to fit nothing, with no sure order among them', () => {
+    const pattern = makeMarks([{ hz: 512, orders: [1] }])[0];
+    if (pattern === undefined) throw new Error('no mark');
+    const anywhere = [0.21, 0.27, 0.33, 0.38, 0.43, 0.55, 0.6, 0.66, 0.71, 0.77];
+    const solution = solved(solve(anywhere.map((lengthM, i) => ({ ...pattern, key: `m${i}`, lengthM }))));
+    expect(solution.warnings.map(({ code }) => code)).toContain('nothing-fits');
+    expect(solution.expandedUncertaintyMps).toBeGreaterThan(30);
+  });
+});
+
 describe('bad marks', () => {
   it('are named and left out', () => {
     const marks = makeMarks(CLOSED);
