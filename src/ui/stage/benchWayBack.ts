@@ -5,7 +5,7 @@ import type { Guidance } from '../../session/listeningTypes.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 const WIDEST_DB = 18;
-const NEAR_DB = 1;
+const NEAR_DB = 1.5;
 
 /** The way back to the maximum as a picture: a puck that comes to rest in the ring when the column is there. */
 @customElement('bench-way-back')

@@ -1,0 +1,136 @@
+import { readFileSync } from 'node:fs';
+import { afterEach, describe, expect, inject, it } from 'vitest';
+import { BenchPage } from './support/benchPage.ts';
+import { openPage } from './support/openPage.ts';
+import type { OpenedPage, OpenPageOptions } from './support/openPage.ts';
+
+let opened: OpenedPage | null = null;
+
+async function open(options: Partial<OpenPageOptions> = {}): Promise<BenchPage> {
+  opened = await openPage({ chromiumPath: inject('chromiumPath'), url: inject('pageUrl'), ...options });
+  return new BenchPage(opened.page);
+}
+
+afterEach(async () => {
+  expect(opened?.faults ?? []).toEqual([]);
+  await opened?.close();
+  opened = null;
+});
+
+async function addMarks(bench: BenchPage, lengths: readonly string[]): Promise<void> {
+  for (const length of lengths) {
+    const field = bench.page.getByRole('textbox', { name: 'Length of a new mark' });
+    await field.fill(length);
+    await field.press('Enter');
+  }
+}
+
+for (const viewport of [
+  { width: 1280, height: 800 },
+  { width: 390, height: 844 },
+]) {
+  describe(`views at ${viewport.width} px`, () => {
+    it('sound check: raw, input, room, and the fork’s real pitch, which can be used', async () => {
+      const bench = await open({ viewport });
+      await bench.goTo('Check');
+      await bench.listen();
+      await bench.page.waitForTimeout(3000);
+      await bench.page.getByRole('button', { name: 'Strike the fork' }).click();
+      const check = bench.page.getByRole('region', { name: 'Sound check' });
+      await check.getByText(/5\d\d\.\d+ ± [\d.]+ Hz, .* from its stamp/).waitFor({ timeout: 20_000 });
+      await check.getByText('nothing processes this source').waitFor();
+      await check.getByRole('button', { name: 'Use the measured pitch in the fit' }).click();
+      await bench.goTo('Apparatus');
+      const forks = bench.page.getByRole('region', { name: 'Forks' });
+      await expect.poll(() => forks.innerText()).toMatch(/Measured 5\d\d\.\d+ ± [\d.]+ Hz; this counts/);
+    });
+
+    it('working, fit and budget: every step with its numbers; pictures saved as SVG and PNG; what next', async () => {
+      const bench = await open({ viewport });
+      await addMarks(bench, ['15.8', '49.2', '82.7']);
+      await bench.goTo('Working');
+      const { page } = bench;
+      await page.getByRole('heading', { name: 'Expanded uncertainty' }).waitFor();
+      await page.getByRole('row', { name: /Pitch of the fork 512 Hz/ }).waitFor();
+      await page
+        .getByRole('region', { name: 'What next' })
+        .getByText(/% less/)
+        .first()
+        .waitFor();
+      const fit = page.getByRole('img', { name: /Length against the sound/ });
+      expect(await fit.evaluate((image) => (image as HTMLImageElement).naturalWidth)).toBeGreaterThan(0);
+      for (const [type, head] of [
+        ['SVG', '<svg'],
+        ['PNG', '\x89PNG'],
+      ] as const) {
+        const waiting = page.waitForEvent('download');
+        await page.getByRole('button', { name: new RegExp(`Save “Length against.*as ${type}`) }).click();
+        const path = await (await waiting).path();
+        expect(readFileSync(path).toString('latin1').startsWith(head)).toBe(true);
+      }
+    });
+
+    it('compare: two places at two temperatures; turn it round', async () => {
+      const bench = await open({ viewport });
+      const { page } = bench;
+      await bench.enterApparatus({ diameterMm: 35, temperatureC: 21 });
+      await addMarks(bench, ['15.7', '49.25']);
+      await bench.goTo('Compare');
+      await page.getByText(/There is only “Bench” to compare yet/).waitFor();
+      await page
+        .getByRole('region', { name: 'Turn it round' })
+        .getByText(/51\d\.?\d* ± [\d.]+ Hz/)
+        .waitFor();
+      await bench.goTo('Apparatus');
+      await page.getByRole('button', { name: 'Add a place' }).click();
+      const cold = page.getByRole('group', { name: 'Place 2' });
+      await cold.getByRole('textbox', { name: 'Name' }).fill('Cold store');
+      await cold.getByRole('textbox', { name: 'Air temperature' }).fill('4');
+      await cold.getByRole('textbox', { name: 'Air temperature' }).press('Tab');
+      await bench.goTo('Measure');
+      await addMarks(bench, ['15.2', '47.75']);
+      await bench.goTo('Compare');
+      await page
+        .getByText(/Sound is \d+ m\/s faster in Bench than in Cold store.*a real difference/)
+        .waitFor();
+    });
+
+    it('lesson: a link sets up forks, column and task, and keeps the expected places and theory back', async () => {
+      const bench = await open({ viewport });
+      const { page } = bench;
+      await page.getByRole('combobox', { name: 'Column' }).selectOption('open at both ends');
+      await bench.goTo('Records');
+      await page.getByRole('textbox', { name: 'What to measure' }).fill('Find two resonances.');
+      await page.getByRole('checkbox', { name: 'Hide theory’s speed' }).check();
+      await page.getByRole('button', { name: 'Make the link' }).click();
+      const link = await page.getByRole('textbox', { name: 'Link' }).inputValue();
+      expect(link).toContain('#lesson=');
+      await page.goto('about:blank');
+      await page.goto(link);
+      await page.getByText('Find two resonances.').waitFor();
+      expect(await page.getByRole('combobox', { name: 'Column' }).inputValue()).toBe('open');
+      await bench.goTo('Compare');
+      await page.getByText('Theory is hidden in this lesson.').waitFor();
+    });
+  });
+}
+
+describe('hands on the bench', () => {
+  it('the guide follows what is done', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await page.getByText('press “Note these readings”').waitFor();
+    await page.getByRole('button', { name: 'Note these readings' }).click();
+    await page.getByText('Press Listen and wait a moment.').waitFor();
+    await bench.listen();
+    await page.getByText('Guide, 2 of 6:').waitFor();
+  });
+
+  it('a tone is played, starting quiet, and stops', async () => {
+    const bench = await open();
+    await bench.goTo('Check');
+    await bench.page.getByRole('button', { name: 'Play the tone' }).click();
+    await bench.page.getByRole('button', { name: 'Stop the tone' }).click();
+    await bench.page.getByRole('button', { name: 'Play the tone' }).waitFor();
+  });
+});
