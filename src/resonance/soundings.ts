@@ -1,4 +1,5 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
+import { findStrikes } from './strikes.ts';
 import { viewOf } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
@@ -21,8 +22,17 @@ const OFF = 4;
 const SHORTEST_S = 0.4;
 const LONGEST_GAP_S = 0.35;
 
-/** Tone power over noise power, the tone averaged in phase over 0.2 s, at each value of the view. */
-export function toneToNoise(view: ToneView): Float64Array {
+/** Longest time for which a voice that could drown the tone is taken to do so. */
+const LONGEST_COVER_S = 0.8;
+
+interface ToneAndNoise {
+  /** Power of the tone, averaged in phase over 0.2 s, at each value of the view. */
+  readonly tone: Float64Array;
+  /** Noise power in the same band. */
+  readonly noise: Float64Array;
+}
+
+function toneAndNoise(view: ToneView): ToneAndNoise {
   const half = Math.max(1, Math.round(HALF_S * view.rateHz));
   const sums = [
     new Float64Array(view.length + 1),
@@ -35,89 +45,77 @@ export function toneToNoise(view: ToneView): Float64Array {
     sumIm[i + 1] = (sumIm[i] as number) + (view.im[i] as number);
     sumNoise[i + 1] = (sumNoise[i] as number) + (view.noiseDensity[i] as number);
   }
-  return Float64Array.from({ length: view.length }, (_, i) => {
+  const tone = new Float64Array(view.length);
+  const noise = new Float64Array(view.length);
+  for (let i = 0; i < view.length; i += 1) {
     const from = Math.max(0, i - half);
     const to = Math.min(view.length, i + half + 1);
     const n = to - from;
     const re = ((sumRe[to] as number) - (sumRe[from] as number)) / n;
     const im = ((sumIm[to] as number) - (sumIm[from] as number)) / n;
-    const noise = (((sumNoise[to] as number) - (sumNoise[from] as number)) / n) * (view.rateHz / n);
-    return (re * re + im * im) / (noise + 1e-20);
-  });
+    tone[i] = re * re + im * im;
+    noise[i] = (((sumNoise[to] as number) - (sumNoise[from] as number)) / n) * (view.rateHz / n) + 1e-20;
+  }
+  return { tone, noise };
 }
 
 /** Stretches in which a tone stands at the fork's pitch, split where the fork is struck again. */
 export function findSoundings(view: ToneView): SoundingSpan[] {
-  const ratio = toneToNoise(view);
+  return findStretches(view)
+    .flatMap((span) => splitAtStrikes(view, span))
+    .map((span) => ({ ...span, from: span.from + view.firstIndex, to: span.to + view.firstIndex }));
+}
+
+/** Stretches in which a tone stands at the fork's pitch, however often struck. Indices into the view. */
+export function findStretches(view: ToneView): SoundingSpan[] {
+  const { tone, noise } = toneAndNoise(view);
   const rate = view.rateHz;
   const spans: SoundingSpan[] = [];
   let from: number | null = null;
   let lastOn = 0;
+  /** Power of the tone where it was last clear of the noise, and for how long it should have been heard since. */
+  let usual = 0;
+  let missed = 0;
   const close = (to: number, ended: boolean): void => {
     if (from !== null && to - from >= SHORTEST_S * rate) spans.push({ from, to, ended });
     from = null;
   };
   for (let i = 0; i < view.length; i += 1) {
-    const value = ratio[i] as number;
+    const power = tone[i] as number;
+    const beside = noise[i] as number;
     if (from === null) {
-      if (value >= ON) {
+      if (power >= ON * beside) {
         from = i;
         lastOn = i;
+        usual = power;
       }
       continue;
     }
-    if (value >= OFF) lastOn = i;
-    else if (i - lastOn > LONGEST_GAP_S * rate) close(lastOn + 1, true);
+    if (power >= OFF * beside) {
+      lastOn = i;
+      missed = 0;
+      usual += (power - usual) / (0.3 * rate);
+      continue;
+    }
+    if (usual > OFF * beside) missed += 1;
+    if (missed > LONGEST_GAP_S * rate || i - lastOn > LONGEST_COVER_S * rate) {
+      close(lastOn + 1, true);
+      missed = 0;
+    }
   }
   close(lastOn + 1, view.length - 1 - lastOn > LONGEST_GAP_S * rate);
-  return spans
-    .flatMap((span) => splitAtStrikes(view, span))
-    .map((span) => ({ ...span, from: span.from + view.firstIndex, to: span.to + view.firstIndex }));
+  return spans;
 }
 
-/**
- * A strike on a sounding fork: the flanks flash (the click), and the level after it is well above that before.
- * The rise alone could be a passage; the click alone a knock.
- */
+/** Cuts a stretch where the fork is struck again while it sounds. */
 function splitAtStrikes(view: ToneView, span: SoundingSpan): SoundingSpan[] {
-  const rate = view.rateHz;
-  const strikes: number[] = [];
-  const level = (index: number): number => {
-    const half = Math.round(0.03 * rate);
-    let sum = 0;
-    let n = 0;
-    for (let k = Math.max(span.from, index - half); k <= Math.min(span.to - 1, index + half); k += 1) {
-      sum += (view.re[k] as number) ** 2 + (view.im[k] as number) ** 2;
-      n += 1;
-    }
-    return n > 0 ? sum / n : 0;
-  };
-  const apart = Math.round(0.15 * rate);
-  for (let i = span.from + apart; i < span.to - apart; i += 1) {
-    const here = view.noiseDensity[i] as number;
-    const before = view.noiseDensity[i - apart] as number;
-    const after = view.noiseDensity[Math.min(view.length - 1, i + 2 * apart)] as number;
-    const click = here > 30 * before && here > 8 * after;
-    if (!click || level(i + apart) < 4 * level(i - apart)) continue;
-    // The strike is where the level jumps, near the click's middle.
-    let jump = i;
-    let steepest = 0;
-    for (let k = i - apart; k <= i + apart; k += 1) {
-      const ratio = level(k + 5) / (level(k - 5) + 1e-30);
-      if (ratio > steepest) {
-        steepest = ratio;
-        jump = k;
-      }
-    }
-    const last = strikes[strikes.length - 1];
-    if (last === undefined || jump - last > SHORTEST_S * rate) strikes.push(jump);
-  }
-  const edges = [span.from, ...strikes, span.to];
+  const edges = [span.from, ...findStrikes(view, span.from, span.to), span.to];
   const parts: SoundingSpan[] = [];
   for (let i = 0; i + 1 < edges.length; i += 1) {
     const from = edges[i] as number;
     const to = edges[i + 1] as number;
-    if (to - from >= SHORTEST_S * rate) parts.push({ from, to, ended: i + 2 < edges.length || span.ended });
+    if (to - from >= SHORTEST_S * view.rateHz)
+      parts.push({ from, to, ended: i + 2 < edges.length || span.ended });
   }
   return parts;
 }

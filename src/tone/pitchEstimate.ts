@@ -12,6 +12,13 @@ export interface PitchEstimate {
 const BLOCK = 10;
 const COARSE_SIZE = 1024;
 const COARSE_SEGMENT = 256;
+/** How far the fine search goes from the coarse frequency. */
+const REACH_HZ = 0.35;
+/** Stretches within which even a fork that goes to and fro keeps its phase, mostly. */
+const SHORT_S = 0.8;
+const SHORT_GRID_HZ = 0.025;
+/** How strongly the short stretches' power counts. */
+const SIDEBAND_POWER = 12;
 
 /**
  * Pitch of the strongest steady tone in a stretch of the narrow stream.
@@ -124,22 +131,21 @@ function refineOffset(
   // Search the slope on a grid finer than half a turn over the stretch.
   const spanS = count * blockS;
   const gridHz = 1 / (6 * spanS);
-  const reachHz = 0.35;
+  const likely = shortStretchPower(phase, weight, blockS);
   let bestHz = 0;
   let bestValue = -1;
-  for (let hz = -reachHz; hz <= reachHz; hz += gridHz) {
-    const value = coherentSum(phase, weight, hz, blockS).magnitude;
+  for (let hz = -REACH_HZ; hz <= REACH_HZ; hz += gridHz) {
+    const value = coherentSum(phase, weight, hz, blockS).magnitude * likely(hz) ** SIDEBAND_POWER;
     if (value > bestValue) {
       bestValue = value;
       bestHz = hz;
     }
   }
   const robust = weight.slice();
-  let alpha = 0;
   let slopeHz = bestHz;
   const residual = new Float64Array(count);
   for (let round = 0; round < 8; round += 1) {
-    alpha = coherentSum(phase, robust, slopeHz, blockS).angle;
+    const alpha = coherentSum(phase, robust, slopeHz, blockS).angle;
     let [sw, st, stt, sr, srt] = [0, 0, 0, 0, 0];
     for (let b = 0; b < count; b += 1) {
       const t = (b + 0.5) * blockS;
@@ -178,6 +184,43 @@ function refineOffset(
     offsetHz: coarseHz + slopeHz,
     standardUncertaintyHz: Math.sqrt(variance / Math.max(1, effective - 2) / spread) / (2 * Math.PI),
     coherence: coherentSum(phase, robust, slopeHz, blockS).magnitude / total,
+  };
+}
+
+/**
+ * Power of the tone in short stretches, summed without regard to the phase from one to the next, relative to its
+ * highest value, as a function of the slope. A fork that goes to and fro turns the phase again and again: over the
+ * whole stretch a sideband, a few tenths of a hertz off, can then outweigh the fork itself; within a second it can't.
+ */
+function shortStretchPower(
+  phase: Float64Array,
+  weight: Float64Array,
+  blockS: number,
+): (slopeHz: number) => number {
+  const length = Math.min(phase.length, Math.max(3, Math.round(SHORT_S / blockS)));
+  const hop = Math.max(1, length >> 1);
+  const steps = Math.round(REACH_HZ / SHORT_GRID_HZ);
+  const power = new Float64Array(2 * steps + 1);
+  let highest = 0;
+  for (let i = -steps; i <= steps; i += 1) {
+    let sum = 0;
+    for (let from = 0; from + length <= phase.length; from += hop) {
+      const part = coherentSum(
+        phase.subarray(from, from + length),
+        weight.subarray(from, from + length),
+        i * SHORT_GRID_HZ,
+        blockS,
+      );
+      sum += part.magnitude ** 2;
+    }
+    power[i + steps] = sum;
+    highest = Math.max(highest, sum);
+  }
+  return (slopeHz) => {
+    const at = Math.max(0, Math.min(2 * steps, slopeHz / SHORT_GRID_HZ + steps));
+    const low = Math.min(2 * steps - 1, Math.floor(at));
+    const [a, b] = [power[low] as number, power[low + 1] as number];
+    return highest > 0 ? (a + (at - low) * (b - a)) / highest : 1;
   };
 }
 
