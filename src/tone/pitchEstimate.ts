@@ -8,7 +8,7 @@ export interface PitchEstimate {
   readonly coherence: number;
 }
 
-/** Values in a block whose mean gives one phase: 0.1 s of 100 a second. */
+/** About so many values make a block whose mean gives one phase: 0.1 s of 100 a second. */
 const BLOCK = 10;
 const COARSE_SIZE = 1024;
 const COARSE_SEGMENT = 256;
@@ -103,24 +103,26 @@ function refineOffset(
   coarseHz: number,
   noiseMeanSquare: number,
 ): PitchEstimate | null {
-  const count = Math.floor((to - from) / BLOCK);
-  const blockS = BLOCK / rateHz;
+  // Blocks share all values evenly: a slope's variance goes with the third power of the length that is used.
+  const count = Math.round((to - from) / BLOCK);
+  const blockS = (to - from) / count / rateHz;
+  const startOf = (b: number): number => from + Math.round((b * (to - from)) / count);
   const phase = new Float64Array(count);
   const signalToNoise = new Float64Array(count);
   for (let b = 0; b < count; b += 1) {
     let x = 0;
     let y = 0;
-    for (let i = 0; i < BLOCK; i += 1) {
-      const k = from + b * BLOCK + i;
-      const angle = (-2 * Math.PI * coarseHz * (b * BLOCK + i)) / rateHz;
+    const n = startOf(b + 1) - startOf(b);
+    for (let k = startOf(b); k < startOf(b + 1); k += 1) {
+      const angle = (-2 * Math.PI * coarseHz * (k - from)) / rateHz;
       const c = Math.cos(angle);
       const s = Math.sin(angle);
       x += (re[k] as number) * c - (im[k] as number) * s;
       y += (re[k] as number) * s + (im[k] as number) * c;
     }
     phase[b] = Math.atan2(y, x);
-    const power = (x * x + y * y) / (BLOCK * BLOCK);
-    signalToNoise[b] = Math.max(0, power / (noiseMeanSquare / BLOCK + 1e-30) - 1);
+    const power = (x * x + y * y) / (n * n);
+    signalToNoise[b] = Math.max(0, power / (noiseMeanSquare / n + 1e-30) - 1);
   }
   // A phase's variance is 1/2SNR from noise plus the hand's unsteadiness (0.2 rad): the weight saturates.
   const weight = signalToNoise.map((snr) => 1 / (0.04 + 1 / (2 * snr + 1e-6)));
