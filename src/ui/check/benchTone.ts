@@ -14,6 +14,7 @@ export class BenchTone extends LitElement {
     sharedStyles,
     css`
       input[type='range'] {
+        vertical-align: middle;
         padding: 0;
         inline-size: 12rem;
       }

@@ -83,6 +83,9 @@ export class BenchHeader extends LitElement {
         h1 {
           margin-inline-end: auto;
         }
+        .speed {
+          font-size: var(--text-small);
+        }
         .saved:not(.refused) {
           display: none;
         }
@@ -144,7 +147,9 @@ export class BenchHeader extends LitElement {
     const { outcome, experiment } = this.session;
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
     const speed = here === undefined ? null : resultLines(here.solution).speed;
-    return speed === null || this.view === 'measure' ? '' : `${speed.value} ± ${speed.uncertainty} m/s`;
+    return speed === null || this.view === 'measure' || this.view === 'check'
+      ? ''
+      : `${speed.value} ± ${speed.uncertainty} m/s`;
   }
 }
 

@@ -14,6 +14,14 @@ export class BenchFiles extends LitElement {
   static override styles = [
     sharedStyles,
     css`
+      label > input,
+      textarea {
+        display: block;
+        inline-size: 100%;
+      }
+      input[type='file'] {
+        padding: var(--gap-2);
+      }
       .fault-list li {
         margin-inline-start: 1.25rem;
       }
@@ -79,15 +87,15 @@ export class BenchFiles extends LitElement {
         <div class="row">
           <button @click=${this.onCsv}>Save marks as CSV</button>
           <button @click=${this.onJson}>Save all as JSON</button>
-          <label class="button row"
-            >Open a JSON file
-            <input
-              type="file"
-              accept=".json,application/json"
-              aria-label="Experiment file to open"
-              @change=${this.onOpen}
-          /></label>
         </div>
+        <label
+          >Open a JSON file
+          <input
+            type="file"
+            accept=".json,application/json"
+            aria-label="Experiment file to open"
+            @change=${this.onOpen}
+        /></label>
         <p class="small">
           CSV: marks that have a length, in cm with the rule’s zero offset already taken off. JSON:
           everything.

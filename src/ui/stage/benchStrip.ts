@@ -47,15 +47,18 @@ export class BenchStrip extends LitElement {
   @query('canvas') private canvas!: HTMLCanvasElement;
   @state() private words = 'Nothing heard yet.';
   private chart: StripChart | null = null;
+  private isAskedFor = false;
   private drawn = 0;
   protected readonly watch = new BenchWatch(this, ['live', 'capture'], () => this.onLive());
 
   override firstUpdated(): void {
-    void this.loadChart();
+    if (this.session.trace.points.length > 0) void this.loadChart();
   }
 
-  /** The chart comes after the page: nothing waits for it. */
+  /** The chart comes with the first sound: the page itself doesn't wait for it. */
   private async loadChart(): Promise<void> {
+    if (this.isAskedFor) return;
+    this.isAskedFor = true;
     const { StripChart } = await import('./stripChart.ts');
     if (!this.isConnected) return;
     this.chart = new StripChart(this.canvas, getComputedStyle(this));
@@ -66,6 +69,7 @@ export class BenchStrip extends LitElement {
     super.disconnectedCallback();
     this.chart?.destroy();
     this.chart = null;
+    this.isAskedFor = false;
   }
 
   /** Takes the page's colours again after the theme has changed. */
@@ -77,6 +81,7 @@ export class BenchStrip extends LitElement {
     const now = performance.now();
     if (now - this.drawn < 80) return;
     this.drawn = now;
+    if (this.session.isListening) void this.loadChart();
     this.chart?.show(this.session.trace);
     this.words = stripWords(this.session.trace);
   }
