@@ -26,6 +26,9 @@ const PITCH_PAST_S = 12;
 /** How far past a shape's middle the live look waits before it decides, s: at most 1.4 s. */
 export const liveAfterS = (halfWidthS: number): number => Math.min(1.4, 0.14 + 1.2 * halfWidthS);
 
+/** How far past the middle the second, patient judgement of each shape waits, s. */
+export const patientAfterS = (halfWidthS: number): number => Math.min(1.4, 0.3 + 2.5 * halfWidthS);
+
 /** One live look: what is due to be judged at this moment. */
 export interface LiveLook {
   readonly view: ToneView;
@@ -54,7 +57,7 @@ export class LiveDetector {
     this.#series = series;
     this.#rangeHz = rangeHz;
     this.#rule = rule;
-    this.#bank = passageBank(series.rateHz, liveAfterS);
+    this.#bank = [liveAfterS, patientAfterS].flatMap((afterS) => passageBank(series.rateHz, afterS));
   }
 
   /** The fork's offset as estimated so far, Hz; null before the first tone. */
@@ -126,10 +129,12 @@ export class LiveDetector {
       const history = this.#history.get(template) ?? [];
       this.#history.set(template, history);
       const own = Math.ceil((3 * template.shape.halfWidthS + 0.2) * LOOKS_PER_S);
-      const usual = upperQuartile(history.slice(0, Math.max(0, history.length - own)));
+      const maxima = localMaxima(scanned, LEAST_STATISTIC);
+      const usual =
+        maxima.length === 0 ? 0 : upperQuartile(history.slice(0, Math.max(0, history.length - own)));
       history.push(scanned.reduce((most, fit) => Math.max(most, fit.statistic), 0));
       if (history.length > own + AROUND_S * LOOKS_PER_S) history.shift();
-      return localMaxima(scanned, LEAST_STATISTIC).map((i) => ({ ...(scanned[i] as PassageFit), usual }));
+      return maxima.map((i) => ({ ...(scanned[i] as PassageFit), usual }));
     });
   }
 

@@ -28,6 +28,8 @@ export interface PassageEvidence {
   readonly dropAfter: number;
   /** ln of the half width in s. */
   readonly width: number;
+  /** ln of the time that was waited after the middle, in half widths. */
+  readonly hindsight: number;
   /** ln of the energy off the line through the origin, over the noise left there: phase that really turns. */
   readonly offLine: number;
   /** The off-line energy as a share of the passage's whole energy, 0..0.5: what no amplitude change can give. */
@@ -41,6 +43,8 @@ export interface PassageEvidence {
   readonly overBump: number;
   /** ln of the flanks' density during the passage over that around it: a talker's burst. */
   readonly burst: number;
+  /** ln of the power in the far flanks (460 Hz in all) over the peak's: a voice's harmonic has neighbours, a fork none. */
+  readonly company: number;
   /** cos of the phase step from before to after: the circle returns to where it began. */
   readonly phaseReturn: number;
   /** Full swing of the fitted phasor's angle within two half widths, rad. */
@@ -140,8 +144,8 @@ export function gatherEvidence(
     Math.round(middle - 2.5 * w),
     Math.min(afterLimit, Math.round(middle + 2.5 * w)),
   );
-  const core = meanDensity(view, middle - w, Math.min(afterLimit, middle + w));
-  const around = meanDensity(view, middle - 3 * rate, Math.min(afterLimit, middle + 3 * rate));
+  const core = meanOf(view.noiseDensity, middle - w, Math.min(afterLimit, middle + w));
+  const around = meanOf(view.noiseDensity, middle - 3 * rate, Math.min(afterLimit, middle + 3 * rate));
   const both = Math.hypot(before.re, before.im) * Math.hypot(after.re, after.im);
   return {
     peakIndex,
@@ -160,11 +164,15 @@ export function gatherEvidence(
       peak / Math.max(lowest(view, peakIndex, 1, 4 * w + 0.3 * rate, half, afterLimit), noisePower),
     ),
     width: Math.log(fit.template.shape.halfWidthS),
+    hindsight: Math.log((fit.template.after * fit.template.step) / w),
     offLine: Math.log(1 + line.offLine / (line.noise + 1e-30)),
     roundness: line.total > 0 ? line.offLine / line.total : 0,
     loop: loopArea(view, Math.round(middle - 3 * w), Math.min(afterLimit, Math.round(middle + 3 * w)), half),
     overBump: Math.log((bumpResidual(view, fit, afterLimit) + 1e-30) / (fit.residual + 1e-30)),
     burst: Math.log((core + 1e-30) / (around + 1e-30)),
+    company: Math.log(
+      (460 * meanOf(view.farDensity, middle - w, Math.min(afterLimit, middle + w)) + 1e-30) / peak,
+    ),
     phaseReturn: both > 0 ? (before.re * after.re + before.im * after.im) / both : 0,
     phaseSwingRad: phaseSwing(
       view,
@@ -312,11 +320,11 @@ function bumpResidual(view: ToneView, fit: PassageFit, afterLimit: number): numb
   );
 }
 
-function meanDensity(view: ToneView, fromIndex: number, toIndex: number): number {
+function meanOf(values: Float64Array, fromIndex: number, toIndex: number): number {
   const from = Math.max(0, Math.round(fromIndex));
-  const to = Math.min(view.length - 1, Math.round(toIndex));
+  const to = Math.min(values.length - 1, Math.round(toIndex));
   let sum = 0;
-  for (let k = from; k <= to; k += 1) sum += view.noiseDensity[k] as number;
+  for (let k = from; k <= to; k += 1) sum += values[k] as number;
   return sum / Math.max(1, to - from + 1);
 }
 

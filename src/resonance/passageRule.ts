@@ -57,6 +57,17 @@ export const RULE_TERMS: readonly {
     why: 'weak beside the strongest of this recording',
     value: (e, strongestPower) => Math.max(-5, Math.log(e.peakPower / strongestPower)),
   },
+  {
+    name: 'company',
+    why: 'a voice brings its other harmonics',
+    value: (e) => Math.max(-8, Math.min(3, e.company)),
+  },
+  {
+    name: 'burst',
+    why: 'noise beside the pitch flares up with a knock or a syllable',
+    value: (e) => Math.max(-2, Math.min(3, e.burst)),
+  },
+  { name: 'hindsight', why: 'what is judged early must be clearer', value: (e) => e.hindsight },
 ];
 
 /** The terms' values for one piece of evidence. @param strongestPower  peak power of the strongest so far, > 0 */
@@ -75,8 +86,8 @@ export function passageProbability(
 
 /** The same from the terms' values. */
 export function ruleProbability(rule: PassageRule, values: readonly number[]): number {
-  const scaled = values.map((value, j) =>
-    Math.max(-4, Math.min(4, (value - (rule.centre[j] as number)) / (rule.scale[j] as number))),
+  const scaled = rule.centre.map((centre, j) =>
+    Math.max(-4, Math.min(4, ((values[j] as number) - centre) / (rule.scale[j] as number))),
   );
   let sum = rule.output[0] as number;
   rule.views.forEach((weights, k) => {

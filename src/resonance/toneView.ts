@@ -16,6 +16,8 @@ export interface ToneView {
   readonly bandwidthHz: number;
   /** Noise density at each value from the flanks, mean square per Hz. */
   readonly noiseDensity: Float64Array;
+  /** Density at each value of the far flanks, 70–300 Hz away, mean square per Hz: where a voice's other harmonics lie. */
+  readonly farDensity: Float64Array;
 }
 
 /** The values' mean over `step` neighbours each: the same view on a coarser grid. */
@@ -59,6 +61,7 @@ export function viewOf(series: ToneSeries, fromIndex: number, toIndex: number, o
   const re = new Float64Array(length);
   const im = new Float64Array(length);
   const noiseDensity = new Float64Array(length);
+  const farDensity = new Float64Array(length);
   const turn = (-2 * Math.PI * offsetHz) / series.rateHz;
   const frames = series.flanks;
   const hopS = frames.length > 1 ? (frames[1] as FlankFrame).timeS - (frames[0] as FlankFrame).timeS : 1;
@@ -72,6 +75,7 @@ export function viewOf(series: ToneSeries, fromIndex: number, toIndex: number, o
     im[i] = x * sin + y * cos;
     const frame = frames[Math.min(frames.length - 1, Math.round(k / series.rateHz / hopS))];
     noiseDensity[i] = frame?.nearDensity ?? 0;
+    farDensity[i] = frame?.farDensity ?? 0;
   }
   return {
     re,
@@ -81,5 +85,6 @@ export function viewOf(series: ToneSeries, fromIndex: number, toIndex: number, o
     rateHz: series.rateHz,
     bandwidthHz: series.bandwidthHz,
     noiseDensity,
+    farDensity,
   };
 }

@@ -126,7 +126,11 @@ export class Listening {
       soundings,
       resonances,
     };
-    return { ...report, warnings: [...this.#health.warnings(), ...listeningWarnings(report, fork, look)] };
+    const heard = { series: this.#series, largest: this.#health.largest };
+    return {
+      ...report,
+      warnings: [...this.#health.warnings(), ...listeningWarnings(report, fork, look, heard)],
+    };
   }
 
   #feed(samples: Float32Array): void {
@@ -187,16 +191,23 @@ export class Listening {
       this.#toneHeard = tonePower > HEARD * Math.max(roomPower, localNoise);
       const roomDb = levelDb(roomPower / 2 + 1e-20);
       const toneDb = this.#toneHeard ? levelDb(tonePower / 2) : null;
-      const frame = Math.min(this.#frameMeanSquares.length - 1, Math.floor(timeS / this.#frameS));
       points.push({
         timeS,
         toneDb,
         roomDb,
-        broadbandDb: levelDb((this.#frameMeanSquares[frame] ?? 0) + 1e-20),
+        broadbandDb: levelDb(this.#broadbandMeanSquare(timeS) + 1e-20),
         riseDb: toneDb === null ? null : toneDb - roomDb,
       });
     }
     return points;
+  }
+
+  /** Mean over the same 0.2 s as the tone's level. */
+  #broadbandMeanSquare(timeS: number): number {
+    const halfS = POINT_HALF / this.#series.rateHz;
+    const from = Math.max(0, Math.floor((timeS - halfS) / this.#frameS));
+    const frames = this.#frameMeanSquares.slice(from, Math.floor((timeS + halfS) / this.#frameS) + 1);
+    return frames.reduce((sum, meanSquare) => sum + meanSquare, 0) / Math.max(1, frames.length);
   }
 
   #newSoundings(): Sounding[] {

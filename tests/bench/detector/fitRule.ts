@@ -13,7 +13,7 @@ import type { FlankFrame } from '../../../src/tone/flankMeter.ts';
 import { ToneSeries } from '../../../src/tone/toneSeries.ts';
 import { ToneStream } from '../../../src/tone/toneStream.ts';
 import { recordingSet } from './recordingSet.ts';
-import { addScores, NO_SCORE, score, toleranceS } from './score.ts';
+import { addScores, means, NO_SCORE, score } from './score.ts';
 import type { Flag, Score } from './score.ts';
 import { simulate } from './simulate.ts';
 import type { Truth } from './simulate.ts';
@@ -154,7 +154,7 @@ function item(
 ): Item {
   const timeS = (candidate.evidence.peakIndex + view.firstIndex) / view.rateHz;
   const near = truth.passages
-    .filter((passage) => Math.abs(passage.timeS - timeS) <= toleranceS(passage))
+    .filter((passage) => means({ timeS, flaggedAtS: null }, passage))
     .sort((a, b) => Math.abs(a.timeS - timeS) - Math.abs(b.timeS - timeS));
   return {
     values: ruleValues(candidate.evidence, Math.max(strongest ?? 0, candidate.evidence.peakPower)),

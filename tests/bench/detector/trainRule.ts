@@ -108,7 +108,7 @@ function standardise(examples: readonly Example[], terms: number): { centre: num
     }
     const mean = sum / examples.length;
     centre.push(mean);
-    scale.push(Math.sqrt(Math.max(1e-12, squares / examples.length - mean * mean)));
+    scale.push(Math.sqrt(Math.max(1e-4, squares / examples.length - mean * mean)));
   }
   return { centre, scale };
 }
