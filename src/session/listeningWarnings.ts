@@ -1,35 +1,187 @@
 import type { SecondLook } from '../resonance/secondLook.ts';
+import { findSecondFork } from '../resonance/secondFork.ts';
+import type { SecondFork } from '../resonance/secondFork.ts';
+import { findTurns } from '../resonance/forkTurns.ts';
+import { levelAgainstRoom } from '../room/levelAgainstRoom.ts';
+import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, ListeningReport, ListeningWarning } from './listeningTypes.ts';
 
-/** Warnings that a finished listening gives rise to, apart from the samples' own faults. */
+/** Correlation of level and room from which a gain must be riding on the sound. Simulated rooms: never below −0.3. */
+const PUMPING = -0.3;
+/** Largest sample below which the capture wastes all but 8 of its 16 bits: 0.4 % of full scale. */
+const FAINT = 0.004;
+/** Times through silence in one sounding: once may be the dip beside a resonance. */
+const LEAST_TURNS = 2;
+/** Nearer to a flagged resonance than this, a dip is its own, s. */
+const OWN_DIP_S = 0.6;
+/** A column needs three times its ring-up, some 40 ms, to show its level. */
+const TOO_FAST_S = 0.15;
+
+/** What the samples themselves say, beside the stages' findings. */
+export interface HeardSamples {
+  readonly series: ToneSeries;
+  /** Largest sample's size, 1 = full scale. */
+  readonly largest: number;
+}
+
+/** Warnings that a finished listening gives rise to, apart from clipping and silence. */
 export function listeningWarnings(
   report: Omit<ListeningReport, 'warnings'>,
   fork: ForkPitch,
-  _look: SecondLook,
+  look: SecondLook,
+  heard: HeardSamples,
 ): ListeningWarning[] {
-  const warnings: ListeningWarning[] = [];
-  const add = (code: ListeningWarning['code'], message: string, timeS: number | null = null): void => {
-    warnings.push({ code, message, timeS });
-  };
+  const gap = gapWarning(heard.series);
   if (report.durationS < 1) {
-    add(
-      'too-short',
-      'The recording is shorter than a second: too short to find a fork in it. Record a whole slide.',
+    return [
+      warning(
+        'too-short',
+        'The recording is shorter than a second: too short to find a fork in it. Record a whole slide.',
+      ),
+      ...gap,
+    ];
+  }
+  const isSilent = heard.largest === 0;
+  const about = isSilent ? [] : [...faintWarning(heard.largest), ...pumpingWarning(heard.series)];
+  if (report.fork.measuredHz === null) return [noForkWarning(fork), ...about, ...gap];
+  return [
+    ...offStampWarning(report, fork),
+    ...turnOrBeatWarning(report, look),
+    ...fastWarning(report),
+    ...about,
+    ...gap,
+  ];
+}
+
+function warning(
+  code: ListeningWarning['code'],
+  message: string,
+  timeS: number | null = null,
+): ListeningWarning {
+  return { code, message, timeS };
+}
+
+function noForkWarning(fork: ForkPitch): ListeningWarning {
+  return warning(
+    'no-fork-heard',
+    `No steady tone within ${fork.toleranceHz.toFixed(1)} Hz of ${fork.nominalHz} Hz was heard: check the fork's stamp, strike harder or hold the fork nearer to the microphone.`,
+  );
+}
+
+function offStampWarning(report: Omit<ListeningReport, 'warnings'>, fork: ForkPitch): ListeningWarning[] {
+  const { measuredHz, standardUncertaintyHz } = report.fork;
+  if (measuredHz === null) return [];
+  const off = measuredHz - fork.nominalHz;
+  // What makers grant: 0.25 % or 1 Hz (common practice, no source).
+  const limit = Math.max(1, 0.0025 * fork.nominalHz);
+  if (Math.abs(off) <= limit + 2 * (standardUncertaintyHz ?? 0)) return [];
+  return [
+    warning(
+      'off-stamp',
+      `The fork sounds at ${measuredHz.toFixed(2)} Hz, ${Math.abs(off).toFixed(2)} Hz ${off > 0 ? 'above' : 'below'} its stamp: use the measured pitch, and check the fork for nicks.`,
+    ),
+  ];
+}
+
+/** A turned fork's nulls look like beats to the search for a second fork, so the turns come first. */
+function turnOrBeatWarning(report: Omit<ListeningReport, 'warnings'>, look: SecondLook): ListeningWarning[] {
+  const { view } = look;
+  const peaks = report.resonances.map((resonance) => resonance.timeS * view.rateHz);
+  for (const { from, to } of look.soundings) {
+    const turns = findTurns(view, from, to).filter((turn) =>
+      peaks.every((peak) => Math.abs(peak - turn) > OWN_DIP_S * view.rateHz),
     );
-  } else if (report.fork.measuredHz === null) {
-    add(
-      'no-fork-heard',
-      `No steady tone within ${fork.toleranceHz.toFixed(1)} Hz of ${fork.nominalHz} Hz was heard: check the fork's stamp, strike harder or hold the fork nearer to the microphone.`,
-    );
-  } else {
-    const off = report.fork.measuredHz - fork.nominalHz;
-    const limit = Math.max(1, 0.0025 * fork.nominalHz);
-    if (Math.abs(off) > limit + 2 * (report.fork.standardUncertaintyHz ?? 0)) {
-      add(
-        'off-stamp',
-        `The fork sounds at ${report.fork.measuredHz.toFixed(2)} Hz, ${Math.abs(off).toFixed(2)} Hz ${off > 0 ? 'above' : 'below'} its stamp: use the measured pitch, and check the fork for nicks.`,
-      );
+    if (turns.length < LEAST_TURNS) continue;
+    const timeS = (turns[0] as number) / view.rateHz;
+    return [
+      warning(
+        'fork-turned',
+        `The tone went silent and came back reversed ${turns.length} times from ${timeS.toFixed(1)} s on, as when a fork is turned about its stem: keep one prong facing the mouth.`,
+        timeS,
+      ),
+    ];
+  }
+  const other = strongestSecondFork(report, look);
+  if (other === null) return [];
+  const timeS = other.middle / view.rateHz;
+  return [
+    warning(
+      'beating',
+      `Another fork of nearly the same pitch sounds, ${Math.abs(other.offsetHz).toFixed(2)} Hz ${other.offsetHz > 0 ? 'above' : 'below'} yours: the level beats ${Math.abs(other.offsetHz).toFixed(2)} times a second. Have it damped, or wait until it has died away.`,
+      timeS,
+    ),
+  ];
+}
+
+/** Looks in each sounding's stretches between strike, passages and damping. */
+function strongestSecondFork(
+  report: Omit<ListeningReport, 'warnings'>,
+  { view, soundings }: SecondLook,
+): SecondFork | null {
+  let strongest: SecondFork | null = null;
+  const rate = view.rateHz;
+  for (const { from, to } of soundings) {
+    let start = from + Math.round(0.8 * rate);
+    const end = to - Math.round(0.4 * rate);
+    const stops = report.resonances
+      .map(({ timeS, halfPowerStartS, halfPowerEndS }) => {
+        const reachS = Math.max(0.5, 1.2 * (halfPowerEndS - halfPowerStartS));
+        return [Math.round((timeS - reachS) * rate), Math.round((timeS + reachS) * rate)] as const;
+      })
+      .filter(([, until]) => until > start);
+    for (const [stop, next] of [...stops, [end, end] as const]) {
+      const other = findSecondFork(view, start, Math.min(stop, end));
+      if (other !== null && (strongest === null || other.levelDb > strongest.levelDb)) strongest = other;
+      start = next;
     }
   }
-  return warnings;
+  return strongest;
+}
+
+function fastWarning(report: Omit<ListeningReport, 'warnings'>): ListeningWarning[] {
+  const widths = report.resonances.map((r) => r.halfPowerEndS - r.halfPowerStartS).sort((a, b) => a - b);
+  const middle = widths[widths.length >> 1];
+  if (widths.length < 2 || middle === undefined || middle >= TOO_FAST_S) return [];
+  return [
+    warning(
+      'slide-too-fast',
+      `The resonances passed within ${middle.toFixed(2)} s: too fast for the column to ring up fully. Slide at half the speed or slower near a resonance.`,
+    ),
+  ];
+}
+
+function pumpingWarning(series: ToneSeries): ListeningWarning[] {
+  const correlation = levelAgainstRoom(series);
+  if (correlation === null || correlation > PUMPING) return [];
+  return [
+    warning(
+      'gain-pumping',
+      'The room grows quieter whenever the fork is loud: an automatic gain rides on the sound, and levels can’t be compared. Turn off automatic gain, noise suppression and echo cancelling of the microphone.',
+    ),
+  ];
+}
+
+function faintWarning(largest: number): ListeningWarning[] {
+  if (largest >= FAINT) return [];
+  return [
+    warning(
+      'too-faint',
+      `The loudest moment reaches only ${(100 * largest).toFixed(2)} % of full scale: raise the microphone’s gain or move it nearer to the mouth of the column.`,
+    ),
+  ];
+}
+
+function gapWarning(series: ToneSeries): ListeningWarning[] {
+  const first = series.gaps[0];
+  if (first === undefined) return [];
+  const timeS = first / series.rateHz;
+  // Each loss is marked at both its ends.
+  const losses = Math.ceil(series.gaps.length / 2);
+  return [
+    warning(
+      'gap',
+      `Sound was lost ${losses === 1 ? 'once' : `${losses} times`}, first at ${timeS.toFixed(1)} s: nothing is flagged across it. Close other programs and slide there again.`,
+      timeS,
+    ),
+  ];
 }
