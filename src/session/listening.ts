@@ -19,7 +19,7 @@ import type {
   Resonance,
   Sounding,
 } from './listeningTypes.ts';
-import { listeningWarnings } from './listeningWarnings.ts';
+import { gapWarning, listeningWarnings } from './listeningWarnings.ts';
 import { SignalHealth } from './signalHealth.ts';
 import { toResonance } from './toResonance.ts';
 
@@ -32,6 +32,10 @@ const HEARD = Math.log(1000);
 /** Narrow values between two looks for soundings, and how much of the past they see. */
 const SOUNDING_STEP = 25;
 const SOUNDING_PAST_S = 30;
+/** Frames between two decisions: about 20 ms, however long the blocks are. */
+const STEP_FRAMES = 1024;
+
+type Step = Omit<ListeningUpdate, 'guidance'>;
 
 /**
  * Runs the stages on one source, live: samples in, level points, soundings, resonances and warnings out. All
@@ -88,15 +92,15 @@ export class Listening {
   }
 
   push(block: SampleBlock): ListeningUpdate {
-    if (block.discontinuity) this.#bridgeGap(block.startFrame);
-    this.#feed(block.samples);
-    return this.#advance();
+    const steps = block.discontinuity ? this.#bridgeGap(block.startFrame) : [];
+    steps.push(...this.#feed(block.samples));
+    return this.#update(steps);
   }
 
   /** Lets the last values out. Nothing may be pushed afterwards. */
   finish(): ListeningUpdate {
     this.#stream.finish();
-    return this.#advance();
+    return this.#update([this.#advance()]);
   }
 
   /** A better look at all that was heard, with time on both sides of everything. */
@@ -133,7 +137,19 @@ export class Listening {
     };
   }
 
-  #feed(samples: Float32Array): void {
+  /** Takes samples up to each fixed step and decides there, so that decisions don't depend on the blocks. */
+  #feed(samples: Float32Array): Step[] {
+    const steps: Step[] = [];
+    for (let taken = 0; taken < samples.length;) {
+      const part = samples.subarray(taken, taken + STEP_FRAMES - (this.#frames % STEP_FRAMES));
+      taken += part.length;
+      this.#take(part);
+      if (this.#frames % STEP_FRAMES === 0) steps.push(this.#advance());
+    }
+    return steps;
+  }
+
+  #take(samples: Float32Array): void {
     this.#health.push(samples);
     for (let taken = 0; taken < samples.length;) {
       const part = this.#broadband.take(samples.subarray(taken));
@@ -145,26 +161,41 @@ export class Listening {
   }
 
   /** Lost frames are counted as silence, so that time never drifts, and marked, so that nothing spans them. */
-  #bridgeGap(startFrame: number): void {
-    const lost = startFrame - this.#frames;
-    this.#series.markGap(this.#frames / this.#options.sampleRateHz);
-    for (let left = Math.max(0, lost); left > 0;) {
-      const part = Math.min(left, this.#options.sampleRateHz);
-      this.#feed(new Float32Array(part));
+  #bridgeGap(startFrame: number): Step[] {
+    const { sampleRateHz } = this.#options;
+    const steps: Step[] = [];
+    this.#series.markGap(this.#frames / sampleRateHz);
+    this.#series.markGap(startFrame / sampleRateHz);
+    for (let left = Math.max(0, startFrame - this.#frames); left > 0;) {
+      const part = Math.min(left, sampleRateHz);
+      steps.push(...this.#feed(new Float32Array(part)));
       left -= part;
     }
-    this.#series.markGap(startFrame / this.#options.sampleRateHz);
+    return steps;
   }
 
-  #advance(): ListeningUpdate {
+  #advance(): Step {
     const resonances = this.#live.advance().map(({ event, view, decidedIndex }) => {
       const flaggedAtS = (decidedIndex + LOOKAHEAD) / this.#series.rateHz + this.#stream.delayS;
       return toResonance(event, view, this.#soundings, flaggedAtS);
     });
     this.#resonances.push(...resonances);
-    const points = this.#newPoints();
-    const soundings = this.#newSoundings();
-    return { points, resonances, soundings, warnings: this.#newWarnings(), guidance: this.#guidance() };
+    return {
+      resonances,
+      points: this.#newPoints(),
+      soundings: this.#newSoundings(),
+      warnings: this.#newWarnings(),
+    };
+  }
+
+  #update(steps: readonly Step[]): ListeningUpdate {
+    return {
+      points: steps.flatMap((step) => step.points),
+      resonances: steps.flatMap((step) => step.resonances),
+      soundings: steps.flatMap((step) => step.soundings),
+      warnings: steps.flatMap((step) => step.warnings),
+      guidance: this.#guidance(),
+    };
   }
 
   #newPoints(): LevelPoint[] {
@@ -233,7 +264,7 @@ export class Listening {
         index,
         startS: Math.min(began, span.from / rateHz),
         endS: span.ended ? span.to / rateHz : null,
-        decayTimeS: span.ended ? decayTimeS(this.#series, span) : null,
+        decayTimeS: decayTimeS(this.#series, span),
         frequencyHz: pitch === null ? null : fork.nominalHz + pitch.offsetHz,
         frequencyStandardUncertaintyHz: pitch?.standardUncertaintyHz ?? null,
       });
@@ -244,7 +275,8 @@ export class Listening {
   }
 
   #newWarnings(): ListeningWarning[] {
-    const fresh = this.#health.warnings().filter(({ code }) => code !== 'silent' && !this.#told.has(code));
+    const now = [...this.#health.warnings(), ...gapWarning(this.#series)];
+    const fresh = now.filter(({ code }) => code !== 'silent' && !this.#told.has(code));
     for (const { code } of fresh) this.#told.add(code);
     return fresh;
   }

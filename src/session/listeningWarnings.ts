@@ -171,7 +171,8 @@ function faintWarning(largest: number): ListeningWarning[] {
   ];
 }
 
-function gapWarning(series: ToneSeries): ListeningWarning[] {
+/** Tells of lost sound. @returns one warning or none */
+export function gapWarning(series: ToneSeries): ListeningWarning[] {
   const first = series.gaps[0];
   if (first === undefined) return [];
   const timeS = first / series.rateHz;
