@@ -1,6 +1,7 @@
 import { chiSquaredLimit } from './chiSquared.ts';
 import { fitMarks, modelLengthM } from './fitMarks.ts';
 import type { MarksFit } from './fitMarks.ts';
+import { median } from './median.ts';
 import type { Preparation } from './prepareMarks.ts';
 import { searchVariance } from './searchOrders.ts';
 import type { SpeedPrior } from './searchOrders.ts';
@@ -203,9 +204,4 @@ function suspectsOf(fit: MarksFit): number[] {
   return fit.shifts.flatMap((shift, i) =>
     shift !== null && shift * shift > largest - CLEAR_LEAD ? [i] : [],
   );
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
 }

@@ -3,6 +3,7 @@ import { dot } from './errorModel.ts';
 import type { ErrorModel } from './errorModel.ts';
 import { fitLinear } from './leastSquares.ts';
 import type { LinearFit } from './leastSquares.ts';
+import { median } from './median.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
 
 /** Where the end correction comes from. */
@@ -125,8 +126,14 @@ function fitOnce(
   const { end } = preparation;
   const y = rows.map((row) => row.lengthM + (mode === 'theory' ? row.endShape * end.expected : 0));
   const design = mode === 'free' ? [columns.speed, columns.end] : [columns.speed];
+  // Errors in proportion to the column are taken of its expected length, never of the measured one: a mark that reads
+  // short would else claim a smaller error and pull the common result down, the more the more marks there are.
+  const aboutMps = median(
+    rows.map((row, i) => (row.lengthM + row.endShape * end.expected) / (columns.speed[i] ?? 1)),
+  );
+  const columnsM = columns.speed.map((perSpeed) => perSpeed * aboutMps);
   const attempt = (scatter: number): { fit: LinearFit; errors: ErrorModel } | null => {
-    const errors = errorsOf(preparation, rows, mode, scatter);
+    const errors = errorsOf(preparation, rows, columnsM, mode, scatter);
     const fit = fitLinear(design, y, errors);
     return fit === null ? null : { fit, errors };
   };
@@ -151,23 +158,29 @@ function fitOnce(
   return { ...widened, scatterFactor: factor, stated: stated.fit };
 }
 
+/**
+ * @param columnsM  expected length of each row's sounding column, end correction included
+ * @see D'Agostini 1994, Nucl. Instrum. Methods A 346, 306, on common errors of scale that bias a fit
+ */
 function errorsOf(
   preparation: Preparation,
   rows: readonly PreparedMark[],
+  columnsM: readonly number[],
   mode: EndMode,
   scatter: number,
 ): ErrorModel {
   const { rule, end, wallsRemoved } = preparation;
-  const columnM = rows.map((row) => row.lengthM + row.endShape * end.expected);
   const wallPart = wallsRemoved ? WALL_UNCERTAINTY : UNKNOWN_WALL_UNCERTAINTY;
   return {
     variances: rows.map((row) => row.variance * scatter * scatter),
     groups: rows.map((row) => row.fork),
-    groupErrors: rows.map((row, i) => (columnM[i] ?? 0) * row.relativeForkUncertainty),
+    groupErrors: rows.map((row, i) => (columnsM[i] ?? 0) * row.relativeForkUncertainty),
     commonErrors: [
       rows.map(() => rule.zeroStandardUncertaintyM),
-      rows.map((row) => row.lengthM * rule.scaleStandardUncertainty),
-      rows.map((row, i) => (columnM[i] ?? 0) * row.wallFraction * wallPart),
+      rows.map(
+        (row, i) => ((columnsM[i] ?? 0) - row.endShape * end.expected) * rule.scaleStandardUncertainty,
+      ),
+      rows.map((row, i) => (columnsM[i] ?? 0) * row.wallFraction * wallPart),
       ...(mode === 'theory' ? [rows.map((row) => row.endShape * end.standardUncertainty)] : []),
     ],
   };

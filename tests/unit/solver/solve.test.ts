@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { wallLoss } from '../../../src/air/wallLoss.ts';
 import type { SolverMark } from '../../../src/solver/solution.ts';
 import { solve } from '../../../src/solver/solve.ts';
 import { solveAll } from '../../../src/solver/solveAll.ts';
@@ -120,6 +121,29 @@ describe('fit', () => {
     }));
     const solution = solved(solve([...cold, ...warm]));
     expect(Math.abs(solution.speedMps / trueSpeedMps(20) - 1)).toBeLessThan(2e-5);
+  });
+
+  it('of many repeats is that of plain least squares: errors common to all marks widen it and do not pull it', () => {
+    // Closed form of a straight line, L = v·(n − ½)/2f − e (any textbook). Weighting by errors in proportion to the
+    // measured lengths would give less: D'Agostini 1994, Nucl. Instrum. Methods A 346, 306.
+    const orders = Array.from({ length: 400 }, (_, i) => 1 + (i % 4));
+    const marks = makeMarks([{ hz: 512, orders }], { frequencyStandardUncertaintyHz: 1.5 }).map(
+      (mark, i) => ({
+        ...mark,
+        lengthM: mark.lengthM + 0.0009 * Math.sin(12.9898 * i),
+      }),
+    );
+    const x = orders.map((order) => (order - 0.5) / (2 * 512));
+    const meanOf = (values: readonly number[]): number =>
+      values.reduce((sum, value) => sum + value, 0) / values.length;
+    const [meanX, meanL] = [meanOf(x), meanOf(marks.map(({ lengthM }) => lengthM))];
+    const slope =
+      meanOf(marks.map(({ lengthM }, i) => ((x[i] ?? 0) - meanX) * (lengthM - meanL))) /
+      meanOf(x.map((value) => (value - meanX) ** 2));
+    const slowing = wallLoss(0.015, 512, 20, trueSpeedMps()).speedRatio;
+    expect(Math.abs(solved(solve(marks)).speedMps / (slope / slowing) - 1)).toBeLessThan(
+      FIT_TOLERANCES.exact,
+    );
   });
 
   it('takes a bracket as its middle, uncertain by its width over √12', () => {
