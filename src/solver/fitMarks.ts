@@ -1,4 +1,3 @@
-import { chiSquaredLimit } from './chiSquared.ts';
 import { dot } from './errorModel.ts';
 import type { ErrorModel } from './errorModel.ts';
 import { fitLinear } from './leastSquares.ts';
@@ -49,8 +48,8 @@ export interface MarksFit {
 export const STATED_DEGREES = 50;
 /** A judgement about theory is known to 16 %: 20 degrees of freedom. */
 export const JUDGED_DEGREES = 20;
-/** Weight of the stated uncertainty against the scatter, once that is clearly larger. */
-const STATED_WEIGHT_IN_SCATTER = 2;
+/** Weight of the stated uncertainty against the scatter, in degrees of freedom, once that is larger. */
+const STATED_WEIGHT_IN_SCATTER = 1;
 /** The end correction is taken from the marks where they give it better than this many of theory's uncertainties. */
 const FREE_END_LIMIT = 5;
 /** Real walls are rough, moist or not quite round: the slowing is uncertain by this part. A judgement. */
@@ -140,8 +139,10 @@ function fitOnce(
   const stated = attempt(1);
   if (stated === null) return null;
   const { chiSquared, degreesOfFreedom } = stated.fit;
-  if (degreesOfFreedom < 1 || chiSquared <= chiSquaredLimit(degreesOfFreedom))
+  if (degreesOfFreedom < 1 || chiSquared <= degreesOfFreedom)
     return { ...stated, scatterFactor: 1, stated: stated.fit };
+  // No test of significance comes first: few marks rarely prove lengths that are rougher than stated, and a result that
+  // waits for the proof claims too much until then.
   // Shared errors absorb part of the scatter, so the factor of the readings is found in a few rounds.
   let factor = 1;
   let widened = stated;
@@ -186,6 +187,17 @@ function errorsOf(
   };
 }
 
+/**
+ * Degrees of freedom of readings whose stated variance was widened: the stated part and the excess, which is known from
+ * few residuals only, combined.
+ * @see Welch 1947 and Satterthwaite 1946; JCGM 100:2008, G.4.1
+ */
+function degreesOfReading(scatterFactor: number, degreesOfFreedom: number): number {
+  const variance = scatterFactor * scatterFactor;
+  const excess = (variance - 1) ** 2 / Math.max(degreesOfFreedom, 1);
+  return variance ** 2 / (1 / STATED_DEGREES + excess);
+}
+
 function summarise(
   preparation: Preparation,
   orders: readonly number[],
@@ -199,7 +211,7 @@ function summarise(
   const speedMps = fit.parameters[0] ?? 0;
   const endValue = mode === 'free' ? (fit.parameters[1] ?? 0) : end.expected;
   const weights = fit.weights[0] ?? [];
-  const readingDegrees = scatterFactor > 1 ? STATED_WEIGHT_IN_SCATTER + fit.degreesOfFreedom : STATED_DEGREES;
+  const readingDegrees = degreesOfReading(scatterFactor, fit.degreesOfFreedom);
 
   const forkSums = new Map<number, number>();
   for (const [i, row] of chosen.entries()) {

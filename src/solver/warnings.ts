@@ -1,3 +1,4 @@
+import { chiSquaredLimit } from './chiSquared.ts';
 import type { MarksFit } from './fitMarks.ts';
 import { isPlausible } from './findOutliers.ts';
 import type { Judgement } from './findOutliers.ts';
@@ -119,7 +120,7 @@ function aboutMarks({ preparation, judgement, marks }: Findings): SolverWarning[
     });
   }
   const { fit } = judgement;
-  if (fit.scatterFactor > 1) {
+  if (fit.degreesOfFreedom > 0 && fit.chiSquared > chiSquaredLimit(fit.degreesOfFreedom)) {
     warnings.push({
       code: 'scatter',
       message: `The lengths scatter ${inWords(Math.sqrt(fit.chiSquared / fit.degreesOfFreedom), 1)} times as much as their stated uncertainty; the result’s uncertainty is widened.`,

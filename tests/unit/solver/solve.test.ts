@@ -228,6 +228,23 @@ describe('uncertainty', () => {
   });
 });
 
+describe('a result', () => {
+  it('widens without a step as the lengths get rougher, from the first excess on', () => {
+    const marks = makeMarks([{ hz: 512, orders: [1, 2, 3] }], { frequencyStandardUncertaintyHz: 0 });
+    const widths = Array.from({ length: 60 }, (_, i) => {
+      const rough = marks.map((mark, j) => ({ ...mark, lengthM: mark.lengthM + (j === 1 ? i * 3e-5 : 0) }));
+      return solved(solve(rough)).expandedUncertaintyMps;
+    });
+    for (const [i, width] of widths.entries()) {
+      const before = widths[i - 1] ?? width;
+      expect(width / before).toBeGreaterThan(0.999);
+      expect(width / before).toBeLessThan(1.1);
+    }
+    // χ² of the roughest is 4.4 for one degree of freedom.
+    expect((widths.at(-1) ?? 0) / (widths[0] ?? 1)).toBeGreaterThan(2);
+  });
+});
+
 describe('judgement', () => {
   it.each([
     [0.1, 'misread decimetre?'],
