@@ -13,7 +13,7 @@ const BLOCK = 10;
 const COARSE_SIZE = 1024;
 const COARSE_SEGMENT = 256;
 /** How far the fine search goes from the coarse frequency. */
-const REACH_HZ = 0.35;
+const REACH_HZ = 0.6;
 /** Stretches within which even a fork that goes to and fro keeps its phase, mostly. */
 const SHORT_S = 0.8;
 const SHORT_GRID_HZ = 0.025;

@@ -1,0 +1,49 @@
+import { Listening } from '../../src/session/listening.ts';
+import type {
+  LevelPoint,
+  ListeningReport,
+  ListeningWarning,
+  Resonance,
+} from '../../src/session/listeningTypes.ts';
+import { ToneSeries } from '../../src/tone/toneSeries.ts';
+import { ToneStream } from '../../src/tone/toneStream.ts';
+
+/** The tone stage's output for samples that are at hand. */
+export function toneSeriesOf(samples: Float32Array, sampleRateHz: number, frequencyHz: number): ToneSeries {
+  let series: ToneSeries | null = null;
+  const stream = new ToneStream(sampleRateHz, frequencyHz, {
+    onValue: (re, im) => series?.pushValue(re, im),
+    onFlanks: (frame) => series?.pushFlanks(frame),
+  });
+  series = new ToneSeries(stream.narrowRateHz, stream.narrowBandwidthHz);
+  stream.push(samples);
+  stream.finish();
+  return series;
+}
+
+/** All that a listening tells. */
+export interface Heard {
+  readonly points: readonly LevelPoint[];
+  readonly flagged: readonly Resonance[];
+  readonly warned: readonly ListeningWarning[];
+  readonly report: ListeningReport;
+}
+
+/** Lets a listening hear samples in blocks of a size, as a source would give them. */
+export function hear(samples: Float32Array, sampleRateHz: number, forkHz: number, blockSize = 4096): Heard {
+  const listening = new Listening({ sampleRateHz, fork: { nominalHz: forkHz, toleranceHz: 2 } });
+  const points: LevelPoint[] = [];
+  const warned: ListeningWarning[] = [];
+  for (let start = 0; start < samples.length; start += blockSize) {
+    const update = listening.push({
+      samples: samples.subarray(start, start + blockSize),
+      startFrame: start,
+      discontinuity: false,
+    });
+    points.push(...update.points);
+    warned.push(...update.warnings);
+  }
+  const update = listening.finish();
+  points.push(...update.points);
+  return { points, warned, flagged: [...listening.resonances], report: listening.secondLook() };
+}
