@@ -30,6 +30,8 @@ interface Item {
   readonly timeS: number;
   readonly decidedS: number | null;
   readonly passage: Passage | null;
+  /** Whether more than 1.8 half widths and a little were waited before it was judged. */
+  readonly isPatient: boolean;
   readonly evidence: Candidate['evidence'];
   readonly view: ToneView;
 }
@@ -153,6 +155,8 @@ function item(
   decidedS: number | null,
 ): Item {
   const timeS = (candidate.evidence.peakIndex + view.firstIndex) / view.rateHz;
+  const { after, step, shape } = candidate.fit.template;
+  const afterS = (after * step) / view.rateHz;
   const near = truth.passages
     .filter((passage) => means({ timeS, flaggedAtS: null }, passage))
     .sort((a, b) => Math.abs(a.timeS - timeS) - Math.abs(b.timeS - timeS));
@@ -161,25 +165,30 @@ function item(
     timeS,
     decidedS,
     passage: near[0] ?? null,
+    isPatient: afterS > 0.22 + 1.8 * shape.halfWidthS,
     evidence: candidate.evidence,
     view,
   };
 }
 
-/** Fits to what is found in these recordings. */
-function fit(recordings: readonly (readonly Item[])[]): PassageRule {
+/**
+ * Fits to what is found in these recordings.
+ * @param apart  an early judgement and a patient one of the same passage each have their best
+ */
+function fit(recordings: readonly (readonly Item[])[], apart: boolean): PassageRule {
   return trainRule(
     (rule) =>
       recordings.flatMap((items) => {
-        const best = new Map<Passage, [Item, number]>();
+        const best = new Map<string, [Item, number]>();
         for (const it of items) {
           if (it.passage?.audible !== true) continue;
-          const old = best.get(it.passage);
+          const key = `${it.passage.timeS} ${apart && it.isPatient}`;
+          const old = best.get(key);
           const value =
             rule === null
               ? (it.values[1] as number) + (it.values[3] as number)
               : ruleProbability(rule, it.values);
-          if (old === undefined || value > old[1]) best.set(it.passage, [it, value]);
+          if (old === undefined || value > old[1]) best.set(key, [it, value]);
         }
         return [
           ...items.filter((it) => it.passage === null).map((it) => ({ values: it.values, hit: false })),
@@ -227,7 +236,10 @@ function fitAndTell(
   recordings: readonly Recording[],
   which: 'secondLook' | 'live',
 ): PassageRule {
-  const rule = fit(recordings.filter((r) => !r.kept).map((r) => r[which]));
+  const rule = fit(
+    recordings.filter((r) => !r.kept).map((r) => r[which]),
+    which === 'live',
+  );
   const kept = recordings.filter((r) => r.kept);
   let best = { threshold: 0.5, f1: 0 };
   let highest = 0;
