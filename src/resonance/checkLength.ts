@@ -40,7 +40,7 @@ const STRANGE_IN_SLIDE = 3;
 /** Steps up to this size can hide in a hand's unsteadiness. */
 const HIDDEN_NP = 0.15;
 const HIDDEN_RAD = 0.3;
-/** A hand that goes to and fro is never steadier than this, level and phase together. */
+/** A hand that goes to and fro is never steadier than this from block to block, Np and rad together. */
 const STILL = 0.03;
 
 /**
@@ -62,7 +62,7 @@ export function checkLength(series: ToneSeries, rangeHz: number): LengthCheck {
   const isClear = comings.noiseVariance < most.noiseVariance;
   if (!isClear || comings.misfit > most.misfit || comings.longestStrange > most.strange) return CANNOT_TELL;
   if (step === null) {
-    const isHeld = Math.hypot(comings.levelScatterNp, comings.phaseScatterRad) > STILL;
+    const isHeld = comings.scatter > STILL;
     if (durationS < STEADY_FOR_S || !isHeld) return CANNOT_TELL;
     return answer(
       { riseNp: 0, riseUncertaintyNp: HIDDEN_NP, phaseRad: 0, phaseUncertaintyRad: HIDDEN_RAD },

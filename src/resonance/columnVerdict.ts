@@ -68,9 +68,12 @@ function likelihood(step: MouthStep, distance: (u: number) => number): number {
     const rise = 0.5 * Math.log(re * re + im * im) - awayNp(u4);
     const dRise = (riseNp - rise) / uRise;
     if (Math.abs(dRise) > 6) continue;
-    const turn = phaseRad - Math.atan2(im, re);
-    const dPhase = (turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI))) / uPhase;
-    sum += Math.exp(-0.5 * (dRise * dRise + dPhase * dPhase));
+    // Each draw stands for its mirror image too: θ and x are as likely as −θ and −x.
+    for (const angleRad of [Math.atan2(im, re), -Math.atan2(im, re)]) {
+      const turn = phaseRad - angleRad;
+      const dPhase = (turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI))) / uPhase;
+      sum += 0.5 * Math.exp(-0.5 * (dRise * dRise + dPhase * dPhase));
+    }
   }
   return sum / (DRAWS * 2 * Math.PI * uRise * uPhase);
 }

@@ -20,9 +20,8 @@ export interface ToneStay {
 /** A sounding taken as a fork that goes to and fro between two places. */
 export interface ForkComings {
   readonly stays: readonly ToneStay[];
-  /** Scatter of the blocks about the two states, hand and noise together: Np and rad, rms. */
-  readonly levelScatterNp: number;
-  readonly phaseScatterRad: number;
+  /** Median distance of a block from its place, Np and rad together: the hand and the noise. */
+  readonly scatter: number;
   /** Median variance of a block's level and phase from the room's noise, Np² and rad². */
   readonly noiseVariance: number;
   /** Most blocks in a row that are at neither place and on no way between them, though the room is quiet. */
@@ -65,7 +64,8 @@ function summarise(blocks: ToneBlocks, { states, model }: TwoPlaceFit): ForkComi
   const stays: ToneStay[] = [];
   const [l0, l1, ls] = model.level;
   const [p0, p1, ps] = model.phase;
-  let [levels, phases, cost, count] = [0, 0, 0, 0];
+  let cost = 0;
+  const distances: number[] = [];
   let [strange, longestStrange] = [0, 0];
   let start = 0;
   for (let end = 1; end <= blocks.count; end += 1) {
@@ -79,13 +79,11 @@ function summarise(blocks: ToneBlocks, { states, model }: TwoPlaceFit): ForkComi
       const weight = 1 / (HAND_NP ** 2 + v);
       const dl = (blocks.levelNp[b] as number) - l0 - l1 * time - s * ls;
       const dp = wrap((blocks.phaseRad[b] as number) - p0 - p1 * time - s * ps);
-      levels += Math.min(1, dl * dl);
-      phases += Math.min(1, dp * dp);
+      distances.push(Math.hypot(dl, dp));
       const own = blockCost(blocks, model, b, s);
       cost += own;
       strange = own > STRANGE_COST && v < 0.05 ? strange + 1 : 0;
       longestStrange = Math.max(longestStrange, strange);
-      count += 1;
       w += weight;
       t += weight * time;
       level += weight * (blocks.levelNp[b] as number);
@@ -105,10 +103,9 @@ function summarise(blocks: ToneBlocks, { states, model }: TwoPlaceFit): ForkComi
   }
   return {
     stays,
-    levelScatterNp: Math.sqrt(levels / Math.max(1, count)),
-    phaseScatterRad: Math.sqrt(phases / Math.max(1, count)),
+    scatter: distances.sort((a, b) => a - b)[distances.length >> 1] ?? 0,
     noiseVariance: blocks.noiseVariance.slice().sort()[blocks.count >> 1] as number,
     longestStrange,
-    misfit: cost / Math.max(1, count),
+    misfit: cost / Math.max(1, distances.length),
   };
 }

@@ -18,6 +18,8 @@ const HALF_S = 0.1;
 /** Tone over noise where a sounding begins, and below which it ends, as ratios of powers. */
 const ON = 10;
 const OFF = 4;
+/** A tone that has fallen by 36 dB at once is damped: what is left is chance. */
+const GONE = 2.5e-4;
 /** Shorter stretches are a voice's vowel; shorter gaps a voice's cover or a null of a turned fork. */
 const SHORTEST_S = 0.4;
 const LONGEST_GAP_S = 0.35;
@@ -91,7 +93,7 @@ export function findStretches(view: ToneView): SoundingSpan[] {
       }
       continue;
     }
-    if (power >= OFF * beside) {
+    if (power >= OFF * beside && power >= GONE * usual) {
       lastOn = i;
       missed = 0;
       usual += (power - usual) / (0.3 * rate);

@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest';
+import { findStrikes } from '../../../src/resonance/strikes.ts';
+import { combinePitches, decayTimeS, findSoundings } from '../../../src/resonance/soundings.ts';
+import { viewOf } from '../../../src/resonance/toneView.ts';
+import { addStrikes, toneInNoise } from '../../support/tones.ts';
+import type { StruckTone } from '../../support/tones.ts';
+import { toneSeriesOf } from '../../support/hear.ts';
+
+const SAMPLE_RATE_HZ = 8000;
+const FORK_HZ = 426.6;
+const NOISE_RMS = 0.001;
+
+function heard(strikes: readonly StruckTone[], durationS: number, noiseRms = NOISE_RMS) {
+  const samples = toneInNoise(
+    { sampleRateHz: SAMPLE_RATE_HZ, durationS, frequencyHz: FORK_HZ, amplitude: 0, noiseRms },
+    17,
+  );
+  addStrikes(samples, SAMPLE_RATE_HZ, FORK_HZ, strikes);
+  const series = toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ);
+  const view = viewOf(series, 0, series.length, 0);
+  return { series, view, soundings: findSoundings(view) };
+}
+
+/** Start and end in s. */
+const times = (spans: readonly { from: number; to: number }[], rateHz: number): number[][] =>
+  spans.map(({ from, to }) => [from / rateHz, to / rateHz]);
+
+describe('soundings', () => {
+  it('go from strike to damping', () => {
+    const { view, soundings } = heard(
+      [
+        { strikeS: 1, amplitude: 0.03, decayTimeS: 10, dampedS: 5 },
+        { strikeS: 7, amplitude: 0.02, decayTimeS: 10, dampedS: 9 },
+      ],
+      12,
+    );
+    const found = times(soundings, view.rateHz);
+    expect(found).toHaveLength(2);
+    // Half of the 0.2 s that are averaged, and 45 ms of damping.
+    [1, 5, 7, 9].forEach((timeS, i) => expect(Math.abs((found.flat()[i] ?? NaN) - timeS)).toBeLessThan(0.15));
+    expect(soundings.every((sounding) => sounding.ended)).toBe(true);
+  });
+
+  it('end where the fork has died out into the noise', () => {
+    const { view, soundings } = heard([{ strikeS: 1, amplitude: 0.03, decayTimeS: 1.5 }], 20);
+    expect(soundings).toHaveLength(1);
+    // By hand: noise in the 0.2 s average is 4 s² 4.5 / fs = 2.3e-9 mean square; four times that is reached by A² e^(−2t/τ)
+    // with A² = 9e-4 after t = τ / 2 · ln (9e-4 / 9.2e-9) = 8.6 s.
+    const endS = (soundings[0]?.to ?? NaN) / view.rateHz;
+    expect(Math.abs(endS - 9.6)).toBeLessThan(1);
+    expect(soundings[0]?.ended).toBe(true);
+  });
+
+  it('are split where a fork is struck again while it sounds', () => {
+    const { view, soundings } = heard(
+      [
+        { strikeS: 1, amplitude: 0.02, decayTimeS: 6 },
+        { strikeS: 6, amplitude: 0.025, decayTimeS: 6 },
+        { strikeS: 11, amplitude: 0.02, decayTimeS: 6 },
+      ],
+      15,
+    );
+    const starts = times(soundings, view.rateHz).map(([from]) => from ?? NaN);
+    expect(starts).toHaveLength(3);
+    [1, 6, 11].forEach((timeS, i) => expect(Math.abs((starts[i] ?? NaN) - timeS)).toBeLessThan(0.12));
+    expect(soundings.map((sounding) => sounding.ended)).toEqual([true, true, false]);
+  });
+
+  it('are not split by a fork that is brought to the mouth in a quarter of a second, nor by a knock', () => {
+    const { series } = heard([{ strikeS: 1, amplitude: 0.02, decayTimeS: 20 }], 14);
+    const rate = series.rateHz;
+    for (let k = 0; k < series.length; k += 1) {
+      const t = k / rate;
+      const near = Math.max(0, Math.min(1, (t - 4) / 0.25)) - Math.max(0, Math.min(1, (t - 8) / 0.25));
+      const knock = Math.abs(t - 11) < 0.03 ? 5 : 1;
+      series.re[k] = (series.re[k] as number) * (1 + 4 * near) * knock;
+      series.im[k] = (series.im[k] as number) * (1 + 4 * near) * knock;
+    }
+    const view = viewOf(series, 0, series.length, 0);
+    expect(findSoundings(view)).toHaveLength(1);
+    expect(findStrikes(view, 150, view.length)).toEqual([]);
+  });
+
+  it('are none in noise and in silence', () => {
+    expect(heard([], 30).soundings).toEqual([]);
+    expect(heard([], 5, 0).soundings).toEqual([]);
+  });
+});
+
+describe('decay time', () => {
+  it.each([5, 12, 30])('of a clean fork is right within 10 %%: %d s', (decayS) => {
+    const { series, soundings } = heard(
+      [{ strikeS: 1, amplitude: 0.03, decayTimeS: decayS, dampedS: 13 }],
+      15,
+    );
+    const span = soundings[0];
+    if (span === undefined) throw new Error('no sounding');
+    expect(Math.abs((decayTimeS(series, span) ?? NaN) / decayS - 1)).toBeLessThan(0.1);
+  });
+
+  it('is null for a sounding of a second', () => {
+    const { series, soundings } = heard([{ strikeS: 1, amplitude: 0.03, decayTimeS: 5, dampedS: 2 }], 4);
+    const span = soundings[0];
+    if (span === undefined) throw new Error('no sounding');
+    expect(decayTimeS(series, span)).toBeNull();
+  });
+});
+
+describe('pitches of several soundings together', () => {
+  it('weigh by their uncertainties, and scatter beyond these widens the result', () => {
+    const agree = combinePitches([
+      { offsetHz: 0.1, standardUncertaintyHz: 0.01 },
+      { offsetHz: 0.1, standardUncertaintyHz: 0.01 },
+    ]);
+    // 0.01 / √2.
+    expect(agree?.standardUncertaintyHz).toBeCloseTo(0.00707, 5);
+    const differ = combinePitches([
+      { offsetHz: 0, standardUncertaintyHz: 0.01 },
+      { offsetHz: 0.1, standardUncertaintyHz: 0.01 },
+    ]);
+    // χ² = 2 · 5² = 50 with one degree of freedom: √50 times wider.
+    expect(differ?.offsetHz).toBeCloseTo(0.05, 9);
+    expect(differ?.standardUncertaintyHz).toBeCloseTo(0.00707 * Math.sqrt(50), 4);
+    expect(combinePitches([])).toBeNull();
+  });
+});
