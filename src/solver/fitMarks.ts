@@ -1,3 +1,4 @@
+import { chiSquaredLimit } from './chiSquared.ts';
 import { dot } from './errorModel.ts';
 import type { ErrorModel } from './errorModel.ts';
 import { fitLinear } from './leastSquares.ts';
@@ -54,8 +55,11 @@ const STATED_WEIGHT_IN_SCATTER = 1;
 const FREE_END_LIMIT = 5;
 /** Real walls are rough, moist or not quite round: the slowing is uncertain by this part. A judgement. */
 const WALL_UNCERTAINTY = 0.1;
-/** Where the diameter is unknown the slowing isn't removed, and lies within twice this part of a usual tube's. */
-const UNKNOWN_WALL_UNCERTAINTY = 0.7;
+/**
+ * Where the diameter is unknown the slowing isn't removed: an error to one side, 0.6 to 1.5 of a usual tube's slowing in
+ * tubes 20 to 50 mm wide. Twice this part covers nearly all of that.
+ */
+const UNKNOWN_WALL_UNCERTAINTY = 0.85;
 
 /**
  * Generalised least squares over all fitted rows at once. The end correction is free where the marks determine it, else
@@ -78,14 +82,26 @@ export function fitMarks(
     indexes.map((i) => orders[i] ?? 1),
   );
   const free = mode === 'theory' ? null : fitOnce(preparation, chosen, columns, 'free');
-  const isFree =
+  const isDetermined =
     free !== null &&
-    (mode === 'free' ||
-      Math.sqrt(free.fit.covariance[1]?.[1] ?? Infinity) <
-        FREE_END_LIMIT * preparation.end.standardUncertainty);
-  const used = isFree ? free : fitOnce(preparation, chosen, columns, 'theory');
+    Math.sqrt(free.fit.covariance[1]?.[1] ?? Infinity) < FREE_END_LIMIT * preparation.end.standardUncertainty;
+  const byTheory =
+    free !== null && (mode === 'free' || isDetermined)
+      ? null
+      : fitOnce(preparation, chosen, columns, 'theory');
+  const isFree = free !== null && (byTheory === null || isTheoryRefuted(free, byTheory));
+  const used = isFree ? free : byTheory;
   if (used === null) return null;
   return summarise(preparation, orders, indexes, chosen, columns, used, isFree ? 'free' : 'theory');
+}
+
+/** Whether marks that agree with each other contradict theory's end correction: a wrong diameter, say. */
+function isTheoryRefuted({ stated: free }: OneFit, { stated: byTheory }: OneFit): boolean {
+  return (
+    free.degreesOfFreedom > 0 &&
+    free.chiSquared < chiSquaredLimit(free.degreesOfFreedom) &&
+    byTheory.chiSquared > free.chiSquared + chiSquaredLimit(1, 0.999)
+  );
 }
 
 /** Length that a row should have. */

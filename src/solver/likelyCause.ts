@@ -12,6 +12,9 @@ const SLIPS: readonly { readonly sizeM: number; readonly name: string }[] = [
   { sizeM: 1, name: 'metre' },
 ];
 
+/** Columns hold few more resonances than these. */
+const MOST_ORDERS_MEANT = 8;
+
 /**
  * Says what may have gone wrong with a mark that doesn't fit.
  * @param residualM  measured minus fitted
@@ -32,8 +35,13 @@ export function likelyCause(
     ({ sizeM }) => Math.abs(Math.abs(residualM) - sizeM) < Math.min(toleranceM, 0.3 * sizeM),
   );
   if (slip !== undefined) causes.push(`misread ${slip.name}?`);
-  else if (swappedDigits(row.lengthM, row.lengthM - residualM, toleranceM))
-    causes.push('two digits swapped?');
+  else {
+    const meantM = meantLengthsM(row, speedMps, end, others);
+    if (meantM.some((lengthM) => swappedDigits(row.lengthM, lengthM, toleranceM)))
+      causes.push('two digits swapped?');
+    else if (meantM.some((lengthM) => slippedPoint(row.lengthM, lengthM, toleranceM)))
+      causes.push('decimal point slipped?');
+  }
 
   const flipped: PreparedMark = {
     ...row,
@@ -57,6 +65,27 @@ export function likelyCause(
     );
   }
   return `${off}: ${causes.length > 0 ? causes.join(' Or ') : 'read it again, or look for the resonance again.'}`;
+}
+
+/** Lengths that may have been meant: a large slip ends near another order's, but hardly from one that was marked too. */
+function meantLengthsM(
+  row: PreparedMark,
+  speedMps: number,
+  end: number,
+  others: readonly PreparedMark[],
+): number[] {
+  const marked = others
+    .filter((other) => other !== row && other.fork === row.fork && other.ends === row.ends)
+    .map((other) => nearestOrder(other, speedMps, end));
+  const nearest = nearestOrder(row, speedMps, end);
+  return Array.from({ length: MOST_ORDERS_MEANT }, (_, i) => i + 1)
+    .filter((order) => order === nearest || !marked.includes(order))
+    .map((order) => modelLengthM(row, order, speedMps, end));
+}
+
+/** Whether the length is ten times too long or too short. */
+function slippedPoint(lengthM: number, fittedM: number, toleranceM: number): boolean {
+  return Math.abs(10 * lengthM - fittedM) < toleranceM || Math.abs(lengthM / 10 - fittedM) < toleranceM;
 }
 
 /** Whether swapping two neighbouring digits of the length in millimetres gives the fitted one. */

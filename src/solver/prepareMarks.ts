@@ -47,6 +47,7 @@ export interface Preparation {
   readonly air: AirState | null;
   readonly theory: TheoreticalSpeed | null;
   readonly someDiametersMissing: boolean;
+  readonly someTemperaturesMissing: boolean;
 }
 
 const DEFAULT_RULE: RuleErrors = { zeroStandardUncertaintyM: 0.0005, scaleStandardUncertainty: 2e-4 };
@@ -131,6 +132,7 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     air,
     theory,
     someDiametersMissing: endIsRelative && radii.length < marks.length,
+    someTemperaturesMissing: air !== null && marks.some((mark) => mark.air === null),
   };
 }
 

@@ -17,6 +17,8 @@ export interface OrderSearch {
   readonly sampled: number;
   /** Misfit of the best point, in units of χ²/2 with each mark's part capped; small means that everything fits. */
   readonly misfit: number;
+  /** Its part that is the marks' own, without what a stretched limit costs. */
+  readonly marksMisfit: number;
   /** Which of the prior's limits had to be given up to fit. */
   readonly stretched: 'none' | 'end' | 'speed';
 }
@@ -177,6 +179,7 @@ function searchRegion(
   const sum = sorted.reduce((total, { weight }) => total + weight, 0);
   return {
     misfit: lowest,
+    marksMisfit: lowest - region.penalty,
     sampled: sample.length,
     stretched: region.stretched,
     candidates: sorted.map((candidate) => ({

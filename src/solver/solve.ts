@@ -93,6 +93,7 @@ export function solveInFull(
     orders,
     marks: solvedMarks,
     betterType: betterColumnType(usable, options, search, prior),
+    betterUnit: betterLengthUnit(usable, options, search, prior),
   };
   return {
     solution: {
@@ -244,4 +245,34 @@ function betterColumnType(
     }
   }
   return best;
+}
+
+/** What people write without saying so, over the metre that was understood. */
+const MISTAKEN_UNITS = [
+  { name: 'millimetres', factor: 0.1 },
+  { name: 'inches', factor: 2.54 },
+  { name: 'centimetres', factor: 10 },
+] as const;
+
+/** Whether the numbers of the lengths fit in another unit, all of them and from the first resonances on. */
+function betterLengthUnit(
+  marks: readonly SolverMark[],
+  options: SolverOptions,
+  search: OrderSearch,
+  prior: SpeedPrior,
+): string | null {
+  if (search.misfit < POOR_MISFIT || marks.length < 2) return null;
+  for (const { name, factor } of MISTAKEN_UNITS) {
+    const scaled = marks.map((mark) => ({
+      ...mark,
+      lengthM: mark.lengthM * factor,
+      otherLengthM: mark.otherLengthM === null ? null : mark.otherLengthM * factor,
+      order: null,
+    }));
+    const { rows, end } = prepareMarks(scaled, options);
+    const found = searchOrders(rows, prior, end, false);
+    const lowest = Math.min(...(found.candidates[0]?.orders ?? [Infinity]));
+    if (found.misfit < Math.min(POOR_MISFIT, search.misfit - 6) && lowest <= 2) return name;
+  }
+  return null;
 }

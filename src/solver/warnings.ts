@@ -17,6 +17,8 @@ export interface Findings {
   readonly marks: readonly SolvedMark[];
   /** Column type that fits where the noted one doesn't; null where there is none. */
   readonly betterType: { readonly from: 'closed' | 'open'; readonly to: 'closed' | 'open' } | null;
+  /** Unit in which the lengths' numbers fit where they don't as noted; null where there is none. */
+  readonly betterUnit: string | null;
 }
 
 /** Where theory and practice of e over the radius end: thin rims 0.6, wide flanges 0.82, a fork near the mouth more. */
@@ -36,13 +38,14 @@ export function writeWarnings(
   ];
 }
 
-function aboutOrders({ preparation, search, marks, orders, betterType }: Findings): SolverWarning[] {
+function aboutOrders(findings: Findings): SolverWarning[] {
+  const { preparation, search, judgement, prior, marks, orders, betterType, betterUnit } = findings;
   const warnings: SolverWarning[] = [];
-  if (search.misfit > MISFIT_OF_NOISE * search.sampled) {
+  if (search.marksMisfit > MISFIT_OF_NOISE * search.sampled) {
     warnings.push({
       code: 'nothing-fits',
       message:
-        'Most of these lengths lie on no resonance of one speed and end correction. Check the unit of the lengths, the fork and the ends before using the result.',
+        'Most of these lengths lie on no resonance of one speed and end correction. Check the unit of the lengths and of the diameter, the fork and the ends before using the result.',
     });
   }
   if (betterType !== null) {
@@ -51,6 +54,12 @@ function aboutOrders({ preparation, search, marks, orders, betterType }: Finding
     warnings.push({
       code: 'column-type',
       message: `These lengths don’t fit a column ${name(betterType.from)}, but do fit one ${name(betterType.to)}. Check which ends were open.`,
+    });
+  }
+  if (betterUnit !== null) {
+    warnings.push({
+      code: 'length-unit',
+      message: `These lengths don’t fit as they are, but their numbers do fit in ${betterUnit}. Check the unit.`,
     });
   }
   const doubtful = marks.filter(
@@ -66,8 +75,9 @@ function aboutOrders({ preparation, search, marks, orders, betterType }: Finding
       message: `More than one assignment of orders fits: ${listed(shown)}. Mark a neighbouring resonance, or set the order.`,
     });
   }
+  const isStrange = search.stretched === 'speed' || !isPlausible(preparation, judgement.fit, prior);
   const contradicted = preparation.rows.filter(
-    ({ mark }, i) => mark.order !== null && (marks[i]?.outlier === true || search.stretched === 'speed'),
+    ({ mark }, i) => mark.order !== null && (marks[i]?.outlier === true || isStrange),
   );
   if (contradicted.length > 0) {
     const keys = contradicted.slice(0, 6).map(({ mark }) => mark.key);
@@ -169,7 +179,7 @@ function aboutResult(
   if (agreement !== null && Math.abs(agreement.normalisedError) > 1) {
     warnings.push({
       code: 'differs-from-theory',
-      message: `The result is ${inWords(Math.abs(agreement.differenceMps), 1)} m/s ${agreement.differenceMps > 0 ? 'above' : 'below'} theory for this air, more than both uncertainties allow. Check the thermometer, the fork’s pitch and the rule.`,
+      message: `The result is ${inWords(Math.abs(agreement.differenceMps), 1)} m/s ${agreement.differenceMps > 0 ? 'above' : 'below'} theory for this air, more than both uncertainties allow. Check the thermometer, the fork’s pitch and the rule.${pitchThatAgrees(preparation, solution)}`,
     });
   }
   if (!isOutside && warnings.length === 0 && !isPlausible(preparation, fit, prior)) {
@@ -179,6 +189,18 @@ function aboutResult(
     });
   }
   return warnings;
+}
+
+/** What one fork's pitch would have to be for the result to agree with theory, where it is off by more than a stamp can be. */
+function pitchThatAgrees(
+  { rows }: Preparation,
+  { speedMps, theory }: Omit<Solution, 'working' | 'warnings'>,
+): string {
+  const pitches = new Set(rows.map(({ mark }) => mark.frequencyHz));
+  const [hz] = pitches;
+  if (pitches.size !== 1 || hz === undefined || theory === null) return '';
+  const needed = theory.speedMps / speedMps;
+  return Math.abs(needed - 1) < 0.01 ? '' : ` A fork of ${inWords(needed * hz, 0)} Hz would agree.`;
 }
 
 function aboutKnowledge(preparation: Preparation, fit: MarksFit): SolverWarning[] {
@@ -215,6 +237,12 @@ function aboutKnowledge(preparation: Preparation, fit: MarksFit): SolverWarning[
     warnings.push({
       code: 'some-diameters-missing',
       message: 'Where no diameter is given, the mean of the others is used.',
+    });
+  }
+  if (preparation.someTemperaturesMissing) {
+    warnings.push({
+      code: 'some-temperatures-missing',
+      message: 'Where no air temperature is given, the mean of the others is used.',
     });
   }
   if (preparation.theory === null) {

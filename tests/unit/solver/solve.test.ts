@@ -271,6 +271,16 @@ describe('judgement', () => {
     expect(solution.marks[2]?.cause).toMatch(/two digits swapped|misread/);
   });
 
+  it('sees digits swapped and a slipped point that end near another order', () => {
+    const marks = makeMarks(CLOSED);
+    const causeOf = (lengthM: number): string | null | undefined =>
+      solved(solve(marks.map((mark, i) => (i === 1 ? { ...mark, lengthM } : mark)))).marks[1]?.cause;
+    // Order 2 lies at 49.3 cm: 94.3 lies nearer to order 3, and 4.93 to order 1.
+    expect(Math.abs((marks[1]?.lengthM ?? 0) - 0.493)).toBeLessThan(0.002);
+    expect(causeOf(0.943)).toContain('digits swapped');
+    expect(causeOf(0.0493)).toContain('decimal point');
+  });
+
   it('sees a mark of another fork, and one of another column type', () => {
     const marks = makeMarks([...CLOSED, { hz: 426.6, orders: [1, 2, 3] }]);
     const strange = marks.map((mark, i) => (i === 5 ? { ...mark, forkKey: '512', frequencyHz: 512 } : mark));
@@ -306,6 +316,70 @@ describe('judgement', () => {
     const chosen = solved(solve(marks, { speedRangeMps: [420, 500] }));
     expect(chosen.marks.map(({ order }) => order)).toEqual([1, 2, 3]);
     expect(chosen.warnings.map(({ code }) => code)).not.toContain('speed-implausible');
+  });
+});
+
+describe('a slip in the whole table', () => {
+  const scaled = (factor: number): SolverMark[] =>
+    makeMarks(CLOSED).map((mark) => ({ ...mark, lengthM: mark.lengthM * factor }));
+
+  it.each([
+    ['millimetres', 10],
+    ['inches', 1 / 2.54],
+    ['centimetres', 0.1],
+  ])('of lengths in %s is named by their unit', (name, factor) => {
+    const warning = solve(scaled(factor)).warnings.find(({ code }) => code === 'length-unit');
+    expect(warning?.message).toContain(name);
+    expect(codesOf(scaled(1))).not.toContain('length-unit');
+  });
+
+  it('of the rule’s zero is no heap of misfits', () => {
+    const codes = codesOf(makeMarks(CLOSED).map((mark) => ({ ...mark, lengthM: mark.lengthM + 0.1 })));
+    expect(codes).toContain('end-correction-implausible');
+    expect(codes).not.toContain('nothing-fits');
+  });
+
+  it('of the fork’s pitch is told by the pitch that would agree', () => {
+    const warning = solve(
+      makeMarks([{ hz: 512, orders: [1, 2, 3] }]).map((mark) => ({ ...mark, frequencyHz: 480 })),
+    );
+    expect(warning.warnings.find(({ code }) => code === 'differs-from-theory')?.message).toContain(
+      'of 512 Hz',
+    );
+  });
+
+  it('of the diameter yields to marks that agree among each other', () => {
+    const marks = makeMarks([{ hz: 512, orders: [1, 2, 3] }]).map((mark) => ({ ...mark, radiusM: 0.004 }));
+    const solution = solved(solve(marks));
+    expect(solution.endCorrectionSource).toBe('measured');
+    expect(solution.endCorrectionM * 1000).toBeCloseTo(9.1, 0);
+    expect(codesOf(marks)).toContain('end-correction-implausible');
+  });
+
+  it('of one order that was set is doubted', () => {
+    const [one, two] = makeMarks([{ hz: 512, orders: [1, 2] }]);
+    if (one === undefined || two === undefined) throw new Error('two marks were asked for');
+    expect(codesOf([{ ...one, order: 2 }])).toContain('order-doubtful');
+    expect(codesOf([one, { ...two, order: 3 }])).toContain('order-doubtful');
+    expect(codesOf([one, { ...two, order: 2 }])).not.toContain('order-doubtful');
+  });
+
+  it('of temperatures left out is told', () => {
+    const marks = makeMarks(CLOSED).map((mark, i) => (i === 0 ? { ...mark, air: null } : mark));
+    expect(codesOf(marks)).toContain('some-temperatures-missing');
+    expect(codesOf(makeMarks(CLOSED))).not.toContain('some-temperatures-missing');
+  });
+
+  it('of no diameter at all stays within the stated uncertainty in tubes of 20 to 50 mm', () => {
+    for (const radiusM of [0.01, 0.0125, 0.015, 0.02, 0.025]) {
+      const exact = { frequencyStandardUncertaintyHz: 0, lengthStandardUncertaintyM: 1e-4, radiusM };
+      const marks = makeMarks([{ hz: 256, orders: [1, 2] }], exact).map((mark) => ({
+        ...mark,
+        radiusM: null,
+      }));
+      const solution = solved(solve(marks));
+      expect(Math.abs(solution.speedMps - trueSpeedMps())).toBeLessThan(solution.expandedUncertaintyMps);
+    }
   });
 });
 
