@@ -32,7 +32,7 @@ export function analysisTable(file: string, report: CheckedReport): string {
   for (const sounding of report.soundings) {
     const decay = sounding.decayTimeS === null ? '' : `, decay time ${sounding.decayTimeS.toFixed(0)} s`;
     lines.push(
-      `  sounding   ${sounding.startS.toFixed(2)} s to ${sounding.endS?.toFixed(2) ?? 'the end'}${decay}`,
+      `  sounding   ${sounding.startS.toFixed(2)} s to ${sounding.endS === null ? 'the end' : `${sounding.endS.toFixed(2)} s`}${decay}`,
     );
   }
   for (const resonance of report.resonances) {

@@ -140,7 +140,7 @@ function strongestSecondFork(
 
 function fastWarning(report: Omit<ListeningReport, 'warnings'>): ListeningWarning[] {
   const widths = report.resonances.map((r) => r.halfPowerEndS - r.halfPowerStartS).sort((a, b) => a - b);
-  const middle = widths[widths.length >> 1];
+  const middle = widths[(widths.length - 1) >> 1];
   if (widths.length < 2 || middle === undefined || middle >= TOO_FAST_S) return [];
   return [
     warning(

@@ -1,0 +1,186 @@
+import { execFile } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { writeWav } from '../../bench/detector/wav.ts';
+import { simulate } from '../../bench/detector/simulate.ts';
+import { addStrikes, toneInNoise } from '../../support/tones.ts';
+
+interface Result {
+  readonly status: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs the command as a user would, without npm's own start-up. */
+function analyse(...words: string[]): Promise<Result> {
+  return new Promise((resolve) => {
+    execFile(process.execPath, ['--import', 'tsx', 'src/cli/analyse.ts', ...words], (error, out, err) => {
+      resolve({ status: error === null ? 0 : Number(error.code), out, err });
+    });
+  });
+}
+
+const lines = (text: string): Record<string, unknown>[] =>
+  text
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Record<string, unknown>);
+
+describe('analyse', { timeout: 60_000 }, () => {
+  let folder = '';
+  const at = (name: string): string => join(folder, name);
+
+  beforeAll(() => {
+    folder = mkdtempSync(join(tmpdir(), 'analyse-'));
+    const slide = simulate(
+      { condition: 'quiet', durationS: 14, clean: true, nominalHz: 512, sampleRateHz: 44_100 },
+      3,
+    );
+    writeFileSync(at('slide.wav'), writeWav(slide.samples, slide.sampleRateHz));
+    const check = simulate({ condition: 'check-resonant', durationS: 14, clean: true, nominalHz: 512 }, 2);
+    writeFileSync(at('check.wav'), writeWav(check.samples, check.sampleRateHz));
+    const small = toneInNoise(
+      { sampleRateHz: 8000, durationS: 4, frequencyHz: 512, amplitude: 0, noiseRms: 0.001 },
+      1,
+    );
+    addStrikes(small, 8000, 512.3, [{ strikeS: 1, amplitude: 0.1, decayTimeS: 8, dampedS: 3.5 }]);
+    writeFileSync(at('small.wav'), writeWav(small, 8000));
+    writeFileSync(at('quiet.wav'), writeWav(new Float32Array(16_000), 8000));
+    writeFileSync(at('text.wav'), 'This is no sound.');
+    writeFileSync(at('empty.wav'), '');
+  });
+
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  it('gives a line of JSON a file with the keys of the contract', async () => {
+    const { status, out, err } = await analyse('--fork', '512', '--json', at('slide.wav'), at('quiet.wav'));
+    expect(err).toBe('');
+    expect(status).toBe(0);
+    const [slide, quiet] = lines(out);
+    expect(Object.keys(slide ?? {})).toEqual([
+      'file',
+      'durationS',
+      'sampleRateHz',
+      'fork',
+      'soundings',
+      'resonances',
+      'check',
+      'warnings',
+    ]);
+    expect(slide).toMatchObject({ file: at('slide.wav'), sampleRateHz: 44_100, check: null });
+    expect(slide?.['durationS']).toBeCloseTo(14, 3);
+    expect(slide?.['fork']).toEqual({
+      nominalHz: 512,
+      measuredHz: expect.closeTo(512, -0.5) as number,
+      standardUncertaintyHz: expect.any(Number) as number,
+    });
+    const soundings = slide?.['soundings'] as Record<string, unknown>[];
+    expect(soundings.length).toBeGreaterThan(0);
+    for (const sounding of soundings) {
+      expect(Object.keys(sounding)).toEqual(['startS', 'endS', 'decayTimeS']);
+    }
+    const resonances = slide?.['resonances'] as Record<string, unknown>[];
+    expect(resonances.length).toBeGreaterThan(0);
+    for (const resonance of resonances) {
+      expect(resonance).toMatchObject({
+        timeS: expect.any(Number) as number,
+        riseDb: expect.any(Number) as number,
+        confidence: expect.any(Number) as number,
+      });
+      expect(resonance).not.toHaveProperty('flaggedAtS');
+    }
+    // Nothing was heard: null, not 0 or a missing key.
+    expect(quiet).toMatchObject({
+      fork: { nominalHz: 512, measuredHz: null, standardUncertaintyHz: null },
+      soundings: [],
+      resonances: [],
+      warnings: [
+        { code: 'silent', message: expect.any(String) as string },
+        { code: 'no-fork-heard', message: expect.any(String) as string },
+      ],
+    });
+  });
+
+  it('adds the moment of flagging with --live, and the verdict with --check', async () => {
+    const live = lines((await analyse('--fork=512', '--live', '--json', at('slide.wav'))).out)[0];
+    const resonances = live?.['resonances'] as { timeS: number; flaggedAtS: number }[];
+    expect(resonances.length).toBeGreaterThan(0);
+    for (const { timeS, flaggedAtS } of resonances) expect(flaggedAtS).toBeGreaterThan(timeS);
+
+    const check = lines((await analyse('--fork=512', '--check', '--json', at('check.wav'))).out)[0];
+    expect(check?.['check']).toEqual({
+      verdict: 'resonant',
+      riseDb: expect.any(Number) as number,
+      standardUncertaintyDb: expect.any(Number) as number,
+      comparisons: expect.any(Number) as number,
+    });
+  });
+
+  it('gives an error line for each broken file, goes on to the next, and ends with status 1', async () => {
+    const broken = [at('text.wav'), at('empty.wav'), at('none.wav'), folder];
+    const { status, out, err } = await analyse('--fork', '512', '--json', ...broken, at('small.wav'));
+    expect(status).toBe(1);
+    const all = lines(out);
+    expect(all).toHaveLength(5);
+    broken.forEach((file, i) => {
+      expect(all[i]).toEqual({ file, error: expect.stringMatching(/\w+ .+\w+/) as string });
+      expect(err).toContain(`${file}: ${String(all[i]?.['error'])}`);
+    });
+    expect(all[2]?.['error']).toMatch(/no such file/);
+    expect(all[3]?.['error']).toMatch(/folder/);
+    expect(all[4]).toMatchObject({ file: at('small.wav'), durationS: 4 });
+  });
+
+  it('says so where a fork doesn’t fit the sample rate', async () => {
+    const { status, out, err } = await analyse(
+      '--fork',
+      '2000',
+      '--tolerance',
+      '5',
+      '--json',
+      at('small.wav'),
+    );
+    expect(status).toBe(0);
+    expect(err).toBe('');
+    expect(lines(out)[0]).toMatchObject({ fork: { measuredHz: null } });
+    const low = at('low.wav');
+    writeFileSync(low, writeWav(new Float32Array(4000), 4000));
+    const refused = await analyse('--fork', '2000', '--json', low);
+    expect(refused.status).toBe(1);
+    expect(lines(refused.out)[0]?.['error']).toMatch(/sample ?rate/i);
+  });
+
+  it('prints a table for people without --json', async () => {
+    const { status, out } = await analyse('--fork', '512', at('small.wav'), at('text.wav'));
+    expect(status).toBe(1);
+    expect(out).toMatch(/small\.wav {2}4\.0 s at 8000 Hz/);
+    expect(out).toMatch(/measured 512\.3\d\d ± 0\.\d+ Hz/);
+    expect(out).toMatch(/sounding {3}1\.\d+ s to 3\.\d+ s/);
+    expect(out).toMatch(/text\.wav\n {2}can’t be used/);
+  });
+
+  it.each([
+    [[], /--fork is missing/],
+    [['--fork', 'abc', 'a.wav'], /--fork abc is not a pitch/],
+    [['--fork', '20', 'a.wav'], /60 to 2100/],
+    [['--fork', '512', '--tolerance', '0', 'a.wav'], /--tolerance 0 is not a width/],
+    [['--fork', '512'], /no file given/],
+    [['--fork', '512', '--loud', 'a.wav'], /--loud/],
+  ])('refuses %j with a message and its usage', async (words, message) => {
+    const { status, out, err } = await analyse(...words);
+    expect(status).toBe(1);
+    expect(out).toBe('');
+    expect(err).toMatch(message);
+    expect(err).toMatch(/usage: npm run --silent analyse/);
+  });
+
+  it('takes a decimal comma in a pitch, and explains itself with --help', async () => {
+    const comma = await analyse('--fork', '426,6', '--json', at('quiet.wav'));
+    expect(lines(comma.out)[0]).toMatchObject({ fork: { nominalHz: 426.6 } });
+    const help = await analyse('--help');
+    expect(help.status).toBe(0);
+    expect(help.out).toMatch(/--check/);
+  });
+});
