@@ -11,6 +11,11 @@ import type { SoundingPitch, SoundingSpan } from './soundings.ts';
 import { viewOf } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
+/** What the live look flagged too needs no more than this probability: two looks that agree are surer than one. */
+const AGREED_THRESHOLD = 0.5;
+/** How close a candidate's peak must be to a live flag's to be the same, s. */
+const AGREED_WITHIN_S = 0.15;
+
 /** Soundings shorter than this say nothing of the fork: a voice can hold a pitch as long. */
 const PITCH_FROM_S = 1;
 
@@ -30,10 +35,12 @@ export const secondLookAfterS = (halfWidthS: number): number => 4 * halfWidthS +
 /**
  * Looks at a finished series with time on both sides of everything.
  * @param rangeHz  how far the fork may be off the frequency moved to 0 Hz
+ * @param liveTimesS  when the levels peaked of what the live look flagged
  */
 export function secondLook(
   series: ToneSeries,
   rangeHz: number,
+  liveTimesS: readonly number[] = [],
   rule: PassageRule = SECOND_LOOK_RULE,
 ): SecondLook {
   const noise = typicalNoise(series);
@@ -50,7 +57,13 @@ export function secondLook(
   );
   const candidates = secondLookCandidates(series, view);
   const judged = judge(candidates, rule, strongestPower(candidates));
-  return { view, soundings, pitch, events: chooseEvents(view, judged, rule.threshold) };
+  const agreed = (index: number): boolean =>
+    liveTimesS.some((timeS) => Math.abs(timeS - index / series.rateHz) <= AGREED_WITHIN_S);
+  const passed = judged.filter(
+    ({ probability, evidence }) =>
+      probability >= rule.threshold || (probability >= AGREED_THRESHOLD && agreed(evidence.peakIndex)),
+  );
+  return { view, soundings, pitch, events: chooseEvents(view, passed, 0) };
 }
 
 /** All that may be a passage in a whole series, lost sound left out. */

@@ -106,7 +106,8 @@ export class Listening {
   /** A better look at all that was heard, with time on both sides of everything. */
   secondLook(): ListeningReport {
     const { sampleRateHz, fork } = this.#options;
-    const look = secondLook(this.#series, fork.toleranceHz);
+    const liveTimesS = this.#resonances.map(({ timeS }) => timeS);
+    const look = secondLook(this.#series, fork.toleranceHz, liveTimesS);
     const { rateHz } = this.#series;
     const soundings = look.soundings.map((span, i): Sounding => ({
       index: i + 1,

@@ -135,7 +135,7 @@ function load(): Recording[] {
         }
       });
     }
-    const { view } = secondLook(whole, rangeHz, SILENT);
+    const { view } = secondLook(whole, rangeHz, [], SILENT);
     const candidates = secondLookCandidates(whole, view);
     const strongest = strongestPower(candidates);
     return {
