@@ -17,7 +17,10 @@ const AGREED_THRESHOLD = 0.5;
 const AGREED_WITHIN_S = 0.15;
 
 /** Soundings shorter than this say nothing of the fork: a voice can hold a pitch as long. */
-const PITCH_FROM_S = 1;
+const PITCH_FROM_S = 2;
+/** Where the tone holds one line of phase through the whole sound as no voice does, this much is enough. */
+const CLEAR_PITCH_FROM_S = 1;
+const CLEAR_COHERENCE = 0.7;
 
 /** What a finished series shows. */
 export interface SecondLook {
@@ -50,10 +53,9 @@ export function secondLook(
     ...span,
     pitch: soundingPitch(series, span, rangeHz, noise),
   }));
+  const fromS = (rough?.coherence ?? 0) > CLEAR_COHERENCE ? CLEAR_PITCH_FROM_S : PITCH_FROM_S;
   const pitch = combinePitches(
-    soundings.flatMap((s) =>
-      s.pitch !== null && s.to - s.from >= PITCH_FROM_S * series.rateHz ? [s.pitch] : [],
-    ),
+    soundings.flatMap((s) => (s.pitch !== null && s.to - s.from >= fromS * series.rateHz ? [s.pitch] : [])),
   );
   const candidates = secondLookCandidates(series, view);
   const judged = judge(candidates, rule, strongestPower(candidates));

@@ -1,6 +1,5 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import { findStrikes } from './strikes.ts';
-import { viewOf } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 
@@ -228,9 +227,4 @@ export function combinePitches(pitches: readonly SoundingPitch[]): SoundingPitch
   for (const p of pitches) chiSquare += ((p.offsetHz - offsetHz) / p.standardUncertaintyHz) ** 2;
   const birge = pitches.length > 1 ? Math.max(1, Math.sqrt(chiSquare / (pitches.length - 1))) : 1;
   return { offsetHz, standardUncertaintyHz: birge / Math.sqrt(sw) };
-}
-
-/** Whole-series view turned by the given offset: a convenience for the second look. */
-export function wholeView(series: ToneSeries, offsetHz: number): ToneView {
-  return viewOf(series, 0, series.length, offsetHz);
 }
