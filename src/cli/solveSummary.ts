@@ -19,7 +19,10 @@ export function solveSummary(file: string, result: SolvedTable): string {
       String(row).padStart(5),
       String(order).padStart(7),
       `${(orderConfidence * 100).toFixed(1)} %`.padStart(12),
-      (residualM * 1000).toFixed(2).padStart(15),
+      (residualM * 1000)
+        .toFixed(2)
+        .replace(/^-(0\.00)$/, '$1')
+        .padStart(15),
     ];
     lines.push(columns.join('') + (outlier ? `  left out: ${cause ?? ''}` : ''));
   }

@@ -71,6 +71,19 @@ export function solveTable(text: string): SolvedTable | { readonly error: string
       message: `The speed is one fit to all ${placeNames.size} places together${referred}. Each place’s own is under "places".`,
     });
   }
+  if (table.passedOver.length > 0) {
+    warnings.push({
+      code: 'columns-not-read',
+      message: `Not read: ${table.passedOver.slice(0, 8).join(', ')}. Optional columns are diameter_mm, temperature_c, humidity_pct, pressure_hpa, place, order, length_uncertainty_mm, fork_uncertainty_hz and other_length_cm.`,
+    });
+  }
+  const unstated = table.rows.filter(({ lengthUncertaintyM }) => lengthUncertaintyM === null).length;
+  if (unstated > 0) {
+    warnings.push({
+      code: 'length-uncertainty-assumed',
+      message: `No length_uncertainty_mm in ${unstated} of ${table.rows.length} rows: 0.7 mm is taken, for a rule read to a millimetre. Where a resonance was found less sharply, state it, for few marks can’t show it.`,
+    });
+  }
   const assumed = table.rows.filter(({ forkUncertaintyHz }) => forkUncertaintyHz === null).length;
   if (assumed > 0) {
     warnings.push({

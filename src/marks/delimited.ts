@@ -13,7 +13,8 @@ export interface QuoteFault {
 
 /**
  * Splits text after RFC 4180 with any one-character delimiter: quoted cells may hold delimiters, line ends and doubled
- * quotes; lines end in CRLF, LF or CR. Blank records are left out but counted. Unquoted cells are trimmed.
+ * quotes; lines end in CRLF, LF or CR. Blank records are left out but counted, and so are comments: lines that begin with
+ * #, whatever quotes they hold. Unquoted cells are trimmed.
  * @returns the records up to the first broken quote, and that fault, or null
  */
 export function splitDelimited(
@@ -32,6 +33,12 @@ export function splitDelimited(
     character === undefined || character === '\n' || character === '\r';
 
   while (at < text.length) {
+    if (cells.length === 0 && text[at] === '#') {
+      while (!endsRecord(text[at])) at += 1;
+      at += text.startsWith('\r\n', at) ? 2 : 1;
+      row += 1;
+      continue;
+    }
     let cell: string;
     const start = at;
     while (text[at] === ' ') at += 1;
@@ -40,7 +47,7 @@ export function splitDelimited(
       at += 1;
       for (;;) {
         const close = text.indexOf('"', at);
-        if (close < 0) return fail('a quote (") is opened and never closed');
+        if (close < 0) return fail('a quote (") is opened and never closed. Close it, or take it away');
         cell += text.slice(at, close);
         at = close + 1;
         if (text[at] !== '"') break;
@@ -49,12 +56,12 @@ export function splitDelimited(
       }
       while (text[at] === ' ') at += 1;
       if (!endsRecord(text[at]) && text[at] !== delimiter)
-        return fail('text stands behind a closing quote (")');
+        return fail('text stands behind a closing quote ("). Put it inside the quotes, or take them away');
     } else {
       at = start;
       while (!endsRecord(text[at]) && text[at] !== delimiter) at += 1;
       cell = text.slice(start, at).trim();
-      if (cell.includes('"')) return fail('a stray quote (") stands inside the cell');
+      if (cell.includes('"')) return fail('a stray quote (") stands inside the cell. Take it away');
     }
     cells.push(cell);
     if (text[at] === delimiter) {

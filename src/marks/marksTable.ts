@@ -40,7 +40,12 @@ export interface TableFault {
 }
 
 export type MarksTable =
-  | { readonly ok: true; readonly rows: readonly MarkRow[] }
+  | {
+      readonly ok: true;
+      readonly rows: readonly MarkRow[];
+      /** Headings that are not read but look as if they were meant to be: temp_c, diameter_cm. */
+      readonly passedOver: readonly string[];
+    }
   | { readonly ok: false; readonly faults: readonly TableFault[] };
 
 const REQUIRED = ['fork_hz', 'ends', 'length_cm'] as const;
@@ -93,10 +98,7 @@ export function readMarksTable(text: string): MarksTable {
     };
   }
   const numbered = records.map(({ row, cells }) => ({ row: row + skipped, cells }));
-  return readRecords(
-    numbered.filter(({ cells }) => !cells[0]?.startsWith('#')),
-    delimiter,
-  );
+  return readRecords(numbered, delimiter);
 }
 
 /** All faults in one sentence each, for a person. */
@@ -115,7 +117,11 @@ function refuse(message: string): MarksTable {
 }
 
 function likelyDelimiter(body: string): string {
-  const heading = (/^\s*[^\r\n]*/.exec(body)?.[0] ?? '').replace(/"[^"]*"/g, '');
+  const lines = body.split(/\r\n|\n|\r/);
+  const heading = (lines.find((line) => line.trim() !== '' && !line.startsWith('#')) ?? '').replace(
+    /"[^"]*"/g,
+    '',
+  );
   const count = (delimiter: string): number => heading.split(delimiter).length;
   return [',', ';', '\t'].reduce((best, delimiter) => (count(delimiter) > count(best) ? delimiter : best));
 }
@@ -134,17 +140,8 @@ function readRecords(records: readonly DelimitedRecord[], delimiter: string): Ma
   const [heading, ...rest] = records;
   if (heading === undefined) return refuse('The file has no heading row.');
   const names = heading.cells.map(columnName);
-  const faults: TableFault[] = [];
-  for (const column of REQUIRED) {
-    if (!names.includes(column)) {
-      const found = heading.cells.map(shorten).slice(0, 12).join(', ');
-      faults.push({
-        row: heading.row,
-        column,
-        message: `the column is missing. The heading has: ${found}. Needed: ${REQUIRED.join(', ')}.`,
-      });
-    }
-  }
+  const missing = REQUIRED.filter((column) => !names.includes(column));
+  const faults: TableFault[] = missing.length === 0 ? [] : [missingColumns(heading, names, missing)];
   for (const column of [...REQUIRED, ...OPTIONAL]) {
     if (names.filter((name) => name === column).length > 1) {
       faults.push({ row: heading.row, column, message: 'the column is there more than once.' });
@@ -177,7 +174,49 @@ function readRecords(records: readonly DelimitedRecord[], delimiter: string): Ma
   }
   if (faults.length > 0) return { ok: false, faults };
   if (rows.length === 0) return refuse('Every row of marks is excluded.');
-  return { ok: true, rows };
+  return { ok: true, rows, passedOver: passedOverOf(heading.cells, names) };
+}
+
+/** Beginnings of the known columns' names; what begins so and isn't known was likely meant as one. */
+const STEMS = /^(dia|rad|temp|t_c$|hum|rh|press|fork|end|len|ord|room|lab)/;
+
+function passedOverOf(headings: readonly string[], names: readonly string[]): string[] {
+  const known: readonly string[] = [...REQUIRED, ...OPTIONAL];
+  return headings
+    .filter((_, i) => !known.includes(names[i] ?? '') && STEMS.test(names[i] ?? ''))
+    .map(shorten);
+}
+
+/** One fault for all columns that are missing, with what is likely behind it. */
+function missingColumns(
+  heading: DelimitedRecord,
+  names: readonly string[],
+  missing: readonly (typeof REQUIRED)[number][],
+): TableFault {
+  const found = heading.cells.map(shorten).slice(0, 12).join(', ');
+  const { row } = heading;
+  if (missing.length === REQUIRED.length) {
+    const hint =
+      heading.cells.length === 1
+        ? ' Put commas, semicolons or tabs between the cells, and no title above the heading (or begin it with #).'
+        : ' Put a heading on top.';
+    const message = `the heading has none of the columns ${REQUIRED.join(', ')}. It reads: ${found}.${hint}`;
+    return { row, column: missing.join(' and '), message };
+  }
+  const alike = missing.flatMap((column) => {
+    const [stem = ''] = column.split('_');
+    const near = names.findIndex((name) => name !== column && name.startsWith(stem));
+    return near < 0 ? [] : [`Is “${shorten(heading.cells[near] ?? '')}” meant? Call it ${column}.`];
+  });
+  const unit = missing.includes('length_cm')
+    ? ' Plain lengths are in cm; a cell may say its own unit, like 158 mm.'
+    : '';
+  return {
+    row,
+    column: missing.join(' and '),
+    message:
+      `${missing.length === 1 ? 'the column is' : 'these columns are'} missing. The heading has: ${found}. Needed: ${REQUIRED.join(', ')}. ${alike.join(' ')}${alike.length > 0 ? unit : ''}`.trim(),
+  };
 }
 
 function readRow(row: number, cell: (column: Column) => string): MarkRow | TableFault[] {

@@ -7,7 +7,7 @@ export interface TypedNumber {
   readonly unit: string;
 }
 
-const NUMBER = /^([+-]?)(\d+(?:[.,]\d*)?|[.,]\d+)(e[+-]?\d{1,2})?\s*(.*)$/i;
+const NUMBER = /^([+-]?)(\d+(?:[.,]\d*)?|[.,]\d+)(e[+-]?\d+)?\s*(.*)$/i;
 
 /**
  * Reads a decimal number as people type it: "15,8" and "15.8" alike, a unit may follow. A comma is always a decimal

@@ -42,6 +42,10 @@ export function parseHumidity(text: string): Parsed<{ readonly humidityPct: numb
   const read = parse(text, 'humidity', { '': (value) => value, '%': (value) => value }, '%');
   if (!read.ok) return read;
   const [lowest, highest] = RANGES.humidityPct;
+  if (read.unit === '' && read.si > 0 && read.si < 1) {
+    const message = `${read.value} % is drier than any room. If a fraction is meant, write ${clean(100 * read.value)}; else write ${read.value} %.`;
+    return { ok: false, message };
+  }
   if (read.si >= lowest && read.si <= highest) return { ok: true, humidityPct: read.si };
   return { ok: false, message: `The humidity must be ${lowest}..${highest} %, got ${clean(read.si)} %.` };
 }

@@ -26,12 +26,10 @@ export function writeBudget(preparation: Preparation, fit: MarksFit): readonly B
         );
       }
       case 'fork': {
-        const mark = used.find((row) => row.fork === fork)?.mark;
-        return line(
-          `Pitch of the fork ${mark?.frequencyHz ?? ''} Hz`,
-          mark?.frequencyStandardUncertaintyHz ?? 0,
-          'Hz',
-        );
+        const marks = used.filter((row) => row.fork === fork).map(({ mark }) => mark);
+        // Rows of one fork may state its uncertainty differently: the largest stands for all.
+        const uncertaintyHz = Math.max(0, ...marks.map((mark) => mark.frequencyStandardUncertaintyHz));
+        return line(`Pitch of the fork ${marks[0]?.frequencyHz ?? ''} Hz`, uncertaintyHz, 'Hz');
       }
       case 'zero':
         return line('Zero of the rule', rule.zeroStandardUncertaintyM, 'm');

@@ -107,3 +107,32 @@ describe('several places in one table', () => {
     expect(Math.abs(answer.speedMps - ((hall?.speedMps ?? 0) + (yard?.speedMps ?? 0)) / 2)).toBeLessThan(0.2);
   });
 });
+
+describe('what was assumed or not read', () => {
+  const codesOf = (text: string): string[] => {
+    const answer = solveTable(text);
+    if ('error' in answer) throw new Error(answer.error);
+    return answer.warnings.map(({ code }) => code);
+  };
+
+  it('is said: the uncertainty of lengths and forks, and a heading that was likely meant', () => {
+    const bare = codesOf('fork_hz,ends,length_cm,temp_c\n512,closed,15.8,20\n512,closed,49.2,20');
+    expect(bare).toEqual(
+      expect.arrayContaining(['length-uncertainty-assumed', 'fork-tolerance-assumed', 'columns-not-read']),
+    );
+    const stated = codesOf(
+      'fork_hz,ends,length_cm,length_uncertainty_mm,fork_uncertainty_hz\n512,closed,15.8,1,0.5\n512,closed,49.2,1,0.5',
+    );
+    for (const code of ['length-uncertainty-assumed', 'fork-tolerance-assumed', 'columns-not-read'])
+      expect(stated).not.toContain(code);
+  });
+
+  it('leaves no hole where rows of one fork state different uncertainties of it', () => {
+    const answer = solveTable(
+      'fork_hz,ends,length_cm,fork_uncertainty_hz\n512,closed,15.8,5e-324\n512,closed,49.2,\n512,closed,82.9,',
+    );
+    const fork =
+      'error' in answer ? undefined : answer.budget.find(({ quantity }) => quantity.startsWith('Pitch'));
+    expect(fork?.sensitivity).toBeLessThan(10);
+  });
+});

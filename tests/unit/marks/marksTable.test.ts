@@ -99,6 +99,7 @@ describe('a table of marks', () => {
     );
     expect(table).toEqual({
       ok: true,
+      passedOver: [],
       rows: [
         {
           row: 2,
@@ -158,5 +159,60 @@ describe('a table of marks', () => {
     expect(faultsOf(`fork_hz,ends,length_cm\n${rows}`)).toMatch(
       /row 2.*row 3.*row 4.*row 5.*row 6.*And 3 more\./,
     );
+  });
+});
+
+describe('what spreadsheets and people put into a table', () => {
+  const lines = (...rows: string[]): string => rows.join('\n');
+
+  it('comments may hold quotes and delimiters, anywhere, and count as rows', () => {
+    const table = readMarksTable(
+      lines(
+        '# 5B; it’s "hot"; "',
+        'fork_hz,ends,length_cm',
+        '512,closed,15.8',
+        '# end, "of',
+        '512,closed,49.3',
+      ),
+    );
+    expect(table.ok && table.rows.map(({ row }) => row)).toEqual([3, 5]);
+  });
+
+  it('a long line of number signs is read at once', () => {
+    const started = performance.now();
+    expect(readMarksTable('#'.repeat(100_000)).ok).toBe(false);
+    expect(performance.now() - started).toBeLessThan(1000);
+  });
+
+  it('columns that look as if they were meant are named, others passed over in silence', () => {
+    const table = readMarksTable(lines('fork_hz,ends,length_cm,temp_c,note', '512,closed,15.8,20,good'));
+    expect(table.ok && table.passedOver).toEqual(['temp_c']);
+  });
+
+  it.each([
+    ['fork_hz|ends|length_cm', 'Put commas, semicolons or tabs between the cells'],
+    ['My experiment', 'no title above the heading'],
+    ['512,closed,15.8', 'Put a heading on top'],
+    ['fork_hz,ends,length (mm)', 'Is “length (mm)” meant? Call it length_cm.'],
+    ['fork,ends,length', 'Is “fork” meant? Call it fork_hz.'],
+  ])('a heading like %j is refused in one fault with a hint: %s', (heading, hint) => {
+    const table = readMarksTable(lines(heading, '512,closed,15.8'));
+    expect(table.ok ? [] : table.faults).toHaveLength(1);
+    expect(table.ok ? '' : (table.faults[0]?.message ?? '')).toContain(hint);
+  });
+
+  it('huge and tiny exponents are too large or too short, not malformed', () => {
+    const reasonOf = (length: string): string => {
+      const table = readMarksTable(lines('fork_hz,ends,length_cm', `512,closed,${length}`));
+      return table.ok ? '' : (table.faults[0]?.message ?? '');
+    };
+    expect(reasonOf('1e999')).toContain('too large');
+    expect(reasonOf('1e-300')).toContain('shorter than any column');
+  });
+
+  it('a humidity below 1 without a unit is asked about', () => {
+    const table = readMarksTable(lines('fork_hz,ends,length_cm,humidity_pct', '512,closed,15.8,0.5'));
+    expect(table.ok ? '' : table.faults[0]?.message).toContain('write 50');
+    expect(readMarksTable(lines('fork_hz,ends,length_cm,humidity_pct', '512,closed,15.8,0')).ok).toBe(true);
   });
 });
