@@ -156,18 +156,24 @@ function searchRegion(
 
   const found = new Map<number | string, Accumulated>();
   const orders = sample.map(() => 0);
+  let last: Accumulated | undefined;
   for (const [i, speedMps] of speeds.entries()) {
     for (const [j, endValue] of ends.entries()) {
       const misfit = misfits[i * ends.length + j] ?? Infinity;
       if (misfit > lowest + FURTHEST_MISFIT) continue;
       for (const [r, row] of sample.entries())
         orders[r] = row.mark.order ?? nearestOrder(row, speedMps, endValue);
-      const name = nameOf(orders);
-      let known = found.get(name);
+      // Neighbours on the grid mostly agree, and a comparison is cheaper than a name.
+      let known = last?.orders.every((order, r) => order === orders[r]) === true ? last : undefined;
       if (known === undefined) {
-        const skips = SKIPPED_ORDER_PENALTY * skippedOrders(sample, orders);
-        known = { orders: [...orders], skips, weight: 0, best: Infinity, speedMps, end: endValue };
-        found.set(name, known);
+        const name = nameOf(orders);
+        known = found.get(name);
+        if (known === undefined) {
+          const skips = SKIPPED_ORDER_PENALTY * skippedOrders(sample, orders);
+          known = { orders: [...orders], skips, weight: 0, best: Infinity, speedMps, end: endValue };
+          found.set(name, known);
+        }
+        last = known;
       }
       known.weight += Math.exp(lowest - misfit - known.skips);
       if (misfit < known.best) Object.assign(known, { best: misfit, speedMps, end: endValue });
