@@ -17,7 +17,7 @@ function locate(file: string): string {
 
 function readText(file: string): string {
   const path = locate(file);
-  if (!existsSync(path)) throw new Error('there is no such file.');
+  if (!existsSync(path)) throw new Error(`there is no such file (looked for ${path}).`);
   const stats = statSync(path);
   if (stats.isDirectory()) throw new Error('this is a folder, not a file.');
   if (stats.size > LARGEST_FILE_BYTES)
