@@ -64,4 +64,6 @@ function main(words: readonly string[]): number {
   return done.every(Boolean) ? 0 : 1;
 }
 
+// Whoever reads only the first lines (| head) closes the pipe: that is no fault.
+process.stdout.on('error', () => process.exit());
 process.exitCode = main(process.argv.slice(2));
