@@ -287,7 +287,6 @@ export class Listening {
     const sounding = this.#soundings[this.#soundings.length - 1];
     if (sounding === undefined || sounding.endS !== null || this.#live.offsetHz === null) return null;
     const own = this.#resonances.filter((r) => r.timeS >= sounding.startS);
-    if (own.length === 0) return null;
     const { rateHz } = this.#series;
     const nowIndex = this.#series.length - LOOKAHEAD - POINT_HALF;
     const decayS = this.#lastDecayS() ?? Infinity;
@@ -304,8 +303,10 @@ export class Listening {
         Math.max(1e-20, smoothedPower(view, view.length >> 1, POINT_HALF)) * Math.exp((2 * timeS) / decayS)
       );
     };
-    let best = own[0] as Resonance;
-    for (const resonance of own) if (powerAt(resonance.timeS) > powerAt(best.timeS)) best = resonance;
+    const strongest = Math.max(...own.map(({ timeS }) => powerAt(timeS)));
+    // Of those within 4 dB of the strongest the latest: the less the fork has died since, the less is left to correct.
+    const best = own.filter(({ timeS }) => powerAt(timeS) > 0.4 * strongest).at(-1);
+    if (best === undefined) return null;
     const belowBestDb = levelDb(powerAt(nowIndex / rateHz)) - levelDb(powerAt(best.timeS));
     return { belowBestDb: Math.min(0, belowBestDb), bestTimeS: best.timeS };
   }
