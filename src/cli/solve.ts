@@ -1,5 +1,5 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { locate } from './locate.ts';
 import { solveSummary } from './solveSummary.ts';
 import { solveTable } from './solveTable.ts';
 
@@ -7,13 +7,6 @@ const USAGE = `usage: npm run --silent solve -- [--json] FILE.csv…
 Columns fork_hz, ends (closed or open), length_cm; optional diameter_mm, temperature_c, humidity_pct,
 pressure_hpa, place, order, length_uncertainty_mm, fork_uncertainty_hz.`;
 const LARGEST_FILE_BYTES = 10_000_000;
-
-/** npm runs scripts in the project's folder; a path is meant from where the user stands. */
-function locate(file: string): string {
-  const from = process.env['INIT_CWD'];
-  const meant = from === undefined ? null : resolve(from, file);
-  return meant !== null && existsSync(meant) ? meant : resolve(file);
-}
 
 function readText(file: string): string {
   const path = locate(file);
