@@ -56,15 +56,16 @@ const MOST_PLACES = 40;
 export function solveTable(text: string): SolvedTable | { readonly error: string } {
   const table = readMarksTable(text);
   if (!table.ok) return { error: describeFaults(table.faults) };
-  const marks = toSolverMarks(table.rows);
+  const rows = table.rows.filter(({ excluded }) => !excluded);
+  const marks = toSolverMarks(rows);
   const solution = solve(marks);
   if (solution.speedMps === null) return { error: solution.warnings.map(({ message }) => message).join(' ') };
 
-  const rowOf = new Map(table.rows.map(({ row }) => [keyOf(row), row]));
+  const rowOf = new Map(rows.map(({ row }) => [keyOf(row), row]));
   const warnings: SolverWarning[] = [...solution.warnings];
-  const placeNames = new Set(table.rows.map(({ place }) => place));
+  const placeNames = new Set(rows.map(({ place }) => place));
   if (placeNames.size > 1) {
-    const different = new Set(table.rows.map(({ temperatureC }) => temperatureC)).size > 1;
+    const different = new Set(rows.map(({ temperatureC }) => temperatureC)).size > 1;
     const referred = different ? ', referred to their mean temperature by theory' : '';
     warnings.push({
       code: 'several-places',
@@ -77,18 +78,18 @@ export function solveTable(text: string): SolvedTable | { readonly error: string
       message: `Not read: ${table.passedOver.slice(0, 8).join(', ')}. Optional columns are diameter_mm, temperature_c, humidity_pct, pressure_hpa, place, order, length_uncertainty_mm, fork_uncertainty_hz and other_length_cm.`,
     });
   }
-  const unstated = table.rows.filter(({ lengthUncertaintyM }) => lengthUncertaintyM === null).length;
+  const unstated = rows.filter(({ lengthUncertaintyM }) => lengthUncertaintyM === null).length;
   if (unstated > 0) {
     warnings.push({
       code: 'length-uncertainty-assumed',
-      message: `No length_uncertainty_mm in ${unstated} of ${table.rows.length} rows: 0.7 mm is taken, for a rule read to a millimetre. Where a resonance was found less sharply, state it, for few marks can’t show it.`,
+      message: `No length_uncertainty_mm in ${unstated} of ${rows.length} rows: 0.7 mm is taken, for a rule read to a millimetre. Where a resonance was found less sharply, state it, for few marks can’t show it.`,
     });
   }
-  const assumed = table.rows.filter(({ forkUncertaintyHz }) => forkUncertaintyHz === null).length;
+  const assumed = rows.filter(({ forkUncertaintyHz }) => forkUncertaintyHz === null).length;
   if (assumed > 0) {
     warnings.push({
       code: 'fork-tolerance-assumed',
-      message: `No fork_uncertainty_hz in ${assumed} of ${table.rows.length} rows: the stamp is taken to be within ±0.5 %. Measure the fork to do better.`,
+      message: `No fork_uncertainty_hz in ${assumed} of ${rows.length} rows: the stamp is taken to be within ±0.5 %. Measure the fork to do better.`,
     });
   }
   return {

@@ -1,6 +1,9 @@
 import { splitDelimited } from './delimited.ts';
 import type { DelimitedRecord } from './delimited.ts';
 import type { ColumnEnds } from './mark.ts';
+import { unguarded } from './formulaGuard.ts';
+import { READ_COLUMNS, REQUIRED_COLUMNS } from './markColumns.ts';
+import type { ReadColumn, RequiredColumn } from './markColumns.ts';
 import { parseDecimal, shorten } from './parseDecimal.ts';
 import type { Parsed } from './parseDecimal.ts';
 import { parseLength } from './parseLength.ts';
@@ -30,6 +33,13 @@ export interface MarkRow {
   readonly order: number | null;
   readonly lengthUncertaintyM: number | null;
   readonly forkUncertaintyHz: number | null;
+  /** Left out of the fit by whoever wrote the table. */
+  readonly excluded: boolean;
+  /** '' where none was given, as for the note. */
+  readonly group: string;
+  /** As written; '' where it wasn't. */
+  readonly madeAt: string;
+  readonly note: string;
 }
 
 export interface TableFault {
@@ -42,40 +52,40 @@ export interface TableFault {
 export type MarksTable =
   | {
       readonly ok: true;
+      /** At least one is not excluded. */
       readonly rows: readonly MarkRow[];
       /** Headings that are not read but look as if they were meant to be: temp_c, diameter_cm. */
       readonly passedOver: readonly string[];
+      /** Excluded rows that can't be read: they are not among the rows. */
+      readonly skipped: readonly number[];
     }
-  | { readonly ok: false; readonly faults: readonly TableFault[] };
+  | {
+      readonly ok: false;
+      readonly faults: readonly TableFault[];
+      /** What could be read all the same. */
+      readonly rows: readonly MarkRow[];
+    };
 
-const REQUIRED = ['fork_hz', 'ends', 'length_cm'] as const;
-const OPTIONAL = [
-  'diameter_mm',
-  'temperature_c',
-  'humidity_pct',
-  'pressure_hpa',
-  'place',
-  'order',
-  'length_uncertainty_mm',
-  'fork_uncertainty_hz',
-  'other_length_cm',
-  'excluded',
-] as const;
-type Column = (typeof REQUIRED)[number] | (typeof OPTIONAL)[number];
+/** What a table may leave out, because whoever pastes it knows it. */
+export interface TableDefaults {
+  readonly forkHz: number;
+  readonly ends: ColumnEnds;
+}
 
 const MOST_ROWS = 20_000;
-const MOST_FAULTS = 20;
 const HIGHEST_ORDER = 200;
 
 /**
  * Reads a table of marks: comma, semicolon or tab between the cells, decimal point or comma, quotes after RFC 4180,
- * with or without a byte-order mark. Required columns fork_hz, ends (closed or open), length_cm; optional diameter_mm,
- * temperature_c, humidity_pct, pressure_hpa, place, order, length_uncertainty_mm, fork_uncertainty_hz,
- * other_length_cm (the resonance lies between the two lengths), and excluded (yes: the row is left out). Headings may be written like "fork (Hz)"; other columns are passed over.
+ * with or without a byte-order mark. Required columns fork_hz, ends (closed or open), length_cm; the others are
+ * optional: see `markColumns.ts`. other_length_cm says that the resonance lies between the two lengths. Headings may be
+ * written like "fork (Hz)"; other columns are passed over.
  * @param text  the whole file
- * @returns the rows in the table's order, or every fault (20 at most) with its row and column
+ * @param defaults  for a table that was pasted: fork and ends where their columns are missing. The heading may then be
+ *   missing too; one column holds lengths, two hold pitches and lengths, three pitches, ends and lengths.
+ * @returns the rows in the table's order, or every fault with its row and column
  */
-export function readMarksTable(text: string): MarksTable {
+export function readMarksTable(text: string, defaults: TableDefaults | null = null): MarksTable {
   if (text.includes('\u0000')) return refuse('The file is no text: save it as CSV, not as a spreadsheet.');
   let body = text.replace(/^\ufeff/, '');
   if (body.trim() === '') return refuse('The file is empty.');
@@ -86,19 +96,22 @@ export function readMarksTable(text: string): MarksTable {
     body = body.slice(named[0].length);
     skipped = 1;
   }
-  const delimiter = named?.[1] ?? likelyDelimiter(body);
+  const bare = defaults === null || named !== null ? null : bareHeading(body);
+  const delimiter = named?.[1] ?? bare?.delimiter ?? likelyDelimiter(body);
   const { records, fault } = splitDelimited(body, delimiter);
-  if (fault !== null) {
-    const heading = records[0]?.cells.map(columnName)[fault.cell - 1] ?? null;
-    return {
-      ok: false,
-      faults: [
-        { row: fault.row + skipped, column: heading ?? `cell ${fault.cell}`, message: `${fault.message}.` },
-      ],
-    };
-  }
   const numbered = records.map(({ row, cells }) => ({ row: row + skipped, cells }));
-  return readRecords(numbered, delimiter);
+  const withHeading = bare === null ? numbered : [{ row: 0, cells: bare.names }, ...numbered];
+  if (fault === null) return readRecords(withHeading, delimiter, defaults);
+
+  const heading = withHeading[0]?.cells.map(columnName)[fault.cell - 1] ?? null;
+  const broken: TableFault = {
+    row: fault.row + skipped,
+    column: heading ?? `cell ${fault.cell}`,
+    message: `${fault.message}.`,
+  };
+  if (withHeading.length < 2) return { ok: false, faults: [broken], rows: [] };
+  const before = readRecords(withHeading, delimiter, defaults);
+  return { ok: false, faults: [...(before.ok ? [] : before.faults), broken], rows: before.rows };
 }
 
 /** All faults in one sentence each, for a person. */
@@ -113,7 +126,7 @@ export function describeFaults(faults: readonly TableFault[]): string {
 }
 
 function refuse(message: string): MarksTable {
-  return { ok: false, faults: [{ row: null, column: null, message }] };
+  return { ok: false, faults: [{ row: null, column: null, message }], rows: [] };
 }
 
 function likelyDelimiter(body: string): string {
@@ -126,6 +139,20 @@ function likelyDelimiter(body: string): string {
   return [',', ';', '\t'].reduce((best, delimiter) => (count(delimiter) > count(best) ? delimiter : best));
 }
 
+/** What columns of numbers without a heading mean; null where there is a heading, or more columns than can be guessed. */
+function bareHeading(body: string): { readonly delimiter: string; readonly names: readonly string[] } | null {
+  const first = body.split(/\r\n|\n|\r/).find((line) => line.trim() !== '' && !line.startsWith('#')) ?? '';
+  // A comma may be a decimal comma: only tabs and semicolons part bare columns.
+  const delimiter = first.includes('\t') ? '\t' : ';';
+  const cells = first.split(delimiter).map((cell) => cell.trim());
+  const isNumber = cells.map((cell) => parseDecimal(cell).ok);
+  if (cells.length === 1 && isNumber[0] === true) return { delimiter, names: ['length_cm'] };
+  if (cells.length === 2 && isNumber.every(Boolean)) return { delimiter, names: ['fork_hz', 'length_cm'] };
+  if (cells.length === 3 && isNumber[0] === true && parseEnds(cells[1] ?? '').ok && isNumber[2] === true)
+    return { delimiter, names: ['fork_hz', 'ends', 'length_cm'] };
+  return null;
+}
+
 /** "Fork (Hz)" becomes fork_hz. */
 function columnName(heading: string): string {
   const name = heading
@@ -136,24 +163,29 @@ function columnName(heading: string): string {
   return name;
 }
 
-function readRecords(records: readonly DelimitedRecord[], delimiter: string): MarksTable {
+function readRecords(
+  records: readonly DelimitedRecord[],
+  delimiter: string,
+  defaults: TableDefaults | null,
+): MarksTable {
   const [heading, ...rest] = records;
   if (heading === undefined) return refuse('The file has no heading row.');
   const names = heading.cells.map(columnName);
-  const missing = REQUIRED.filter((column) => !names.includes(column));
+  const needed = REQUIRED_COLUMNS.filter((column) => defaults === null || column === 'length_cm');
+  const missing = needed.filter((column) => !names.includes(column));
   const faults: TableFault[] = missing.length === 0 ? [] : [missingColumns(heading, names, missing)];
-  for (const column of [...REQUIRED, ...OPTIONAL]) {
+  for (const column of READ_COLUMNS) {
     if (names.filter((name) => name === column).length > 1) {
       faults.push({ row: heading.row, column, message: 'the column is there more than once.' });
     }
   }
-  if (faults.length > 0) return { ok: false, faults };
+  if (faults.length > 0) return { ok: false, faults, rows: [] };
   if (rest.length === 0) return refuse('The file has a heading but no rows of marks.');
   if (rest.length > MOST_ROWS) return refuse(`The file has ${rest.length} rows; ${MOST_ROWS} is the most.`);
 
   const rows: MarkRow[] = [];
+  const skipped: number[] = [];
   for (const { row, cells } of rest) {
-    if (faults.length >= MOST_FAULTS) break;
     if (cells.slice(names.length).some((cell) => cell !== '')) {
       const hint =
         delimiter === ','
@@ -166,22 +198,31 @@ function readRecords(records: readonly DelimitedRecord[], delimiter: string): Ma
       });
       continue;
     }
-    const cell = (column: Column): string => cells[names.indexOf(column)] ?? '';
-    if (/^(yes|true|1|x)$/i.test(cell('excluded'))) continue;
+    const cell = (column: ReadColumn): string => {
+      const at = names.indexOf(column);
+      if (at >= 0) return cells[at] ?? '';
+      if (column === 'fork_hz') return String(defaults?.forkHz ?? '');
+      return column === 'ends' ? (defaults?.ends ?? '') : '';
+    };
     const read = readRow(row, cell);
-    if (Array.isArray(read)) faults.push(...read);
-    else rows.push(read);
+    if (!Array.isArray(read)) rows.push(read);
+    else if (isYes(cell('excluded'))) skipped.push(row);
+    else faults.push(...read);
   }
-  if (faults.length > 0) return { ok: false, faults };
-  if (rows.length === 0) return refuse('Every row of marks is excluded.');
-  return { ok: true, rows, passedOver: passedOverOf(heading.cells, names) };
+  if (faults.length > 0) return { ok: false, faults, rows };
+  if (rows.every(({ excluded }) => excluded)) return { ...refuse('Every row of marks is excluded.'), rows };
+  return { ok: true, rows, passedOver: passedOverOf(heading.cells, names), skipped };
+}
+
+function isYes(text: string): boolean {
+  return /^(yes|true|1|x)$/i.test(text);
 }
 
 /** Beginnings of the known columns' names; what begins so and isn't known was likely meant as one. */
 const STEMS = /^(dia|rad|temp|t_c$|hum|rh|press|fork|end|len|ord|room|lab)/;
 
 function passedOverOf(headings: readonly string[], names: readonly string[]): string[] {
-  const known: readonly string[] = [...REQUIRED, ...OPTIONAL];
+  const known: readonly string[] = READ_COLUMNS;
   return headings
     .filter((_, i) => !known.includes(names[i] ?? '') && STEMS.test(names[i] ?? ''))
     .map(shorten);
@@ -191,16 +232,16 @@ function passedOverOf(headings: readonly string[], names: readonly string[]): st
 function missingColumns(
   heading: DelimitedRecord,
   names: readonly string[],
-  missing: readonly (typeof REQUIRED)[number][],
+  missing: readonly RequiredColumn[],
 ): TableFault {
   const found = heading.cells.map(shorten).slice(0, 12).join(', ');
   const { row } = heading;
-  if (missing.length === REQUIRED.length) {
+  if (missing.length === REQUIRED_COLUMNS.length) {
     const hint =
       heading.cells.length === 1
         ? ' Put commas, semicolons or tabs between the cells, and no title above the heading (or begin it with #).'
         : ' Put a heading on top.';
-    const message = `the heading has none of the columns ${REQUIRED.join(', ')}. It reads: ${found}.${hint}`;
+    const message = `the heading has none of the columns ${REQUIRED_COLUMNS.join(', ')}. It reads: ${found}.${hint}`;
     return { row, column: missing.join(' and '), message };
   }
   const alike = missing.flatMap((column) => {
@@ -215,14 +256,14 @@ function missingColumns(
     row,
     column: missing.join(' and '),
     message:
-      `${missing.length === 1 ? 'the column is' : 'these columns are'} missing. The heading has: ${found}. Needed: ${REQUIRED.join(', ')}. ${alike.join(' ')}${alike.length > 0 ? unit : ''}`.trim(),
+      `${missing.length === 1 ? 'the column is' : 'these columns are'} missing. The heading has: ${found}. Needed: ${REQUIRED_COLUMNS.join(', ')}. ${alike.join(' ')}${alike.length > 0 ? unit : ''}`.trim(),
   };
 }
 
-function readRow(row: number, cell: (column: Column) => string): MarkRow | TableFault[] {
+function readRow(row: number, cell: (column: ReadColumn) => string): MarkRow | TableFault[] {
   const faults: TableFault[] = [];
   const take = <T extends object, V>(
-    column: Column,
+    column: ReadColumn,
     read: (text: string) => Parsed<T>,
     pick: (value: T) => V,
   ): V | null => {
@@ -264,10 +305,14 @@ function readRow(row: number, cell: (column: Column) => string): MarkRow | Table
     temperatureC,
     humidityPct,
     pressurePa,
-    place: cell('place'),
+    place: unguarded(cell('place')),
     order,
     lengthUncertaintyM,
     forkUncertaintyHz,
+    excluded: isYes(cell('excluded')),
+    group: unguarded(cell('group')),
+    madeAt: cell('made_at'),
+    note: unguarded(cell('note')),
   };
 }
 

@@ -1,10 +1,11 @@
+import { guarded } from '../marks/formulaGuard.ts';
+
 /** A cell: text is made harmless, a number is written in full, null is left empty. */
 export type Cell = string | number | null;
 
 /**
  * Rows as CSV after RFC 4180: comma, CRLF after every row, quotes doubled inside quoted cells.
- * A text cell that a spreadsheet would run as a formula (it begins with = + - @, a tab or a return) gets an
- * apostrophe before it.
+ * A text cell that a spreadsheet would run as a formula gets an apostrophe before it; numbers stay numbers.
  */
 export function toCsv(rows: readonly (readonly Cell[])[]): string {
   return rows.map((row) => `${row.map(writeCell).join(',')}\r\n`).join('');
@@ -13,8 +14,9 @@ export function toCsv(rows: readonly (readonly Cell[])[]): string {
 function writeCell(cell: Cell): string {
   if (cell === null) return '';
   if (typeof cell === 'number') return writeNumber(cell);
-  const harmless = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
-  return /[",\r\n]/.test(harmless) || harmless !== harmless.trim()
+  const harmless = guarded(cell);
+  // A line that begins with # would be read as a comment.
+  return /[",\r\n]|^#/.test(harmless) || harmless !== harmless.trim()
     ? `"${harmless.replaceAll('"', '""')}"`
     : harmless;
 }

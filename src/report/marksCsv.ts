@@ -1,29 +1,9 @@
 import type { Experiment, Fork } from '../notebook/experiment.ts';
 import type { Mark } from '../marks/mark.ts';
+import { WRITTEN_COLUMNS } from '../marks/markColumns.ts';
+import type { WrittenColumn } from '../marks/markColumns.ts';
 import { toCsv } from './csv.ts';
 import type { Cell } from './csv.ts';
-
-/** Columns that the solver's command reads, in its names, then readable ones. Units stand in the names. */
-export const MARKS_CSV_HEADER = [
-  'fork_hz',
-  'ends',
-  'length_cm',
-  'diameter_mm',
-  'temperature_c',
-  'humidity_pct',
-  'pressure_hpa',
-  'place',
-  'order',
-  'length_uncertainty_mm',
-  'fork_uncertainty_hz',
-  'excluded',
-  'other_length_cm',
-  'rise_db',
-  'above_room_db',
-  'confidence',
-  'made_at',
-  'note',
-] as const;
 
 /** The pitch that counts in the fit, with its standard uncertainty: as measured, else as stamped. */
 export function forkInUse(fork: Fork): { readonly hz: number; readonly standardUncertaintyHz: number } {
@@ -43,39 +23,48 @@ export function measuredMarks(experiment: Experiment): readonly MeasuredMark[] {
 }
 
 /**
- * The marks that have a length as CSV (RFC 4180); those left out of the fit say so. Lengths are in full precision with the rule's zero offset taken
- * off, so that the file gives the same speed when it is solved again.
+ * The marks that have a length as rows of a table, the heading first; those left out of the fit say so. Lengths are in
+ * full precision with the rule's zero offset taken off, so that the table gives the same speed when it is solved again.
  */
-export function marksCsv(experiment: Experiment): string {
-  const { tube, rule } = experiment;
-  const rows = measuredMarks(experiment).map((mark): readonly Cell[] => {
-    const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
-    const place = experiment.places.find((candidate) => candidate.id === mark.placeId);
-    if (fork === undefined || place === undefined)
-      throw new RangeError(`mark ${mark.id} has no fork or place`);
-    const pitch = forkInUse(fork);
-    return [
-      pitch.hz,
-      mark.ends,
-      (mark.lengthM - rule.zeroOffsetM) * 100,
-      tube.diameterM === null ? null : tube.diameterM * 1000,
-      place.temperatureC,
-      place.humidityPct,
-      place.pressurePa === null ? null : place.pressurePa / 100,
-      placeLabel(experiment, place.id),
-      mark.order,
-      rule.readingStandardUncertaintyM * 1000,
-      pitch.standardUncertaintyHz,
-      mark.excluded ? 'yes' : 'no',
-      mark.otherLengthM === null ? null : (mark.otherLengthM - rule.zeroOffsetM) * 100,
-      mark.evidence?.riseDb ?? null,
-      mark.evidence?.aboveRoomDb ?? null,
-      mark.evidence?.confidence ?? null,
-      mark.createdAt,
-      mark.note,
-    ];
+export function marksRows(experiment: Experiment): readonly (readonly Cell[])[] {
+  const rows = measuredMarks(experiment).map((mark) => {
+    const cells = cellsOf(experiment, mark);
+    return WRITTEN_COLUMNS.map((column) => cells[column]);
   });
-  return toCsv([[...MARKS_CSV_HEADER], ...rows]);
+  return [WRITTEN_COLUMNS, ...rows];
+}
+
+/** The same as CSV (RFC 4180). */
+export function marksCsv(experiment: Experiment): string {
+  return toCsv(marksRows(experiment));
+}
+
+function cellsOf(experiment: Experiment, mark: MeasuredMark): Readonly<Record<WrittenColumn, Cell>> {
+  const { tube, rule } = experiment;
+  const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
+  const place = experiment.places.find((candidate) => candidate.id === mark.placeId);
+  if (fork === undefined || place === undefined) throw new RangeError(`mark ${mark.id} has no fork or place`);
+  const pitch = forkInUse(fork);
+  return {
+    fork_hz: pitch.hz,
+    ends: mark.ends,
+    length_cm: (mark.lengthM - rule.zeroOffsetM) * 100,
+    diameter_mm: tube.diameterM === null ? null : tube.diameterM * 1000,
+    temperature_c: place.temperatureC,
+    humidity_pct: place.humidityPct,
+    pressure_hpa: place.pressurePa === null ? null : place.pressurePa / 100,
+    place: placeLabel(experiment, place.id),
+    order: mark.order,
+    length_uncertainty_mm: rule.readingStandardUncertaintyM * 1000,
+    fork_uncertainty_hz: pitch.standardUncertaintyHz,
+    excluded: mark.excluded ? 'yes' : 'no',
+    other_length_cm: mark.otherLengthM === null ? null : (mark.otherLengthM - rule.zeroOffsetM) * 100,
+    rise_db: mark.evidence?.riseDb ?? null,
+    above_room_db: mark.evidence?.aboveRoomDb ?? null,
+    confidence: mark.evidence?.confidence ?? null,
+    made_at: mark.createdAt,
+    note: mark.note,
+  };
 }
 
 /** A place's name; with its number where another place has the same name, so that the two stay apart. */

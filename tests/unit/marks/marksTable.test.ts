@@ -9,7 +9,7 @@ const faultsOf = (text: string): string => {
 const lengthsOf = (text: string): number[] => {
   const table = readMarksTable(text);
   if (!table.ok) throw new Error(describeFaults(table.faults));
-  return table.rows.map(({ lengthM }) => lengthM);
+  return table.rows.filter(({ excluded }) => !excluded).map(({ lengthM }) => lengthM);
 };
 
 describe('RFC 4180', () => {
@@ -94,12 +94,13 @@ describe('a table of marks', () => {
 
   it('reads all optional columns in SI units', () => {
     const table = readMarksTable(
-      'fork_hz,ends,length_cm,diameter_mm,temperature_c,humidity_pct,pressure_hpa,place,order,length_uncertainty_mm,fork_uncertainty_hz,other_length_cm\n' +
-        '512,open,31.8,30,20.5,40,1000,hall,1,0.5,0.2,32\n',
+      'fork_hz,ends,length_cm,diameter_mm,temperature_c,humidity_pct,pressure_hpa,place,order,length_uncertainty_mm,fork_uncertainty_hz,other_length_cm,group,made_at,note,excluded\n' +
+        "512,open,31.8,30,20.5,40,1000,hall,1,0.5,0.2,32,B,2030-03-01T10:00Z,'=1+1,no\n",
     );
     expect(table).toEqual({
       ok: true,
       passedOver: [],
+      skipped: [],
       rows: [
         {
           row: 2,
@@ -115,6 +116,10 @@ describe('a table of marks', () => {
           order: 1,
           lengthUncertaintyM: 0.0005,
           forkUncertaintyHz: 0.2,
+          excluded: false,
+          group: 'B',
+          madeAt: '2030-03-01T10:00Z',
+          note: '=1+1',
         },
       ],
     });
@@ -214,5 +219,56 @@ describe('what spreadsheets and people put into a table', () => {
     const table = readMarksTable(lines('fork_hz,ends,length_cm,humidity_pct', '512,closed,15.8,0.5'));
     expect(table.ok ? '' : table.faults[0]?.message).toContain('write 50');
     expect(readMarksTable(lines('fork_hz,ends,length_cm,humidity_pct', '512,closed,15.8,0')).ok).toBe(true);
+  });
+});
+
+describe('a table with faults', () => {
+  it('keeps the rows that could be read, before and after the bad ones', () => {
+    const table = readMarksTable(
+      'fork_hz,ends,length_cm\n512,closed,15.8\n512,closed,x\n512,closed,49.3\n512',
+    );
+    expect(table.ok).toBe(false);
+    expect(table.rows.map(({ row }) => row)).toEqual([2, 4]);
+    expect(table.ok ? [] : table.faults.map(({ row, column }) => [row, column])).toEqual([
+      [3, 'length_cm'],
+      [5, 'ends'],
+      [5, 'length_cm'],
+    ]);
+  });
+
+  it('keeps the rows before a broken quote', () => {
+    const table = readMarksTable('fork_hz,ends,length_cm\n512,closed,15.8\n512,"closed,49.3\n');
+    expect(table.rows.map(({ row }) => row)).toEqual([2]);
+    expect(table.ok ? '' : describeFaults(table.faults)).toContain('row 3, column ends: a quote');
+  });
+
+  it('passes over an excluded row that can’t be read, and says which', () => {
+    const table = readMarksTable('fork_hz,ends,length_cm,excluded\n512,closed,x,yes\n512,closed,15.8,no');
+    expect(table.ok && table.skipped).toEqual([2]);
+  });
+});
+
+describe('a table that was pasted, fork and ends known', () => {
+  const known = { forkHz: 480, ends: 'open' } as const;
+  it.each([
+    ['lengths alone, decimal commas', '15,8\n49,3', [480, 480], 'open'],
+    ['lengths under their heading', 'length (cm)\n15.8\n49.3', [480, 480], 'open'],
+    ['pitch and length from a spreadsheet', '512\t15,8\n256\t49,3', [512, 256], 'open'],
+    ['pitch, ends and length', '512;closed;15,8\n256;closed;49,3', [512, 256], 'closed'],
+  ])('reads %s', (_name, text, forks, ends) => {
+    const table = readMarksTable(text, known);
+    expect(table.rows.map(({ lengthM }) => lengthM)).toEqual([0.158, 0.493]);
+    expect(table.rows.map(({ forkHz }) => forkHz)).toEqual(forks);
+    expect(table.rows.every((row) => row.ends === ends)).toBe(true);
+  });
+
+  it('counts rows without a heading from the first on', () => {
+    const table = readMarksTable('15.8\nx', known);
+    expect(table.ok ? null : table.faults[0]?.row).toBe(2);
+  });
+
+  it('asks for a heading where the columns can’t be guessed', () => {
+    const table = readMarksTable('512\tclosed\t15.8\t20.5', known);
+    expect(table.ok ? '' : describeFaults(table.faults)).toContain('length_cm');
   });
 });

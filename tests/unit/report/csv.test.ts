@@ -1,4 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { splitDelimited } from '../../../src/marks/delimited.ts';
+import { unguarded } from '../../../src/marks/formulaGuard.ts';
 import { toCsv, writeNumber } from '../../../src/report/csv.ts';
 
 describe('toCsv', () => {
@@ -12,9 +15,23 @@ describe('toCsv', () => {
   });
 
   it('makes text harmless that a spreadsheet would run as a formula, and leaves numbers as numbers', () => {
-    const dangerous = ['=1+1', '+cmd', '-2', '@SUM(A1)', '\tx', '\rx'];
+    const dangerous = ['=1+1', '+cmd', '-2+3', '@SUM(A1)', '\tx', '\rx', '＝1', "'=1"];
     for (const cell of dangerous) expect(toCsv([[cell]])).toContain(`'${cell}`);
-    expect(toCsv([[-2.5]])).toBe('-2.5\r\n');
+    for (const number of [-2.5, '-2.5', '+3', '-1e-3']) expect(toCsv([[number]])).toBe(`${number}\r\n`);
+  });
+
+  it('is read back cell by cell, whatever text the cells hold', () => {
+    const text = fc.string({
+      unit: fc.constantFrom('=', '+', '-', '@', "'", '"', ',', '\t', '\r', '\n', '#', ' ', 'a', '1'),
+    });
+    fc.assert(
+      fc.property(fc.array(fc.array(text, { minLength: 2, maxLength: 4 }), { maxLength: 4 }), (rows) => {
+        const { records, fault } = splitDelimited(toCsv(rows), ',');
+        expect(fault).toBeNull();
+        const written = rows.filter((row) => row.some((cell) => cell !== ''));
+        expect(records.map(({ cells }) => cells.map(unguarded))).toEqual(written);
+      }),
+    );
   });
 });
 

@@ -18,6 +18,7 @@ describe('marksCsv', () => {
     const table = readMarksTable(marksCsv(experiment));
     expect(table.ok && table.rows).toMatchObject([
       { forkHz: 512, ends: 'closed', order: 1, lengthUncertaintyM: 0.0007, forkUncertaintyHz: 0.512 },
+      { excluded: true },
     ]);
     if (!table.ok) return;
     expect(table.rows[0]?.lengthM).toBeCloseTo(0.1595, 12);
