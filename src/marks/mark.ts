@@ -30,4 +30,18 @@ export interface MarkEvidence {
   readonly frequencyHz: number | null;
   readonly frequencyStandardUncertaintyHz: number | null;
   readonly reason: string;
+  /** What the strip showed around the peak; null where it wasn't kept. */
+  readonly trace: LevelStretch | null;
+}
+
+/** A stretch of the level trace: evenly spaced points, both lists of one length. 0 dB as in the live trace. */
+export interface LevelStretch {
+  /** Time of the first point on the source's own axis, s. */
+  readonly startS: number;
+  /** From one point to the next, s. */
+  readonly stepS: number;
+  /** Level of the tone at the fork's pitch, dB; null where it wasn't heard above the noise. */
+  readonly toneDb: readonly (number | null)[];
+  /** The room's noise at the fork's pitch, dB. */
+  readonly roomDb: readonly number[];
 }

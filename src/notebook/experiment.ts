@@ -1,8 +1,11 @@
 import type { ColumnEnds, Mark } from '../marks/mark.ts';
 
+/** Version of the records written today; `migrateExperiment` brings earlier ones up to it. */
+export const SCHEMA_VERSION = 2;
+
 /** Everything of one experiment that is kept. SI units; ids are unique within the experiment. */
 export interface Experiment {
-  readonly schemaVersion: 1;
+  readonly schemaVersion: typeof SCHEMA_VERSION;
   readonly id: string;
   readonly title: string;
   readonly createdAt: string;

@@ -47,3 +47,19 @@ export function redoStep<T>(history: History<T>): History<T> {
     future: history.future.slice(0, -1),
   };
 }
+
+/**
+ * The history with the same change made to every state of it: for what belongs to something since it was made and
+ * only arrived later. `change` gives the same object back where nothing changes.
+ */
+export function amendHistory<T>(history: History<T>, change: (value: T) => T): History<T> {
+  const amend = (step: HistoryStep<T>): HistoryStep<T> => {
+    const value = change(step.value);
+    return value === step.value ? step : { ...step, value };
+  };
+  return {
+    present: change(history.present),
+    past: history.past.map(amend),
+    future: history.future.map(amend),
+  };
+}

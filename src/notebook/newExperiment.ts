@@ -1,3 +1,4 @@
+import { SCHEMA_VERSION } from './experiment.ts';
 import type { Experiment, Fork, Place } from './experiment.ts';
 
 /** A fork as stamped, with a standard uncertainty of 0.1 % of its pitch until it is measured. */
@@ -33,7 +34,7 @@ export function newExperiment(id: string, createdAt: string): Experiment {
   const fork = newFork('fork-1', 512);
   const place = newPlace('place-1', 'Bench');
   return {
-    schemaVersion: 1,
+    schemaVersion: SCHEMA_VERSION,
     id,
     title: 'Experiment',
     createdAt,

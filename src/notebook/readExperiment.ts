@@ -1,5 +1,7 @@
-import type { ColumnEnds, Mark, MarkEvidence } from '../marks/mark.ts';
+import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
+import { SCHEMA_VERSION } from './experiment.ts';
 import type { Experiment, Fork, Lesson, Place } from './experiment.ts';
+import { migrateExperiment } from './migrateExperiment.ts';
 import { RecordReader } from './recordReader.ts';
 
 /** A record as understood, or everything that is wrong with it. */
@@ -10,36 +12,34 @@ export type ExperimentReading =
 const ENDS: readonly ColumnEnds[] = ['closed', 'open'];
 const SOURCES: readonly MarkEvidence['source'][] = ['microphone', 'recording', 'practice'];
 
+/** Points of a kept trace: five minutes at 20 a second, far more than the bench keeps. */
+const LONGEST_TRACE = 6000;
+
 /** Far more than a class makes, and little enough that a hostile file can't stall the page. */
 const LONGEST_LIST = 5000;
+
+/** Items of lists that were found good, by the object they were read from. */
+export type ReadItems = WeakMap<object, Fork | Place | Mark>;
 
 /**
  * Checks a parsed JSON value or a stored record and copies only what belongs to an experiment.
  * Every fault names the field and what was found there.
+ * @param readItems  shared between readings of states that share their items: each is then read once and stays shared
  */
-export function readExperiment(value: unknown): ExperimentReading {
-  const reader = new RecordReader('', value, []);
-  if (!reader.isObject) {
-    return { kind: 'faults', faults: ['This isn’t an experiment: a JSON object was expected.'] };
-  }
-  const version = reader.raw('schemaVersion');
-  if (version !== 1) {
-    return {
-      kind: 'faults',
-      faults: [
-        `schemaVersion is ${JSON.stringify(version) ?? 'missing'}; this bench reads version 1. Export it again from a bench of this version.`,
-      ],
-    };
-  }
-  const forks = reader.list('forks', LONGEST_LIST).map(readFork);
-  const places = reader.list('places', LONGEST_LIST).map(readPlace);
-  const marks = reader.list('marks', LONGEST_LIST).map(readMark);
-  const deletedMarks = reader.list('deletedMarks', LONGEST_LIST).map(readMark);
+export function readExperiment(value: unknown, readItems: ReadItems = new WeakMap()): ExperimentReading {
+  const migrated = migrateExperiment(value);
+  if ('fault' in migrated) return { kind: 'faults', faults: [migrated.fault] };
+  const reader = new RecordReader('', migrated.record, []);
+  const once = readOnce(readItems);
+  const forks = reader.list('forks', LONGEST_LIST).map(once(readFork));
+  const places = reader.list('places', LONGEST_LIST).map(once(readPlace));
+  const marks = reader.list('marks', LONGEST_LIST).map(once(readMark));
+  const deletedMarks = reader.list('deletedMarks', LONGEST_LIST).map(once(readMark));
   const tube = reader.child('tube');
   const rule = reader.child('rule');
   const present = reader.child('present');
   const experiment: Experiment = {
-    schemaVersion: 1,
+    schemaVersion: SCHEMA_VERSION,
     id: reader.text('id', 200),
     title: reader.text('title', 500),
     createdAt: reader.text('createdAt', 50),
@@ -66,6 +66,20 @@ export function readExperiment(value: unknown): ExperimentReading {
   };
   const faults = [...reader.faults, ...danglingFaults(experiment)];
   return faults.length === 0 ? { kind: 'experiment', experiment } : { kind: 'faults', faults };
+}
+
+/** Reads an item once for all readings that share `readItems`; one with a fault is read and named each time. */
+function readOnce(readItems: ReadItems) {
+  return <T extends Fork | Place | Mark>(read: (reader: RecordReader) => T) =>
+    (reader: RecordReader): T => {
+      const { source } = reader;
+      const known = source === null ? undefined : readItems.get(source);
+      if (known !== undefined) return known as T;
+      const faultsBefore = reader.faults.length;
+      const item = read(reader);
+      if (source !== null && reader.faults.length === faultsBefore) readItems.set(source, item);
+      return item;
+    };
 }
 
 /** Checks what a lesson says; faults go to the reader's list. */
@@ -117,6 +131,7 @@ function readMark(mark: RecordReader): Mark {
 }
 
 function readEvidence(evidence: RecordReader): MarkEvidence {
+  const trace = evidence.childOrNull('trace');
   return {
     source: evidence.choice('source', SOURCES),
     timeS: evidence.number('timeS', 0, 1e7),
@@ -126,6 +141,19 @@ function readEvidence(evidence: RecordReader): MarkEvidence {
     frequencyHz: evidence.numberOrNull('frequencyHz', 20, 20_000),
     frequencyStandardUncertaintyHz: evidence.numberOrNull('frequencyStandardUncertaintyHz', 0, 1000),
     reason: evidence.text('reason', 2000),
+    trace: trace === null ? null : readTrace(trace),
+  };
+}
+
+function readTrace(trace: RecordReader): LevelStretch {
+  const toneDb = trace.numbers('toneDb', LONGEST_TRACE, -1000, 1000, true);
+  const roomDb = trace.numbers('roomDb', LONGEST_TRACE, -1000, 1000);
+  trace.require(toneDb.length === roomDb.length, 'must have as many values in toneDb as in roomDb');
+  return {
+    startS: trace.number('startS', 0, 1e7),
+    stepS: trace.number('stepS', 1e-3, 10),
+    toneDb,
+    roomDb,
   };
 }
 

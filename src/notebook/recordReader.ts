@@ -5,6 +5,8 @@
 export class RecordReader {
   private readonly fields: Readonly<Record<string, unknown>>;
   readonly isObject: boolean;
+  /** The object that is read; null where it is none. */
+  readonly source: object | null;
 
   constructor(
     private readonly path: string,
@@ -12,6 +14,7 @@ export class RecordReader {
     readonly faults: string[],
   ) {
     this.isObject = typeof value === 'object' && value !== null && !Array.isArray(value);
+    this.source = this.isObject ? (value as object) : null;
     this.fields = this.isObject ? (value as Record<string, unknown>) : {};
     if (!this.isObject && path !== '') this.fault('', 'must be an object', value);
   }
@@ -68,6 +71,38 @@ export class RecordReader {
       return this.fault(name, `must be a list of at most ${longest}`, value, []);
     }
     return value.map((item, index) => new RecordReader(`${this.pathTo(name)}[${index}]`, item, this.faults));
+  }
+
+  /** A list of numbers; `mayBeNull` also takes null in place of a number. */
+  numbers(name: string, longest: number, min: number, max: number): readonly number[];
+  numbers(
+    name: string,
+    longest: number,
+    min: number,
+    max: number,
+    mayBeNull: true,
+  ): readonly (number | null)[];
+  numbers(
+    name: string,
+    longest: number,
+    min: number,
+    max: number,
+    mayBeNull = false,
+  ): readonly (number | null)[] {
+    const value = this.raw(name);
+    if (!Array.isArray(value) || value.length > longest) {
+      return this.fault(name, `must be a list of at most ${longest}`, value, []);
+    }
+    const isGood = (item: unknown): boolean =>
+      typeof item === 'number' ? item >= min && item <= max : mayBeNull && item === null;
+    const bad = value.findIndex((item) => !isGood(item));
+    if (bad < 0) return value.slice() as (number | null)[];
+    return this.fault(`${name}[${bad}]`, `must be a number from ${min} to ${max}`, value[bad], []);
+  }
+
+  /** Notes a fault of this object as a whole unless `isGood`. */
+  require(isGood: boolean, rule: string): void {
+    if (!isGood) this.faults.push(`${this.path} ${rule}.`);
   }
 
   private pathTo(name: string): string {

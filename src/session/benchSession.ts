@@ -1,17 +1,17 @@
 import type { CaptureState, SampleBlock, SoundSource } from '../capture/soundSource.ts';
-import type { ColumnEnds, Mark, MarkEvidence } from '../marks/mark.ts';
+import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
 import { addMark, deleteMark, editMark, restoreMark } from '../marks/markList.ts';
 import type { MarkChange } from '../marks/markList.ts';
-import { Autosave } from '../notebook/autosave.ts';
 import type { SaveState } from '../notebook/autosave.ts';
 import type { Experiment, Fork } from '../notebook/experiment.ts';
-import { beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
+import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
 import { lessonExperiment } from '../notebook/lessonLink.ts';
 import type { LessonPlan } from '../notebook/lessonLink.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
-import { readExperiment } from '../notebook/readExperiment.ts';
 import { BenchCheck } from './benchCheck.ts';
+import { BenchKeeping } from './benchKeeping.ts';
+import type { KeepingOutside } from './benchKeeping.ts';
 import { BenchListen } from './benchListen.ts';
 import type { CreateListening } from './benchListen.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
@@ -19,19 +19,14 @@ import { BenchTopics } from './benchTopics.ts';
 import type { BenchTopic } from './benchTopics.ts';
 import { BenchTrace } from './benchTrace.ts';
 import { defaultToleranceHz } from './forkTolerance.ts';
+import { LevelLog } from './levelLog.ts';
+import { KEPT_AROUND_S, evidenceOf, evidenceTrace } from './markEvidence.ts';
 import type { ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
 
-/** The part of the notebook's store that the bench uses. */
-export interface BenchStore {
-  save(experiment: Experiment): Promise<void>;
-  loadOpen(): Promise<unknown>;
-}
-
 /** What the session needs from outside, so that it runs under test without a clock or a browser. */
-export interface BenchOutside {
+export interface BenchOutside extends KeepingOutside {
   now(): string;
   newId(): string;
-  openStore(): Promise<BenchStore>;
   createListening: CreateListening;
   solve(experiment: Experiment): BenchOutcome;
 }
@@ -49,7 +44,6 @@ export class BenchSession {
   capture: CaptureState = { kind: 'idle' };
   trace = new BenchTrace();
   report: ListeningReport | null = null;
-  saveState: SaveState = { kind: 'saved' };
   notice: Notice | null = null;
   /** How much of a recording has been heard, 0..1; null while none is. */
   progress: number | null = null;
@@ -58,10 +52,23 @@ export class BenchSession {
   private history: History<Experiment>;
   private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
   private listen: BenchListen | null = null;
-  private autosave: Autosave | null = null;
+  /** The notebook: saving, the list of experiments, other tabs. */
+  readonly keeping: BenchKeeping;
+  private log = new LevelLog();
+  /** Marks of this run whose trace hasn't been heard to its end, with the time of their peak, s. */
+  private readonly unfinishedTraces = new Map<string, number>();
 
   constructor(private readonly outside: BenchOutside) {
     this.history = beginHistory(newExperiment(outside.newId(), outside.now()));
+    this.keeping = new BenchKeeping(outside, {
+      onHistory: (history) => this.showHistory(history),
+      onHandOver: () => this.stopListening(),
+      onChange: () => {
+        this.topics.announce('keeping');
+        this.topics.announce('capture');
+      },
+      tell: (kind, message) => this.tell(kind, message),
+    });
   }
 
   watch(topics: readonly BenchTopic[], callback: () => void): () => void {
@@ -70,21 +77,12 @@ export class BenchSession {
 
   /** Opens the notebook and brings back what was open last. Never rejects: without storage the bench still works. */
   async restore(): Promise<void> {
-    try {
-      const store = await this.outside.openStore();
-      this.autosave = new Autosave(
-        (experiment) => store.save(experiment),
-        (state) => this.setSaveState(state),
-      );
-      const stored = await store.loadOpen();
-      if (stored === null) return;
-      const reading = readExperiment(stored);
-      if (reading.kind === 'experiment') this.history = beginHistory(reading.experiment);
-      else this.tell('problem', `The last experiment couldn’t be read: ${reading.faults[0] ?? ''}`);
-    } catch (error) {
-      this.setSaveState({ kind: 'refused', message: error instanceof Error ? error.message : String(error) });
-    }
+    await this.keeping.begin(this.history);
     this.topics.announce('notebook');
+  }
+
+  get saveState(): SaveState {
+    return this.keeping.saveState;
   }
 
   /** An id that is new everywhere. */
@@ -129,6 +127,7 @@ export class BenchSession {
 
   /** Makes a change that can be undone. `step` names it for the undo button: “delete mark”. */
   change(step: string, make: (experiment: Experiment) => Experiment): void {
+    if (this.isOnlyShown()) return;
     const next = make(this.experiment);
     if (next === this.experiment) return;
     this.setHistory(recordStep(this.history, { ...next, changedAt: this.outside.now() }, step));
@@ -136,27 +135,81 @@ export class BenchSession {
 
   undo(): void {
     const name = this.undoName;
-    if (name === null) return;
+    if (name === null || this.isOnlyShown()) return;
     this.setHistory(undoStep(this.history));
     this.tell('info', `Undone: ${name}.`);
   }
 
   redo(): void {
     const name = this.redoName;
-    if (name === null) return;
+    if (name === null || this.isOnlyShown()) return;
     this.setHistory(redoStep(this.history));
     this.tell('info', `Done again: ${name}.`);
   }
 
-  /** Replaces the open experiment, as from a file; undo brings the one before back. */
-  open(experiment: Experiment, step: string): void {
-    this.setHistory(recordStep(this.history, experiment, step));
+  /**
+   * Opens an experiment, as from a file. One that is in the notebook already gets this state as a step that can be
+   * undone; any other opens beside what was open, which stays in the list.
+   */
+  async open(experiment: Experiment, step: string): Promise<void> {
+    if (experiment.id === this.experiment.id && this.keeping.access !== 'elsewhere') {
+      this.change(step, () => experiment);
+      return;
+    }
+    const there = await this.keeping.load(experiment.id).catch(() => null);
+    await this.keeping.show(there?.history ?? beginHistory(experiment), there?.revision ?? 0);
+    if (this.keeping.access === 'elsewhere') await this.openCopy(experiment);
+    else if (there !== null) this.change(step, () => experiment);
+    else this.setHistory(this.history);
   }
 
-  /** Sets up a lesson as an experiment of its own; the one before stays in the notebook, and undo brings it back. */
-  openLesson(plan: LessonPlan): void {
-    this.open(lessonExperiment(plan, this.outside.newId(), this.outside.now()), 'open lesson');
-    this.tell('info', 'The lesson is set up. What was here before is kept; Undo brings it back.');
+  /** Opens what is in the notebook under this id, with its steps. */
+  async openStored(id: string): Promise<void> {
+    const there = await this.keeping.load(id).catch(() => null);
+    if (there === null) this.tell('problem', 'This experiment can’t be opened: it is no longer there.');
+    else await this.keeping.show(there.history, there.revision);
+  }
+
+  /** Goes on with a copy of this experiment, or of the open one with its steps; the original stays as it is. */
+  async openCopy(experiment?: Experiment): Promise<void> {
+    const id = this.outside.newId();
+    const source = experiment === undefined ? this.history : beginHistory(experiment);
+    const copy = amendHistory(source, (state) => ({ ...state, id, title: copyTitle(state.title) }));
+    await this.keeping.show(copy, 0);
+    this.setHistory(copy);
+    this.tell('info', `You are working on “${copy.present.title}” now. The original stays in the list.`);
+  }
+
+  /** Opens a new experiment beside the present one. @param sameApparatus  with its forks, places, tube and rule */
+  async openNew(sameApparatus: boolean): Promise<void> {
+    const fresh = newExperiment(this.outside.newId(), this.outside.now());
+    const { forks, places, tube, rule, present, lesson } = this.experiment;
+    const apparatus = { forks, places, tube, rule, present, ...(lesson === undefined ? {} : { lesson }) };
+    await this.open(sameApparatus ? { ...fresh, ...apparatus } : fresh, 'new experiment');
+  }
+
+  /** Sets up a lesson as an experiment of its own; the one before stays in the list. */
+  async openLesson(plan: LessonPlan): Promise<void> {
+    await this.open(lessonExperiment(plan, this.outside.newId(), this.outside.now()), 'open lesson');
+    this.tell('info', 'The lesson is set up. What was here before is kept in the list under Records.');
+  }
+
+  /** Puts an experiment away; if it is the open one, the next of the list is opened, or a new one. */
+  async putAway(id: string): Promise<void> {
+    await this.keeping.putAway(id, this.outside.now());
+    if (id === this.experiment.id) {
+      const next = (await this.keeping.list()).find((other) => other.deletedAt === null);
+      if (next === undefined) await this.openNew(true);
+      else await this.openStored(next.id);
+    }
+    this.topics.announce('keeping');
+    this.tell('info', 'Experiment deleted. It can be brought back below the list.');
+  }
+
+  /** Brings a deleted experiment back into the list. */
+  async bringBack(id: string): Promise<void> {
+    await this.keeping.putAway(id, null);
+    this.topics.announce('keeping');
   }
 
   /** A mark by hand or key: with its length, or waiting for it. */
@@ -186,8 +239,11 @@ export class BenchSession {
 
   /** Begins to listen to this source; a run that goes on is ended first. Failures arrive in `capture`. */
   async startListening(source: SoundSource): Promise<void> {
+    if (this.isOnlyShown()) return;
     this.listen?.stop();
     this.trace = new BenchTrace();
+    this.log = new LevelLog();
+    this.unfinishedTraces.clear();
     this.report = null;
     const listen = new BenchListen(source, this.forkPitch(), this.outside.createListening, {
       onUpdate: (update) => this.takeUpdate(update),
@@ -239,11 +295,23 @@ export class BenchSession {
 
   private takeUpdate(update: ListeningUpdate): void {
     this.trace.add(update);
+    this.log.add(update.points);
     // A recording is marked from the second look, which sees both sides of each passage.
     if (this.sourceKind !== 'recording' && this.check === null) {
       for (const resonance of update.resonances) this.markResonance(resonance);
     }
+    this.finishTraces(false);
     this.topics.announce('live');
+  }
+
+  /** Gives marks the rest of their trace once it has been heard. @param isEnd  nothing more comes */
+  private finishTraces(isEnd: boolean): void {
+    for (const [id, peakS] of [...this.unfinishedTraces]) {
+      if (!isEnd && (this.log.latestS ?? 0) < peakS + KEPT_AROUND_S) continue;
+      this.unfinishedTraces.delete(id);
+      const trace = evidenceTrace(this.log, peakS);
+      this.setHistory(amendHistory(this.history, (state) => amendTrace(state, id, trace)));
+    }
   }
 
   private takeReport(report: ListeningReport): void {
@@ -263,17 +331,11 @@ export class BenchSession {
 
   private markResonance(resonance: Resonance): void {
     const sounding = this.trace.soundings.find((one) => one.index === resonance.soundingIndex);
-    const evidence: MarkEvidence = {
-      source: this.sourceKind ?? 'microphone',
-      timeS: resonance.timeS,
-      riseDb: resonance.riseDb,
-      aboveRoomDb: resonance.aboveRoomDb,
-      confidence: resonance.confidence,
-      frequencyHz: sounding?.frequencyHz ?? null,
-      frequencyStandardUncertaintyHz: sounding?.frequencyStandardUncertaintyHz ?? null,
-      reason: resonance.reason,
-    };
-    this.change('flagged resonance', (experiment) => addMark(experiment, this.newMark(null, evidence)));
+    const source = this.sourceKind ?? 'microphone';
+    const trace = evidenceTrace(this.log, resonance.timeS);
+    const mark = this.newMark(null, evidenceOf(resonance, sounding, source, trace));
+    this.change('flagged resonance', (experiment) => addMark(experiment, mark));
+    this.unfinishedTraces.set(mark.id, resonance.timeS);
     if (this.sourceKind === 'recording') return;
     const waiting = this.experiment.marks.filter((mark) => mark.lengthM === null).length;
     this.tell(
@@ -305,16 +367,31 @@ export class BenchSession {
   }
 
   private setHistory(history: History<Experiment>): void {
+    this.keeping.save(history);
+    this.showHistory(history);
+  }
+
+  private showHistory(history: History<Experiment>): void {
     const pitchBefore = this.presentFork.nominalHz;
     this.history = history;
-    this.autosave?.save(history.present);
     if (this.isListening && this.presentFork.nominalHz !== pitchBefore) this.listen?.retune(this.forkPitch());
     this.topics.announce('notebook');
+  }
+
+  /** Says so and gives true where another tab works on the experiment. */
+  private isOnlyShown(): boolean {
+    if (this.keeping.access !== 'elsewhere') return false;
+    this.tell(
+      'problem',
+      'This experiment is open in another tab: take it over, or open a copy (top of the page).',
+    );
+    return true;
   }
 
   private setCapture(state: CaptureState): void {
     this.capture = state;
     if (!this.isListening) {
+      this.finishTraces(true);
       this.progress = null;
       this.check = null;
     }
@@ -322,9 +399,21 @@ export class BenchSession {
     if (state.kind === 'interrupted') this.tell('problem', state.message);
     this.topics.announce('capture');
   }
+}
 
-  private setSaveState(state: SaveState): void {
-    this.saveState = state;
-    this.topics.announce('capture');
-  }
+/** The state with the trace of one mark, deleted or not, completed. */
+function amendTrace(state: Experiment, id: string, trace: LevelStretch | null): Experiment {
+  const has = (list: readonly Mark[]): boolean => list.some((mark) => mark.id === id);
+  const amend = (list: readonly Mark[]): readonly Mark[] =>
+    list.map((mark) =>
+      mark.id === id && mark.evidence !== null ? { ...mark, evidence: { ...mark.evidence, trace } } : mark,
+    );
+  if (has(state.marks)) return { ...state, marks: amend(state.marks) };
+  return has(state.deletedMarks) ? { ...state, deletedMarks: amend(state.deletedMarks) } : state;
+}
+
+/** The title of a copy; a copy of a copy is counted on. */
+function copyTitle(title: string): string {
+  const found = /^(.*) \(copy(?: (\d+))?\)$/.exec(title);
+  return found === null ? `${title} (copy)` : `${found[1]} (copy ${Number(found[2] ?? 1) + 1})`;
 }

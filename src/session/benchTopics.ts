@@ -1,5 +1,5 @@
 /** What changed: `live` twenty times a second while listening, the others on an event. */
-export type BenchTopic = 'live' | 'notebook' | 'capture' | 'notice';
+export type BenchTopic = 'live' | 'notebook' | 'capture' | 'notice' | 'keeping';
 
 /** Tells those who watch a topic that it changed. They read the new state from the session. */
 export class BenchTopics {

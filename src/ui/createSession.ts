@@ -1,4 +1,6 @@
 import { NotebookStore } from '../notebook/notebookStore.ts';
+import { TabHold } from '../notebook/tabHold.ts';
+import { tabMemory } from '../notebook/tabMemory.ts';
 import { solveExperiment } from '../session/benchSolve.ts';
 import { BenchSession } from '../session/benchSession.ts';
 import { Listening } from '../session/listening.ts';
@@ -8,7 +10,9 @@ export function createSession(): BenchSession {
   return new BenchSession({
     now: () => new Date().toISOString(),
     newId,
-    openStore: () => NotebookStore.open(),
+    openStore: (onGone) => NotebookStore.open(onGone),
+    createHold: (handlers) => new TabHold(handlers),
+    tabMemory,
     createListening: (options) => new Listening(options),
     solve: solveExperiment,
   });

@@ -50,10 +50,10 @@ export class BenchFiles extends LitElement {
     input.value = '';
     this.faults = reading.kind === 'faults' ? reading.faults : [];
     if (reading.kind !== 'experiment') return;
-    this.session.open(reading.experiment, 'open file');
+    await this.session.open(reading.experiment, 'open file');
     this.session.tell(
       'info',
-      `“${reading.experiment.title}” is open. Undo brings back what was here before.`,
+      `“${reading.experiment.title}” is open. What was open before is in the list, or a step back.`,
     );
   }
 

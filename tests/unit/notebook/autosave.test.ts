@@ -11,7 +11,7 @@ describe('Autosave', () => {
     const written: string[] = [];
     const releases: (() => void)[] = [];
     const states: SaveState[] = [];
-    const autosave = new Autosave(
+    const autosave = new Autosave<Experiment>(
       (experiment) =>
         new Promise((resolve) => {
           written.push(experiment.title);
@@ -30,16 +30,31 @@ describe('Autosave', () => {
     expect(states).toEqual([{ kind: 'saving' }, { kind: 'saved' }]);
   });
 
+  it('is idle only when the last of what was given is written', async () => {
+    const written: string[] = [];
+    const autosave = new Autosave<Experiment>(
+      async (experiment) => {
+        await new Promise((resolve) => setTimeout(resolve));
+        written.push(experiment.title);
+      },
+      () => undefined,
+    );
+    autosave.save(titled('a'));
+    autosave.save(titled('b'));
+    await autosave.idle();
+    expect(written).toEqual(['a', 'b']);
+  });
+
   it('says why storage refused, and tries again with the next change', async () => {
     const states: SaveState[] = [];
     let isFull = true;
-    const autosave = new Autosave(
-      () => (isFull ? Promise.reject(new Error('quota exceeded')) : Promise.resolve()),
+    const autosave = new Autosave<Experiment>(
+      () => (isFull ? Promise.reject(new DOMException('no room', 'QuotaExceededError')) : Promise.resolve()),
       (state) => states.push(state),
     );
     autosave.save(titled('a'));
     await new Promise((resolve) => setTimeout(resolve));
-    expect(states.at(-1)).toEqual({ kind: 'refused', message: 'quota exceeded' });
+    expect(states.at(-1)).toMatchObject({ kind: 'refused', fault: 'full' });
     isFull = false;
     autosave.save(titled('b'));
     await new Promise((resolve) => setTimeout(resolve));

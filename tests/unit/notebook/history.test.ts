@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { beginHistory, recordStep, redoStep, undoStep } from '../../../src/notebook/history.ts';
+import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../../../src/notebook/history.ts';
 
 describe('history', () => {
   it('undoes and redoes step by step, with the name of each step', () => {
@@ -28,5 +28,12 @@ describe('history', () => {
     for (let value = 1; value <= 250; value += 1) history = recordStep(history, value, String(value));
     expect(history.past).toHaveLength(200);
     expect(history.past[0]?.value).toBe(50);
+  });
+
+  it('amends every state, and leaves steps alone that do not change', () => {
+    const history = undoStep(recordStep(recordStep(beginHistory(1), 20, 'two'), 30, 'three'));
+    const amended = amendHistory(history, (value) => (value >= 20 ? value + 1 : value));
+    expect([amended.past[0]?.value, amended.present, amended.future[0]?.value]).toEqual([1, 21, 31]);
+    expect(amended.past[0]).toBe(history.past[0]);
   });
 });

@@ -17,6 +17,7 @@ const full = exampleExperiment([
       frequencyHz: 511.8,
       frequencyStandardUncertaintyHz: 0.05,
       reason: 'level and phase agree',
+      trace: { startS: 9.5, stepS: 0.05, toneDb: [-41.2, null, -30], roomDb: [-60, -60.5, -61] },
     },
   }),
   exampleMark('b'),
@@ -55,6 +56,20 @@ describe('readExperiment', () => {
     expect(faultsOf([1, 2])[0]).toMatch(/isn’t an experiment/);
     expect(faultsOf(null)[0]).toMatch(/isn’t an experiment/);
     expect(faultsOf({ ...full, schemaVersion: 9 })[0]).toMatch(/schemaVersion is 9/);
+  });
+
+  it('names a value of a trace that is no level, and lists of different lengths', () => {
+    const withTrace = (trace: object): unknown => {
+      const [mark] = full.marks;
+      return { ...full, marks: [{ ...mark, evidence: { ...mark?.evidence, trace } }] };
+    };
+    const trace = { startS: 0, stepS: 0.05, toneDb: [-41, '-40'], roomDb: [-60, -60] };
+    expect(faultsOf(withTrace(trace))[0]).toMatch(
+      /marks\[0\]\.evidence\.trace\.toneDb\[1\] must be a number/,
+    );
+    expect(faultsOf(withTrace({ ...trace, toneDb: [-41] }))).toEqual([
+      'marks[0].evidence.trace must have as many values in toneDb as in roomDb.',
+    ]);
   });
 
   it('finds marks that point nowhere and ids that occur twice', () => {

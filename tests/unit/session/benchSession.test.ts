@@ -3,9 +3,10 @@ import type { SoundListener, SoundSource } from '../../../src/capture/soundSourc
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import { BenchSession } from '../../../src/session/benchSession.ts';
-import type { BenchOutside, BenchStore } from '../../../src/session/benchSession.ts';
+import type { BenchOutside } from '../../../src/session/benchSession.ts';
 import type { ListeningReport, ListeningUpdate, Resonance } from '../../../src/session/listeningTypes.ts';
 import { EXAMPLE_TIME, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
+import { MemoryStore, freeHold } from '../notebook/memoryStore.ts';
 
 const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
 
@@ -63,6 +64,8 @@ function session(outside: Partial<BenchOutside> = {}, updates: ListeningUpdate[]
     now: () => EXAMPLE_TIME,
     newId: () => `id-${(ids += 1)}`,
     openStore: () => Promise.reject(new Error('no storage here')),
+    createHold: () => freeHold,
+    tabMemory: { get: () => null, set: () => undefined },
     createListening: ({ fork }) => {
       pitches.push(fork.nominalHz);
       return { push: () => updates.shift() ?? NOTHING, finish: () => NOTHING, secondLook: () => REPORT };
@@ -144,6 +147,37 @@ describe('BenchSession', () => {
     expect(bench.capture.kind).toBe('idle');
   });
 
+  it('keeps the level trace around a flagged resonance, the part heard after the flag too', async () => {
+    const points = (fromS: number, toS: number) =>
+      Array.from({ length: Math.round((toS - fromS) * 20) + 1 }, (_, i) => ({
+        timeS: fromS + i / 20,
+        toneDb: -40 + fromS + i / 20,
+        roomDb: -60,
+        broadbandDb: -30,
+        riseDb: 20,
+      }));
+    const { bench } = session({}, [
+      { ...NOTHING, points: points(0, 6), resonances: [resonance(5.5)] },
+      { ...NOTHING, points: points(6.05, 9.5) },
+    ]);
+    const source = new HandSource('microphone');
+    await bench.startListening(source);
+    source.run();
+    source.block();
+    const lastS = (): number => {
+      const trace = bench.experiment.marks[0]?.evidence?.trace;
+      return (trace?.startS ?? 0) + ((trace?.toneDb.length ?? 0) - 1) * (trace?.stepS ?? 0);
+    };
+    expect(lastS()).toBeCloseTo(6, 9);
+    source.block();
+    expect(bench.experiment.marks[0]?.evidence?.trace?.startS).toBeCloseTo(2.5, 9);
+    expect(lastS()).toBeCloseTo(8.5, 9);
+    expect(bench.undoName).toBe('flagged resonance');
+    bench.undo();
+    bench.redo();
+    expect(lastS()).toBeCloseTo(8.5, 9);
+  });
+
   it('undoes and redoes each change, and names it', () => {
     const { bench } = session();
     bench.addMarkByHand(0.158);
@@ -157,34 +191,32 @@ describe('BenchSession', () => {
   it('works without storage, and says so', async () => {
     const { bench } = session();
     await bench.restore();
-    expect(bench.saveState).toEqual({ kind: 'refused', message: 'no storage here' });
+    expect(bench.saveState).toMatchObject({ kind: 'refused', fault: 'broken' });
+    expect(JSON.stringify(bench.saveState)).toMatch(/no storage here/);
     bench.addMarkByHand(0.158);
     expect(bench.experiment.marks).toHaveLength(1);
   });
 
   it('brings back what was open, and saves each change', async () => {
     const stored = exampleExperiment([exampleMark('a', { lengthM: 0.16 })]);
-    const saved: Experiment[] = [];
-    const store: BenchStore = {
-      loadOpen: () => Promise.resolve(JSON.parse(JSON.stringify(stored)) as unknown),
-      save: (experiment) => Promise.resolve(void saved.push(experiment)),
-    };
+    const store = new MemoryStore([stored]);
     const { bench } = session({ openStore: () => Promise.resolve(store) });
     await bench.restore();
     expect(bench.experiment).toEqual(stored);
     bench.deleteMark('a');
-    expect(saved.at(-1)?.deletedMarks).toHaveLength(1);
+    await bench.keeping.idle();
+    expect(store.experiment('example')?.deletedMarks).toHaveLength(1);
   });
 
   it('begins afresh beside a record that can’t be read, and names the fault', async () => {
-    const store: BenchStore = {
-      loadOpen: () => Promise.resolve({ schemaVersion: 1, marks: 'none' }),
-      save: () => Promise.resolve(),
-    };
+    const store = new MemoryStore([Object.assign({ id: 'broken' }, { schemaVersion: 1, marks: 'none' })]);
     const { bench } = session({ openStore: () => Promise.resolve(store) });
     await bench.restore();
     expect(bench.experiment.marks).toHaveLength(0);
     expect(bench.notice?.kind).toBe('problem');
+    bench.addMarkByHand(0.158);
+    await bench.keeping.idle();
+    expect((await store.list()).map((one) => one.id)).toEqual(['broken', 'id-1']);
   });
 });
 

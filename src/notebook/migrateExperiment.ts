@@ -1,0 +1,58 @@
+import { SCHEMA_VERSION } from './experiment.ts';
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** What brings a record of each earlier version up to the next one. Written once, never changed afterwards. */
+const STEPS: Readonly<Record<number, (record: Fields) => Fields>> = {
+  // Version 2 keeps a stretch of the level trace with the evidence of each mark.
+  1: (record) => ({
+    ...record,
+    schemaVersion: 2,
+    marks: mapItems(record['marks'], withoutTrace),
+    deletedMarks: mapItems(record['deletedMarks'], withoutTrace),
+  }),
+};
+
+/**
+ * Brings a record of any earlier version up to today's, field by field and unchecked: `readExperiment` checks
+ * the outcome. What is no record passes through as far as it can.
+ * @returns the record, or what is wrong with it as a whole
+ */
+export function migrateExperiment(value: unknown): { readonly record: Fields } | { readonly fault: string } {
+  if (!isFields(value)) return { fault: 'This isn’t an experiment: a JSON object was expected.' };
+  let record = value;
+  let version = ownVersion(record);
+  if (typeof version === 'number' && Number.isInteger(version) && version > SCHEMA_VERSION) {
+    return {
+      fault: `schemaVersion is ${version}; this bench reads up to version ${SCHEMA_VERSION}. The record was made by a newer bench: open it there, or load this page anew.`,
+    };
+  }
+  while (version !== SCHEMA_VERSION) {
+    const step = typeof version === 'number' && Object.hasOwn(STEPS, version) ? STEPS[version] : undefined;
+    if (step === undefined) {
+      return {
+        fault: `schemaVersion is ${JSON.stringify(version) ?? 'missing'}; a whole number from 1 to ${SCHEMA_VERSION} was expected. This may be a file of another program.`,
+      };
+    }
+    record = step(record);
+    version = ownVersion(record);
+  }
+  return { record };
+}
+
+function ownVersion(record: Fields): unknown {
+  return Object.hasOwn(record, 'schemaVersion') ? record['schemaVersion'] : undefined;
+}
+
+function withoutTrace(mark: Fields): Fields {
+  const evidence = mark['evidence'];
+  return isFields(evidence) ? { ...mark, evidence: { ...evidence, trace: null } } : mark;
+}
+
+function mapItems(list: unknown, change: (item: Fields) => Fields): unknown {
+  return Array.isArray(list) ? list.map((item: unknown) => (isFields(item) ? change(item) : item)) : list;
+}
+
+function isFields(value: unknown): value is Fields {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

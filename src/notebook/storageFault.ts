@@ -1,0 +1,51 @@
+/** Why something wasn't kept, and what the person can do about it. */
+export interface StorageFault {
+  /** `elsewhere`: another tab saved something else in the meantime. */
+  readonly kind: 'full' | 'refused' | 'gone' | 'elsewhere' | 'broken';
+  /** Whole sentences. */
+  readonly message: string;
+}
+
+/** A save that would overwrite what another tab saved. */
+export class ConflictError extends Error {
+  override readonly name = 'ConflictError';
+  constructor() {
+    super('Another tab has saved this experiment since.');
+  }
+}
+
+/** A store that was taken away while it was in use. */
+export class GoneError extends Error {
+  override readonly name = 'GoneError';
+  /** @param by  who took it, in words */
+  constructor(by: string) {
+    super(`${by} has closed or erased what is stored for this page.`);
+  }
+}
+
+/** Puts a failure of the browser's storage into words. */
+export function storageFault(error: unknown): StorageFault {
+  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
+  const detail = error instanceof Error ? error.message : String(error);
+  if (error instanceof ConflictError) return { kind: 'elsewhere', message: detail };
+  if (name === 'QuotaExceededError') {
+    return {
+      kind: 'full',
+      message:
+        'The storage that this browser gives the page is full. Delete kept sound or free space, then try again.',
+    };
+  }
+  if (error instanceof GoneError) {
+    return { kind: 'gone', message: detail.charAt(0).toUpperCase() + detail.slice(1) };
+  }
+  if (name === 'InvalidStateError' || name === 'AbortError') {
+    return { kind: 'gone', message: 'The browser has closed this page’s storage. Try again.' };
+  }
+  if (name === 'SecurityError' || name === 'NotAllowedError') {
+    return {
+      kind: 'refused',
+      message: 'This browser lets the page store nothing: a private window or a setting forbids it.',
+    };
+  }
+  return { kind: 'broken', message: `The browser’s storage failed (${detail}).` };
+}

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { SCHEMA_VERSION } from '../../../src/notebook/experiment.ts';
+import { readExperiment } from '../../../src/notebook/readExperiment.ts';
+import { RECORDS_OF_EVERY_VERSION } from './recordsOfEveryVersion.ts';
+
+describe('records of every earlier version', () => {
+  it('are all here, today’s included', () => {
+    expect(RECORDS_OF_EVERY_VERSION.map((record) => record.schemaVersion)).toEqual(
+      Array.from({ length: SCHEMA_VERSION }, (_, index) => index + 1),
+    );
+  });
+
+  for (const record of RECORDS_OF_EVERY_VERSION) {
+    it(`version ${record.schemaVersion} opens with all that it held`, () => {
+      const reading = readExperiment(structuredClone(record));
+      if (reading.kind === 'faults') throw new Error(reading.faults.join(' '));
+      const { experiment } = reading;
+      expect(experiment.schemaVersion).toBe(SCHEMA_VERSION);
+      expect(experiment.title).toBe(record.title);
+      expect(experiment.marks.map((mark) => mark.lengthM)).toEqual([0.158, null]);
+      expect(experiment.marks[0]?.evidence).toMatchObject({ timeS: 12.5, riseDb: 14.2, confidence: 0.97 });
+      expect(experiment.deletedMarks[0]?.lengthM).toBe(0.3);
+      expect(experiment.forks[0]?.measuredHz).toBe(511.8);
+      expect(experiment.lesson?.hideTheory).toBe(true);
+      expect(experiment.note).toBe('Window open.');
+    });
+  }
+
+  it('a record of a newer bench is left alone and named', () => {
+    const reading = readExperiment({ schemaVersion: SCHEMA_VERSION + 1 });
+    expect(reading).toMatchObject({ kind: 'faults' });
+    expect(JSON.stringify(reading)).toMatch(/made by a newer bench/);
+  });
+});
