@@ -48,7 +48,7 @@ export class Listening {
   readonly #live: LiveDetector;
   readonly #room = new RoomBaseline();
   readonly #broadband = new BroadbandMeter();
-  readonly #health = new SignalHealth();
+  readonly #health: SignalHealth;
   /** Mean squares of full broadband frames, to be matched with points by time. */
   readonly #frameMeanSquares: number[] = [];
   readonly #frameS: number;
@@ -72,6 +72,7 @@ export class Listening {
     });
     series = new ToneSeries(this.#stream.narrowRateHz, this.#stream.narrowBandwidthHz);
     this.#series = series;
+    this.#health = new SignalHealth(sampleRateHz);
     this.#live = new LiveDetector(series, fork.toleranceHz);
     this.#frameS = BROADBAND_FRAME / sampleRateHz;
   }
@@ -100,6 +101,7 @@ export class Listening {
   /** Lets the last values out. Nothing may be pushed afterwards. */
   finish(): ListeningUpdate {
     this.#stream.finish();
+    this.#health.finish();
     return this.#update([this.#advance()]);
   }
 
@@ -139,11 +141,12 @@ export class Listening {
   }
 
   /** Takes samples up to each fixed step and decides there, so that decisions don't depend on the blocks. */
-  #feed(samples: Float32Array): Step[] {
+  #feed(samples: Float32Array, isHeard = true): Step[] {
     const steps: Step[] = [];
     for (let taken = 0; taken < samples.length;) {
       const part = samples.subarray(taken, taken + STEP_FRAMES - (this.#frames % STEP_FRAMES));
       taken += part.length;
+      if (isHeard) this.#health.push(part);
       this.#take(part);
       if (this.#frames % STEP_FRAMES === 0) steps.push(this.#advance());
     }
@@ -151,7 +154,6 @@ export class Listening {
   }
 
   #take(samples: Float32Array): void {
-    this.#health.push(samples);
     for (let taken = 0; taken < samples.length;) {
       const part = this.#broadband.take(samples.subarray(taken));
       taken += part;
@@ -167,9 +169,10 @@ export class Listening {
     const steps: Step[] = [];
     this.#series.markGap(this.#frames / sampleRateHz);
     this.#series.markGap(startFrame / sampleRateHz);
+    this.#health.interrupt();
     for (let left = Math.max(0, startFrame - this.#frames); left > 0;) {
       const part = Math.min(left, sampleRateHz);
-      steps.push(...this.#feed(new Float32Array(part)));
+      steps.push(...this.#feed(new Float32Array(part), false));
       left -= part;
     }
     return steps;

@@ -72,7 +72,13 @@ export interface ListeningWarning {
     | 'gain-pumping'
     | 'too-short'
     | 'silent'
-    | 'gap';
+    | 'gap'
+    | 'dropouts'
+    | 'narrow-band'
+    | 'high-band-missing'
+    | 'floor-fell'
+    | 'offset'
+    | 'hum';
   readonly message: string;
   readonly timeS: number | null;
 }

@@ -1,51 +1,150 @@
+import { SignalWatch } from '../capture/signal/signalWatch.ts';
+import type { SignalFindings } from '../capture/signal/signalWatch.ts';
 import type { ListeningWarning } from './listeningTypes.ts';
 
-const CLIP = 0.999;
-/** Runs of this many samples at the limit are clipping; a single peak may just touch it. */
-const RUN = 3;
-
-/** Counts what is wrong with the samples themselves: clipping and silence. */
+/** What the samples say of the way they came, in words: clipping, silence, gaps, holes in the band, hum, offset. */
 export class SignalHealth {
-  #run = 0;
-  #clipped = 0;
-  #frames = 0;
-  #largest = 0;
+  private readonly watch: SignalWatch;
+  private found: SignalFindings | null = null;
+  private words: ListeningWarning[] = [];
+
+  /** @param sampleRateHz  8000..384000 */
+  constructor(sampleRateHz: number) {
+    this.watch = new SignalWatch(sampleRateHz);
+  }
 
   push(samples: Float32Array): void {
-    for (const sample of samples) {
-      const size = Math.abs(sample);
-      if (size > this.#largest) this.#largest = size;
-      if (size >= CLIP) {
-        this.#run += 1;
-        if (this.#run === RUN) this.#clipped += 1;
-      } else this.#run = 0;
-    }
-    this.#frames += samples.length;
+    this.watch.push(samples);
   }
 
+  /** Notes that sound was lost here: no check spans it. */
+  interrupt(): void {
+    this.watch.interrupt();
+  }
+
+  /** Largest sample's size so far, 1 = full scale. */
   get largest(): number {
-    return this.#largest;
+    return this.watch.largest;
   }
 
-  warnings(): ListeningWarning[] {
-    if (this.#frames > 0 && this.#largest === 0) {
-      return [
-        {
-          code: 'silent',
-          message: 'The sound is pure silence: check that the right microphone is chosen and not muted.',
-          timeS: null,
-        },
-      ];
-    }
-    if (this.#clipped > 0) {
-      return [
-        {
-          code: 'clipping',
-          message: `The input was too loud ${this.#clipped} times: move the microphone away or turn its gain down.`,
-          timeS: null,
-        },
-      ];
-    }
-    return [];
+  /** Brings the warnings up to the last sample. */
+  finish(): void {
+    this.watch.finish();
   }
+
+  /** As of the last half second. */
+  warnings(): readonly ListeningWarning[] {
+    const { findings } = this.watch;
+    if (findings !== this.found) this.words = signalWarnings(findings, this.watch.frames);
+    this.found = findings;
+    return this.words;
+  }
+}
+
+/** Words for what was found. @param frames  samples heard so far */
+export function signalWarnings(found: SignalFindings, frames: number): ListeningWarning[] {
+  if (frames === 0) return [];
+  if (found.largest === 0) {
+    return [
+      warning(
+        'silent',
+        'The sound is pure silence: check that the right microphone is chosen and not muted.',
+      ),
+    ];
+  }
+  return [
+    ...loudnessWarning(found),
+    ...gapsWarning(found),
+    ...bandWarning(found),
+    ...electricWarnings(found),
+  ];
+}
+
+function loudnessWarning({ clips, flats, largest }: SignalFindings): ListeningWarning[] {
+  if (clips > 0) {
+    return [
+      warning(
+        'clipping',
+        `The input was too loud ${times(clips)}: move the microphone away or turn its gain down.`,
+      ),
+    ];
+  }
+  if (flats === 0) return [];
+  return [
+    warning(
+      'clipping',
+      `The crests were cut off at ${Math.round(100 * largest)} % of full scale ${times(flats)}: what stands before the recorder is overdriven. Move the microphone away or turn its gain down.`,
+    ),
+  ];
+}
+
+function gapsWarning({ dropouts, firstDropoutS }: SignalFindings): ListeningWarning[] {
+  if (dropouts === 0) return [];
+  const where = firstDropoutS === null ? '' : `, first at ${firstDropoutS.toFixed(1)} s`;
+  return [
+    warning(
+      'dropouts',
+      `The sound broke off and came back ${times(dropouts)}${where}: levels there are too low. Close other programs, or use a microphone with a cable.`,
+      firstDropoutS,
+    ),
+  ];
+}
+
+function bandWarning({ edge, floorFallDb }: SignalFindings): ListeningWarning[] {
+  if (edge !== null && edge.edgeHz < 16_000) {
+    return [
+      warning(
+        'narrow-band',
+        `There is nothing above ${edge.edgeHz / 1000} kHz: so sounds a headset in its telephone mode, or a telephone’s own recording. Such a line changes the level. Choose the device’s own microphone and take the headset off.`,
+      ),
+    ];
+  }
+  if (edge !== null) {
+    return [
+      warning(
+        'high-band-missing',
+        'There is nothing above 16 kHz: so sounds a suppression of noise or a strong compression of the file. Do the gain check before you trust a level; record as WAV where you can.',
+      ),
+    ];
+  }
+  if (floorFallDb === null) return [];
+  return [
+    warning(
+      'floor-fell',
+      `The quiet between sounds fell ${Math.round(floorFallDb)} dB below what the room was at first: either the room became quiet, or a suppression of noise has set in. Do the gain check before you trust a level.`,
+    ),
+  ];
+}
+
+function electricWarnings({ offset, hum }: SignalFindings): ListeningWarning[] {
+  const found: ListeningWarning[] = [];
+  if (offset !== null) {
+    found.push(
+      warning(
+        'offset',
+        `The sound lies ${(100 * Math.abs(offset)).toFixed(1)} % of full scale beside zero: a fault of the sound card or its plug. Levels at the fork’s pitch stand; try another input if the sound clips.`,
+      ),
+    );
+  }
+  if (hum !== null) {
+    found.push(
+      warning(
+        'hum',
+        `The mains hum at ${hum.mainsHz} Hz is loud (${Math.round(hum.levelDb)} dB): unplug the charger, or move away from power supplies and lamps.`,
+      ),
+    );
+  }
+  return found;
+}
+
+function times(count: number): string {
+  return count === 1 ? 'once' : `${count} times`;
+}
+
+function warning(
+  code: ListeningWarning['code'],
+  message: string,
+  timeS: number | null = null,
+): ListeningWarning {
+  return { code, message, timeS };
 }
