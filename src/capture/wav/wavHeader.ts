@@ -27,6 +27,19 @@ const UNKNOWN_LENGTH = 0xffffffff;
 /** More chunks than this before the sound mean garbage, not metadata. */
 const MAX_CHUNKS = 4096;
 
+/** Chunks that may follow one of odd length. */
+const COMMON_TAGS: readonly string[] = [
+  'data',
+  'fmt ',
+  'LIST',
+  'fact',
+  'JUNK',
+  'PEAK',
+  'bext',
+  'cue ',
+  'id3 ',
+];
+
 interface Coding {
   readonly sampleRateHz: number;
   readonly channelCount: number;
@@ -90,8 +103,9 @@ export function* walkWavHeader(fileLength: number): Generator<ByteRange, WavForm
       const sizes = view(yield { offset: body, length: 16 });
       if (sizes.byteLength === 16) longDataLength = Number(sizes.getBigUint64(8, true));
     }
-    // Chunks begin at even offsets: an odd one is followed by a byte of padding.
-    offset = body + declared + (declared % 2);
+    offset = body + declared;
+    // Chunks begin at even offsets: an odd one is followed by a byte of padding, which some writers forget.
+    if (declared % 2 === 1 && isPadded(view(yield { offset, length: 5 }))) offset += 1;
   }
   throw new WavError(
     'empty-recording',
@@ -170,6 +184,12 @@ function placeSamples(
     );
   }
   return { ...coding, dataOffset, frameCount, truncated: !unfinished && declaredLength > present };
+}
+
+/** @param bytes  five bytes after a chunk of odd length: padding and the next name, or the name at once */
+function isPadded(bytes: DataView): boolean {
+  if (bytes.byteLength < 5 || COMMON_TAGS.includes(tagAt(bytes, 1))) return true;
+  return bytes.getUint8(0) === 0 || !COMMON_TAGS.includes(tagAt(bytes, 0));
 }
 
 function view(bytes: Uint8Array): DataView {

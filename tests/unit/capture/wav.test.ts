@@ -71,6 +71,18 @@ describe('WavReader copes with the files that recorders really write', () => {
     expect((await samplesOf(wavBytes({ ...parts, data })))[0]?.slice(0, 2)).toEqual([0.5, -0.5]);
   });
 
+  it.each([
+    ['without its byte of padding', []],
+    ['padded with 0, as it should be', [0]],
+    ['padded with a letter', [0x20]],
+  ])('a list of odd length, %s', async (_, padding) => {
+    const [letters, list] = [(text: string) => [...text].map((c) => c.charCodeAt(0)), [1, 2, 3, ...padding]];
+    const whole = [...wavBytes({ data })];
+    const [head, fmt, sound] = [whole.slice(0, 12), whole.slice(12, 36), whole.slice(36)];
+    const bytes = Uint8Array.from([...head, ...fmt, ...letters('LIST'), ...le(3, 4), ...list, ...sound]);
+    expect((await samplesOf(bytes))[0]).toEqual((await samplesOf(wavBytes({ data })))[0]);
+  });
+
   it('takes what is there of a file that was cut off, and says so', () => {
     const format = parseWavHeader(wavBytes({ data: [...data, 0x01], declaredLength: 4000 }));
     expect(format).toMatchObject({ frameCount: 2, truncated: true });
