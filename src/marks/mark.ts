@@ -17,6 +17,8 @@ export interface Mark {
   /** Left out of the fit by the user. */
   readonly excluded: boolean;
   readonly note: string;
+  /** Id of the mark whose resonance was passed again here: a repeat needs no length of its own. */
+  readonly repeatOf?: string | null;
 }
 
 export type ColumnEnds = 'closed' | 'open';
@@ -44,4 +46,10 @@ export interface LevelStretch {
   readonly toneDb: readonly (number | null)[];
   /** The room's noise at the fork's pitch, dB. */
   readonly roomDb: readonly number[];
+}
+
+/** Rule reading of a mark, the middle of a bracket, m; null while it waits. */
+export function markLengthM(mark: Pick<Mark, 'lengthM' | 'otherLengthM'>): number | null {
+  if (mark.lengthM === null || mark.otherLengthM === null) return mark.lengthM;
+  return (mark.lengthM + mark.otherLengthM) / 2;
 }

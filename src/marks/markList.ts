@@ -5,7 +5,16 @@ import type { Mark } from './mark.ts';
 export type MarkChange = Partial<
   Pick<
     Mark,
-    'forkId' | 'placeId' | 'ends' | 'lengthM' | 'otherLengthM' | 'evidence' | 'order' | 'excluded' | 'note'
+    | 'forkId'
+    | 'placeId'
+    | 'ends'
+    | 'lengthM'
+    | 'otherLengthM'
+    | 'evidence'
+    | 'order'
+    | 'excluded'
+    | 'note'
+    | 'repeatOf'
   >
 >;
 
@@ -35,33 +44,68 @@ export function editMark(experiment: Experiment, id: string, change: MarkChange)
 }
 
 /**
- * The experiment with one mark moved to the deleted ones, from where it can come back.
+ * The experiment with one mark and its repeats moved to the deleted ones, from where they can come back.
  * @throws RangeError if there is no such mark
  */
 export function deleteMark(experiment: Experiment, id: string): Experiment {
-  const deleted = findMark(experiment.marks, id);
+  findMark(experiment.marks, id);
+  const goes = (mark: Mark): boolean => mark.id === id || mark.repeatOf === id;
   return {
     ...experiment,
-    marks: experiment.marks.filter((mark) => mark.id !== id),
-    deletedMarks: [...experiment.deletedMarks, deleted],
+    marks: experiment.marks.filter((mark) => !goes(mark)),
+    deletedMarks: [...experiment.deletedMarks, ...experiment.marks.filter(goes)],
   };
 }
 
 /**
- * The experiment with one deleted mark back among the others, at its place in time.
+ * The experiment with one deleted mark and its repeats back among the others, at their places in time.
  * @throws RangeError if no such mark was deleted
  */
 export function restoreMark(experiment: Experiment, id: string): Experiment {
-  const restored = findMark(experiment.deletedMarks, id);
-  const marks = [...experiment.marks, restored].sort((one, other) =>
+  findMark(experiment.deletedMarks, id);
+  const comes = (mark: Mark): boolean => mark.id === id || mark.repeatOf === id;
+  const marks = [...experiment.marks, ...experiment.deletedMarks.filter(comes)].sort((one, other) =>
     one.createdAt < other.createdAt ? -1 : one.createdAt > other.createdAt ? 1 : 0,
   );
-  return { ...experiment, marks, deletedMarks: experiment.deletedMarks.filter((mark) => mark.id !== id) };
+  return { ...experiment, marks, deletedMarks: experiment.deletedMarks.filter((mark) => !comes(mark)) };
+}
+
+/** The mark that this one repeats; null where it stands for itself. */
+export function repeatedMark(marks: readonly Mark[], mark: Mark): Mark | null {
+  const { repeatOf } = mark;
+  if (repeatOf === undefined || repeatOf === null || repeatOf === mark.id) return null;
+  return marks.find((other) => other.id === repeatOf) ?? null;
+}
+
+/** Marks that stand for themselves, oldest first: each a resonance of its own. */
+export function ownMarks(marks: readonly Mark[]): readonly Mark[] {
+  return marks.filter((mark) => repeatedMark(marks, mark) === null);
+}
+
+/** Repeats of one mark, oldest first. */
+export function repeatsOf(marks: readonly Mark[], id: string): readonly Mark[] {
+  return marks.filter((mark) => mark.id !== id && mark.repeatOf === id);
+}
+
+/** A mark's number as it is shown and as messages name it, from 1; repeats have none of their own. */
+export function markNumber(marks: readonly Mark[], id: string): number {
+  return ownMarks(marks).findIndex((mark) => mark.id === id) + 1;
+}
+
+/** The newest older mark of the same fork, ends and place that this one may be a repeat of; null where there is none. */
+export function likelyRepeated(marks: readonly Mark[], mark: Mark): Mark | null {
+  const older = ownMarks(marks.slice(0, marks.indexOf(mark)));
+  const same = older.filter(
+    (other) => other.forkId === mark.forkId && other.ends === mark.ends && other.placeId === mark.placeId,
+  );
+  return same.at(-1) ?? null;
 }
 
 /** Marks that still wait for their length, newest first: the order in which lengths are typed. */
 export function waitingMarks(experiment: Experiment): readonly Mark[] {
-  return experiment.marks.filter((mark) => mark.lengthM === null).reverse();
+  return ownMarks(experiment.marks)
+    .filter((mark) => mark.lengthM === null)
+    .reverse();
 }
 
 /**
@@ -69,10 +113,10 @@ export function waitingMarks(experiment: Experiment): readonly Mark[] {
  * @returns the waiting mark older than `id`, else the newest waiting one, null when none waits
  */
 export function nextWaitingMark(experiment: Experiment, id: string): Mark | null {
-  const index = experiment.marks.findIndex((mark) => mark.id === id);
-  const older = experiment.marks.slice(0, Math.max(index, 0)).filter((mark) => mark.lengthM === null);
   const waiting = waitingMarks(experiment).filter((mark) => mark.id !== id);
-  return older.at(-1) ?? waiting[0] ?? null;
+  const indexOf = (mark: Mark): number => experiment.marks.indexOf(mark);
+  const index = experiment.marks.findIndex((mark) => mark.id === id);
+  return waiting.find((mark) => indexOf(mark) < index) ?? waiting[0] ?? null;
 }
 
 function findMark(marks: readonly Mark[], id: string): Mark {

@@ -127,6 +127,7 @@ function readMark(mark: RecordReader): Mark {
     order: mark.wholeOrNull('order', 1, 100),
     excluded: mark.flag('excluded'),
     note: mark.text('note', 10_000),
+    ...(typeof mark.raw('repeatOf') === 'string' ? { repeatOf: mark.text('repeatOf', 200) } : {}),
   };
 }
 

@@ -1,8 +1,9 @@
+import { markLengthM } from '../marks/mark.ts';
 import type { Mark } from '../marks/mark.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import type { SolvedMark } from '../solver/solution.ts';
 import { placeLabel } from './marksCsv.ts';
-import { fixed, ordinal, signed } from './rounding.ts';
+import { fixed, ordinal, roundPair, signed } from './rounding.ts';
 
 /** What is said of one mark beside its length. */
 export interface MarkWords {
@@ -10,6 +11,8 @@ export interface MarkWords {
   readonly apparatus: string;
   /** How it came about: what was heard, or that it was made by hand. */
   readonly evidence: string;
+  /** The length in the middle of a bracket with its standard uncertainty; null for a single length. */
+  readonly bracket: string | null;
   /** Order with how sure it is; null before it is solved. */
   readonly order: string | null;
   /** Measured minus fitted length; null before there is a fit. */
@@ -34,6 +37,7 @@ export function markWords(experiment: Experiment, mark: Mark, solved: SolvedMark
       evidence === null
         ? 'by hand'
         : `at ${fixed(evidence.timeS, 1)} s · rise ${fixed(evidence.riseDb, 0)} dB · ${fixed(100 * evidence.confidence, 0)} % sure`,
+    bracket: bracketWords(mark),
     order: solved === null ? null : orderWords(solved, mark.order !== null),
     residual: solved === null ? null : `${signed(solved.residualM * 1000, 1)} mm from the fit`,
     cause: solved?.outlier === true ? (solved.cause ?? 'far from the fit') : null,
@@ -44,4 +48,13 @@ function orderWords(solved: SolvedMark, isFixed: boolean): string {
   if (isFixed) return `${ordinal(solved.order)} (set)`;
   if (solved.orderConfidence >= SURE) return ordinal(solved.order);
   return `${ordinal(solved.order)}, ${fixed(100 * solved.orderConfidence, 0)} % sure`;
+}
+
+/** A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7). */
+function bracketWords(mark: Mark): string | null {
+  const middleM = markLengthM(mark);
+  if (mark.lengthM === null || mark.otherLengthM === null || middleM === null) return null;
+  const widthM = Math.abs(mark.otherLengthM - mark.lengthM);
+  const pair = roundPair(middleM * 100, (widthM * 100) / Math.sqrt(12));
+  return `between both: ${pair.value} cm, u = ${pair.uncertainty} cm`;
 }

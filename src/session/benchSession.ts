@@ -1,6 +1,6 @@
 import type { CaptureState, SampleBlock, SoundSource } from '../capture/soundSource.ts';
 import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
-import { addMark, deleteMark, editMark, restoreMark } from '../marks/markList.ts';
+import { addMark, deleteMark, editMark, markNumber, restoreMark, waitingMarks } from '../marks/markList.ts';
 import type { MarkChange } from '../marks/markList.ts';
 import type { SaveState } from '../notebook/autosave.ts';
 import type { Experiment, Fork } from '../notebook/experiment.ts';
@@ -12,6 +12,7 @@ import { newExperiment } from '../notebook/newExperiment.ts';
 import { BenchCheck } from './benchCheck.ts';
 import { BenchKeeping } from './benchKeeping.ts';
 import type { KeepingOutside } from './benchKeeping.ts';
+import { BenchRepeats } from './benchRepeats.ts';
 import { BenchListen } from './benchListen.ts';
 import type { CreateListening } from './benchListen.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
@@ -51,6 +52,7 @@ export class BenchSession {
   check: BenchCheck | null = null;
   private history: History<Experiment>;
   private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
+  private readonly repeats = new BenchRepeats();
   private listen: BenchListen | null = null;
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
@@ -212,9 +214,11 @@ export class BenchSession {
     this.topics.announce('keeping');
   }
 
-  /** A mark by hand or key: with its length, or waiting for it. */
-  addMarkByHand(lengthM: number | null): void {
-    this.change('add mark', (experiment) => addMark(experiment, this.newMark(lengthM, null)));
+  /** A mark by hand or key: with its length, the two of a bracket, or waiting for it. */
+  addMarkByHand(lengthM: number | null, otherLengthM: number | null = null): void {
+    this.change('add mark', (experiment) =>
+      addMark(experiment, { ...this.newMark(null), lengthM, otherLengthM }),
+    );
   }
 
   editMark(id: string, change: MarkChange, step = 'edit mark'): void {
@@ -244,6 +248,7 @@ export class BenchSession {
     this.trace = new BenchTrace();
     this.log = new LevelLog();
     this.unfinishedTraces.clear();
+    this.repeats.forget();
     this.report = null;
     const listen = new BenchListen(source, this.forkPitch(), this.outside.createListening, {
       onUpdate: (update) => this.takeUpdate(update),
@@ -333,18 +338,39 @@ export class BenchSession {
     const sounding = this.trace.soundings.find((one) => one.index === resonance.soundingIndex);
     const source = this.sourceKind ?? 'microphone';
     const trace = evidenceTrace(this.log, resonance.timeS);
-    const mark = this.newMark(null, evidenceOf(resonance, sounding, source, trace));
+    const repeatOf = this.repeatedNow(resonance);
+    const mark = {
+      ...this.newMark(evidenceOf(resonance, sounding, source, trace)),
+      ...(repeatOf === null ? {} : { repeatOf }),
+    };
+    this.repeats.note(resonance, repeatOf ?? mark.id);
     this.change('flagged resonance', (experiment) => addMark(experiment, mark));
     this.unfinishedTraces.set(mark.id, resonance.timeS);
     if (this.sourceKind === 'recording') return;
-    const waiting = this.experiment.marks.filter((mark) => mark.lengthM === null).length;
+    const rise = `${Math.round(resonance.riseDb)} dB`;
+    const waiting = waitingMarks(this.experiment).length;
     this.tell(
       'info',
-      `Resonance flagged, ${Math.round(resonance.riseDb)} dB. ${waiting} ${waiting === 1 ? 'mark waits' : 'marks wait'} for a length.`,
+      repeatOf === null
+        ? `Resonance flagged, ${rise}. ${waiting} ${waiting === 1 ? 'mark waits' : 'marks wait'} for a length.`
+        : `The same resonance again, ${rise}: counted with mark ${markNumber(this.experiment.marks, repeatOf)}.`,
     );
   }
 
-  private newMark(lengthM: number | null, evidence: MarkEvidence | null): Mark {
+  /** The mark that this flag passes again; null where it is new, or where that mark is gone. */
+  private repeatedNow(resonance: Resonance): string | null {
+    const id = this.repeats.repeated(resonance);
+    const { marks, present } = this.experiment;
+    const mark = marks.find((one) => one.id === id);
+    const isHere =
+      mark !== undefined &&
+      mark.forkId === present.forkId &&
+      mark.placeId === present.placeId &&
+      mark.ends === present.ends;
+    return isHere ? mark.id : null;
+  }
+
+  private newMark(evidence: MarkEvidence | null): Mark {
     const { present } = this.experiment;
     return {
       id: this.outside.newId(),
@@ -352,7 +378,7 @@ export class BenchSession {
       forkId: present.forkId,
       placeId: present.placeId,
       ends: present.ends satisfies ColumnEnds,
-      lengthM,
+      lengthM: null,
       otherLengthM: null,
       evidence,
       order: null,

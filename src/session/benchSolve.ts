@@ -1,4 +1,5 @@
 import { airFromReadings } from '../air/airState.ts';
+import { markNumber } from '../marks/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { forkInUse, measuredMarks, placeLabel } from '../report/marksCsv.ts';
 import type { MeasuredMark } from '../report/marksCsv.ts';
@@ -21,7 +22,7 @@ export function solveExperiment(experiment: Experiment): BenchOutcome {
 
 /** The solver's messages name a mark by its number, as the page does; its results go by id. */
 function markName(experiment: Experiment, id: string): string {
-  return `Mark ${experiment.marks.findIndex((mark) => mark.id === id) + 1}`;
+  return `Mark ${markNumber(experiment.marks, id)}`;
 }
 
 function withIds(experiment: Experiment, solution: Solution | NoSolution): Solution | NoSolution {

@@ -48,6 +48,8 @@ export interface Resonance {
   readonly confidence: number;
   /** Full swing of the tone's phase through the passage, rad. */
   readonly phaseSwingRad: number;
+  /** Which way the phase turned: as in a column that grows longer, or as in one that grows shorter. */
+  readonly slide: 'longer' | 'shorter';
   /** The two half-power moments. */
   readonly halfPowerStartS: number;
   readonly halfPowerEndS: number;

@@ -27,6 +27,7 @@ export function toResonance(
     aboveRoomDb: above,
     confidence: event.probability,
     phaseSwingRad: evidence.phaseSwingRad,
+    slide: event.fit.template.shape.direction > 0 ? 'longer' : 'shorter',
     halfPowerStartS: toS(evidence.halfPowerStart),
     halfPowerEndS: toS(evidence.halfPowerEnd),
     soundingIndex: own?.index ?? null,

@@ -29,7 +29,7 @@ export class BenchApp extends LitElement {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
         gap: var(--gap-3);
-        padding: var(--gap-3) clamp(0.75rem, 2vw, 1.5rem) 4rem;
+        padding: var(--gap-3) clamp(0.75rem, 2vw, 1.5rem) 5rem;
         max-inline-size: 110rem;
         margin-inline: auto;
       }

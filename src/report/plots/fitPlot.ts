@@ -1,4 +1,5 @@
 import { halfWaves } from '../../air/columnResonance.ts';
+import { markLengthM } from '../../marks/mark.ts';
 import type { Mark } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Solution, SolvedMark } from '../../solver/solution.ts';
@@ -84,7 +85,8 @@ function fitPoints(experiment: Experiment, solution: Solution): readonly FitPoin
   return solution.marks.flatMap((solved): FitPoint[] => {
     const mark = experiment.marks.find((candidate) => candidate.id === solved.key);
     const fork = experiment.forks.find((candidate) => candidate.id === mark?.forkId);
-    if (mark === undefined || mark.lengthM === null || fork === undefined) return [];
+    const readingM = mark === undefined ? null : markLengthM(mark);
+    if (mark === undefined || readingM === null || fork === undefined) return [];
     const { hz } = forkInUse(fork);
     return [
       {
@@ -92,7 +94,7 @@ function fitPoints(experiment: Experiment, solution: Solution): readonly FitPoin
         solved,
         frequencyHz: hz,
         timeMs: (1000 * halfWaves(solved.order, mark.ends)) / (2 * hz),
-        lengthM: mark.lengthM - experiment.rule.zeroOffsetM,
+        lengthM: readingM - experiment.rule.zeroOffsetM,
       },
     ];
   });

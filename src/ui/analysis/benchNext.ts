@@ -1,6 +1,6 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { fixed, ordinal } from '../../report/rounding.ts';
+import { gainWords, nextWords } from '../../report/nextWords.ts';
 import { nextMarksHere } from '../../session/benchNext.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
@@ -25,6 +25,7 @@ export class BenchNext extends LitElement {
 
   override render() {
     const { experiment } = this.session;
+    const isWithheld = experiment.lesson?.hideExpected === true;
     const offset = experiment.rule.zeroOffsetM;
     const marks = nextMarksHere(experiment).slice(0, SHOWN);
     return html`<section class="stack" aria-label="What next">
@@ -37,10 +38,8 @@ export class BenchNext extends LitElement {
               ${marks.map(
                 (mark) =>
                   html`<li>
-                    ${ordinal(mark.order)} resonance of the ${fixed(mark.frequencyHz, 0)} Hz fork,
-                    ${mark.ends} column, near ${fixed((mark.lengthM + offset) * 100, 1)} cm:
-                    <strong>${fixed(mark.gain * 100, 0)} % less</strong>, u =
-                    ${fixed(mark.standardUncertaintyMps, 2)} m/s
+                    ${nextWords(mark, offset, isWithheld)}: <strong>${gainWords(mark).gain}</strong>,
+                    ${gainWords(mark).left}
                   </li>`,
               )}
             </ol>`

@@ -1,5 +1,6 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import type { Reading } from '../../marks/parseReading.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -24,8 +25,9 @@ export class BenchAddMark extends LitElement {
     this.field.focusEntry();
   }
 
-  private onLength(event: CustomEvent<number | null>): void {
-    if (event.detail !== null) this.session.addMarkByHand(event.detail);
+  private onLength(event: CustomEvent<Reading | null>): void {
+    const reading = event.detail;
+    if (reading !== null) this.session.addMarkByHand(reading.lengthM, reading.otherLengthM);
   }
 
   private onAdd(): void {

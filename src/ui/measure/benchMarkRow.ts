@@ -1,6 +1,8 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Mark } from '../../marks/mark.ts';
+import { likelyRepeated, markNumber, repeatsOf } from '../../marks/markList.ts';
+import type { Reading } from '../../marks/parseReading.ts';
 import { markWords } from '../../report/markWords.ts';
 import type { BenchOutcome } from '../../session/benchOutcome.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
@@ -48,8 +50,18 @@ export class BenchMarkRow extends LitElement {
       .words .soft {
         color: var(--ink-soft);
       }
+      .again {
+        display: flex;
+        gap: var(--gap-2);
+        align-items: center;
+      }
+      .again button {
+        min-height: 1.75rem;
+        padding-inline: var(--gap-2);
+      }
       .tools {
         display: flex;
+        flex-wrap: wrap;
         gap: var(--gap-1);
       }
       .tools button,
@@ -91,8 +103,17 @@ export class BenchMarkRow extends LitElement {
     this.field.focusEntry();
   }
 
-  private onLength(event: CustomEvent<number | null>): void {
-    this.session.editMark(this.mark.id, { lengthM: event.detail }, 'type length');
+  private onLength(event: CustomEvent<Reading | null>): void {
+    const reading = event.detail ?? { lengthM: null, otherLengthM: null };
+    this.session.editMark(this.mark.id, reading, 'type length');
+  }
+
+  private onSame(mark: Mark): void {
+    this.session.editMark(this.mark.id, { repeatOf: mark.id }, 'join marks');
+  }
+
+  private onSeparate(repeat: Mark): void {
+    this.session.editMark(repeat.id, { repeatOf: null }, 'separate marks');
   }
 
   private onOrder(event: Event): void {
@@ -114,6 +135,7 @@ export class BenchMarkRow extends LitElement {
         <bench-length-field
           label="Length of mark ${this.number}"
           .lengthM=${mark.lengthM}
+          .otherLengthM=${mark.otherLengthM}
           @length-change=${this.onLength}
         ></bench-length-field>
         <div class="words">
@@ -125,9 +147,11 @@ export class BenchMarkRow extends LitElement {
             ${mark.excluded ? html` · <strong>left out</strong>` : nothing}
           </p>
           <p class="soft">${words.apparatus} · ${words.evidence}</p>
+          ${words.bracket === null ? nothing : html`<p class="soft">${words.bracket}</p>`} ${this.repeats()}
           ${words.cause === null ? nothing : html`<p class="fault">Outlier: ${words.cause}</p>`}
         </div>
         <div class="tools">
+          ${this.sameButton()}
           <select aria-label="Order of mark ${this.number}" @change=${this.onOrder}>
             <option value="" ?selected=${mark.order === null}>n: auto</option>
             ${[1, 2, 3, 4, 5, 6, 7, 8].map(
@@ -147,6 +171,37 @@ export class BenchMarkRow extends LitElement {
         </div>
       </div>
     `;
+  }
+
+  /** Passes of this resonance that were flagged again; each can be made a mark of its own. */
+  private repeats() {
+    const repeats = repeatsOf(this.session.experiment.marks, this.mark.id);
+    return repeats.map(
+      (repeat) =>
+        html`<p class="soft again">
+          again ${markWords(this.session.experiment, repeat, null).evidence}
+          <button
+            aria-label="Make the repeat of mark ${this.number} a mark of its own"
+            @click=${() => this.onSeparate(repeat)}
+          >
+            Separate
+          </button>
+        </p>`,
+    );
+  }
+
+  /** Joins a waiting mark with the one before it. */
+  private sameButton() {
+    const { marks } = this.session.experiment;
+    const other = this.mark.lengthM === null ? likelyRepeated(marks, this.mark) : null;
+    if (other === null) return nothing;
+    const number = markNumber(marks, other.id);
+    return html`<button
+      aria-label="Mark ${this.number} is the same resonance as mark ${number}"
+      @click=${() => this.onSame(other)}
+    >
+      Same as ${number}
+    </button>`;
   }
 }
 

@@ -2,7 +2,7 @@ import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
-import { nextWaitingMark, waitingMarks } from '../../marks/markList.ts';
+import { nextWaitingMark, ownMarks, waitingMarks } from '../../marks/markList.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -54,7 +54,8 @@ export class BenchMarks extends LitElement {
   override render() {
     const { experiment, outcome, undoName, redoName } = this.session;
     const waiting = waitingMarks(experiment);
-    const measured = experiment.marks.filter((mark) => mark.lengthM !== null).reverse();
+    const own = ownMarks(experiment.marks);
+    const measured = own.filter((mark) => mark.lengthM !== null).reverse();
     return html`
       <section class="stack" aria-label="Marks">
         <div class="head">
@@ -85,7 +86,7 @@ export class BenchMarks extends LitElement {
                   data-id=${mark.id}
                   .session=${this.session}
                   .mark=${mark}
-                  .number=${experiment.marks.indexOf(mark) + 1}
+                  .number=${own.indexOf(mark) + 1}
                   .outcome=${outcome}
                   @length-done=${() => this.onDone(mark)}
                 ></bench-mark-row>
@@ -105,7 +106,7 @@ export class BenchMarks extends LitElement {
   }
 
   private deletedList() {
-    const { deletedMarks } = this.session.experiment;
+    const deletedMarks = ownMarks(this.session.experiment.deletedMarks);
     if (deletedMarks.length === 0) return nothing;
     return html`
       <details ?open=${this.showDeleted} @toggle=${this.onToggle}>

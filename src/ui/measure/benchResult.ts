@@ -1,6 +1,8 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { nextHint } from '../../report/nextWords.ts';
+import { nextMarksHere } from '../../session/benchNext.ts';
 import { resultLines } from '../../report/resultLines.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -46,6 +48,11 @@ export class BenchResult extends LitElement {
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
     const isHidden = experiment.lesson?.hideTheory === true;
     const lines = here === undefined ? null : resultLines(here.solution);
+    const hint = nextHint(
+      nextMarksHere(experiment),
+      experiment.rule.zeroOffsetM,
+      experiment.lesson?.hideExpected === true,
+    );
     return html`
       <section class="stack" aria-label="Speed of sound">
         <h2 class="small">Speed of sound in free air</h2>
@@ -76,6 +83,7 @@ export class BenchResult extends LitElement {
                   )}
               </dl>`
         }
+        ${hint === null ? nothing : html`<p class="small">${hint}</p>`}
       </section>
     `;
   }

@@ -16,7 +16,7 @@ const THEMES = [
 ] as const;
 
 /**
- * Name, views, whether the work is saved, keys and theme.
+ * Name, views, the result where it isn't shown large, keys and theme.
  * @fires keys-show  to show the keys
  * @fires theme-change  after another theme was chosen
  */
@@ -59,17 +59,14 @@ export class BenchHeader extends LitElement {
         border-block-end-color: var(--ink);
         font-weight: 600;
       }
-      .saved {
-        font-size: var(--text-small);
-        color: var(--ink-soft);
-      }
-      .refused {
-        color: var(--alert);
-        font-weight: 600;
-      }
       .speed {
         font-weight: 600;
         white-space: nowrap;
+      }
+      @media (max-width: 900px) {
+        nav a {
+          padding: 0 0.375rem;
+        }
       }
       @media (max-width: 640px) {
         nav {
@@ -78,16 +75,17 @@ export class BenchHeader extends LitElement {
           margin: 0;
         }
         nav a {
-          padding: 0 var(--gap-2);
+          padding: 0 0.1875rem;
+          font-size: var(--text-small);
+        }
+        nav {
+          justify-content: space-between;
         }
         h1 {
           margin-inline-end: auto;
         }
         .speed {
           font-size: var(--text-small);
-        }
-        .saved:not(.refused) {
-          display: none;
         }
         select {
           max-inline-size: 6rem;
@@ -98,7 +96,7 @@ export class BenchHeader extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @property() view: ViewId = 'measure';
-  protected readonly watch = new BenchWatch(this, ['notebook', 'capture']);
+  protected readonly watch = new BenchWatch(this, ['notebook']);
 
   private onTheme(event: Event): void {
     chooseTheme((event.target as HTMLSelectElement).value as ThemeChoice, document.documentElement);
@@ -110,7 +108,6 @@ export class BenchHeader extends LitElement {
   }
 
   override render() {
-    const { saveState } = this.session;
     return html`<header>
       <h1>Air Column Bench</h1>
       <nav aria-label="Views">
@@ -122,15 +119,6 @@ export class BenchHeader extends LitElement {
         )}
       </nav>
       <span class="speed">${this.speedWords()}</span>
-      <span class="saved ${saveState.kind}" role="status">
-        ${
-          saveState.kind === 'refused'
-            ? 'Not saved on this device'
-            : saveState.kind === 'saving'
-              ? 'Saving…'
-              : 'Saved'
-        }
-      </span>
       <button @click=${this.onKeys}>Keys</button>
       <label class="unseen" for="theme">Light or dark</label>
       <select id="theme" @change=${this.onTheme}>

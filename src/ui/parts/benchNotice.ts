@@ -1,63 +1,86 @@
-import { LitElement, css, html } from 'lit';
+import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 const SHOWN_MS = 8000;
+const SAVED_WORDS = { saved: 'Saved', saving: 'Saving…', refused: 'Not saved on this device' } as const;
 
-/** What the bench has to say: shown until it is read, and announced politely. */
+/**
+ * The line along the page's lower edge: what the bench has to say, announced politely, and whether the work is saved.
+ * It is always there, so that nothing moves and nothing is covered when a message comes.
+ */
 @customElement('bench-notice')
 export class BenchNotice extends LitElement {
   static override styles = [
     sharedStyles,
     css`
-      /* Over the page's lower edge, so that nothing moves when it comes. */
-      .notice {
+      .bar {
         position: fixed;
-        inset-block-end: var(--gap-3);
-        inset-inline-start: 50%;
-        transform: translateX(-50%);
-        inline-size: max-content;
-        max-inline-size: min(44rem, 94vw);
+        inset-block-end: 0;
+        inset-inline: 0;
         z-index: 5;
-        box-shadow: 0 2px 14px rgb(0 0 0 / 25%);
-        border-radius: var(--radius);
+        min-block-size: 2.75rem;
         display: flex;
-        justify-content: space-between;
         align-items: center;
         gap: var(--gap-3);
-        border-inline-start: 5px solid var(--room);
+        padding: var(--gap-1) clamp(0.75rem, 2vw, 1.5rem);
+        border-block-start: 1px solid var(--line);
+        background: var(--paper);
+      }
+      p {
+        flex: 1;
+        min-inline-size: 0;
+      }
+      .told {
         background: var(--room-wash);
-        padding: var(--gap-1) var(--gap-3);
+        border-block-start: 3px solid var(--room);
       }
       .problem {
-        border-inline-start-color: var(--alert);
         background: var(--alert-wash);
+        border-block-start: 3px solid var(--alert);
+      }
+      .saved {
+        font-size: var(--text-small);
+        color: var(--ink-soft);
+      }
+      .refused {
+        color: var(--alert);
+        font-weight: 600;
       }
     `,
   ];
 
   @property({ attribute: false }) session!: BenchSession;
   private hideTimer = 0;
-  protected readonly watch = new BenchWatch(this, ['notice'], () => this.onNotice());
+  protected readonly watch = new BenchWatch(this, ['notice', 'capture'], () => this.onChange());
+  private lastSerial: number | null = null;
 
   /** News goes by itself; a problem stays until it is closed. */
-  private onNotice(): void {
+  private onChange(): void {
+    const { notice } = this.session;
+    this.requestUpdate();
+    if ((notice?.serial ?? null) === this.lastSerial) return;
+    this.lastSerial = notice?.serial ?? null;
     clearTimeout(this.hideTimer);
-    if (this.session.notice?.kind === 'info') {
+    if (notice?.kind === 'info') {
       this.hideTimer = window.setTimeout(() => this.session.dismissNotice(), SHOWN_MS);
     }
-    this.requestUpdate();
   }
 
   override render() {
-    const { notice } = this.session;
+    const { notice, saveState } = this.session;
     const isProblem = notice?.kind === 'problem';
     return html`
-      <div class="notice ${isProblem ? 'problem' : ''}" ?hidden=${notice === null}>
+      <div class="bar ${notice === null ? '' : 'told'} ${isProblem ? 'problem' : ''}">
         <p role=${isProblem ? 'alert' : 'status'}>${notice?.message ?? ''}</p>
-        <button @click=${() => this.session.dismissNotice()}>Close</button>
+        ${
+          notice === null
+            ? nothing
+            : html`<button @click=${() => this.session.dismissNotice()}>Close</button>`
+        }
+        <span class="saved ${saveState.kind}" role="status">${SAVED_WORDS[saveState.kind]}</span>
       </div>
     `;
   }

@@ -1,13 +1,14 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { parseLength } from '../../marks/parseLength.ts';
+import { parseReading } from '../../marks/parseReading.ts';
+import type { Reading } from '../../marks/parseReading.ts';
 import { writeNumber } from '../../report/csv.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /**
- * A length as read off the rule. Enter takes it and says that the hand may go on to the next.
- * @fires length-change  detail: metres, or null where the field was emptied
+ * A length as read off the rule, or two around a resonance. Enter takes it and says that the hand may go on to the next.
+ * @fires length-change  detail: the reading in metres, or null where the field was emptied
  * @fires length-done  after Enter on a length that was understood
  */
 @customElement('bench-length-field')
@@ -29,6 +30,8 @@ export class LengthField extends LitElement {
 
   @property() label = 'Length';
   @property({ attribute: false }) lengthM: number | null = null;
+  /** The longer length of a bracket; null for a single one. */
+  @property({ attribute: false }) otherLengthM: number | null = null;
   /** Empties itself after each length, for the line that adds marks. */
   @property({ type: Boolean }) fleeting = false;
   @state() private typed: string | null = null;
@@ -47,22 +50,22 @@ export class LengthField extends LitElement {
       this.accept(null);
       return false;
     }
-    const parsed = parseLength(text);
+    const parsed = parseReading(text);
     if (!parsed.ok) {
       this.typed = text;
       this.faultMessage = parsed.message;
       return false;
     }
-    this.accept(parsed.lengthM);
+    this.accept({ lengthM: parsed.lengthM, otherLengthM: parsed.otherLengthM });
     return true;
   }
 
-  private accept(lengthM: number | null): void {
+  private accept(reading: Reading | null): void {
     this.typed = null;
     this.faultMessage = null;
-    if (lengthM !== this.lengthM) {
-      this.dispatchEvent(new CustomEvent('length-change', { detail: lengthM }));
-    }
+    const isNew =
+      (reading?.lengthM ?? null) !== this.lengthM || (reading?.otherLengthM ?? null) !== this.otherLengthM;
+    if (isNew) this.dispatchEvent(new CustomEvent('length-change', { detail: reading }));
     if (this.fleeting) this.input.value = '';
   }
 
@@ -77,8 +80,15 @@ export class LengthField extends LitElement {
     if (this.take()) this.dispatchEvent(new CustomEvent('length-done', { bubbles: true, composed: true }));
   }
 
+  private written(): string {
+    const { lengthM, otherLengthM } = this;
+    if (lengthM === null) return '';
+    const first = writeNumber(lengthM * 100);
+    return otherLengthM === null ? first : `${first}–${writeNumber(otherLengthM * 100)}`;
+  }
+
   override render() {
-    const shown = this.typed ?? (this.lengthM === null ? '' : writeNumber(this.lengthM * 100));
+    const shown = this.typed ?? this.written();
     return html`
       <div class="entry">
         <input

@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import type { BenchPractice } from '../../session/benchPractice.ts';
@@ -100,6 +100,7 @@ export class BenchPracticeDesk extends LitElement {
 
   private onReadings(): void {
     const { diameterM, temperatureC, humidityPct, pressurePa } = this.practice.readings;
+    this.session.tell('info', 'The readings are noted under Apparatus.');
     this.session.change('note readings', (experiment) => ({
       ...experiment,
       tube: { ...experiment.tube, diameterM },
@@ -107,6 +108,14 @@ export class BenchPracticeDesk extends LitElement {
         place.id === experiment.present.placeId ? { ...place, temperatureC, humidityPct, pressurePa } : place,
       ),
     }));
+  }
+
+  /** Whether the experiment already has what the instruments read. */
+  private get isNoted(): boolean {
+    const { tube, places, present } = this.session.experiment;
+    const place = places.find((one) => one.id === present.placeId);
+    const { diameterM, temperatureC } = this.practice.readings;
+    return tube.diameterM === diameterM && place?.temperatureC === temperatureC;
   }
 
   override render() {
@@ -133,13 +142,17 @@ export class BenchPracticeDesk extends LitElement {
             )}
           </select></label
         >
-        <div class="instruments">
-          <span
-            >Instruments: ${fixed(temperatureC, 1)} °C, ${fixed(humidityPct ?? 50, 0)} % humidity, tube
-            ${fixed(diameterM * 1000, 1)} mm wide inside</span
-          >
-          <button @click=${this.onReadings}>Note these readings</button>
-        </div>
+        ${
+          this.isNoted
+            ? nothing
+            : html`<div class="instruments">
+                <span
+                  >Instruments: ${fixed(temperatureC, 1)} °C, ${fixed(humidityPct ?? 50, 0)} % humidity, tube
+                  ${fixed(diameterM * 1000, 1)} mm wide inside</span
+                >
+                <button @click=${this.onReadings}>Note these readings</button>
+              </div>`
+        }
       </section>
     `;
   }

@@ -13,11 +13,22 @@ export class BenchReadout extends LitElement {
   static override styles = [
     sharedStyles,
     css`
+      :host {
+        container-type: inline-size;
+      }
       .grid {
         display: grid;
-        grid-template-columns: auto minmax(10rem, 20rem);
-        gap: var(--gap-1) var(--gap-5);
+        grid-template:
+          'number back' auto
+          'words words' auto / auto minmax(8rem, 20rem);
+        justify-content: space-between;
+        gap: var(--gap-1) var(--gap-4);
         align-items: center;
+      }
+      @container (min-width: 38rem) {
+        .grid {
+          grid-template: 'number words back' auto / auto minmax(10rem, 1fr) 17rem;
+        }
       }
       .number {
         font-size: var(--readout);
@@ -27,32 +38,23 @@ export class BenchReadout extends LitElement {
         min-inline-size: 2.6ch;
         letter-spacing: -0.03em;
         white-space: nowrap;
+        grid-area: number;
       }
       .number.none {
         color: var(--ink-soft);
         font-weight: 300;
       }
-      .unit {
-        display: block;
-        font-size: var(--text-large);
-        line-height: 1.3;
-        letter-spacing: 0;
-        font-weight: 400;
-        color: var(--ink);
-      }
       .words {
+        grid-area: words;
         font-size: var(--text-large);
-        grid-column: 1 / -1;
-        min-block-size: 1.4em;
+        line-height: 1.25;
+        min-block-size: 3.75em;
       }
-      @media (max-width: 560px) {
-        .grid {
-          grid-template-columns: auto 1fr;
-          gap: var(--gap-1) var(--gap-3);
-        }
-        .unit {
-          font-size: var(--text);
-        }
+      .unit {
+        color: var(--ink-soft);
+      }
+      bench-way-back {
+        grid-area: back;
       }
     `,
   ];
@@ -77,10 +79,13 @@ export class BenchReadout extends LitElement {
     return html`
       <div class="grid">
         <p class="number ${isSilent ? 'none' : ''}" role="img" aria-label=${this.label()}>
-          ${isSilent ? '—' : fixed(this.shownDb ?? 0, 0)}<span class="unit"> dB above the room</span>
+          ${isSilent ? '—' : fixed(this.shownDb ?? 0, 0)}
         </p>
         <bench-way-back .guidance=${this.session.isListening ? trace.guidance : null}></bench-way-back>
-        <p class="words">${stageWords(capture, trace)}</p>
+        <div class="words">
+          <p class="unit">dB above the room</p>
+          <p>${stageWords(capture, trace)}</p>
+        </div>
       </div>
     `;
   }

@@ -52,6 +52,12 @@ export class BenchSource extends LitElement {
           font-size: var(--text-small);
         }
       }
+      /* Nobody changes the source in the middle of a run: a small screen needs the room. */
+      @media (max-width: 760px) {
+        .running fieldset {
+          display: none;
+        }
+      }
       .listen {
         min-inline-size: 9rem;
         font-size: var(--text-large);
@@ -94,7 +100,7 @@ export class BenchSource extends LitElement {
     const isOn = this.session.isListening;
     const name = isOn ? 'Stop' : this.kind === 'recording' ? 'Open a recording' : 'Listen';
     return html`
-      <div class="line">
+      <div class="line ${isOn ? 'running' : ''}">
         <button class="listen ${isOn ? 'on' : 'primary'}" @click=${this.toggle}>${name}</button>
         <fieldset>
           <legend class="unseen">Sound from</legend>

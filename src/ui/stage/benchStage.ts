@@ -10,6 +10,8 @@ import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './benchSource.ts';
 import '../measure/benchResult.ts';
 import './benchColumn.ts';
+import './benchDrawn.ts';
+import type { Drawn } from './benchDrawn.ts';
 import './benchGuide.ts';
 import './benchNow.ts';
 import './benchPracticeDesk.ts';
@@ -63,6 +65,12 @@ export class BenchStage extends LitElement {
         gap: var(--gap-3) var(--gap-5);
         align-items: start;
       }
+      .hands {
+        display: flex;
+        flex-wrap: wrap;
+        justify-content: space-between;
+        gap: var(--gap-2) var(--gap-4);
+      }
       /* One column: what is heard and the tube first, the result after them. */
       @media (max-width: 760px) {
         .readings {
@@ -71,8 +79,7 @@ export class BenchStage extends LitElement {
         bench-column {
           order: 1;
         }
-        bench-practice-desk,
-        bench-guide {
+        .hands {
           order: 2;
         }
         bench-result {
@@ -89,6 +96,7 @@ export class BenchStage extends LitElement {
   @state() private isFlashing = false;
   /** Where the column is drawn when the tube is real: where the handle was put. */
   @state() private drawnLengthM = 0.3;
+  @state() private drawn: Drawn = { wave: 'pressure', expected: true };
   @query('bench-source') private source!: HTMLElementTagNameMap['bench-source'];
   @query('bench-practice-desk') private desk!: HTMLElementTagNameMap['bench-practice-desk'] | null;
   private practice!: BenchPractice;
@@ -143,6 +151,10 @@ export class BenchStage extends LitElement {
     void this.session.startListening(new RecordingSource(event.detail, { onProgress }));
   }
 
+  private onDrawn(event: CustomEvent<Drawn>): void {
+    this.drawn = event.detail;
+  }
+
   private onSlide(event: CustomEvent<number>): void {
     if (this.kind === 'practice') this.practice.slideTo(event.detail, this.session.isListening);
     else this.drawnLengthM = event.detail;
@@ -153,6 +165,7 @@ export class BenchStage extends LitElement {
     const isPractice = this.kind === 'practice';
     const { column } = this.practice;
     const { lesson } = this.session.experiment;
+    const isWithheld = lesson?.hideExpected === true;
     return html`
       <div class="stage ${this.isFlashing ? 'flash' : ''}">
         <div class="controls">
@@ -171,23 +184,35 @@ export class BenchStage extends LitElement {
           .session=${this.session}
           .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
           .goalM=${isPractice ? column.goalM : this.drawnLengthM}
-          .showExpected=${lesson?.hideExpected !== true}
-          .showWave=${lesson?.hideExpected !== true || this.session.isListening}
+          .showExpected=${this.drawn.expected && !isWithheld}
+          .showWave=${this.drawn.wave !== 'none' && (!isWithheld || this.session.isListening)}
+          .quantity=${this.drawn.wave === 'displacement' ? 'displacement' : 'pressure'}
           .forkAtMouth=${isPractice ? column.forkIsAtMouth : true}
           @slide=${this.onSlide}
         ></bench-column>
-        ${
-          isPractice && !this.plain
-            ? html`<bench-practice-desk
-                  .session=${this.session}
-                  .practice=${this.practice}
-                  @listen-start=${this.onListen}
-                ></bench-practice-desk>
-                <bench-guide .session=${this.session} .practice=${this.practice}></bench-guide>`
-            : nothing
-        }
+        ${this.plain ? nothing : this.hands(isPractice, isWithheld)}
       </div>
     `;
+  }
+
+  private hands(isPractice: boolean, isWithheld: boolean) {
+    return html`<div class="hands">
+        ${
+          isPractice
+            ? html`<bench-practice-desk
+                .session=${this.session}
+                .practice=${this.practice}
+                @listen-start=${this.onListen}
+              ></bench-practice-desk>`
+            : nothing
+        }
+        <bench-drawn .drawn=${this.drawn} ?withheld=${isWithheld} @drawn-change=${this.onDrawn}></bench-drawn>
+      </div>
+      ${
+        isPractice
+          ? html`<bench-guide .session=${this.session} .practice=${this.practice}></bench-guide>`
+          : nothing
+      }`;
   }
 
   private readings() {

@@ -1,3 +1,4 @@
+import { markLengthM } from '../../marks/mark.ts';
 import type { Mark } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { BenchOutcome } from '../../session/benchOutcome.ts';
@@ -113,7 +114,7 @@ export function nearestOrder(prediction: Prediction, readingM: number): number |
 }
 
 function toStem(mark: Mark, solved: SolvedMark | null): Stem {
-  const lengthM = mark.lengthM ?? 0;
+  const lengthM = markLengthM(mark) ?? 0;
   return {
     id: mark.id,
     lengthM,

@@ -7,6 +7,9 @@ import type { LevelPoint } from '../../session/listeningTypes.ts';
 
 Chart.register(LineController, LineElement, PointElement, LinearScale, Decimation);
 
+/** Room that a flag's label takes. */
+const LABEL_PX = 50;
+
 interface Colours {
   ink: string;
   soft: string;
@@ -111,14 +114,22 @@ export class StripChart {
     ctx.lineWidth = 2;
     ctx.textAlign = 'center';
     ctx.font = '600 12px sans-serif';
-    for (const flag of this.trace?.resonances ?? []) {
+    let labelledFrom = Infinity;
+    // Newest first: where two stand too near for both labels, the newer one keeps its own.
+    for (const flag of [...(this.trace?.resonances ?? [])].reverse()) {
       const x = scales['x']?.getPixelForValue(flag.timeS - end) ?? 0;
       if (x < chartArea.left) continue;
       ctx.beginPath();
       ctx.moveTo(x, chartArea.top);
       ctx.lineTo(x, chartArea.bottom);
       ctx.stroke();
-      ctx.fillText(`+${fixed(flag.riseDb, 0)} dB`, x, chartArea.top - 4);
+      if (labelledFrom - x < LABEL_PX) continue;
+      labelledFrom = x;
+      ctx.fillText(
+        `+${fixed(flag.riseDb, 0)} dB`,
+        Math.min(x, chart.width - LABEL_PX / 2),
+        chartArea.top - 4,
+      );
     }
   }
 }

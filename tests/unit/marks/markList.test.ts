@@ -3,10 +3,15 @@ import {
   addMark,
   deleteMark,
   editMark,
+  likelyRepeated,
+  markNumber,
   nextWaitingMark,
+  ownMarks,
+  repeatsOf,
   restoreMark,
   waitingMarks,
 } from '../../../src/marks/markList.ts';
+import type { Mark } from '../../../src/marks/mark.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 const ids = (marks: readonly { id: string }[]): string[] => marks.map((mark) => mark.id);
@@ -59,5 +64,39 @@ describe('marks of an experiment', () => {
     expect(nextWaitingMark(experiment, 'a')?.id).toBe('d');
     const onlyLast = editMark(editMark(experiment, 'c', { lengthM: 0.3 }), 'd', { lengthM: 0.4 });
     expect(nextWaitingMark(onlyLast, 'a')).toBeNull();
+  });
+});
+
+describe('repeats of one resonance', () => {
+  const experiment = exampleExperiment([
+    exampleMark('a'),
+    exampleMark('b', { repeatOf: 'a' }),
+    exampleMark('c'),
+    exampleMark('other fork', { forkId: 'fork-2' }),
+  ]);
+  const { marks } = experiment;
+
+  it('need no length and have no number of their own', () => {
+    expect(ids(ownMarks(marks))).toEqual(['a', 'c', 'other fork']);
+    expect(ids(waitingMarks(experiment))).toEqual(['other fork', 'c', 'a']);
+    expect(ids(repeatsOf(marks, 'a'))).toEqual(['b']);
+    expect(['a', 'c', 'other fork'].map((id) => markNumber(marks, id))).toEqual([1, 2, 3]);
+    expect(nextWaitingMark(experiment, 'c')?.id).toBe('a');
+  });
+
+  it('go and come back with their mark', () => {
+    const deleted = deleteMark(experiment, 'a');
+    expect(ids(deleted.marks)).toEqual(['c', 'other fork']);
+    expect(restoreMark(deleted, 'a').marks).toHaveLength(4);
+  });
+
+  it('stand for themselves once their mark is missing, or when they are separated', () => {
+    expect(ids(ownMarks(marks.slice(1)))).toContain('b');
+    expect(ids(ownMarks(editMark(experiment, 'b', { repeatOf: null }).marks))).toContain('b');
+  });
+
+  it('may be of the newest older mark of the same fork, ends and place', () => {
+    expect(likelyRepeated(marks, marks[2] as Mark)?.id).toBe('a');
+    expect(likelyRepeated(marks, marks[3] as Mark)).toBeNull();
   });
 });

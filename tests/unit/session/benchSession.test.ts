@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { SoundListener, SoundSource } from '../../../src/capture/soundSource.ts';
+import { waitingMarks } from '../../../src/marks/markList.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import { BenchSession } from '../../../src/session/benchSession.ts';
@@ -17,6 +18,7 @@ const resonance = (timeS: number): Resonance => ({
   aboveRoomDb: 28,
   confidence: 0.9,
   phaseSwingRad: 2.5,
+  slide: 'longer',
   halfPowerStartS: timeS - 0.1,
   halfPowerEndS: timeS + 0.1,
   soundingIndex: null,
@@ -87,6 +89,35 @@ describe('BenchSession', () => {
       { lengthM: null, evidence: { source: 'microphone', timeS: 5.5, riseDb: 13, confidence: 0.9 } },
     ]);
     expect(bench.notice?.message).toBe('Resonance flagged, 13 dB. 1 mark waits for a length.');
+  });
+
+  it('counts a passage the other way within one sounding with the mark before it, and one the same way as new', async () => {
+    const flags = (
+      [
+        ['longer', 1],
+        ['shorter', 1],
+        ['longer', 1],
+        ['longer', 1],
+        ['shorter', 2],
+      ] as const
+    ).map(([slide, soundingIndex], index) => ({ ...resonance(index + 1), slide, soundingIndex }));
+    const { bench } = session(
+      {},
+      flags.map((flag) => ({ ...NOTHING, resonances: [flag] })),
+    );
+    const source = new HandSource('microphone');
+    await bench.startListening(source);
+    source.run();
+    for (let count = 0; count < flags.length; count += 1) source.block();
+    const [first] = bench.experiment.marks;
+    expect(bench.experiment.marks.map((mark) => mark.repeatOf ?? null)).toEqual([
+      null,
+      first?.id,
+      first?.id,
+      null,
+      null,
+    ]);
+    expect(waitingMarks(bench.experiment)).toHaveLength(3);
   });
 
   it('marks a recording once, from the second look at its end', async () => {
