@@ -8,7 +8,10 @@ export const VIEWS = [
   { id: 'records', name: 'Records' },
 ] as const;
 
-export type ViewId = (typeof VIEWS)[number]['id'];
+/** Views that are reached from another one, which stays the current one in the list of views. */
+export const INNER_VIEWS = [{ id: 'report', of: 'records' }] as const;
+
+export type ViewId = (typeof VIEWS)[number]['id'] | (typeof INNER_VIEWS)[number]['id'];
 
 /** What loads a view's elements when it is first opened; the first view is there from the start. */
 export const LATER_VIEWS: Partial<Record<ViewId, () => Promise<unknown>>> = {
@@ -17,10 +20,16 @@ export const LATER_VIEWS: Partial<Record<ViewId, () => Promise<unknown>>> = {
   working: () => import('./analysis/benchWorking.ts'),
   compare: () => import('./analysis/benchCompare.ts'),
   records: () => import('./records/benchRecords.ts'),
+  report: () => import('./records/benchReport.ts'),
 };
 
 /** The view that an address names; `measure` where it names none. */
 export function viewOf(hash: string): ViewId {
   const id = hash.replace(/^#/, '');
-  return VIEWS.find((view) => view.id === id)?.id ?? 'measure';
+  return [...VIEWS, ...INNER_VIEWS].find((view) => view.id === id)?.id ?? 'measure';
+}
+
+/** The view of the list that this one is or belongs to. */
+export function listedView(id: ViewId): ViewId {
+  return INNER_VIEWS.find((view) => view.id === id)?.of ?? id;
 }

@@ -1,3 +1,4 @@
+import { escapeMarkup } from '../markup.ts';
 import { roundTicks } from './plot.ts';
 import type { Plot, PlotBand, PlotLine, PlotPalette, PlotPoint } from './plot.ts';
 
@@ -31,9 +32,9 @@ export function plotSvg(plot: Plot, palette: PlotPalette): string {
   const y = scale(ys, HEIGHT - BOTTOM, TOP);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" width="${WIDTH}" height="${HEIGHT}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
-    `<title>${escape(plot.title)}</title><desc>${escape(plot.words)}</desc>`,
+    `<title>${escapeMarkup(plot.title)}</title><desc>${escapeMarkup(plot.words)}</desc>`,
     `<rect width="${WIDTH}" height="${HEIGHT}" fill="${palette.paper}"/>`,
-    `<text x="${LEFT}" y="24" font-size="16" font-weight="600">${escape(plot.title)}</text>`,
+    `<text x="${LEFT}" y="24" font-size="16" font-weight="600">${escapeMarkup(plot.title)}</text>`,
     axes(plot, x, y, palette),
     ...plot.bands.map((band) => bandSvg(band, x, y, palette)),
     ...plot.lines.map((line) => lineSvg(line, x, y, palette)),
@@ -65,8 +66,8 @@ function axes(plot: Plot, x: Scale, y: Scale, palette: PlotPalette): string {
         `<path d="M${LEFT} ${px(y.at(tick))}H${WIDTH - RIGHT}" stroke="${tick === 0 ? palette.ink : palette.line}"/><text x="${LEFT - 8}" y="${px(y.at(tick) + 5)}" text-anchor="end">${minus(tick)}</text>`,
     ),
     `<path d="M${LEFT} ${TOP}V${bottom}H${WIDTH - RIGHT}" fill="none" stroke="${palette.ink}"/>`,
-    `<text x="${middle}" y="${HEIGHT - 14}" text-anchor="middle">${escape(plot.xLabel)}</text>`,
-    `<text transform="translate(20 ${centre}) rotate(-90)" text-anchor="middle">${escape(plot.yLabel)}</text>`,
+    `<text x="${middle}" y="${HEIGHT - 14}" text-anchor="middle">${escapeMarkup(plot.xLabel)}</text>`,
+    `<text transform="translate(20 ${centre}) rotate(-90)" text-anchor="middle">${escapeMarkup(plot.yLabel)}</text>`,
   ].join('');
 }
 
@@ -100,7 +101,7 @@ function pointSvg(point: PlotPoint, x: Scale, y: Scale, palette: PlotPalette): s
   const label =
     point.label === null
       ? ''
-      : `<text x="${isRight ? cx - 9 : cx + 9}" y="${cy - 7}" font-size="12" text-anchor="${isRight ? 'end' : 'start'}">${escape(point.label)}</text>`;
+      : `<text x="${isRight ? cx - 9 : cx + 9}" y="${cy - 7}" font-size="12" text-anchor="${isRight ? 'end' : 'start'}">${escapeMarkup(point.label)}</text>`;
   return bar + shapes[point.shape] + label;
 }
 
@@ -110,12 +111,4 @@ function px(value: number): number {
 
 function minus(value: number): string {
   return String(value).replace('-', '−');
-}
-
-function escape(text: string): string {
-  return text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
 }

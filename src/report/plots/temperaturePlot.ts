@@ -1,6 +1,10 @@
 import { airFromReadings } from '../../air/airState.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
+import { placeLabel } from '../marksCsv.ts';
 import { fixed } from '../rounding.ts';
+import { solvedPlaces } from '../tables/placeSolution.ts';
+import type { PlaceSolution } from '../tables/placeSolution.ts';
 import type { Plot, PlotPoint } from './plot.ts';
 
 /** The speed found at one place. */
@@ -9,6 +13,22 @@ export interface PlaceSpeed {
   readonly temperatureC: number;
   readonly speedMps: number;
   readonly expandedUncertaintyMps: number;
+}
+
+/** The places that have both a speed and a temperature. */
+export function placeSpeeds(experiment: Experiment, places: readonly PlaceSolution[]): readonly PlaceSpeed[] {
+  return solvedPlaces(places).flatMap(({ placeId, solution }): PlaceSpeed[] => {
+    const place = experiment.places.find((candidate) => candidate.id === placeId);
+    if (place === undefined || place.temperatureC === null) return [];
+    return [
+      {
+        name: placeLabel(experiment, placeId),
+        temperatureC: place.temperatureC,
+        speedMps: solution.speedMps,
+        expandedUncertaintyMps: solution.expandedUncertaintyMps,
+      },
+    ];
+  });
 }
 
 /** Speed against temperature with theory between dry and saturated air as a band. */

@@ -1,8 +1,7 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { placeLabel } from '../../report/marksCsv.ts';
-import { temperaturePlot } from '../../report/plots/temperaturePlot.ts';
-import type { PlaceSpeed } from '../../report/plots/temperaturePlot.ts';
+import { placeSpeeds, temperaturePlot } from '../../report/plots/temperaturePlot.ts';
 import { resultLines } from '../../report/resultLines.ts';
 import { comparedGroups, comparePairs } from '../../session/benchCompare.ts';
 import type { CompareBy } from '../../session/benchCompare.ts';
@@ -71,7 +70,10 @@ export class BenchCompare extends LitElement {
       <h2>Speed against temperature</h2>
       <p class="lead">One point a place; theory is the band from dry to saturated air.</p>
       ${this.table()}
-      <bench-picture name="temperature" .plot=${temperaturePlot(this.places())}></bench-picture>
+      <bench-picture
+        name="temperature"
+        .plot=${temperaturePlot(placeSpeeds(this.session.experiment, this.session.outcome.places))}
+      ></bench-picture>
     </section>`;
   }
 
@@ -121,22 +123,6 @@ export class BenchCompare extends LitElement {
         </tbody>
       </table>
     </div>`;
-  }
-
-  private places(): readonly PlaceSpeed[] {
-    const { experiment, outcome } = this.session;
-    return outcome.places.flatMap(({ placeId, solution }): PlaceSpeed[] => {
-      const place = experiment.places.find((candidate) => candidate.id === placeId);
-      if (solution.speedMps === null || place === undefined || place.temperatureC === null) return [];
-      return [
-        {
-          name: placeLabel(experiment, placeId),
-          temperatureC: place.temperatureC,
-          speedMps: solution.speedMps,
-          expandedUncertaintyMps: solution.expandedUncertaintyMps,
-        },
-      ];
-    });
   }
 }
 

@@ -6,7 +6,7 @@ import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { chooseTheme, themeChoice } from '../themeChoice.ts';
 import type { ThemeChoice } from '../themeChoice.ts';
-import { VIEWS } from '../views.ts';
+import { VIEWS, listedView } from '../views.ts';
 import type { ViewId } from '../views.ts';
 
 const THEMES = [
@@ -113,7 +113,7 @@ export class BenchHeader extends LitElement {
       <nav aria-label="Views">
         ${VIEWS.map(
           (view) =>
-            html`<a href="#${view.id}" aria-current=${view.id === this.view ? 'page' : 'false'}
+            html`<a href="#${view.id}" aria-current=${view.id === listedView(this.view) ? 'page' : 'false'}
               >${view.name}</a
             >`,
         )}

@@ -1,0 +1,32 @@
+import { placeLabel } from '../marksCsv.ts';
+import { markup, trusted } from '../markup.ts';
+import type { Markup } from '../markup.ts';
+import { PRINT_PALETTE } from '../plots/plot.ts';
+import { plotSvg } from '../plots/plotSvg.ts';
+import { placeSpeeds, temperaturePlot } from '../plots/temperaturePlot.ts';
+import { resultLines } from '../resultLines.ts';
+import { solvedPlaces } from '../tables/placeSolution.ts';
+import type { LabReportInput } from './labReport.ts';
+
+/** The result beside theory, and places beside each other. */
+export function comparisonPart({ experiment, places, comparisons }: LabReportInput): Markup {
+  const between = comparisons.map((sentence) => markup`<li>${sentence}</li>`);
+  if (experiment.lesson?.hideTheory === true) {
+    return markup`<section><h2>Comparison</h2><p>Theory is not shown in this lesson.</p></section>`;
+  }
+  const speeds = placeSpeeds(experiment, places);
+  const withTheory = solvedPlaces(places).map(({ placeId, solution }) => {
+    const difference = resultLines(solution).facts.find((fact) => fact.name === 'Difference')?.value;
+    const { agreement } = solution;
+    const words =
+      difference === undefined || agreement === null
+        ? 'the air’s temperature wasn’t noted, so theory gives no speed to compare with.'
+        : `measured minus theory is ${difference}.`;
+    return markup`<li>${placeLabel(experiment, placeId)}: ${words}</li>`;
+  });
+  const plot = speeds.length === 0 ? null : temperaturePlot(speeds);
+  return markup`<section><h2>Comparison with theory</h2>
+<p>Theory is the speed of sound in air at the noted temperature, humidity and pressure (Cramer 1993).</p>
+<ul>${withTheory}${between}</ul>
+${plot === null ? null : markup`<figure>${trusted(plotSvg(plot, PRINT_PALETTE))}<figcaption>${plot.words}</figcaption></figure>`}</section>`;
+}

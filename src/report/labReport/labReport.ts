@@ -1,0 +1,121 @@
+import type { Experiment } from '../../notebook/experiment.ts';
+import { budgetRows } from '../budgetRows.ts';
+import { placeLabel } from '../marksCsv.ts';
+import { markup, trusted } from '../markup.ts';
+import type { Markup } from '../markup.ts';
+import { fitPlot, residualPlot } from '../plots/fitPlot.ts';
+import { PRINT_PALETTE } from '../plots/plot.ts';
+import type { Plot } from '../plots/plot.ts';
+import { plotSvg } from '../plots/plotSvg.ts';
+import { resultLines } from '../resultLines.ts';
+import type { PlaceSolution } from '../tables/placeSolution.ts';
+import { apparatusPart } from './apparatusPart.ts';
+import { comparisonPart } from './comparisonPart.ts';
+import { factsWithoutTheory, stepsWithoutTheory, warningsWithoutTheory } from './hideTheory.ts';
+import { marksPart } from './marksPart.ts';
+import { methodPart } from './methodPart.ts';
+
+/** What a report is made of. */
+export interface LabReportInput {
+  readonly experiment: Experiment;
+  /** One answer a place that has marks with lengths. */
+  readonly places: readonly PlaceSolution[];
+  /** Sentences on the differences between places; empty where there is one place. */
+  readonly comparisons: readonly string[];
+}
+
+const CAUTIONS = [
+  'Strike a fork on rubber or the sole of a shoe, never on glass or a hard edge.',
+  'Keep a sounding fork away from teeth and glass.',
+  'A glass tube breaks: clamp it softly. Keep water and electrical equipment apart.',
+  'Played tones start quiet. Your school’s lab rules come first.',
+];
+const DISCUSSION_LINES = 9;
+
+/**
+ * The lab report as the inside of a page: apparatus, method, marks, plots, working, budget, result, comparison, warnings,
+ * cautions, and empty space for names and discussion. Everything that people typed is escaped.
+ */
+export function labReport(input: LabReportInput): Markup {
+  const { experiment, places } = input;
+  return markup`<article class="report">
+<header>
+<h1>${experiment.title.trim() === '' ? 'Speed of sound in an air column' : experiment.title}</h1>
+<p class="date">Begun ${dayAndTime(experiment.createdAt)}, last changed ${dayAndTime(experiment.changedAt)} (UTC)</p>
+<p class="blank">Names</p>
+<p class="blank">Class and date</p>
+${experiment.lesson === undefined || experiment.lesson.task === '' ? null : markup`<h2>Task</h2><p class="typed">${experiment.lesson.task}</p>`}
+${experiment.note.trim() === '' ? null : markup`<h2>Note</h2><p class="typed">${experiment.note}</p>`}
+</header>
+${resultPart(input)}
+${apparatusPart(experiment)}
+${methodPart(experiment)}
+${marksPart(experiment, places)}
+${places.map((place) => placePart(input, place))}
+${comparisonPart(input)}
+${warningsPart(input)}
+<section><h2>Cautions</h2><ul>${CAUTIONS.map((caution) => markup`<li>${caution}</li>`)}</ul></section>
+<section class="discussion"><h2>Discussion</h2>
+${Array.from({ length: DISCUSSION_LINES }, () => markup`<p class="line"></p>`)}</section>
+</article>`;
+}
+
+function resultPart({ experiment, places }: LabReportInput): Markup {
+  const isHidden = experiment.lesson?.hideTheory === true;
+  const parts = places.map(({ placeId, solution }) => {
+    const lines = resultLines(solution);
+    const facts = isHidden ? factsWithoutTheory(lines) : lines.facts;
+    return markup`${places.length > 1 ? markup`<h3>${placeLabel(experiment, placeId)}</h3>` : null}
+<p class="result">${lines.speed === null ? 'No speed can be given yet.' : `c = (${lines.speed.value} ± ${lines.speed.uncertainty}) m/s`}</p>
+<table class="facts"><tbody>${facts.map((fact) => markup`<tr><th scope="row">${fact.name}</th><td>${fact.value}</td></tr>`)}</tbody></table>`;
+  });
+  return markup`<section><h2>Result: speed of sound in free air</h2>${
+    parts.length > 0 ? parts : markup`<p>There is no mark with a length yet.</p>`
+  }</section>`;
+}
+
+function placePart({ experiment, places }: LabReportInput, { placeId, solution }: PlaceSolution): Markup {
+  if (solution.speedMps === null) return markup``;
+  const at = places.length > 1 ? `, ${placeLabel(experiment, placeId)}` : '';
+  const steps =
+    experiment.lesson?.hideTheory === true ? stepsWithoutTheory(solution.working) : solution.working;
+  return markup`<section><h2>Plots${at}</h2>
+${picture(fitPlot(experiment, solution))}
+${picture(residualPlot(experiment, solution))}</section>
+<section><h2>Working${at}</h2>
+<ol class="working">${steps.map(
+    (step) => markup`<li><h3>${step.title}</h3><p class="formula">${step.formula}</p>
+<p>${step.numbers}</p><p class="outcome">${step.result}</p></li>`,
+  )}</ol></section>
+<section><h2>Uncertainty budget${at}</h2>
+<table><thead><tr><th scope="col">Quantity</th><th scope="col" class="number">Standard uncertainty</th>
+<th scope="col" class="number">Adds to the speed</th><th scope="col" class="number">Share</th></tr></thead>
+<tbody>${budgetRows(solution.budget).map(
+    (row) => markup`<tr><th scope="row">${row.quantity}</th><td class="number">${row.uncertainty}</td>
+<td class="number">${row.contribution}</td><td class="number">${row.share}</td></tr>`,
+  )}</tbody></table></section>`;
+}
+
+function picture(plot: Plot): Markup {
+  return markup`<figure>${trusted(plotSvg(plot, PRINT_PALETTE))}<figcaption>${plot.words}</figcaption></figure>`;
+}
+
+function warningsPart({ experiment, places }: LabReportInput): Markup {
+  const isHidden = experiment.lesson?.hideTheory === true;
+  const warnings = places.flatMap(({ placeId, solution }) => {
+    const own = isHidden ? warningsWithoutTheory(solution) : solution.warnings.map(({ message }) => message);
+    return own.map((message) =>
+      places.length > 1 ? `${placeLabel(experiment, placeId)}: ${message}` : message,
+    );
+  });
+  return markup`<section><h2>Warnings</h2>${
+    warnings.length === 0
+      ? markup`<p>None.</p>`
+      : markup`<ul>${warnings.map((warning) => markup`<li>${warning}</li>`)}</ul>`
+  }</section>`;
+}
+
+/** 2030-03-01T10:00:00.000Z as 2030-03-01 10:00. */
+function dayAndTime(time: string): string {
+  return time.slice(0, 16).replace('T', ' ');
+}

@@ -1,0 +1,51 @@
+import type { Experiment } from '../../notebook/experiment.ts';
+import type { Cell } from '../csv.ts';
+import { forkInUse, measuredMarks, placeLabel } from '../marksCsv.ts';
+import { solvedPlaces } from './placeSolution.ts';
+import type { PlaceSolution } from './placeSolution.ts';
+
+const HEADING = [
+  'place',
+  'mark',
+  'fork_hz',
+  'ends',
+  'length_cm',
+  'order',
+  'order_confidence',
+  'fitted_length_cm',
+  'residual_mm',
+  'outlier',
+  'likely_cause',
+] as const;
+
+/** Each fitted mark beside what the fit makes of it, the heading first. Lengths have the zero offset taken off. */
+export function fitRows(
+  experiment: Experiment,
+  places: readonly PlaceSolution[],
+): readonly (readonly Cell[])[] {
+  const marks = measuredMarks(experiment);
+  const rows = solvedPlaces(places).flatMap(({ placeId, solution }) =>
+    solution.marks.flatMap((solved): (readonly Cell[])[] => {
+      const mark = marks.find((candidate) => candidate.id === solved.key);
+      const fork = experiment.forks.find((candidate) => candidate.id === mark?.forkId);
+      if (mark === undefined || fork === undefined) return [];
+      const lengthM = mark.lengthM - experiment.rule.zeroOffsetM;
+      return [
+        [
+          placeLabel(experiment, placeId),
+          experiment.marks.indexOf(mark) + 1,
+          forkInUse(fork).hz,
+          mark.ends,
+          lengthM * 100,
+          solved.order,
+          solved.orderConfidence,
+          (lengthM - solved.residualM) * 100,
+          solved.residualM * 1000,
+          solved.outlier ? 'yes' : 'no',
+          solved.cause,
+        ],
+      ];
+    }),
+  );
+  return [HEADING, ...rows];
+}

@@ -1,0 +1,97 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { copyTable } from '../../report/copyTable.ts';
+import { toCsv } from '../../report/csv.ts';
+import { fileStem } from '../../report/experimentJson.ts';
+import { EXPERIMENT_TABLES } from '../../report/tables/experimentTables.ts';
+import type { ExperimentTable } from '../../report/tables/experimentTables.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { saveFile } from '../saveFile.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { putOnClipboard } from './putOnClipboard.ts';
+
+/** The experiment's tables, each as a CSV file or on the clipboard. */
+@customElement('bench-tables')
+export class BenchTables extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      th,
+      td {
+        vertical-align: middle;
+      }
+      td .row {
+        justify-content: end;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  protected readonly watch = new BenchWatch(this, ['notebook']);
+
+  private rowsOf(table: ExperimentTable): ReturnType<ExperimentTable['rows']> {
+    const { experiment, outcome } = this.session;
+    return table.rows(experiment, outcome.places);
+  }
+
+  private onCsv(table: ExperimentTable): void {
+    // The marks alone bear the experiment's plain name: they are what other programs and the solver read.
+    const ending = table.id === 'marks' ? '' : `-${table.id}`;
+    const name = `${fileStem(this.session.experiment)}${ending}.csv`;
+    saveFile(name, 'text/csv', toCsv(this.rowsOf(table)));
+  }
+
+  private async onCopy(table: ExperimentTable): Promise<void> {
+    const rows = this.rowsOf(table);
+    if (await putOnClipboard(copyTable(rows))) {
+      this.session.tell('info', `${table.name}: ${rows.length - 1} rows copied, ready to paste.`);
+    } else {
+      this.session.tell('problem', 'The browser didn’t allow copying. Save the CSV file instead.');
+    }
+  }
+
+  override render() {
+    return html`<section class="stack" aria-label="Tables">
+      <h2>Tables</h2>
+      <p class="lead">
+        For spreadsheets and documents, all digits, units in the headings. Lengths have the rule’s zero offset
+        already taken off.
+      </p>
+      <table>
+        <tbody>
+          ${EXPERIMENT_TABLES.map(
+            (table) =>
+              html`<tr>
+                <th scope="row">${table.name}</th>
+                <td>
+                  <div class="row">
+                    <button
+                      @click=${() => this.onCsv(table)}
+                      ?disabled=${this.rowsOf(table).length < 2}
+                      aria-label=${`Save ${table.name.toLowerCase()} as CSV`}
+                    >
+                      CSV
+                    </button>
+                    <button
+                      @click=${() => this.onCopy(table)}
+                      ?disabled=${this.rowsOf(table).length < 2}
+                      aria-label=${`Copy ${table.name.toLowerCase()} as a table`}
+                    >
+                      Copy
+                    </button>
+                  </div>
+                </td>
+              </tr>`,
+          )}
+        </tbody>
+      </table>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-tables': BenchTables;
+  }
+}
