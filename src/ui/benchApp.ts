@@ -6,7 +6,7 @@ import { createSession } from './createSession.ts';
 import { keyCommand } from './keyCommand.ts';
 import type { KeyCommand } from './keyCommand.ts';
 import { sharedStyles } from './sharedStyles.ts';
-import { LATER_VIEWS, viewOf } from './views.ts';
+import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './measure/benchMarks.ts';
 import './measure/benchWarnings.ts';
@@ -46,6 +46,18 @@ export class BenchApp extends LitElement {
         .measure > .stack {
           order: -1;
           --strip-height: 9rem;
+        }
+      }
+      /* On paper only what the view has to say. */
+      @media print {
+        bench-header,
+        bench-stage,
+        bench-notice {
+          display: none;
+        }
+        main {
+          padding: 0;
+          max-inline-size: none;
         }
       }
     `,
@@ -131,7 +143,11 @@ export class BenchApp extends LitElement {
         @theme-change=${this.onTheme}
       ></bench-header>
       <main>
-        <bench-stage .session=${this.session} ?plain=${!isLive}></bench-stage>
+        <bench-stage
+          .session=${this.session}
+          ?plain=${!isLive}
+          ?hidden=${this.view !== listedView(this.view)}
+        ></bench-stage>
         ${this.content()}
       </main>
       <bench-notice .session=${this.session}></bench-notice>
@@ -155,6 +171,8 @@ export class BenchApp extends LitElement {
         return html`<bench-working .session=${this.session}></bench-working>`;
       case 'records':
         return html`<bench-records .session=${this.session}></bench-records>`;
+      case 'report':
+        return html`<bench-report .session=${this.session}></bench-report>`;
       case 'check':
         return html`<bench-check .session=${this.session}></bench-check>`;
       case 'compare':

@@ -5,6 +5,7 @@ import { budgetTable } from './budgetTable.ts';
 import { fitRows } from './fitRows.ts';
 import type { PlaceSolution } from './placeSolution.ts';
 import { resultRows } from './resultRows.ts';
+import { traceRows } from './traceRows.ts';
 
 /** A table that leaves the bench, as CSV or on the clipboard. */
 export interface ExperimentTable {
@@ -19,4 +20,5 @@ export const EXPERIMENT_TABLES: readonly ExperimentTable[] = [
   { id: 'fit', name: 'Fit, mark by mark', rows: fitRows },
   { id: 'result', name: 'Result', rows: resultRows },
   { id: 'budget', name: 'Uncertainty budget', rows: budgetTable },
+  { id: 'trace', name: 'Level trace around the marks', rows: (experiment) => traceRows(experiment) },
 ];

@@ -1,7 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { experimentJson, fileStem } from '../../report/experimentJson.ts';
-import { marksCsv } from '../../report/marksCsv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { saveFile } from '../saveFile.ts';
@@ -31,11 +30,6 @@ export class BenchFiles extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   @state() private faults: readonly string[] = [];
   protected readonly watch = new BenchWatch(this, ['notebook', 'capture']);
-
-  private onCsv(): void {
-    const { experiment } = this.session;
-    saveFile(`${fileStem(experiment)}.csv`, 'text/csv', marksCsv(experiment));
-  }
 
   private onJson(): void {
     const { experiment } = this.session;
@@ -85,7 +79,6 @@ export class BenchFiles extends LitElement {
           }
         </p>
         <div class="row">
-          <button @click=${this.onCsv}>Save marks as CSV</button>
           <button @click=${this.onJson}>Save all as JSON</button>
         </div>
         <label
@@ -97,8 +90,8 @@ export class BenchFiles extends LitElement {
             @change=${this.onOpen}
         /></label>
         <p class="small">
-          CSV: marks that have a length, in cm with the rule’s zero offset already taken off. JSON:
-          everything.
+          The JSON file holds everything; its form is written down in a
+          <a href="schema/experiment.schema.json">JSON Schema</a>.
         </p>
         ${
           this.faults.length === 0

@@ -4,6 +4,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchFiles.ts';
 import './benchLesson.ts';
+import './benchTables.ts';
 
 /** What is kept, what goes out and comes in, and lessons. */
 @customElement('bench-records')
@@ -25,6 +26,15 @@ export class BenchRecords extends LitElement {
   override render() {
     return html`<div class="cards">
       <bench-files .session=${this.session}></bench-files>
+      <section class="sheet stack" aria-label="Lab report">
+        <h2>Lab report</h2>
+        <p class="lead">
+          Apparatus, method, marks, plots, working, budget, result and comparison on a few pages, with room
+          for names and discussion.
+        </p>
+        <p><a href="#report">Open the report</a></p>
+      </section>
+      <bench-tables class="sheet" .session=${this.session}></bench-tables>
       <bench-lesson class="sheet" .session=${this.session}></bench-lesson>
     </div>`;
   }
