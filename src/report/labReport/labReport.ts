@@ -54,8 +54,8 @@ ${marksPart(experiment, places)}
 ${places.map((place) => placePart(input, place))}
 ${comparisonPart(input)}
 ${warningsPart(input)}
-<section><h2>Cautions</h2><ul>${CAUTIONS.map((caution) => markup`<li>${caution}</li>`)}</ul></section>
-<section class="discussion"><h2>Discussion</h2>
+<section class="whole"><h2>Cautions</h2><ul>${CAUTIONS.map((caution) => markup`<li>${caution}</li>`)}</ul></section>
+<section class="whole"><h2>Discussion</h2>
 ${Array.from({ length: DISCUSSION_LINES }, () => markup`<p class="line"></p>`)}</section>
 </article>`;
 }
@@ -87,7 +87,7 @@ ${picture(residualPlot(experiment, solution))}</section>
     (step) => markup`<li><h3>${step.title}</h3><p class="formula">${step.formula}</p>
 <p>${step.numbers}</p><p class="outcome">${step.result}</p></li>`,
   )}</ol></section>
-<section><h2>Uncertainty budget${at}</h2>
+<section class="whole"><h2>Uncertainty budget${at}</h2>
 <table><thead><tr><th scope="col">Quantity</th><th scope="col" class="number">Standard uncertainty</th>
 <th scope="col" class="number">Adds to the speed</th><th scope="col" class="number">Share</th></tr></thead>
 <tbody>${budgetRows(solution.budget).map(

@@ -39,7 +39,7 @@ export const LAB_REPORT_STYLE = `
   .report h2 { font-size: 12.5pt; break-after: avoid; }
   .report h3 { font-size: 10.5pt; break-after: avoid; }
   .report .result { font-size: 14pt; }
-  .report figure, .report tr, .report li, .report .discussion { break-inside: avoid; }
+  .report figure, .report tr, .report li, .report .whole { break-inside: avoid; }
   .report thead { display: table-header-group; }
   .report svg { max-width: 13.5cm; margin: 0 auto; }
   .report table { font-size: 9pt; }
