@@ -1,16 +1,18 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
+import { CoarseGrid } from './coarseGrid.ts';
 import { chooseEvents, findCandidates, judge, LEAST_STATISTIC, samePassage } from './passages.ts';
-import type { JudgedCandidate } from './passages.ts';
+import type { Candidate, JudgedCandidate } from './passages.ts';
 import type { PassageRule } from './passageRule.ts';
-import { AROUND_S, localMaxima, scanShape, upperQuartile } from './passageScan.ts';
+import { fitPassage, forEachMaximum, scanTemplate } from './passageScan.ts';
 import type { PassageFit } from './passageScan.ts';
 import { passageBank } from './passageTemplates.ts';
 import type { PassageTemplate } from './passageTemplates.ts';
+import { RecentBest } from './recentBest.ts';
 import { LIVE_RULE } from './rules.ts';
 import { touchesGap, typicalNoise } from './secondLook.ts';
-import { coarsen, viewOf } from './toneView.ts';
-import type { CoarseView, ToneView } from './toneView.ts';
+import { MovingView } from './toneView.ts';
+import type { ToneView } from './toneView.ts';
 
 /** Narrow values between two looks: 0.1 s. */
 const STEP = 10;
@@ -22,6 +24,8 @@ const PAST_S = 9;
 /** The pitch is estimated anew this often, from this much of the past. */
 const PITCH_EVERY = 5 * STEP;
 const PITCH_PAST_S = 12;
+/** Statistic from which a fit counts when the strongest so far is named. */
+const SURE_STATISTIC = 15;
 
 /** How far past a shape's middle the live look waits before it decides, s: at most 1.4 s. */
 export const liveAfterS = (halfWidthS: number): number => Math.min(1.4, 0.14 + 1.2 * halfWidthS);
@@ -29,10 +33,20 @@ export const liveAfterS = (halfWidthS: number): number => Math.min(1.4, 0.14 + 1
 /** How far past the middle the second, patient judgement of each shape waits, s. */
 export const patientAfterS = (halfWidthS: number): number => Math.min(1.4, 0.3 + 2.5 * halfWidthS);
 
-/** One live look: what is due to be judged at this moment. */
-export interface LiveLook {
+/** A newly flagged passage; the view that its indices belong to is good until the next look only. */
+export interface LiveFlag {
+  readonly event: JudgedCandidate;
   readonly view: ToneView;
-  readonly candidates: ReturnType<typeof findCandidates>;
+  /** Index into the series at which it was decided. */
+  readonly decidedIndex: number;
+}
+
+/** One template of the bank with what it has reached lately. */
+interface Watched {
+  readonly template: PassageTemplate;
+  readonly row: { readonly longer: Float64Array; readonly shorter: Float64Array };
+  readonly longer: RecentBest;
+  readonly shorter: RecentBest;
 }
 
 /**
@@ -43,13 +57,13 @@ export class LiveDetector {
   readonly #series: ToneSeries;
   readonly #rangeHz: number;
   readonly #rule: PassageRule;
-  readonly #bank: readonly PassageTemplate[];
+  /** The bank, by the step of the grid that each template needs. */
+  readonly #watched: readonly { readonly grid: CoarseGrid; readonly templates: readonly Watched[] }[];
+  readonly #view: MovingView;
   #nextLook = STEP;
   #nextPitch = PITCH_EVERY;
   #offsetHz: number | null = null;
   #strongest: number | null = null;
-  /** For each shape, the best statistic of each look, newest last: what hand and room reach by chance. */
-  readonly #history = new Map<PassageTemplate, number[]>();
   /** Events flagged so far, with peaks as indices into the series. */
   readonly #flagged: { readonly index: number; readonly event: JudgedCandidate }[] = [];
 
@@ -57,7 +71,12 @@ export class LiveDetector {
     this.#series = series;
     this.#rangeHz = rangeHz;
     this.#rule = rule;
-    this.#bank = [liveAfterS, patientAfterS].flatMap((afterS) => passageBank(series.rateHz, afterS));
+    this.#view = new MovingView(series, Math.round(PAST_S * series.rateHz));
+    const bank = [liveAfterS, patientAfterS].flatMap((afterS) => passageBank(series.rateHz, afterS));
+    this.#watched = [...new Set(bank.map(({ step }) => step))].map((step) => ({
+      grid: new CoarseGrid(step),
+      templates: bank.filter((template) => template.step === step).map(watch),
+    }));
   }
 
   /** The fork's offset as estimated so far, Hz; null before the first tone. */
@@ -65,25 +84,29 @@ export class LiveDetector {
     return this.#offsetHz;
   }
 
+  /** The newest 9 s in the frame that turns with the fork, as of the last look. */
+  get view(): ToneView {
+    return this.#view;
+  }
+
   /**
    * Judges all that has become due.
+   * @param onFlag  called at once for each newly flagged passage
    * @param onLook  sees every look's candidates (the script that fits the rule)
-   * @returns newly flagged events with the view they index and the series index at which each was decided
    */
   advance(
-    onLook?: (look: LiveLook, strongest: number | null) => void,
-  ): { event: JudgedCandidate; view: ToneView; decidedIndex: number }[] {
-    const found: { event: JudgedCandidate; view: ToneView; decidedIndex: number }[] = [];
+    onFlag: (flag: LiveFlag) => void,
+    onLook?: (candidates: readonly Candidate[], view: ToneView, strongest: number | null) => void,
+  ): void {
     const ready = this.#series.length - LOOKAHEAD;
     while (this.#nextLook <= ready) {
       const now = this.#nextLook;
       this.#nextLook += STEP;
       this.#trackPitch(now);
       if (this.#offsetHz === null) continue;
-      for (const event of this.#look(now, this.#offsetHz, onLook))
-        found.push({ ...event, decidedIndex: now });
+      this.#view.moveTo(now, this.#offsetHz);
+      this.#look(now, onFlag, onLook);
     }
-    return found;
   }
 
   #trackPitch(now: number): void {
@@ -99,50 +122,77 @@ export class LiveDetector {
 
   #look(
     now: number,
-    offsetHz: number,
-    onLook?: (look: LiveLook, strongest: number | null) => void,
-  ): { event: JudgedCandidate; view: ToneView }[] {
+    onFlag: (flag: LiveFlag) => void,
+    onLook?: (candidates: readonly Candidate[], view: ToneView, strongest: number | null) => void,
+  ): void {
+    const view = this.#view;
     const series = this.#series;
-    const from = Math.max(0, now - Math.round(PAST_S * series.rateHz));
-    const view = viewOf(series, from, now, offsetHz);
-    const candidates = findCandidates(view, this.#dueFits(view), true).filter(
-      ({ fit }) => !touchesGap(series, fit.middle + from, fit.template.shape.halfWidthS),
+    const due = this.#dueFits();
+    if (due.length === 0) return;
+    const candidates = findCandidates(view, due, true).filter(
+      ({ fit }) => !touchesGap(series, fit.middle + view.firstIndex, fit.template.shape.halfWidthS),
     );
     for (const { fit, evidence } of candidates) {
-      if (fit.statistic >= 15) this.#strongest = Math.max(this.#strongest ?? 0, evidence.peakPower);
+      if (fit.statistic >= SURE_STATISTIC)
+        this.#strongest = Math.max(this.#strongest ?? 0, evidence.peakPower);
     }
-    onLook?.({ view, candidates }, this.#strongest);
-    const events = chooseEvents(view, judge(candidates, this.#rule, this.#strongest), this.#rule.threshold);
-    const fresh = events.filter((event) => !this.#flaggedBefore(event, view));
-    for (const event of fresh) this.#flagged.push({ index: event.evidence.peakIndex + from, event });
-    return fresh.map((event) => ({ event, view }));
+    onLook?.(candidates, view, this.#strongest);
+    const judged = judge(candidates, this.#rule, this.#strongest);
+    for (const event of chooseEvents(view, judged, this.#rule.threshold)) {
+      if (this.#flaggedBefore(event)) continue;
+      this.#flagged.push({ index: event.evidence.peakIndex + view.firstIndex, event });
+      onFlag({ event, view, decidedIndex: now });
+    }
   }
 
   /** Each shape is judged when its window has just filled: middles of the last step and a neighbour either side. */
-  #dueFits(view: ToneView): PassageFit[] {
-    const grids = new Map<number, CoarseView>();
-    return this.#bank.flatMap((template) => {
-      let grid = grids.get(template.step);
-      if (grid === undefined) grids.set(template.step, (grid = coarsen(view, template.step)));
-      const newest = grid.length - template.after;
-      const scanned = scanShape(grid, template, newest - Math.ceil(STEP / template.step) - 2, newest);
-      const history = this.#history.get(template) ?? [];
-      this.#history.set(template, history);
-      const own = Math.ceil((3 * template.shape.halfWidthS + 0.2) * LOOKS_PER_S);
-      const maxima = localMaxima(scanned, LEAST_STATISTIC);
-      const usual =
-        maxima.length === 0 ? 0 : upperQuartile(history.slice(0, Math.max(0, history.length - own)));
-      history.push(scanned.reduce((most, fit) => Math.max(most, fit.statistic), 0));
-      if (history.length > own + AROUND_S * LOOKS_PER_S) history.shift();
-      return maxima.map((i) => ({ ...(scanned[i] as PassageFit), usual }));
-    });
+  #dueFits(): PassageFit[] {
+    const view = this.#view;
+    const fits: PassageFit[] = [];
+    for (const { grid, templates } of this.#watched) {
+      const count = middlesPerLook(grid.step);
+      const longest = templates.reduce((most, { template }) => Math.max(most, template.re.length), 0);
+      const all = grid.cellsIn(view);
+      const cells = Math.min(all, longest + count);
+      grid.fill(view, all - cells, cells);
+      for (const { template, row, longer, shorter } of templates) {
+        const newest = cells - template.after;
+        const first = Math.max(template.before, newest - count);
+        const due = Math.max(0, newest - first);
+        scanTemplate(grid, template, first, due, row);
+        for (const direction of [1, -1] as const) {
+          const statistics = direction === 1 ? row.longer : row.shorter;
+          const recent = direction === 1 ? longer : shorter;
+          forEachMaximum(statistics, due, LEAST_STATISTIC, (at) => {
+            fits.push(fitPassage(grid, template, direction, first + at, recent.usual()));
+          });
+          recent.push(statistics, due);
+        }
+      }
+    }
+    return fits;
   }
 
-  #flaggedBefore(event: JudgedCandidate, view: ToneView): boolean {
+  #flaggedBefore(event: JudgedCandidate): boolean {
+    const view = this.#view;
     return this.#flagged.some((old) => {
       const peakIndex = old.index - view.firstIndex;
       if (peakIndex < 0) return false;
       return samePassage(view, { ...old.event.evidence, peakIndex }, event.evidence);
     });
   }
+}
+
+/** Cells that a look's middles span: those of one step and a neighbour either side. */
+const middlesPerLook = (step: number): number => Math.ceil(STEP / step) + 2;
+
+function watch(template: PassageTemplate): Watched {
+  const count = middlesPerLook(template.step);
+  const own = Math.ceil((3 * template.shape.halfWidthS + 0.2) * LOOKS_PER_S);
+  return {
+    template,
+    row: { longer: new Float64Array(count), shorter: new Float64Array(count) },
+    longer: new RecentBest(own, LOOKS_PER_S),
+    shorter: new RecentBest(own, LOOKS_PER_S),
+  };
 }

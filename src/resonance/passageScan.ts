@@ -1,18 +1,18 @@
-import type { PassageTemplate } from './passageTemplates.ts';
-import { coarsen } from './toneView.ts';
-import type { CoarseView, ToneView } from './toneView.ts';
+import { CoarseGrid } from './coarseGrid.ts';
+import type { PassageTemplate, SlideDirection } from './passageTemplates.ts';
+import { stretchSum } from './toneView.ts';
+import type { ToneView } from './toneView.ts';
 
 /** The best shape at one place, and how well it fits there. */
 export interface PassageFit {
   readonly template: PassageTemplate;
+  readonly direction: SlideDirection;
   /** Middle of the shape, index into the view (may fall between values). */
   readonly middle: number;
   /** Energy that the shape explains beyond {1, t}, coarse values' mean squares. */
   readonly gain: number;
   /** Energy that is left. */
   readonly residual: number;
-  /** Complex amplitude of the shape, re and im. */
-  readonly amplitude: readonly [number, number];
   /** Mean |noise|² of one coarse value over the window. */
   readonly noiseMeanSquare: number;
   /** gain / (noise + 3 × residual per value): large where the shape stands out of noise and misfit alike. */
@@ -23,6 +23,14 @@ export interface PassageFit {
 
 /** How far around a fit its usual statistic is taken, s. */
 export const AROUND_S = 6;
+/** Cells that are scanned at a time: bounds the memory and keeps the running sums' digits. */
+const CHUNK = 4096;
+
+/** Statistics of one template at a row of middles, the column growing longer or shorter. */
+export interface StatisticRow {
+  readonly longer: Float64Array;
+  readonly shorter: Float64Array;
+}
 
 /**
  * Slides every template over the view by least squares of {1, t, shape} with complex coefficients.
@@ -33,96 +41,151 @@ export function scanPassages(
   bank: readonly PassageTemplate[],
   threshold: number,
 ): PassageFit[] {
-  const grids = new Map<number, CoarseView>();
-  return bank.flatMap((template) => {
-    let grid = grids.get(template.step);
-    if (grid === undefined) grids.set(template.step, (grid = coarsen(view, template.step)));
-    const scanned = scanShape(grid, template, 0, grid.length);
-    return localMaxima(scanned, threshold).map((i) => ({
-      ...(scanned[i] as PassageFit),
-      usual: usualStatistic(scanned, i, view.rateHz),
-    }));
-  });
-}
-
-/** One template at every middle in [from, to) whose window the grid holds; `usual` is left 0. */
-export function scanShape(
-  grid: CoarseView,
-  template: PassageTemplate,
-  from: number,
-  to: number,
-): PassageFit[] {
-  const n = template.re.length;
-  const last = Math.min(to, grid.length - template.after);
   const fits: PassageFit[] = [];
-  for (let middle = Math.max(from, template.before); middle < last; middle += 1) {
-    fits.push(fitAt(grid, template, middle, n));
+  for (const template of bank) {
+    const grid = new CoarseGrid(template.step);
+    const { before, after } = template;
+    const middles = grid.cellsIn(view) - before - after;
+    if (middles < 3) continue;
+    const row = { longer: new Float64Array(middles), shorter: new Float64Array(middles) };
+    for (let from = 0; from < middles; from += CHUNK) {
+      const count = Math.min(CHUNK, middles - from);
+      grid.fill(view, from, count + before + after);
+      scanTemplate(grid, template, before, count, row, from);
+    }
+    for (const direction of [1, -1] as const) {
+      const statistics = direction === 1 ? row.longer : row.shorter;
+      forEachMaximum(statistics, middles, threshold, (at) => {
+        grid.fill(view, at, before + 1 + after);
+        const usual = usualStatistic(statistics, at, template, view.rateHz);
+        fits.push(fitPassage(grid, template, direction, before, usual));
+      });
+    }
   }
   return fits;
 }
 
-/** Places where the statistic is at least `threshold` and higher than at both neighbours. */
-export function localMaxima(scanned: readonly PassageFit[], threshold: number): number[] {
-  const at = (i: number): number => (scanned[i] as PassageFit).statistic;
-  const places: number[] = [];
-  for (let i = 1; i + 1 < scanned.length; i += 1) {
-    if (at(i) >= threshold && at(i) >= at(i - 1) && at(i) > at(i + 1)) places.push(i);
+/**
+ * Statistics of one template at `count` middles in a row, both directions.
+ * @param middle  first middle, a cell of the grid with at least `before` cells before it
+ * @param at  where in the row the first one is written
+ */
+export function scanTemplate(
+  grid: CoarseGrid,
+  template: PassageTemplate,
+  middle: number,
+  count: number,
+  row: StatisticRow,
+  at = 0,
+): void {
+  const n = template.re.length;
+  const { re: shapeRe, im: shapeIm } = template;
+  const { re, im } = grid;
+  for (let i = 0; i < count; i += 1) {
+    const start = middle + i - template.before;
+    // The four real sums give the projection on the shape and on its conjugate.
+    let [a, b, c, d] = [0, 0, 0, 0];
+    for (let j = 0; j < n; j += 1) {
+      const x = re[start + j] as number;
+      const y = im[start + j] as number;
+      const hx = shapeRe[j] as number;
+      const hy = shapeIm[j] as number;
+      a += hx * x;
+      b += hy * y;
+      c += hx * y;
+      d += hy * x;
+    }
+    const varied = variedEnergy(grid, start, n);
+    const noise = stretchSum(grid.sumNoise, start, start + n) / n;
+    row.longer[at + i] = statisticOf((a + b) ** 2 + (c - d) ** 2, varied, noise, n);
+    row.shorter[at + i] = statisticOf((a - b) ** 2 + (c + d) ** 2, varied, noise, n);
   }
-  return places;
 }
 
-/** @returns 0 for no values */
-export function upperQuartile(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[Math.floor(0.75 * values.length)] ?? 0;
+/** Energy of a window's values beyond a complex straight line {1, t}. */
+function variedEnergy(grid: CoarseGrid, start: number, n: number): number {
+  const end = start + n;
+  const s0 = stretchSum(grid.sumRe, start, end);
+  const s1 = stretchSum(grid.sumIm, start, end);
+  const centre = start + (n - 1) / 2;
+  const t0 = stretchSum(grid.sumIndexRe, start, end) - centre * s0;
+  const t1 = stretchSum(grid.sumIndexIm, start, end) - centre * s1;
+  const tt = (n * (n * n - 1)) / 12;
+  const energy = stretchSum(grid.sumEnergy, start, end);
+  return Math.max(0, energy - (s0 * s0 + s1 * s1) / n - (t0 * t0 + t1 * t1) / tt);
+}
+
+const statisticOf = (gain: number, varied: number, noise: number, n: number): number =>
+  gain / (noise + (3 * Math.max(0, varied - gain)) / Math.max(1, n - 3) + 1e-30);
+
+/** One template at one place, in full. @param middle  cell of the grid */
+export function fitPassage(
+  grid: CoarseGrid,
+  template: PassageTemplate,
+  direction: SlideDirection,
+  middle: number,
+  usual: number,
+): PassageFit {
+  const n = template.re.length;
+  const start = middle - template.before;
+  let [g0, g1] = [0, 0];
+  for (let j = 0; j < n; j += 1) {
+    const x = grid.re[start + j] as number;
+    const y = grid.im[start + j] as number;
+    const hx = template.re[j] as number;
+    const hy = direction * (template.im[j] as number);
+    g0 += hx * x + hy * y;
+    g1 += hx * y - hy * x;
+  }
+  const gain = g0 * g0 + g1 * g1;
+  const varied = variedEnergy(grid, start, n);
+  const noiseMeanSquare = stretchSum(grid.sumNoise, start, start + n) / n;
+  return {
+    template,
+    direction,
+    middle: grid.middleOf(middle),
+    gain,
+    residual: Math.max(0, varied - gain),
+    noiseMeanSquare,
+    statistic: statisticOf(gain, varied, noiseMeanSquare, n),
+    usual,
+  };
+}
+
+/** Calls for each place whose value is at least `threshold` and higher than at both neighbours. */
+export function forEachMaximum(
+  values: Float64Array,
+  count: number,
+  threshold: number,
+  call: (at: number) => void,
+): void {
+  for (let i = 1; i + 1 < count; i += 1) {
+    const value = values[i] as number;
+    if (value >= threshold && value >= (values[i - 1] as number) && value > (values[i + 1] as number))
+      call(i);
+  }
+}
+
+/** @param values  are put in order @returns 0 for no values */
+export function upperQuartile(values: Float64Array): number {
+  return values.sort()[Math.floor(0.75 * values.length)] ?? 0;
 }
 
 /** Upper quartile of the statistic around one fit, the fit's own neighbourhood left out. */
-function usualStatistic(scanned: readonly PassageFit[], at: number, rateHz: number): number {
-  const { step, shape } = (scanned[at] as PassageFit).template;
-  const own = Math.ceil(((3 * shape.halfWidthS + 0.2) * rateHz) / step);
-  const reach = own + Math.ceil((AROUND_S * rateHz) / step);
+function usualStatistic(
+  statistics: Float64Array,
+  at: number,
+  template: PassageTemplate,
+  rateHz: number,
+): number {
+  const own = Math.ceil(((3 * template.shape.halfWidthS + 0.2) * rateHz) / template.step);
+  const reach = own + Math.ceil((AROUND_S * rateHz) / template.step);
   const around: number[] = [];
   const stride = Math.max(1, Math.round(reach / 150));
-  for (let i = Math.max(0, at - reach); i <= Math.min(scanned.length - 1, at + reach); i += stride) {
-    if (Math.abs(i - at) > own) around.push((scanned[i] as PassageFit).statistic);
+  for (let i = Math.max(0, at - reach); i <= Math.min(statistics.length - 1, at + reach); i += stride) {
+    if (Math.abs(i - at) > own) around.push(statistics[i] as number);
   }
-  return upperQuartile(around);
-}
-
-function fitAt(grid: CoarseView, template: PassageTemplate, middle: number, n: number): PassageFit {
-  const start = middle - template.before;
-  const centre = (n - 1) / 2;
-  let [s0, s1, t0, t1, g0, g1, energy, noise] = [0, 0, 0, 0, 0, 0, 0, 0];
-  for (let i = 0; i < n; i += 1) {
-    const x = grid.re[start + i] as number;
-    const y = grid.im[start + i] as number;
-    const hx = template.re[i] as number;
-    const hy = template.im[i] as number;
-    const t = i - centre;
-    s0 += x;
-    s1 += y;
-    t0 += t * x;
-    t1 += t * y;
-    g0 += hx * x + hy * y;
-    g1 += hx * y - hy * x;
-    energy += x * x + y * y;
-    noise += grid.noiseMeanSquare[start + i] as number;
-  }
-  const tt = (n * (n * n - 1)) / 12;
-  const gain = g0 * g0 + g1 * g1;
-  const varied = Math.max(0, energy - (s0 * s0 + s1 * s1) / n - (t0 * t0 + t1 * t1) / tt);
-  const residual = Math.max(0, varied - gain);
-  const noiseMeanSquare = noise / n;
-  return {
-    template,
-    middle: (middle + 0.5) * template.step - 0.5,
-    gain,
-    residual,
-    amplitude: [g0 / template.norm, g1 / template.norm],
-    noiseMeanSquare,
-    usual: 0,
-    statistic: gain / (noiseMeanSquare + (3 * residual) / Math.max(1, n - 3) + 1e-30),
-  };
+  return upperQuartile(Float64Array.from(around));
 }
 
 /**
@@ -132,14 +195,27 @@ function fitAt(grid: CoarseView, template: PassageTemplate, middle: number, n: n
  */
 export function distinctPassages(fits: readonly PassageFit[], rateHz: number): PassageFit[] {
   const kept: PassageFit[] = [];
+  // Only fits this near can be the same: 0.05 s and 1.6 of the widest half width.
+  const near = 2.5 * rateHz;
+  const neighbours = new Map<number, PassageFit[]>();
+  const bucketOf = (fit: PassageFit): number => Math.floor(fit.middle / near);
   for (const fit of [...fits].sort((a, b) => b.statistic - a.statistic)) {
-    const halfWidthS = fit.template.shape.halfWidthS;
-    const clear = kept.every((other) => {
-      const apartS = Math.abs(fit.middle - other.middle) / rateHz;
-      const ratio = other.template.shape.halfWidthS / halfWidthS;
-      return ratio > 1.6 || ratio < 1 / 1.6 || apartS > 0.05 + Math.max(1, ratio) * halfWidthS;
-    });
-    if (clear) kept.push(fit);
+    const bucket = bucketOf(fit);
+    const isNew = [bucket - 1, bucket, bucket + 1].every((key) =>
+      (neighbours.get(key) ?? []).every((other) => areApart(fit, other, rateHz)),
+    );
+    if (!isNew) continue;
+    kept.push(fit);
+    const others = neighbours.get(bucket);
+    if (others === undefined) neighbours.set(bucket, [fit]);
+    else others.push(fit);
   }
   return kept;
+}
+
+function areApart(fit: PassageFit, other: PassageFit, rateHz: number): boolean {
+  const { halfWidthS } = fit.template.shape;
+  const apartS = Math.abs(fit.middle - other.middle) / rateHz;
+  const ratio = other.template.shape.halfWidthS / halfWidthS;
+  return ratio > 1.6 || ratio < 1 / 1.6 || apartS > 0.05 + Math.max(1, ratio) * halfWidthS;
 }

@@ -11,11 +11,12 @@ export interface PassageShape {
   readonly halfWidthS: number;
   /** σ, 1/s: σ = ω/2Q of the column; references: ring-up in tens of ms. */
   readonly ringUpRate: number;
-  /** +1: the column grows longer; -1: shorter. */
-  readonly direction: 1 | -1;
 }
 
-/** A shape on its own time grid, made orthogonal to {1, t} and scaled to unit energy. */
+/** +1: the column grows longer; −1: shorter, which is the complex conjugate of the same shape. */
+export type SlideDirection = 1 | -1;
+
+/** The shape of a growing column on its own time grid, made orthogonal to {1, t} and scaled to unit energy. */
 export interface PassageTemplate {
   readonly shape: PassageShape;
   /** Narrow values that are averaged to one grid value. */
@@ -25,23 +26,15 @@ export interface PassageTemplate {
   readonly after: number;
   readonly re: Float64Array;
   readonly im: Float64Array;
-  /** The shape itself over the window, to rebuild the fitted level. */
-  readonly shapeRe: Float64Array;
-  readonly shapeIm: Float64Array;
-  /** Norm that `re`/`im` were divided by. */
-  readonly norm: number;
-  /** Coefficients of 1 and of (grid index − before) that were taken from the shape. */
-  readonly mean: readonly [number, number];
-  readonly slope: readonly [number, number];
 }
 
-/** Columns of a shape by fine Euler steps of the exact one-step solution. */
+/** The shape at the given times, by fine steps of the exact solution for a constant detuning. */
 function sweep(shape: PassageShape, timesS: readonly number[]): { re: number[]; im: number[] } {
-  const { ringUpRate: sigma, halfWidthS, direction } = shape;
+  const { ringUpRate: sigma, halfWidthS } = shape;
   const stepS = Math.min(0.002, halfWidthS / 15);
   // Start in the steady state of the first detuning, long before the window.
   let timeS = (timesS[0] as number) - 6 / sigma;
-  const detuning = (t: number): number => (direction * sigma * t) / halfWidthS;
+  const detuning = (t: number): number => (sigma * t) / halfWidthS;
   let d0 = detuning(timeS);
   let scale = sigma / (sigma * sigma + d0 * d0);
   let re = scale * sigma;
@@ -109,11 +102,6 @@ export function passageTemplate(
     after,
     re: re.map((x) => x / norm),
     im: im.map((x) => x / norm),
-    shapeRe: Float64Array.from(h.re),
-    shapeIm: Float64Array.from(h.im),
-    norm,
-    mean: [m0, m1],
-    slope: [s0, s1],
   };
 }
 
@@ -143,12 +131,8 @@ export function passageBank(rateHz: number, afterS: (halfWidthS: number) => numb
     // A slow slide follows the steady state, whatever the ring-up; a fast one shows it.
     const rates = halfWidthS < 0.1 ? [14, 32] : [20];
     for (const ringUpRate of rates) {
-      for (const direction of [1, -1] as const) {
-        const beforeS = 4 * halfWidthS + 0.03;
-        bank.push(
-          passageTemplate({ halfWidthS, ringUpRate, direction }, rateHz, step, beforeS, afterS(halfWidthS)),
-        );
-      }
+      const beforeS = 4 * halfWidthS + 0.03;
+      bank.push(passageTemplate({ halfWidthS, ringUpRate }, rateHz, step, beforeS, afterS(halfWidthS)));
     }
   }
   return bank;

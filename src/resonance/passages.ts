@@ -1,9 +1,10 @@
-import { gatherEvidence, smoothedPower } from './passageEvidence.ts';
+import { gatherEvidence } from './passageEvidence.ts';
 import type { PassageEvidence } from './passageEvidence.ts';
 import { passageProbability } from './passageRule.ts';
 import type { PassageRule } from './passageRule.ts';
 import { distinctPassages } from './passageScan.ts';
 import type { PassageFit } from './passageScan.ts';
+import { smoothedPower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
 /** Statistic below which a fit isn't looked at further. */

@@ -1,9 +1,8 @@
-import type { FlankFrame } from '../tone/flankMeter.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 
 /**
  * A stretch of the narrow stream in the frame that turns with the fork, with the noise beside it: what the detector
- * looks at. Index k belongs to (firstIndex + k) / rateHz on the source's time axis.
+ * looks at. Index k belongs to (firstIndex + k) / rateHz on the source's time axis. Arrays may be longer than `length`.
  */
 export interface ToneView {
   readonly re: Float64Array;
@@ -18,73 +17,161 @@ export interface ToneView {
   readonly noiseDensity: Float64Array;
   /** Density at each value of the far flanks, 70–300 Hz away, mean square per Hz: where a voice's other harmonics lie. */
   readonly farDensity: Float64Array;
+  /** Running sums, one longer than the values: the sum over [a, b) is sum[b] − sum[a], however long the stretch. */
+  readonly sums: {
+    readonly re: Float64Array;
+    readonly im: Float64Array;
+    readonly noiseDensity: Float64Array;
+    readonly farDensity: Float64Array;
+  };
 }
 
-/** The values' mean over `step` neighbours each: the same view on a coarser grid. */
-export interface CoarseView {
+/** A view that can be moved along its series: the same arrays are filled anew, so a live look leaves no litter. */
+export class MovingView implements ToneView {
   readonly re: Float64Array;
   readonly im: Float64Array;
-  readonly length: number;
-  readonly step: number;
-  /** Mean |noise|² of one coarse value. */
-  readonly noiseMeanSquare: Float64Array;
+  readonly noiseDensity: Float64Array;
+  readonly farDensity: Float64Array;
+  readonly sums: ToneView['sums'];
+  readonly rateHz: number;
+  readonly bandwidthHz: number;
+  readonly #series: ToneSeries;
+  readonly #capacity: number;
+  #length = 0;
+  #firstIndex = 0;
+  #offsetHz = NaN;
+
+  /** @param capacity  most values that it shows */
+  constructor(series: ToneSeries, capacity: number) {
+    this.#series = series;
+    this.#capacity = capacity;
+    this.rateHz = series.rateHz;
+    this.bandwidthHz = series.bandwidthHz;
+    this.re = new Float64Array(capacity);
+    this.im = new Float64Array(capacity);
+    this.noiseDensity = new Float64Array(capacity);
+    this.farDensity = new Float64Array(capacity);
+    this.sums = {
+      re: new Float64Array(capacity + 1),
+      im: new Float64Array(capacity + 1),
+      noiseDensity: new Float64Array(capacity + 1),
+      farDensity: new Float64Array(capacity + 1),
+    };
+  }
+
+  get length(): number {
+    return this.#length;
+  }
+
+  get firstIndex(): number {
+    return this.#firstIndex;
+  }
+
+  /**
+   * Shows the newest values before an index, turned back by the fork's offset from the frequency that was moved to 0 Hz.
+   * @param toIndex  one past the last value shown; not before the last call's
+   * @param offsetHz  the fork's pitch less that frequency
+   */
+  moveTo(toIndex: number, offsetHz: number): void {
+    const firstIndex = Math.max(0, toIndex - this.#capacity);
+    const length = toIndex - firstIndex;
+    // What was there already stays, unless the frame turns at another speed now.
+    const shift = firstIndex - this.#firstIndex;
+    const kept = offsetHz === this.#offsetHz ? Math.max(0, this.#length - shift) : 0;
+    if (kept > 0 && shift > 0) {
+      for (const values of [this.re, this.im, this.noiseDensity, this.farDensity]) {
+        values.copyWithin(0, shift, shift + kept);
+      }
+    }
+    this.#firstIndex = firstIndex;
+    this.#length = length;
+    this.#offsetHz = offsetHz;
+    this.#fill(kept);
+    this.#sum();
+  }
+
+  #fill(from: number): void {
+    const series = this.#series;
+    const turn = (-2 * Math.PI * this.#offsetHz) / series.rateHz;
+    for (let i = from; i < this.#length; i += 1) {
+      const k = this.#firstIndex + i;
+      const cos = Math.cos(turn * k);
+      const sin = Math.sin(turn * k);
+      const x = series.re[k] as number;
+      const y = series.im[k] as number;
+      this.re[i] = x * cos - y * sin;
+      this.im[i] = x * sin + y * cos;
+      const frame = series.flanksAt(k);
+      this.noiseDensity[i] = frame === null ? 0 : frame.nearDensity;
+      this.farDensity[i] = frame === null ? 0 : frame.farDensity;
+    }
+  }
+
+  #sum(): void {
+    const { sums } = this;
+    addUp(this.re, sums.re, this.#length);
+    addUp(this.im, sums.im, this.#length);
+    addUp(this.noiseDensity, sums.noiseDensity, this.#length);
+    addUp(this.farDensity, sums.farDensity, this.#length);
+  }
 }
 
-/** Averages `step` values at a time; what is left at the end is dropped. */
-export function coarsen(view: ToneView, step: number): CoarseView {
-  const length = Math.floor(view.length / step);
-  const re = new Float64Array(length);
-  const im = new Float64Array(length);
-  const noiseMeanSquare = new Float64Array(length);
-  const bandwidthHz = Math.min(view.bandwidthHz, view.rateHz / step);
+/** Running sums of the first `length` values. */
+export function addUp(values: Float64Array, sums: Float64Array, length: number): void {
+  let sum = 0;
   for (let i = 0; i < length; i += 1) {
-    let [x, y, n] = [0, 0, 0];
-    for (let k = i * step; k < (i + 1) * step; k += 1) {
-      x += view.re[k] as number;
-      y += view.im[k] as number;
-      n += view.noiseDensity[k] as number;
-    }
-    re[i] = x / step;
-    im[i] = y / step;
-    noiseMeanSquare[i] = (n / step) * bandwidthHz;
+    sum += values[i] as number;
+    sums[i + 1] = sum;
   }
-  return { re, im, length, step, noiseMeanSquare };
 }
 
 /**
- * The series from one index to another, turned back by the fork's offset from the frequency that was moved to 0 Hz.
+ * The series from one index to another, turned back by the fork's offset.
  * The noise at each value is the near flank's, of the frame whose middle is closest.
- * @param offsetHz  the fork's pitch less that frequency
+ * @param offsetHz  the fork's pitch less the frequency that was moved to 0 Hz
  */
 export function viewOf(series: ToneSeries, fromIndex: number, toIndex: number, offsetHz: number): ToneView {
-  const length = toIndex - fromIndex;
-  const re = new Float64Array(length);
-  const im = new Float64Array(length);
-  const noiseDensity = new Float64Array(length);
-  const farDensity = new Float64Array(length);
-  const turn = (-2 * Math.PI * offsetHz) / series.rateHz;
-  const frames = series.flanks;
-  const hopS = frames.length > 1 ? (frames[1] as FlankFrame).timeS - (frames[0] as FlankFrame).timeS : 1;
-  for (let i = 0; i < length; i += 1) {
-    const k = fromIndex + i;
-    const cos = Math.cos(turn * k);
-    const sin = Math.sin(turn * k);
-    const x = series.re[k] as number;
-    const y = series.im[k] as number;
-    re[i] = x * cos - y * sin;
-    im[i] = x * sin + y * cos;
-    const frame = frames[Math.min(frames.length - 1, Math.round(k / series.rateHz / hopS))];
-    noiseDensity[i] = frame?.nearDensity ?? 0;
-    farDensity[i] = frame?.farDensity ?? 0;
-  }
+  const view = new MovingView(series, toIndex - fromIndex);
+  view.moveTo(toIndex, offsetHz);
+  return view;
+}
+
+/** The same view from a later index on. */
+export function laterPart(view: ToneView, from: number): ToneView {
+  const { sums } = view;
   return {
-    re,
-    im,
-    length,
-    firstIndex: fromIndex,
-    rateHz: series.rateHz,
-    bandwidthHz: series.bandwidthHz,
-    noiseDensity,
-    farDensity,
+    re: view.re.subarray(from),
+    im: view.im.subarray(from),
+    length: view.length - from,
+    firstIndex: view.firstIndex + from,
+    rateHz: view.rateHz,
+    bandwidthHz: view.bandwidthHz,
+    noiseDensity: view.noiseDensity.subarray(from),
+    farDensity: view.farDensity.subarray(from),
+    sums: {
+      re: sums.re.subarray(from),
+      im: sums.im.subarray(from),
+      noiseDensity: sums.noiseDensity.subarray(from),
+      farDensity: sums.farDensity.subarray(from),
+    },
   };
 }
+
+/** Noise-equivalent bandwidth of the mean of n values in a row, Hz. */
+export const meanBandwidthHz = (view: ToneView, n: number): number =>
+  Math.min(view.bandwidthHz, view.rateHz / n);
+
+/** Tone power around an index: coherent mean of 2·half+1 values, its noise taken off (may be negative). */
+export function smoothedPower(view: ToneView, index: number, half: number): number {
+  const from = Math.max(0, index - half);
+  const to = Math.min(view.length, index + half + 1);
+  const n = to - from;
+  const x = stretchSum(view.sums.re, from, to);
+  const y = stretchSum(view.sums.im, from, to);
+  const noise = stretchSum(view.sums.noiseDensity, from, to);
+  return (x * x + y * y) / (n * n) - (noise / n) * meanBandwidthHz(view, n);
+}
+
+/** Sum over [from, to) from running sums. */
+export const stretchSum = (sums: Float64Array, from: number, to: number): number =>
+  (sums[to] as number) - (sums[from] as number);

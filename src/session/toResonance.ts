@@ -1,3 +1,4 @@
+import { passageCourse } from '../resonance/passageCourse.ts';
 import type { JudgedCandidate } from '../resonance/passages.ts';
 import { aboveRoomDb, reasonText, riseDb, riseStandardUncertaintyDb } from '../resonance/reason.ts';
 import type { ToneView } from '../resonance/toneView.ts';
@@ -17,6 +18,7 @@ export function toResonance(
   const { evidence } = event;
   const toS = (index: number): number => (index + view.firstIndex) / view.rateHz;
   const timeS = toS(evidence.peakIndex);
+  const course = passageCourse(view, evidence);
   const rise = riseDb(evidence);
   const above = aboveRoomDb(evidence, 5 * (view.noiseDensity[evidence.peakIndex] ?? 0));
   const own = soundings.find((s) => s.startS <= timeS + 0.1 && (s.endS === null || timeS <= s.endS + 0.1));
@@ -26,12 +28,12 @@ export function toResonance(
     riseStandardUncertaintyDb: riseStandardUncertaintyDb(evidence),
     aboveRoomDb: above,
     confidence: event.probability,
-    phaseSwingRad: evidence.phaseSwingRad,
-    slide: event.fit.template.shape.direction > 0 ? 'longer' : 'shorter',
-    halfPowerStartS: toS(evidence.halfPowerStart),
-    halfPowerEndS: toS(evidence.halfPowerEnd),
+    phaseSwingRad: course.phaseSwingRad,
+    halfPowerStartS: toS(course.halfPowerStart),
+    halfPowerEndS: toS(course.halfPowerEnd),
+    slide: event.fit.direction > 0 ? 'longer' : 'shorter',
     soundingIndex: own?.index ?? null,
     flaggedAtS,
-    reason: reasonText(rise, above, evidence.phaseSwingRad),
+    reason: reasonText(rise, above, course.phaseSwingRad),
   };
 }

@@ -1,11 +1,15 @@
 import Meyda from 'meyda';
 
-/** A power of two, 21 ms at 48 kHz: Meyda transforms each frame even for its rms, and short frames cost it less. */
+/** 21 ms at 48 kHz. */
 export const BROADBAND_FRAME = 1024;
 
+/** Meyda.extract would window and transform every frame; its rms alone needs neither. */
+const { rms } = Meyda.featureExtractors as {
+  rms: (frame: { readonly signal: Float32Array }) => number;
+};
+
 /**
- * The whole sound's level, for comparison with the level at the fork's pitch: rms of frames of 1024 samples
- * (rectangular window, so that the rms is that of the sound itself).
+ * The whole sound's level, for comparison with the level at the fork's pitch: rms of frames of 1024 samples.
  */
 export class BroadbandMeter {
   readonly #frame = new Float32Array(BROADBAND_FRAME);
@@ -23,11 +27,7 @@ export class BroadbandMeter {
     this.#frame.set(part, this.#filled);
     this.#filled += part.length;
     if (this.#filled === BROADBAND_FRAME) {
-      // These settings are global to the library: set them where they are used.
-      Meyda.bufferSize = BROADBAND_FRAME;
-      Meyda.windowingFunction = 'rect';
-      const features = Meyda.extract(['rms'], this.#frame);
-      this.#meanSquare = (features?.rms ?? 0) ** 2;
+      this.#meanSquare = rms({ signal: this.#frame }) ** 2;
       this.#filled = 0;
     }
     return part.length;

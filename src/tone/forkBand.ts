@@ -31,6 +31,7 @@ export class ForkBand {
   /** How long after a moment its narrow value comes out, s. */
   readonly delayS: number;
   readonly #step: number;
+  /** Half of the taps, from the middle outwards: the real parts are even about it, the imaginary ones odd. */
   readonly #tapsRe: Float64Array;
   readonly #tapsIm: Float64Array;
   readonly #turn: number;
@@ -68,8 +69,9 @@ export class ForkBand {
     const half = (taps.length - 1) / 2;
     this.#turn = (2 * Math.PI * frequencyHz) / sampleRateHz;
     // A real sine of amplitude A is A/2 at each of ±f: twice the taps give A.
-    this.#tapsRe = taps.map((tap, i) => 2 * tap * Math.cos(this.#turn * (i - half)));
-    this.#tapsIm = taps.map((tap, i) => -2 * tap * Math.sin(this.#turn * (i - half)));
+    const outer = taps.subarray(half);
+    this.#tapsRe = outer.map((tap, i) => 2 * tap * Math.cos(this.#turn * i));
+    this.#tapsIm = outer.map((tap, i) => -2 * tap * Math.sin(this.#turn * i));
     this.#buffer = new Float32Array(taps.length + 8192);
     this.#filled = half;
 
@@ -96,23 +98,25 @@ export class ForkBand {
 
   /** Pushes the silence that lets the last values out. Nothing may be pushed afterwards. */
   finish(): void {
-    const tail = (this.#tapsRe.length - 1) / 2 + ((this.#narrowTaps.length - 1) / 2) * this.#step;
+    const tail = this.#tapsRe.length - 1 + ((this.#narrowTaps.length - 1) / 2) * this.#step;
     this.push(new Float32Array(tail));
   }
 
   #drain(): void {
-    const length = this.#tapsRe.length;
+    const tapsRe = this.#tapsRe;
+    const tapsIm = this.#tapsIm;
+    const buffer = this.#buffer;
+    const half = tapsRe.length - 1;
     let start = 0;
-    for (; start + length <= this.#filled; start += this.#step) {
-      let re = 0;
+    for (; start + 2 * half + 1 <= this.#filled; start += this.#step) {
+      const middle = start + half;
+      let re = (buffer[middle] as number) * (tapsRe[0] as number);
       let im = 0;
-      const tapsRe = this.#tapsRe;
-      const tapsIm = this.#tapsIm;
-      const buffer = this.#buffer;
-      for (let i = 0; i < length; i += 1) {
-        const x = buffer[start + i] as number;
-        re += x * (tapsRe[i] as number);
-        im += x * (tapsIm[i] as number);
+      for (let i = 1; i <= half; i += 1) {
+        const earlier = buffer[middle - i] as number;
+        const later = buffer[middle + i] as number;
+        re += (later + earlier) * (tapsRe[i] as number);
+        im += (later - earlier) * (tapsIm[i] as number);
       }
       const angle = -this.#turn * this.#step * this.#wideCount;
       const cos = Math.cos(angle);

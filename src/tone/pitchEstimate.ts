@@ -53,6 +53,14 @@ export function estimatePitch(
   return refineOffset(re, im, from, to, rateHz, coarseHz, noiseMeanSquare);
 }
 
+/** Room to work in, kept from one estimate to the next. */
+const coarse = ((fft: FFT) => ({
+  fft,
+  data: new Float64Array(2 * COARSE_SIZE),
+  out: fft.createComplexArray() as number[],
+  power: new Float64Array(COARSE_SIZE),
+}))(new FFT(COARSE_SIZE));
+
 /** Highest bin of the summed, amplitude-limited spectra, parabola between bins. */
 function coarseOffsetHz(
   re: ArrayLike<number>,
@@ -66,10 +74,8 @@ function coarseOffsetHz(
   for (let i = from; i < to; i += 1) magnitudes[i - from] = Math.hypot(re[i] as number, im[i] as number);
   const limit = magnitudes.slice().sort()[magnitudes.length >> 1] as number;
   if (!(limit > 0)) return null;
-  const fft = new FFT(COARSE_SIZE);
-  const data = new Float64Array(2 * COARSE_SIZE);
-  const out = fft.createComplexArray();
-  const power = new Float64Array(COARSE_SIZE);
+  const { data, out, power } = coarse;
+  power.fill(0);
   const length = Math.min(COARSE_SEGMENT, to - from);
   const hop = Math.max(1, length >> 1);
   for (let start = from; start + length <= to; start += hop) {
@@ -80,7 +86,7 @@ function coarseOffsetHz(
       data[2 * i] = scale * (re[start + i] as number);
       data[2 * i + 1] = scale * (im[start + i] as number);
     }
-    fft.transform(out, data);
+    coarse.fft.transform(out, data);
     for (let bin = 0; bin < COARSE_SIZE; bin += 1) {
       power[bin] = (power[bin] as number) + (out[2 * bin] as number) ** 2 + (out[2 * bin + 1] as number) ** 2;
     }
@@ -109,16 +115,21 @@ function refineOffset(
   const startOf = (b: number): number => from + Math.round((b * (to - from)) / count);
   const phase = new Float64Array(count);
   const signalToNoise = new Float64Array(count);
+  const turn = (-2 * Math.PI * coarseHz) / rateHz;
+  const turnCos = Math.cos(turn);
+  const turnSin = Math.sin(turn);
   for (let b = 0; b < count; b += 1) {
     let x = 0;
     let y = 0;
     const n = startOf(b + 1) - startOf(b);
+    let c = Math.cos(turn * (startOf(b) - from));
+    let s = Math.sin(turn * (startOf(b) - from));
     for (let k = startOf(b); k < startOf(b + 1); k += 1) {
-      const angle = (-2 * Math.PI * coarseHz * (k - from)) / rateHz;
-      const c = Math.cos(angle);
-      const s = Math.sin(angle);
       x += (re[k] as number) * c - (im[k] as number) * s;
       y += (re[k] as number) * s + (im[k] as number) * c;
+      const next = c * turnCos - s * turnSin;
+      s = c * turnSin + s * turnCos;
+      c = next;
     }
     phase[b] = Math.atan2(y, x);
     const power = (x * x + y * y) / (n * n);
@@ -133,11 +144,12 @@ function refineOffset(
   // Search the slope on a grid finer than half a turn over the stretch.
   const spanS = count * blockS;
   const gridHz = 1 / (6 * spanS);
-  const likely = shortStretchPower(phase, weight, blockS);
+  const arrows = weighedArrows(phase, weight);
+  const likely = shortStretchPower(arrows, blockS);
   let bestHz = 0;
   let bestValue = -1;
   for (let hz = -REACH_HZ; hz <= REACH_HZ; hz += gridHz) {
-    const value = coherentSum(phase, weight, hz, blockS).magnitude * likely(hz) ** SIDEBAND_POWER;
+    const value = coherentSum(arrows, hz, blockS).magnitude * likely(hz) ** SIDEBAND_POWER;
     if (value > bestValue) {
       bestValue = value;
       bestHz = hz;
@@ -147,7 +159,7 @@ function refineOffset(
   let slopeHz = bestHz;
   const residual = new Float64Array(count);
   for (let round = 0; round < 8; round += 1) {
-    const alpha = coherentSum(phase, robust, slopeHz, blockS).angle;
+    const alpha = coherentSum(weighedArrows(phase, robust), slopeHz, blockS).angle;
     let [sw, st, stt, sr, srt] = [0, 0, 0, 0, 0];
     for (let b = 0; b < count; b += 1) {
       const t = (b + 0.5) * blockS;
@@ -185,7 +197,7 @@ function refineOffset(
   return {
     offsetHz: coarseHz + slopeHz,
     standardUncertaintyHz: Math.sqrt(variance / Math.max(1, effective - 2) / spread) / (2 * Math.PI),
-    coherence: coherentSum(phase, robust, slopeHz, blockS).magnitude / total,
+    coherence: coherentSum(weighedArrows(phase, robust), slopeHz, blockS).magnitude / total,
   };
 }
 
@@ -194,27 +206,17 @@ function refineOffset(
  * highest value, as a function of the slope. A fork that goes to and fro turns the phase again and again: over the
  * whole stretch a sideband, a few tenths of a hertz off, can then outweigh the fork itself; within a second it can't.
  */
-function shortStretchPower(
-  phase: Float64Array,
-  weight: Float64Array,
-  blockS: number,
-): (slopeHz: number) => number {
-  const length = Math.min(phase.length, Math.max(3, Math.round(SHORT_S / blockS)));
+function shortStretchPower(arrows: Arrows, blockS: number): (slopeHz: number) => number {
+  const count = arrows.x.length;
+  const length = Math.min(count, Math.max(3, Math.round(SHORT_S / blockS)));
   const hop = Math.max(1, length >> 1);
   const steps = Math.round(REACH_HZ / SHORT_GRID_HZ);
   const power = new Float64Array(2 * steps + 1);
   let highest = 0;
   for (let i = -steps; i <= steps; i += 1) {
     let sum = 0;
-    for (let from = 0; from + length <= phase.length; from += hop) {
-      const part = coherentSum(
-        phase.subarray(from, from + length),
-        weight.subarray(from, from + length),
-        i * SHORT_GRID_HZ,
-        blockS,
-      );
-      sum += part.magnitude ** 2;
-    }
+    const turn = -2 * Math.PI * i * SHORT_GRID_HZ * blockS;
+    for (let from = 0; from + length <= count; from += hop) sum += turnedPower(arrows, from, length, turn);
     power[i + steps] = sum;
     highest = Math.max(highest, sum);
   }
@@ -226,20 +228,48 @@ function shortStretchPower(
   };
 }
 
-function coherentSum(
-  phase: Float64Array,
-  weight: Float64Array,
-  hz: number,
-  blockS: number,
-): { magnitude: number; angle: number } {
-  let x = 0;
-  let y = 0;
-  for (let b = 0; b < phase.length; b += 1) {
-    const angle = (phase[b] as number) - 2 * Math.PI * hz * (b + 0.5) * blockS;
-    x += (weight[b] as number) * Math.cos(angle);
-    y += (weight[b] as number) * Math.sin(angle);
+/** One arrow a block, along its phase and as long as its weight. */
+interface Arrows {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
+const weighedArrows = (phase: Float64Array, weight: Float64Array): Arrows => ({
+  x: phase.map((angle, b) => (weight[b] as number) * Math.cos(angle)),
+  y: phase.map((angle, b) => (weight[b] as number) * Math.sin(angle)),
+});
+
+/** Sum of the arrows, each turned back by the slope's phase in the middle of its block. */
+function coherentSum({ x, y }: Arrows, hz: number, blockS: number): { magnitude: number; angle: number } {
+  const turn = -2 * Math.PI * hz * blockS;
+  const turnCos = Math.cos(turn);
+  const turnSin = Math.sin(turn);
+  let c = Math.cos(turn / 2);
+  let s = Math.sin(turn / 2);
+  let [sumX, sumY] = [0, 0];
+  for (let b = 0; b < x.length; b += 1) {
+    sumX += (x[b] as number) * c - (y[b] as number) * s;
+    sumY += (x[b] as number) * s + (y[b] as number) * c;
+    const next = c * turnCos - s * turnSin;
+    s = c * turnSin + s * turnCos;
+    c = next;
   }
-  return { magnitude: Math.hypot(x, y), angle: Math.atan2(y, x) };
+  return { magnitude: Math.hypot(sumX, sumY), angle: Math.atan2(sumY, sumX) };
+}
+
+/** Power of the sum of `length` arrows from `from` on, each turned `turn` further than the one before. */
+function turnedPower({ x, y }: Arrows, from: number, length: number, turn: number): number {
+  const turnCos = Math.cos(turn);
+  const turnSin = Math.sin(turn);
+  let [c, s, sumX, sumY] = [1, 0, 0, 0];
+  for (let b = from; b < from + length; b += 1) {
+    sumX += (x[b] as number) * c - (y[b] as number) * s;
+    sumY += (x[b] as number) * s + (y[b] as number) * c;
+    const next = c * turnCos - s * turnSin;
+    s = c * turnSin + s * turnCos;
+    c = next;
+  }
+  return sumX * sumX + sumY * sumY;
 }
 
 /** 1 + 2 Σ ρ_k over the first positive run of autocorrelations: how many blocks make one independent one. */

@@ -42,6 +42,17 @@ export class ToneSeries {
     return this.#gaps;
   }
 
+  /** The flank frame whose middle is closest to a value; null before the first frame. */
+  flanksAt(index: number): FlankFrame | null {
+    const frames = this.#flanks;
+    const first = frames[0];
+    const second = frames[1];
+    if (first === undefined) return null;
+    if (second === undefined) return first;
+    const hop = (second.timeS - first.timeS) * this.rateHz;
+    return frames[Math.min(frames.length - 1, Math.round(index / hop))] as FlankFrame;
+  }
+
   pushValue(re: number, im: number): void {
     if (this.#length === this.#re.length) {
       this.#re = doubled(this.#re);

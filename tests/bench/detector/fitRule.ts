@@ -32,12 +32,14 @@ interface Item {
   readonly passage: Passage | null;
   /** Whether more than 1.8 half widths and a little were waited before it was judged. */
   readonly isPatient: boolean;
+  /** With the peak as an index into the whole recording. */
   readonly evidence: Candidate['evidence'];
-  readonly view: ToneView;
 }
 
 interface Recording {
   readonly truth: Truth;
+  /** The whole recording, for telling whether two items are one passage. */
+  readonly view: ToneView;
   readonly kept: boolean;
   readonly secondLook: Item[];
   readonly live: Item[];
@@ -128,18 +130,20 @@ function load(): Recording[] {
         if (frame.timeS > (i - 10) / whole.rateHz) break;
         growing.pushFlanks(frame);
       }
-      detector.advance((look, strongest) => {
-        for (const candidate of look.candidates) {
-          const decided = look.view.firstIndex + look.view.length;
-          live.push(item(candidate, look.view, strongest, truth, decided / look.view.rateHz));
-        }
-      });
+      detector.advance(
+        () => undefined,
+        (candidates, view, strongest) => {
+          const decidedS = (view.firstIndex + view.length) / view.rateHz;
+          for (const candidate of candidates) live.push(item(candidate, view, strongest, truth, decidedS));
+        },
+      );
     }
     const { view } = secondLook(whole, rangeHz, [], SILENT);
     const candidates = secondLookCandidates(whole, view);
     const strongest = strongestPower(candidates);
     return {
       truth,
+      view,
       kept: seed % 5 === 0,
       live,
       secondLook: candidates.map((candidate) => item(candidate, view, strongest, truth, null)),
@@ -166,8 +170,7 @@ function item(
     decidedS,
     passage: near[0] ?? null,
     isPatient: afterS > 0.22 + 1.8 * shape.halfWidthS,
-    evidence: candidate.evidence,
-    view,
+    evidence: { ...candidate.evidence, peakIndex: candidate.evidence.peakIndex + view.firstIndex },
   };
 }
 
@@ -201,7 +204,7 @@ function fit(recordings: readonly (readonly Item[])[], apart: boolean): PassageR
 }
 
 /** Flags of one recording as the detectors would raise them, from stored items. */
-function flags(items: readonly Item[], rule: PassageRule, threshold: number): Flag[] {
+function flags(view: ToneView, items: readonly Item[], rule: PassageRule, threshold: number): Flag[] {
   const over = items
     .map((it) => ({ it, probability: ruleProbability(rule, it.values) }))
     .filter(({ probability }) => probability >= threshold);
@@ -213,11 +216,7 @@ function flags(items: readonly Item[], rule: PassageRule, threshold: number): Fl
       : b.probability - a.probability,
   );
   for (const { it } of over) {
-    const taken = chosen.some((other) => {
-      const peakIndex = other.evidence.peakIndex + other.view.firstIndex - it.view.firstIndex;
-      return peakIndex >= 0 && samePassage(it.view, { ...other.evidence, peakIndex }, it.evidence);
-    });
-    if (!taken) chosen.push(it);
+    if (!chosen.some((other) => samePassage(view, other.evidence, it.evidence))) chosen.push(it);
   }
   return chosen.map((it) => ({ timeS: it.timeS, flaggedAtS: it.decidedS }));
 }
@@ -228,7 +227,10 @@ function scoreAll(
   rule: PassageRule,
   at: number,
 ): Score {
-  return addScores([NO_SCORE, ...recordings.map((r) => score(flags(r[which], rule, at), r.truth.passages))]);
+  return addScores([
+    NO_SCORE,
+    ...recordings.map((r) => score(flags(r.view, r[which], rule, at), r.truth.passages)),
+  ]);
 }
 
 function fitAndTell(

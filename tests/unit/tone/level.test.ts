@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { smoothedPower } from '../../../src/resonance/passageEvidence.ts';
-import { viewOf } from '../../../src/resonance/toneView.ts';
+import { smoothedPower, viewOf } from '../../../src/resonance/toneView.ts';
 import { hear, toneSeriesOf } from '../../support/hear.ts';
 import { toneInNoise } from '../../support/tones.ts';
 

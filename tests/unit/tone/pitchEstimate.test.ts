@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { smoothedPower } from '../../../src/resonance/passageEvidence.ts';
-import { viewOf } from '../../../src/resonance/toneView.ts';
+import { smoothedPower, viewOf } from '../../../src/resonance/toneView.ts';
 import { estimatePitch } from '../../../src/tone/pitchEstimate.ts';
 import { Random } from '../../bench/detector/random.ts';
 import { toneSeriesOf } from '../../support/hear.ts';

@@ -1,0 +1,96 @@
+import { RoomBaseline } from '../room/roomBaseline.ts';
+import { levelDb } from '../tone/level.ts';
+import type { ToneSeries } from '../tone/toneSeries.ts';
+import type { LevelPoint } from './listeningTypes.ts';
+
+/** Narrow values between two level points: 20 points a second. */
+const POINT_STEP = 5;
+/** Half of the values that make one level: 0.2 s, a noise bandwidth of 5 Hz. */
+export const POINT_HALF = 10;
+/** Tone over noise power below which the tone is not heard: one chance in 1000 that noise alone is above. */
+const HEARD = Math.log(1000);
+
+/** A level point with what the way back needs. */
+export interface TracedPoint extends LevelPoint {
+  /** Mean square of the tone averaged in phase over 0.2 s, noise and all, > 0. */
+  readonly coherentMeanSquare: number;
+}
+
+/** Level of the tone against the room, point by point, from a growing series. */
+export class LevelTrace {
+  readonly #series: ToneSeries;
+  readonly #room = new RoomBaseline();
+  #nextPoint = POINT_HALF;
+  #flanksSeen = 0;
+  #toneHeard = false;
+
+  constructor(series: ToneSeries) {
+    this.#series = series;
+  }
+
+  /**
+   * The points that have become due.
+   * @param readyIndex  values before this index have their flanks
+   * @param offsetHz  the fork's pitch less the frequency moved to 0 Hz, as known now
+   * @param broadbandMeanSquare  the whole sound's mean square between two times, s
+   */
+  advance(
+    readyIndex: number,
+    offsetHz: number,
+    broadbandMeanSquare: (fromS: number, toS: number) => number,
+    onPoint: (point: TracedPoint) => void,
+  ): void {
+    for (; this.#nextPoint + POINT_HALF < readyIndex; this.#nextPoint += POINT_STEP) {
+      onPoint(this.#pointAt(this.#nextPoint, offsetHz, broadbandMeanSquare));
+    }
+  }
+
+  #pointAt(
+    index: number,
+    offsetHz: number,
+    broadbandMeanSquare: (fromS: number, toS: number) => number,
+  ): TracedPoint {
+    const { rateHz, bandwidthHz } = this.#series;
+    const timeS = index / rateHz;
+    const halfS = POINT_HALF / rateHz;
+    const turn = (-2 * Math.PI * offsetHz) / rateHz;
+    let [band, re, im, noise] = [0, 0, 0, 0];
+    const count = 2 * POINT_HALF;
+    for (let k = index - POINT_HALF; k < index + POINT_HALF; k += 1) {
+      const x = this.#series.re[k] as number;
+      const y = this.#series.im[k] as number;
+      const cos = Math.cos(turn * k);
+      const sin = Math.sin(turn * k);
+      band += (x * x + y * y) / count;
+      re += (x * cos - y * sin) / count;
+      im += (x * sin + y * cos) / count;
+      noise += (this.#series.flanksAt(k)?.nearDensity ?? 0) / count;
+    }
+    this.#followRoom(timeS, band);
+    const bandHz = Math.min(bandwidthHz, rateHz / count);
+    const roomPower = (this.#room.density ?? 0) * bandHz;
+    const coherentMeanSquare = re * re + im * im + 1e-20;
+    const tonePower = coherentMeanSquare - noise * bandHz;
+    const localNoise = (this.#series.flanksAt(index)?.nearDensity ?? 0) * bandHz;
+    this.#toneHeard = tonePower > HEARD * Math.max(roomPower, localNoise);
+    const roomDb = levelDb(roomPower / 2 + 1e-20);
+    const toneDb = this.#toneHeard ? levelDb(tonePower / 2) : null;
+    return {
+      timeS,
+      toneDb,
+      roomDb,
+      broadbandDb: levelDb(broadbandMeanSquare(timeS - halfS, timeS + halfS) + 1e-20),
+      riseDb: toneDb === null ? null : toneDb - roomDb,
+      coherentMeanSquare,
+    };
+  }
+
+  #followRoom(timeS: number, bandMeanSquare: number): void {
+    const { flanks, bandwidthHz } = this.#series;
+    for (; this.#flanksSeen < flanks.length; this.#flanksSeen += 1) {
+      const frame = flanks[this.#flanksSeen];
+      if (frame === undefined || frame.timeS > timeS) break;
+      this.#room.push(frame, bandMeanSquare, bandwidthHz, this.#toneHeard);
+    }
+  }
+}

@@ -1,0 +1,84 @@
+import { decayTimeS, findSoundings, soundingPitch } from '../resonance/soundings.ts';
+import { typicalNoise } from '../resonance/secondLook.ts';
+import { laterPart } from '../resonance/toneView.ts';
+import type { ToneView } from '../resonance/toneView.ts';
+import type { ToneSeries } from '../tone/toneSeries.ts';
+import type { ForkPitch, Sounding } from './listeningTypes.ts';
+
+/** An open sounding's pitch and decay are worked out anew after so much more of it, s. */
+const ANEW_S = 1;
+/** A tone that has gone may come back within this and be the same sounding, values. */
+const REOPEN = 50;
+
+/** Soundings as they begin, grow and end, from a view of the newest seconds. */
+export class SoundingTrack {
+  readonly #series: ToneSeries;
+  readonly #fork: ForkPitch;
+  readonly #soundings: Sounding[] = [];
+  #workedOutS = -Infinity;
+
+  constructor(series: ToneSeries, fork: ForkPitch) {
+    this.#series = series;
+    this.#fork = fork;
+  }
+
+  get soundings(): readonly Sounding[] {
+    return this.#soundings;
+  }
+
+  /** The sounding that still goes on; null: none does. */
+  get open(): Sounding | null {
+    const last = this.#soundings.at(-1);
+    return last?.endS === null ? last : null;
+  }
+
+  /** The newest decay time that is known, s. */
+  get decayTimeS(): number | null {
+    return this.#soundings.findLast((sounding) => sounding.decayTimeS !== null)?.decayTimeS ?? null;
+  }
+
+  /** @param view  the newest seconds @returns soundings that began, grew more certain or ended */
+  advance(view: ToneView): Sounding[] {
+    const { rateHz } = this.#series;
+    const last = this.#soundings.at(-1);
+    const open = this.open;
+    const since =
+      last === undefined
+        ? 0
+        : Math.round((last.endS ?? last.startS) * rateHz) + (open === null ? 1 : -REOPEN);
+    const spans = findSoundings(laterPart(view, Math.min(view.length, Math.max(0, since - view.firstIndex))));
+    let index = (last?.index ?? 0) + (open === null ? 1 : 0);
+    const changed = spans.map((span): Sounding => {
+      const old = this.#soundings[index - 1];
+      const startS = Math.min(old?.startS ?? Infinity, span.from / rateHz);
+      const endS = span.ended ? span.to / rateHz : null;
+      const sounding = { index, startS, endS, ...this.#character(old, startS, span.to, endS !== null) };
+      index += 1;
+      return sounding;
+    });
+    for (const sounding of changed) this.#soundings[sounding.index - 1] = sounding;
+    return changed;
+  }
+
+  /** Decay and pitch over all of a sounding so far; what was known before where nothing much was added. */
+  #character(
+    old: Sounding | undefined,
+    startS: number,
+    to: number,
+    hasEnded: boolean,
+  ): Pick<Sounding, 'decayTimeS' | 'frequencyHz' | 'frequencyStandardUncertaintyHz'> {
+    const { rateHz } = this.#series;
+    if (old !== undefined && !hasEnded && to / rateHz < this.#workedOutS + ANEW_S) {
+      const { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz } = old;
+      return { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz };
+    }
+    this.#workedOutS = to / rateHz;
+    const span = { from: Math.round(startS * rateHz), to, ended: hasEnded };
+    const pitch = soundingPitch(this.#series, span, this.#fork.toleranceHz, typicalNoise(this.#series, 150));
+    return {
+      decayTimeS: decayTimeS(this.#series, span),
+      frequencyHz: pitch === null ? null : this.#fork.nominalHz + pitch.offsetHz,
+      frequencyStandardUncertaintyHz: pitch?.standardUncertaintyHz ?? null,
+    };
+  }
+}

@@ -1,0 +1,60 @@
+import type { Guidance, Resonance } from './listeningTypes.ts';
+
+/** Of a sounding's flagged passages those within this of the strongest may show the way back, dB. */
+const EQUAL_DB = 4;
+/** A flag's own maximum is looked for from this long before it on, s: a level point spans 0.2 s. */
+const BEFORE_S = 0.1;
+const DB_PER_NEPER = 10 / Math.LN10;
+
+/** How far the level is under the best of the present sounding, the fork's dying taken out. */
+export class WayBack {
+  /** Points of the present sounding: when, and ln of the tone's mean square. */
+  #timesS: number[] = [];
+  #logs: number[] = [];
+
+  /** Begins anew: another sounding. */
+  clear(): void {
+    this.#timesS = [];
+    this.#logs = [];
+  }
+
+  /** @param meanSquare  of the tone averaged in phase, > 0 */
+  push(timeS: number, meanSquare: number): void {
+    this.#timesS.push(timeS);
+    this.#logs.push(Math.log(meanSquare));
+  }
+
+  /**
+   * @param flagged  what was flagged in this sounding, in order of time
+   * @param decayTimeS  time in which the fork's amplitude falls to 1/e; null where not known yet
+   * @returns null where nothing was flagged yet
+   */
+  guide(flagged: readonly Resonance[], decayTimeS: number | null): Guidance | null {
+    const last = this.#timesS.length - 1;
+    if (last < 0 || flagged.length === 0) return null;
+    const rate = decayTimeS === null ? 0 : 2 / decayTimeS;
+    const levels = flagged.map(({ timeS }) => this.#undying(this.#nearest(timeS), rate));
+    const strongest = Math.max(...levels);
+    // The latest of them: the less the fork has died since, the less is left to correct.
+    const best = flagged.filter((_, i) => (levels[i] as number) > strongest - EQUAL_DB / DB_PER_NEPER).at(-1);
+    if (best === undefined) return null;
+    // A slow way back may climb higher than the passage that was flagged on the fly.
+    let highest = -Infinity;
+    for (let i = last; i >= 0 && (this.#timesS[i] as number) >= best.timeS - BEFORE_S; i -= 1) {
+      highest = Math.max(highest, this.#undying(i, rate));
+    }
+    const belowBestDb = DB_PER_NEPER * (this.#undying(last, rate) - highest);
+    return { belowBestDb: Math.min(0, belowBestDb), bestTimeS: best.timeS };
+  }
+
+  /** Log level as if the fork did not die, up to a constant. */
+  #undying(at: number, rate: number): number {
+    return (this.#logs[at] as number) + rate * (this.#timesS[at] as number);
+  }
+
+  #nearest(timeS: number): number {
+    let at = this.#timesS.length - 1;
+    while (at > 0 && (this.#timesS[at] as number) > timeS) at -= 1;
+    return at;
+  }
+}
