@@ -135,7 +135,11 @@ export class Listening {
       soundings,
       resonances,
     };
-    const heard = { series: this.#series, largest: this.#health.largest };
+    const heard = {
+      series: this.#series,
+      largest: this.#health.largest,
+      steadyTone: this.#stream.steadyTone,
+    };
     return {
       ...report,
       warnings: [...this.#health.warnings(), ...listeningWarnings(report, fork, look, heard)],

@@ -3,6 +3,7 @@ import { findSecondFork } from '../resonance/secondFork.ts';
 import type { SecondFork } from '../resonance/secondFork.ts';
 import { findTurns } from '../resonance/forkTurns.ts';
 import { levelAgainstRoom } from '../room/levelAgainstRoom.ts';
+import type { SteadyTone } from '../tone/steadyTone.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, ListeningReport, ListeningWarning } from './listeningTypes.ts';
 
@@ -22,6 +23,8 @@ export interface HeardSamples {
   readonly series: ToneSeries;
   /** Largest sample's size, 1 = full scale. */
   readonly largest: number;
+  /** The strongest steady line around the fork's pitch. */
+  readonly steadyTone: SteadyTone | null;
 }
 
 /** Warnings that a finished listening gives rise to, apart from clipping and silence. */
@@ -43,7 +46,7 @@ export function listeningWarnings(
   }
   const isSilent = heard.largest === 0;
   const about = isSilent ? [] : [...faintWarning(heard.largest), ...pumpingWarning(heard.series)];
-  if (report.fork.measuredHz === null) return [noForkWarning(fork), ...about, ...gap];
+  if (report.fork.measuredHz === null) return [noForkWarning(fork, heard.steadyTone), ...about, ...gap];
   return [
     ...offStampWarning(report, fork),
     ...turnOrBeatWarning(report, look),
@@ -61,10 +64,17 @@ function warning(
   return { code, message, timeS };
 }
 
-function noForkWarning(fork: ForkPitch): ListeningWarning {
+function noForkWarning(fork: ForkPitch, other: SteadyTone | null): ListeningWarning {
+  const nothing = `No steady tone within ${fork.toleranceHz.toFixed(1)} Hz of ${fork.nominalHz} Hz was heard`;
+  if (other !== null && Math.abs(other.offsetHz) > fork.toleranceHz) {
+    return warning(
+      'no-fork-heard',
+      `${nothing}, but one at about ${(fork.nominalHz + other.offsetHz).toFixed(0)} Hz: check the fork's stamp and what the bench is set to. If it is the right fork, it is far off its stamp: weighted, nicked or loose.`,
+    );
+  }
   return warning(
     'no-fork-heard',
-    `No steady tone within ${fork.toleranceHz.toFixed(1)} Hz of ${fork.nominalHz} Hz was heard: check the fork's stamp, strike harder or hold the fork nearer to the microphone.`,
+    `${nothing}: check the fork's stamp, strike harder or hold the fork nearer to the microphone.`,
   );
 }
 

@@ -1,5 +1,7 @@
 import FFT from 'fft.js';
 import { FLANK_REACH_HZ } from './forkBand.ts';
+import { SteadyToneFinder } from './steadyTone.ts';
+import type { SteadyTone } from './steadyTone.ts';
 
 /** One look at the bands beside the fork's pitch. Densities are mean squares per hertz of the complex stream. */
 export interface FlankFrame {
@@ -39,8 +41,11 @@ export class FlankMeter {
   readonly #near: readonly number[];
   readonly #far: readonly number[];
   readonly #all: Float64Array;
+  readonly #sorted: Float64Array;
   readonly #scale: number;
   readonly #wideRateHz: number;
+  readonly #steady: SteadyToneFinder;
+  readonly #lowestOffsetHz: number;
   /** Values before the first frame's middle are taken as silence. */
   #filled = SIZE / 2;
   #position = 0;
@@ -50,6 +55,8 @@ export class FlankMeter {
   /** @param frequencyHz  the pitch that sits at 0 Hz of the wide stream */
   constructor(wideRateHz: number, frequencyHz: number) {
     this.#wideRateHz = wideRateHz;
+    this.#steady = new SteadyToneFinder(SIZE, wideRateHz / SIZE);
+    this.#lowestOffsetHz = Math.max(-FLANK_REACH_HZ, LOWEST_HZ - frequencyHz);
     this.#spectrum = this.#fft.createComplexArray() as number[];
     let squares = 0;
     for (let i = 0; i < SIZE; i += 1) {
@@ -71,6 +78,12 @@ export class FlankMeter {
     this.#near = near;
     this.#far = far;
     this.#all = new Float64Array(near.length + far.length);
+    this.#sorted = new Float64Array(this.#all.length);
+  }
+
+  /** The strongest line within ±300 Hz of the pitch that stood through much of what was heard; null: none. */
+  get steadyTone(): SteadyTone | null {
+    return this.#steady.strongest(this.#lowestOffsetHz, FLANK_REACH_HZ);
   }
 
   /** @returns a frame where one is due (its middle lies half a frame back), else null */
@@ -96,8 +109,11 @@ export class FlankMeter {
     this.#fft.transform(this.#spectrum, this.#frame);
     const nearDensity = this.#meanDensity(this.#near, 0);
     const farDensity = this.#meanDensity(this.#far, this.#near.length);
-    const sorted = this.#all.slice().sort();
+    const sorted = this.#sorted;
+    sorted.set(this.#all);
+    sorted.sort();
     const floorDensity = (sorted[sorted.length >> 1] as number) / Math.LN2;
+    this.#steady.push(this.#spectrum, floorDensity / this.#scale + 1e-30);
     const timeS = (this.#frames * FLANK_HOP) / this.#wideRateHz;
     this.#frames += 1;
     return { timeS, nearDensity, farDensity, floorDensity };

@@ -12,6 +12,9 @@ export interface PitchEstimate {
 const BLOCK = 10;
 const COARSE_SIZE = 1024;
 const COARSE_SEGMENT = 256;
+/** A tone outside of the range is looked for up to this distance, Hz, and hides what is 25 dB under it. */
+const BESIDE_HZ = 20;
+const FAR_STRONGER = 300;
 /** How far the fine search goes from the coarse frequency. */
 const REACH_HZ = 0.6;
 /** Stretches within which even a fork that goes to and fro keeps its phase, mostly. */
@@ -36,7 +39,8 @@ const SIDEBAND_POWER = 12;
  * @param from  first index; `to`: one past the last; at least 30 values
  * @param rateHz  narrow values a second
  * @param noiseMeanSquare  mean |noise|² of one narrow value, for the blocks' weights
- * @returns null where the stretch is too short or nothing but zeros
+ * @returns null where the stretch is too short, nothing but zeros, or where all that is in reach is the foot of a tone
+ *   outside of it
  */
 export function estimatePitch(
   re: ArrayLike<number>,
@@ -95,6 +99,12 @@ function coarseOffsetHz(
   const at = (bin: number): number => power[(bin + COARSE_SIZE) % COARSE_SIZE] as number;
   let best = 0;
   for (let bin = -reach; bin <= reach; bin += 1) if (at(bin) > at(best)) best = bin;
+  // What is left beside a far stronger tone outside of the range is its foot, or noise under it.
+  const beside = Math.floor((BESIDE_HZ * COARSE_SIZE) / rateHz);
+  let outside = 0;
+  for (let bin = reach + 1; bin <= beside; bin += 1) outside = Math.max(outside, at(bin), at(-bin));
+  if (outside > FAR_STRONGER * at(best)) return null;
+  if (Math.abs(best) === reach && at(best + Math.sign(best)) > at(best)) return null;
   const curve = at(best - 1) - 2 * at(best) + at(best + 1);
   const shift = curve < 0 ? (0.5 * (at(best - 1) - at(best + 1))) / curve : 0;
   return ((best + shift) * rateHz) / COARSE_SIZE;

@@ -1,6 +1,7 @@
 import { FlankMeter } from './flankMeter.ts';
 import type { FlankFrame } from './flankMeter.ts';
 import { ForkBand } from './forkBand.ts';
+import type { SteadyTone } from './steadyTone.ts';
 
 /** What the tone stage hands on: the narrow stream and the flanks, each on its own even time grid. */
 export interface ToneListener {
@@ -16,6 +17,7 @@ export class ToneStream {
   /** How long after a moment its value comes out, s. */
   readonly delayS: number;
   readonly #band: ForkBand;
+  readonly #flanks: FlankMeter;
 
   /** @throws RangeError when the pitch doesn't fit the sample rate */
   constructor(sampleRateHz: number, frequencyHz: number, listener: ToneListener) {
@@ -29,9 +31,15 @@ export class ToneStream {
       onNarrow: (re, im) => listener.onValue(re, im),
     });
     flanks = new FlankMeter(this.#band.wideRateHz, frequencyHz);
+    this.#flanks = flanks;
     this.narrowRateHz = this.#band.narrowRateHz;
     this.delayS = this.#band.delayS;
     this.narrowBandwidthHz = this.#band.narrowBandwidthHz;
+  }
+
+  /** The strongest line within ±300 Hz of the pitch that stood through much of what was heard; null: none. */
+  get steadyTone(): SteadyTone | null {
+    return this.#flanks.steadyTone;
   }
 
   /** @param samples  mono, any length */

@@ -12,8 +12,6 @@ const TOLERANCES = {
   flagS: 0.5,
   /** Speed against the truth: the goal that the bench sets itself. */
   speedPart: 0.005,
-  /** The same where lengths are read in steps of 1 mm while the fork dies (measured once: 0.0057). */
-  practicePart: 0.015,
   /** Speed on the page (rounded) against that of the command line, m/s: half of the last digit shown. */
   roundingMps: 0.051,
 } as const;
@@ -144,7 +142,7 @@ describe('the whole main job in a browser', () => {
     await page.getByRole('button', { name: 'Show the truth' }).click();
     const truth = await page.getByText(/The true speed is/).innerText();
     const trueMps = Number(/true speed is ([\d.]+) m/.exec(truth)?.[1]);
-    expect(Math.abs(shown.speedMps / trueMps - 1)).toBeLessThan(TOLERANCES.practicePart);
+    expect(Math.abs(shown.speedMps / trueMps - 1)).toBeLessThan(TOLERANCES.speedPart);
 
     await page.waitForTimeout(1000);
     await page.reload();
@@ -156,11 +154,15 @@ describe('the whole main job in a browser', () => {
 });
 
 /**
- * Slides back in steps of 2 mm, then once more in steps of 1 mm around the best of them, and reads the rule where the
- * page puts the column nearest to the maximum, cm.
+ * Slides back in steps of 2 mm, strikes again as the fork has faded, goes once more in steps of 1 mm around the best of
+ * them, and reads the rule where the page puts the column nearest to the maximum, cm.
  */
 async function goBack(bench: BenchPage, fromCm: number, toCm: number): Promise<number> {
   const coarse = await nearestToMaximum(bench, fromCm, toCm, 0.2);
+  await bench.page.getByRole('button', { name: 'Damp it' }).click();
+  await bench.page.waitForTimeout(1200);
+  await bench.page.getByRole('button', { name: 'Strike the fork' }).click();
+  await bench.page.waitForTimeout(1200);
   return nearestToMaximum(bench, coarse + 0.4, coarse - 0.4, 0.1);
 }
 
@@ -176,7 +178,10 @@ async function nearestToMaximum(
     const setCm = Number(cm.toFixed(1));
     await handle.fill(setCm.toFixed(1));
     await bench.page.waitForTimeout(600);
-    const words = await bench.page.getByText(/dB below the maximum|Hold still and read the rule/).innerText();
+    const words = await bench.page
+      .getByText(/dB below the maximum|Hold still and read the rule|Way back to the maximum/)
+      .innerText();
+    if (words.startsWith('Way back')) continue;
     seen.push({ cm: setCm, belowDb: Number(/^(\d+) dB below/.exec(words)?.[1] ?? 0) });
   }
   const least = Math.min(...seen.map((one) => one.belowDb));

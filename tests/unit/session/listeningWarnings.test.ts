@@ -35,6 +35,24 @@ describe('warnings of a finished listening', () => {
     expect(warningsOf(steadyFork())).toEqual([]);
   });
 
+  it.each([-32, 5, 40, 192])(
+    'name the tone that was there when it is %d Hz off what the bench was set to, and flag no fork',
+    (offsetHz) => {
+      const { report } = hear(steadyFork(offsetHz), SAMPLE_RATE_HZ, FORK_HZ);
+      expect(report.fork.measuredHz).toBeNull();
+      expect(report.warnings.map(({ code }) => code)).toEqual(['no-fork-heard']);
+      const named = /one at about (\d+) Hz/.exec(find(report.warnings, 'no-fork-heard').message)?.[1];
+      // Half of the last digit shown, and the line's own accuracy.
+      expect(Math.abs(Number(named) - FORK_HZ - offsetHz)).toBeLessThanOrEqual(1);
+    },
+  );
+
+  it('name no tone where people only talk', () => {
+    const { samples, sampleRateHz, truth } = simulate({ condition: 'talk-alone', durationS: 14 }, 3);
+    const { report } = hear(samples, sampleRateHz, truth.nominalHz);
+    for (const { message } of report.warnings) expect(message).not.toMatch(/one at about/);
+  });
+
   it('name the beat of another fork of nearly the same pitch', () => {
     const samples = steadyFork();
     addStrikes(samples, SAMPLE_RATE_HZ, FORK_HZ + 0.9, [{ strikeS: 1, amplitude: 0.02, decayTimeS: 20 }]);
