@@ -12,7 +12,11 @@ export default tseslint.config(
   {
     languageOptions: {
       parserOptions: {
-        project: ['./tsconfig.json', './src/capture/worklet/tsconfig.json'],
+        project: [
+          './tsconfig.json',
+          './src/capture/worklet/tsconfig.json',
+          './src/offline/worker/tsconfig.json',
+        ],
         tsconfigRootDir: import.meta.dirname,
       },
     },

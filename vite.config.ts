@@ -1,9 +1,20 @@
 import { defineConfig } from 'vitest/config';
+import { SERVICE_WORKER, siteFiles } from './build/siteFiles.ts';
 
 export default defineConfig({
   // Relative addresses, so that the built folder works at any path of any static host.
   base: './',
-  build: { target: 'es2022', sourcemap: true },
+  build: {
+    target: 'es2022',
+    sourcemap: true,
+    rolldownOptions: {
+      input: { main: 'index.html', worker: 'src/offline/worker/serviceWorker.ts' },
+      output: {
+        entryFileNames: (chunk) => (chunk.name === 'worker' ? SERVICE_WORKER : 'assets/[name]-[hash].js'),
+      },
+    },
+  },
+  plugins: [siteFiles()],
   worker: { format: 'es' },
   test: {
     reporters: ['default', './tests/countReporter.ts'],

@@ -13,6 +13,7 @@ import './measure/benchWarnings.ts';
 import './parts/benchHeader.ts';
 import './parts/benchKeys.ts';
 import './parts/benchNotice.ts';
+import './records/benchKeepingBar.ts';
 import './stage/benchStage.ts';
 import './stage/benchStrip.ts';
 
@@ -142,6 +143,7 @@ export class BenchApp extends LitElement {
         @keys-show=${() => this.run('keys')}
         @theme-change=${this.onTheme}
       ></bench-header>
+      <bench-keeping-bar .session=${this.session}></bench-keeping-bar>
       <main>
         <bench-stage
           .session=${this.session}

@@ -13,10 +13,18 @@ declare module 'vitest' {
 /** Builds the site once, serves it as a static host would, and tells the tests where the browser is. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   project.provide('chromiumPath', findChromium());
-  await build({ logLevel: 'warn' });
+  await buildAsPublished();
   const server = await preview({ preview: { port: 0, host: '127.0.0.1' }, logLevel: 'warn' });
   const url = server.resolvedUrls?.local[0];
   if (url === undefined) throw new Error('The preview server gave no address.');
   project.provide('pageUrl', url);
   return () => server.close();
+}
+
+/** The very site that a host gets: under the test runner's own NODE_ENV the build would be another one. */
+async function buildAsPublished(): Promise<void> {
+  const before = process.env['NODE_ENV'];
+  process.env['NODE_ENV'] = 'production';
+  await build({ logLevel: 'warn' });
+  process.env['NODE_ENV'] = before;
 }

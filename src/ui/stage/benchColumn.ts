@@ -144,10 +144,10 @@ export class BenchColumn extends LitElement {
         max=${longestM * 100}
         step="0.1"
         .value=${live(String(this.goalM * 100))}
-        style="left:${left}px;width:${width}px;top:${geometry.ruleBottomPx - 2}px"
+        .style=${`left:${left}px;width:${width}px;top:${geometry.ruleBottomPx - 2}px`}
         @input=${this.onSlide}
       />
-      <div style="height:2.75rem"></div>
+      <div class="handle-room"></div>
     `;
   }
 }

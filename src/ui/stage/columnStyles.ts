@@ -8,6 +8,10 @@ export const columnStyles = css`
   .box {
     position: relative;
   }
+  /* The handle is laid over the picture and takes no room of its own. */
+  .handle-room {
+    block-size: 2.75rem;
+  }
   svg {
     display: block;
     inline-size: 100%;

@@ -53,7 +53,7 @@ export function waveArt(
     .join(' L');
   return svg`
     <path class=${`wave ${look.quantity}`} d=${`M${upper} L${lower} Z`}
-      style=${`--strength:${look.strength.toFixed(2)}`} />
+      .style=${`--strength:${look.strength.toFixed(2)}`} />
   `;
 }
 
