@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, readdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import type { Plugin } from 'vite';
 import { CONTENT_POLICY } from './contentPolicy.ts';
 
@@ -36,8 +36,7 @@ export function siteFiles(): Plugin {
           if (name === SERVICE_WORKER || name.endsWith('.map')) continue;
           hashes.set(name, hash(file.type === 'chunk' ? file.code : file.source));
         }
-        for (const name of readdirSync(publicDir))
-          hashes.set(name, hash(readFileSync(join(publicDir, name))));
+        for (const name of filesIn(publicDir)) hashes.set(name, hash(readFileSync(join(publicDir, name))));
         const files = [...hashes].sort(([one], [other]) => (one < other ? -1 : 1));
         const list = JSON.stringify({
           version: hash(JSON.stringify(files)),
@@ -49,6 +48,13 @@ export function siteFiles(): Plugin {
       },
     },
   };
+}
+
+/** Paths of all files of a folder, with slashes, relative to it. */
+function filesIn(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll('\\', '/'));
 }
 
 function hash(content: string | Uint8Array): string {

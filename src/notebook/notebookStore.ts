@@ -78,14 +78,16 @@ export class NotebookStore {
   }
 
   /**
-   * Puts an experiment in with its steps and notes that it is the open one: all or nothing.
+   * Puts an experiment in with its steps, all or nothing.
    * @param afterRevision  the revision that this state follows; 0 for a new experiment
+   * @param isOpen  also notes that it is the one that the next visit begins with
    * @returns the new revision, and whether the record had vanished in the meantime
    * @throws ConflictError when something else was saved since (rejects; nothing is changed)
    */
   async save(
     history: History<Experiment>,
     afterRevision: number,
+    isOpen: boolean,
   ): Promise<{ readonly revision: number; readonly wasGone: boolean }> {
     const { present, past, future } = history;
     const transaction = this.database.transaction(
@@ -105,7 +107,7 @@ export class NotebookStore {
       transaction.objectStore('experiments').put(present),
       transaction.objectStore('histories').put({ past, future }, present.id),
       shelf.put({ id: present.id, revision, deletedAt: null }),
-      transaction.objectStore('desk').put(present.id, OPEN_KEY),
+      isOpen ? transaction.objectStore('desk').put(present.id, OPEN_KEY) : null,
       transaction.done,
     ]);
     return { revision, wasGone: there === undefined && afterRevision > 0 };

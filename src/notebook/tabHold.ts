@@ -64,6 +64,22 @@ export class TabHold {
     this.letGo();
   }
 
+  /**
+   * Does something to an experiment that no tab has open.
+   * @returns false, with nothing done, where another tab has it
+   */
+  async whileFree(id: string, action: () => Promise<void>): Promise<boolean> {
+    const locks = (navigator as Partial<Navigator>).locks;
+    if (locks === undefined || id === this.id) {
+      await action();
+      return true;
+    }
+    return locks.request(lockName(id), { ifAvailable: true }, async (lock) => {
+      if (lock !== null) await action();
+      return lock !== null;
+    });
+  }
+
   /** Tells the other tabs that this experiment was saved. */
   saved(id: string): void {
     this.post({ kind: 'saved', id });
@@ -110,7 +126,7 @@ export class TabHold {
         return held;
       };
       const options = steal ? { steal } : { signal: abort.signal };
-      locks.request(`${NAME}:${id}`, options, onGranted).catch(() => {
+      locks.request(lockName(id), options, onGranted).catch(() => {
         clearTimeout(grace);
         // Refused after it was let go: nobody waits any more. Else another tab took it.
         if (!isOver) this.handlers.onLost();
@@ -118,4 +134,8 @@ export class TabHold {
       });
     });
   }
+}
+
+function lockName(id: string): string {
+  return `${NAME}:${id}`;
 }

@@ -16,4 +16,11 @@ export const tabMemory = {
       // The notebook's own note of what was open last serves as well.
     }
   },
+  clear(): void {
+    try {
+      sessionStorage.removeItem(KEY);
+    } catch {
+      // Nothing was kept.
+    }
+  },
 };

@@ -12,12 +12,17 @@ import type { TabHandlers } from '../notebook/tabHold.ts';
 
 /** The part of the notebook's store that the bench uses. */
 export interface BenchStore {
-  save(history: History<Experiment>, afterRevision: number): Promise<{ revision: number; wasGone: boolean }>;
+  save(
+    history: History<Experiment>,
+    afterRevision: number,
+    isOpen: boolean,
+  ): Promise<{ revision: number; wasGone: boolean }>;
   load(id: string): Promise<StoredExperiment | null>;
   openId(): Promise<string | null>;
   list(): Promise<readonly StoredExperiment[]>;
   putAway(id: string, deletedAt: string | null): Promise<void>;
   remove(id: string): Promise<void>;
+  close(): void;
 }
 
 /** Which tab works on an experiment. */
@@ -25,6 +30,7 @@ export interface BenchHold {
   hold(id: string): Promise<boolean>;
   takeOver(): Promise<void>;
   saved(id: string): void;
+  whileFree(id: string, action: () => Promise<void>): Promise<boolean>;
 }
 
 export interface KeepingOutside {
@@ -128,6 +134,13 @@ export class BenchKeeping {
     if (this.history !== null) this.save(this.history);
   }
 
+  /** Writes what waits and keeps nothing from then on: before everything is erased. */
+  async stop(): Promise<void> {
+    await this.autosave.idle();
+    this.store?.close();
+    this.store = null;
+  }
+
   /** What is stored under this id, read; null where there is nothing that can be read. */
   async load(id: string): Promise<{ history: History<Experiment>; revision: number } | null> {
     const stored = (await this.store?.load(id)) ?? null;
@@ -157,15 +170,34 @@ export class BenchKeeping {
     await this.gain();
   }
 
-  /** Puts an experiment away, or back. Rejects where storage fails. */
-  async putAway(id: string, deletedAt: string | null): Promise<void> {
+  /** Keeps a new experiment without opening it. Rejects where storage fails. */
+  async keepBeside(history: History<Experiment>): Promise<void> {
+    await this.store?.save(history, 0, false);
+  }
+
+  /** Changes an experiment that isn't open. @returns false where another tab has it. Rejects where storage fails. */
+  changeClosed(id: string, change: (history: History<Experiment>) => History<Experiment>): Promise<boolean> {
+    return this.whileFree(id, async () => {
+      const there = await this.load(id);
+      if (there !== null) await this.store?.save(change(there.history), there.revision, false);
+    });
+  }
+
+  /** Puts an experiment away, or back. @returns false where another tab has it. Rejects where storage fails. */
+  async putAway(id: string, deletedAt: string | null): Promise<boolean> {
     await this.autosave.idle();
-    await this.store?.putAway(id, deletedAt);
+    return this.whileFree(id, async () => {
+      await this.store?.putAway(id, deletedAt);
+    });
   }
 
   /** Takes an experiment out for good. Rejects where storage fails. */
   async remove(id: string): Promise<void> {
     await this.store?.remove(id);
+  }
+
+  private whileFree(id: string, action: () => Promise<void>): Promise<boolean> {
+    return this.hold?.whileFree(id, action) ?? Promise.resolve(false);
   }
 
   private async openStore(): Promise<BenchStore> {
@@ -181,7 +213,7 @@ export class BenchKeeping {
     // A burst may span the opening of another experiment: each state goes to its own.
     if (history.present.id !== this.history?.present.id) return;
     try {
-      const { revision, wasGone } = await this.store.save(history, this.revision);
+      const { revision, wasGone } = await this.store.save(history, this.revision, true);
       this.revision = revision;
       this.outside.tabMemory.set(history.present.id);
       this.hold?.saved(history.present.id);

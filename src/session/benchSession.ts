@@ -176,7 +176,7 @@ export class BenchSession {
   async openCopy(experiment?: Experiment): Promise<void> {
     const id = this.outside.newId();
     const source = experiment === undefined ? this.history : beginHistory(experiment);
-    const copy = amendHistory(source, (state) => ({ ...state, id, title: copyTitle(state.title) }));
+    const copy = copyOf(source, id);
     await this.keeping.show(copy, 0);
     this.setHistory(copy);
     this.tell('info', `You are working on “${copy.present.title}” now. The original stays in the list.`);
@@ -196,9 +196,34 @@ export class BenchSession {
     this.tell('info', 'The lesson is set up. What was here before is kept in the list under Records.');
   }
 
+  /** Gives an experiment of the list another title. */
+  async rename(id: string, title: string): Promise<void> {
+    if (id === this.experiment.id) this.change('rename', (experiment) => ({ ...experiment, title }));
+    else {
+      const changedAt = this.outside.now();
+      const isDone = await this.keeping.changeClosed(id, (history) =>
+        recordStep(history, { ...history.present, title, changedAt }, 'rename'),
+      );
+      if (!isDone) this.tellBusy();
+    }
+    this.topics.announce('keeping');
+  }
+
+  /** Puts a copy of an experiment of the list beside it, its steps included. */
+  async duplicate(id: string): Promise<void> {
+    const source = id === this.experiment.id ? this.history : (await this.keeping.load(id))?.history;
+    if (source === undefined) return;
+    await this.keeping.keepBeside(copyOf(source, this.outside.newId()));
+    this.topics.announce('keeping');
+  }
+
   /** Puts an experiment away; if it is the open one, the next of the list is opened, or a new one. */
   async putAway(id: string): Promise<void> {
-    await this.keeping.putAway(id, this.outside.now());
+    if (id === this.experiment.id && this.isOnlyShown()) return;
+    if (!(await this.keeping.putAway(id, this.outside.now()))) {
+      this.tellBusy();
+      return;
+    }
     if (id === this.experiment.id) {
       const next = (await this.keeping.list()).find((other) => other.deletedAt === null);
       if (next === undefined) await this.openNew(true);
@@ -211,6 +236,12 @@ export class BenchSession {
   /** Brings a deleted experiment back into the list. */
   async bringBack(id: string): Promise<void> {
     await this.keeping.putAway(id, null);
+    this.topics.announce('keeping');
+  }
+
+  /** Takes a deleted experiment out for good. */
+  async erase(id: string): Promise<void> {
+    await this.keeping.remove(id);
     this.topics.announce('keeping');
   }
 
@@ -414,6 +445,10 @@ export class BenchSession {
     return true;
   }
 
+  private tellBusy(): void {
+    this.tell('problem', 'This experiment is open in another tab: close it there first.');
+  }
+
   private setCapture(state: CaptureState): void {
     this.capture = state;
     if (!this.isListening) {
@@ -436,6 +471,11 @@ function amendTrace(state: Experiment, id: string, trace: LevelStretch | null): 
     );
   if (has(state.marks)) return { ...state, marks: amend(state.marks) };
   return has(state.deletedMarks) ? { ...state, deletedMarks: amend(state.deletedMarks) } : state;
+}
+
+/** The same under another id and title, in every step. */
+function copyOf(history: History<Experiment>, id: string): History<Experiment> {
+  return amendHistory(history, (state) => ({ ...state, id, title: copyTitle(state.title) }));
 }
 
 /** The title of a copy; a copy of a copy is counted on. */

@@ -23,6 +23,15 @@ export function chooseTheme(choice: ThemeChoice, root: HTMLElement): void {
   show(choice, root);
 }
 
+/** Takes the choice out of the browser. */
+export function forgetTheme(): void {
+  try {
+    localStorage.removeItem(KEY);
+  } catch {
+    // Storage is refused: nothing was remembered.
+  }
+}
+
 /** Shows the chosen theme and follows the system's where that was chosen. */
 export function applyTheme(root: HTMLElement): void {
   show(themeChoice(), root);

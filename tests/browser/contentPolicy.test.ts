@@ -35,6 +35,8 @@ describe('the built page', () => {
     }
     await bench.saveJson();
     await bench.stop();
+    await page.getByRole('link', { name: 'Open the report' }).click();
+    await page.waitForTimeout(1000);
     const { origin } = new URL(inject('pageUrl'));
     expect(asked.length).toBeGreaterThan(5);
     const outside = asked.filter((url) => !/^(blob|data):/.test(url) && new URL(url).origin !== origin);
@@ -130,6 +132,8 @@ describe('the built page', () => {
       await bench.goTo(view);
       await page.waitForTimeout(300);
     }
+    await page.getByRole('link', { name: 'Open the report' }).click();
+    await page.waitForTimeout(1000);
     await bench.goTo('Measure');
     expect(await bench.marks.count()).toBe(2);
     expect(await page.evaluate(() => (window as { ran?: number }).ran ?? null)).toBeNull();

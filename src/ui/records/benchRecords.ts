@@ -2,8 +2,10 @@ import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import './benchExperiments.ts';
 import './benchFiles.ts';
 import './benchLesson.ts';
+import './benchStored.ts';
 import './benchTables.ts';
 
 /** What is kept, what goes out and comes in, and lessons. */
@@ -25,6 +27,7 @@ export class BenchRecords extends LitElement {
 
   override render() {
     return html`<div class="cards">
+      <bench-experiments class="sheet" .session=${this.session}></bench-experiments>
       <bench-files .session=${this.session}></bench-files>
       <section class="sheet stack" aria-label="Lab report">
         <h2>Lab report</h2>
@@ -36,6 +39,7 @@ export class BenchRecords extends LitElement {
       </section>
       <bench-tables class="sheet" .session=${this.session}></bench-tables>
       <bench-lesson class="sheet" .session=${this.session}></bench-lesson>
+      <bench-stored class="sheet" .session=${this.session}></bench-stored>
     </div>`;
   }
 }

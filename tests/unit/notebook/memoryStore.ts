@@ -24,12 +24,14 @@ export class MemoryStore implements BenchStore {
     this.put(experiment.id, experiment, null, revision + 1);
   }
 
-  async save(history: History<Experiment>, afterRevision: number) {
+  async save(history: History<Experiment>, afterRevision: number, isOpen: boolean) {
+    const lastId = this.lastId;
     await Promise.resolve();
     const { present, past, future } = history;
     const there = this.records.get(present.id);
     if (there !== undefined && there.revision !== afterRevision) throw new ConflictError();
     this.put(present.id, present, { past, future }, afterRevision + 1);
+    if (!isOpen) this.lastId = lastId;
     return { revision: afterRevision + 1, wasGone: there === undefined && afterRevision > 0 };
   }
 
@@ -56,6 +58,10 @@ export class MemoryStore implements BenchStore {
     return Promise.resolve();
   }
 
+  close(): void {
+    this.records.clear();
+  }
+
   private put(id: string, experiment: unknown, history: unknown, revision: number): void {
     this.records.set(id, structuredClone({ id, experiment, history, revision, deletedAt: null }));
     this.lastId = id;
@@ -67,4 +73,8 @@ export const freeHold: BenchHold = {
   hold: () => Promise.resolve(true),
   takeOver: () => Promise.resolve(),
   saved: () => undefined,
+  whileFree: async (_id, action) => {
+    await action();
+    return true;
+  },
 };

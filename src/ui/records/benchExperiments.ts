@@ -1,0 +1,217 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { experimentList } from '../../session/experimentList.ts';
+import type { ExperimentEntry } from '../../session/experimentList.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { saveFile } from '../saveFile.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** Every experiment kept in this browser: open, rename, duplicate, delete and bring back. */
+@customElement('bench-experiments')
+export class BenchExperiments extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      ul {
+        list-style: none;
+        display: grid;
+        gap: var(--gap-2);
+      }
+      li {
+        display: grid;
+        gap: var(--gap-1);
+        border-inline-start: 5px solid var(--line);
+        padding-inline-start: var(--gap-3);
+      }
+      li.open {
+        border-inline-start-color: var(--ink);
+      }
+      .title {
+        font-weight: 600;
+        overflow-wrap: anywhere;
+      }
+      .tools button {
+        font-size: var(--text-small);
+        padding-inline: var(--gap-2);
+      }
+      summary {
+        min-block-size: var(--target);
+        cursor: pointer;
+        align-content: center;
+      }
+      form input {
+        flex: 1 1 10rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @state() private entries: readonly ExperimentEntry[] = [];
+  @state() private renamedId: string | null = null;
+  private isLoading = false;
+  private isStale = false;
+  protected readonly watch = new BenchWatch(this, ['keeping', 'notebook'], () => void this.load());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.load();
+  }
+
+  /** Reads the list anew; of many calls while it is read only one more follows. */
+  private async load(): Promise<void> {
+    this.isStale = true;
+    if (this.isLoading) return;
+    this.isLoading = true;
+    while (this.isStale) {
+      this.isStale = false;
+      try {
+        await this.session.keeping.idle();
+        this.entries = experimentList(await this.session.keeping.list());
+      } catch {
+        // Said at the top of the page: storage has failed.
+        this.entries = [];
+      }
+    }
+    this.isLoading = false;
+  }
+
+  /** What fails here is the browser's storage. */
+  private run(action: () => Promise<void>): void {
+    action().catch((error: unknown) => {
+      const reason = error instanceof Error ? error.message : String(error);
+      this.session.tell('problem', `That didn’t work, nothing was changed: ${reason}`);
+    });
+  }
+
+  private onRename(event: Event, entry: ExperimentEntry): void {
+    event.preventDefault();
+    const title = (event.target as HTMLFormElement).querySelector('input')?.value.trim() ?? '';
+    this.renamedId = null;
+    if (title !== '' && title !== entry.title) this.run(() => this.session.rename(entry.id, title));
+  }
+
+  private async startRename(entry: ExperimentEntry): Promise<void> {
+    this.renamedId = entry.id;
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLInputElement>('form input')?.select();
+  }
+
+  private onSaveRecord(entry: ExperimentEntry): void {
+    saveFile(`record-${entry.id}.json`, 'application/json', JSON.stringify(entry.record, null, 2));
+  }
+
+  override render() {
+    const kept = this.entries.filter((entry) => !entry.isDeleted);
+    const deleted = this.entries.filter((entry) => entry.isDeleted);
+    return html`<section class="stack" aria-label="Experiments">
+      <h2>Experiments</h2>
+      <div class="row">
+        <button @click=${() => this.run(() => this.session.openNew(true))}>New, same apparatus</button>
+        <button @click=${() => this.run(() => this.session.openNew(false))}>New from scratch</button>
+      </div>
+      ${
+        kept.length === 0
+          ? html`<p class="lead">Nothing is kept yet: the first change makes the first entry.</p>`
+          : html`<ul>
+              ${kept.map((entry) => (entry.fault === null ? this.line(entry) : this.faultyLine(entry)))}
+            </ul>`
+      }
+      ${
+        deleted.length === 0
+          ? nothing
+          : html`<details>
+              <summary>Deleted experiments (${deleted.length})</summary>
+              <ul>
+                ${deleted.map((entry) => this.deletedLine(entry))}
+              </ul>
+            </details>`
+      }
+    </section>`;
+  }
+
+  private line(entry: ExperimentEntry) {
+    const isOpen = entry.id === this.session.experiment.id;
+    if (entry.id === this.renamedId) {
+      return html`<li>
+        <form class="row" @submit=${(event: Event) => this.onRename(event, entry)}>
+          <input aria-label="New title" maxlength="120" .value=${entry.title} />
+          <button>Rename</button>
+          <button type="button" @click=${() => (this.renamedId = null)}>Leave it</button>
+        </form>
+      </li>`;
+    }
+    return html`<li class=${isOpen ? 'open' : ''}>
+      <span class="title">${entry.title}</span>
+      <span class="small">${this.facts(entry)}${isOpen ? ' · open now' : ''}</span>
+      <div class="row tools">
+        <button
+          ?disabled=${isOpen}
+          aria-label="Open ${entry.title}"
+          @click=${() => this.run(() => this.session.openStored(entry.id))}
+        >
+          Open
+        </button>
+        <button aria-label="Rename ${entry.title}" @click=${() => void this.startRename(entry)}>
+          Rename
+        </button>
+        <button
+          aria-label="Duplicate ${entry.title}"
+          @click=${() => this.run(() => this.session.duplicate(entry.id))}
+        >
+          Duplicate
+        </button>
+        <button
+          aria-label="Delete ${entry.title}"
+          @click=${() => this.run(() => this.session.putAway(entry.id))}
+        >
+          Delete
+        </button>
+      </div>
+    </li>`;
+  }
+
+  private deletedLine(entry: ExperimentEntry) {
+    return html`<li>
+      <span class="title">${entry.fault === null ? entry.title : 'A record that can’t be read'}</span>
+      <span class="small">${this.facts(entry)}</span>
+      <div class="row tools">
+        <button
+          aria-label="Bring back ${entry.title}"
+          @click=${() => this.run(() => this.session.bringBack(entry.id))}
+        >
+          Bring back
+        </button>
+        <button
+          aria-label="Erase ${entry.title} for good"
+          @click=${() => this.run(() => this.session.erase(entry.id))}
+        >
+          Erase for good
+        </button>
+      </div>
+    </li>`;
+  }
+
+  private faultyLine(entry: ExperimentEntry) {
+    return html`<li>
+      <span class="title">A record that can’t be read</span>
+      <span class="fault">${entry.fault}</span>
+      <div class="row tools">
+        <button @click=${() => this.onSaveRecord(entry)}>Save it as it is</button>
+        <button @click=${() => this.run(() => this.session.putAway(entry.id))}>Delete</button>
+      </div>
+    </li>`;
+  }
+
+  private facts(entry: ExperimentEntry): string {
+    const count = (number: number, one: string): string => `${number} ${number === 1 ? one : `${one}s`}`;
+    const when = entry.changedAt === '' ? '' : ` · ${new Date(entry.changedAt).toLocaleString()}`;
+    return `${count(entry.markCount, 'mark')}, ${count(entry.placeCount, 'place')}${when}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-experiments': BenchExperiments;
+  }
+}

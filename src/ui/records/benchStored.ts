@@ -1,0 +1,92 @@
+import { LitElement, html, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { megabytes } from '../../report/megabytes.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { askToPersist, eraseAll, storedFacts } from './eraseAll.ts';
+import type { StoredFacts } from './eraseAll.ts';
+
+/** The one place that says what is stored on this device, and erases it all. */
+@customElement('bench-stored')
+export class BenchStored extends LitElement {
+  static override styles = [sharedStyles];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @state() private facts: StoredFacts = { usedBytes: null, isPersistent: null };
+  @query('dialog') private dialog!: HTMLDialogElement;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.look();
+  }
+
+  private async look(): Promise<void> {
+    this.facts = await storedFacts();
+  }
+
+  private async onPersist(): Promise<void> {
+    const isKept = await askToPersist();
+    this.session.tell(
+      isKept ? 'info' : 'problem',
+      isKept
+        ? 'The browser keeps the notebook until you erase it.'
+        : 'The browser made no promise: save files of what matters. Installing the bench may change its mind.',
+    );
+    await this.look();
+  }
+
+  private async onErase(): Promise<void> {
+    this.dialog.close();
+    this.session.stopListening();
+    try {
+      await this.session.keeping.stop();
+      await eraseAll();
+      location.replace(location.pathname);
+    } catch (error) {
+      this.session.tell('problem', `Not everything could be erased: ${String(error)}`);
+    }
+  }
+
+  override render() {
+    const { usedBytes, isPersistent } = this.facts;
+    return html`<section class="stack" aria-label="Stored on this device">
+      <h2>Stored on this device</h2>
+      <p class="lead">
+        Experiments with their marks, level traces, notes and steps for undo; sound only where you asked to
+        keep it; light or dark; and a copy of this site, so that it works without a network. All of it stays
+        in this browser: nothing is sent anywhere.
+      </p>
+      ${usedBytes === null ? nothing : html`<p>${megabytes(usedBytes)} in all, as the browser counts.</p>`}
+      ${
+        isPersistent === null
+          ? nothing
+          : isPersistent
+            ? html`<p class="small">The browser has promised to keep it until you erase it.</p>`
+            : html`<p class="small">
+                The browser may clear it when space runs short or the bench isn’t used for long.
+                <button class="quiet" @click=${this.onPersist}>Ask it to keep it</button>
+              </p>`
+      }
+      <p><button @click=${() => this.dialog.showModal()}>Erase everything…</button></p>
+      <dialog aria-labelledby="erase-title">
+        <div class="stack">
+          <h3 id="erase-title">Erase everything that is stored here?</h3>
+          <p>
+            All experiments, deleted ones too, and all kept sound are erased from this browser and can’t come
+            back. Save files first of what you still need.
+          </p>
+          <div class="row">
+            <button autofocus @click=${() => this.dialog.close()}>Keep everything</button>
+            <button @click=${this.onErase}>Erase everything</button>
+          </div>
+        </div>
+      </dialog>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-stored': BenchStored;
+  }
+}
