@@ -129,7 +129,7 @@ function refuse(message: string): MarksTable {
   return { ok: false, faults: [{ row: null, column: null, message }], rows: [] };
 }
 
-function likelyDelimiter(body: string): string {
+export function likelyDelimiter(body: string): string {
   const lines = body.split(/\r\n|\n|\r/);
   const heading = (lines.find((line) => line.trim() !== '' && !line.startsWith('#')) ?? '').replace(
     /"[^"]*"/g,
@@ -154,7 +154,7 @@ function bareHeading(body: string): { readonly delimiter: string; readonly names
 }
 
 /** "Fork (Hz)" becomes fork_hz. */
-function columnName(heading: string): string {
+export function columnName(heading: string): string {
   const name = heading
     .toLowerCase()
     .replaceAll('%', 'pct')

@@ -14,7 +14,8 @@ export function toCsv(rows: readonly (readonly Cell[])[]): string {
 function writeCell(cell: Cell): string {
   if (cell === null) return '';
   if (typeof cell === 'number') return writeNumber(cell);
-  const harmless = guarded(cell);
+  // No table can hold a NUL: readers take a file with one for no text.
+  const harmless = guarded(cell.replaceAll('\u0000', ''));
   // A line that begins with # would be read as a comment.
   return /[",\r\n]|^#/.test(harmless) || harmless !== harmless.trim()
     ? `"${harmless.replaceAll('"', '""')}"`

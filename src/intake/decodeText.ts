@@ -1,0 +1,13 @@
+/**
+ * Bytes as text: UTF-8, UTF-16 where a byte-order mark says so ("Unicode text" of some spreadsheets), and where the bytes
+ * are no UTF-8 Windows-1252, which older spreadsheets write.
+ */
+export function decodeText(bytes: Uint8Array): string {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
+  if (bytes[0] === 0xfe && bytes[1] === 0xff) return new TextDecoder('utf-16be').decode(bytes);
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('windows-1252').decode(bytes);
+  }
+}

@@ -1,0 +1,18 @@
+import type { TableDefaults } from '../marks/marksTable.ts';
+import { LARGEST_TABLE_BYTES } from './intakeLimits.ts';
+import type { Intake } from './intakeTypes.ts';
+import { readExperimentText } from './readExperimentText.ts';
+import { readTableText } from './readTableText.ts';
+
+/**
+ * Reads text that was pasted or typed: an experiment's JSON, or a table that may leave out fork, ends and heading.
+ * @param defaults  the fork and the ends that are set on the bench
+ */
+export function readPasted(text: string, defaults: TableDefaults): Intake {
+  const name = 'Pasted text';
+  if (text.length > LARGEST_TABLE_BYTES) {
+    const message = `The text has ${Math.round(text.length / 1e6)} million characters: no table of marks is that long.`;
+    return { name, content: null, faults: [{ row: null, column: null, message }], remarks: [] };
+  }
+  return /^\s*[{[]/.test(text) ? readExperimentText(name, text) : readTableText(name, text, defaults);
+}

@@ -1,0 +1,41 @@
+import { splitDelimited } from '../marks/delimited.ts';
+import { columnName, likelyDelimiter, readMarksTable } from '../marks/marksTable.ts';
+import type { TableDefaults } from '../marks/marksTable.ts';
+import type { Intake } from './intakeTypes.ts';
+import { isResultsHeading, readResultsTable } from './readResultsTable.ts';
+
+/**
+ * Reads text as a table of marks, or of results where its heading has speed_mps.
+ * @param defaults  what a pasted table may leave out; null for files
+ */
+export function readTableText(name: string, text: string, defaults: TableDefaults | null): Intake {
+  const body = text.replace(/^\ufeff/, '');
+  const { records, fault } = splitDelimited(body, likelyDelimiter(body));
+  const names = records[0]?.cells.map(columnName) ?? [];
+  if (fault === null && isResultsHeading(names)) {
+    const { results, faults } = readResultsTable(names, records.slice(1));
+    const none = { row: null, column: null, message: 'The table has a heading but no results.' };
+    return {
+      name,
+      content: results.length === 0 ? null : { kind: 'results', results },
+      faults: results.length === 0 && faults.length === 0 ? [none] : faults,
+      remarks: [],
+    };
+  }
+  const table = readMarksTable(text, defaults);
+  if (!table.ok) {
+    const content = table.rows.some(({ excluded }) => !excluded)
+      ? ({ kind: 'table', rows: table.rows } as const)
+      : null;
+    return { name, content, faults: table.faults, remarks: [] };
+  }
+  const remarks = [
+    table.passedOver.length === 0
+      ? null
+      : `These columns are not read: ${table.passedOver.slice(0, 8).join(', ')}.`,
+    table.skipped.length === 0
+      ? null
+      : `Excluded rows that can’t be read are passed over: ${table.skipped.slice(0, 8).join(', ')}.`,
+  ].filter((remark) => remark !== null);
+  return { name, content: { kind: 'table', rows: table.rows }, faults: [], remarks };
+}
