@@ -30,6 +30,12 @@ const PAGE_CLOCK: PracticeClock = {
   },
 };
 
+/** What makes the sound: the column with its fork, or a swept tone at a column of fixed length. */
+export interface PracticeSound {
+  readonly sampleRateHz: number;
+  render(frames: number): Float32Array;
+}
+
 /** The practice column as a source of sound: no permission, no device, nothing played aloud. */
 export class PracticeSource implements SoundSource {
   readonly kind = 'practice';
@@ -44,7 +50,7 @@ export class PracticeSource implements SoundSource {
 
   /** @param column  the hands act on it directly while this source runs */
   constructor(
-    readonly column: PracticeColumn = new PracticeColumn(),
+    readonly column: PracticeSound = new PracticeColumn(),
     options: PracticeSourceOptions = {},
   ) {
     this.clock = options.clock ?? PAGE_CLOCK;

@@ -1,7 +1,10 @@
+import { checkSweepPlan, sweepDurationS } from './sweepPlan.ts';
+import type { SweepPlan } from './sweepPlan.ts';
+
 /** Loudest amplitude played, of full scale: enough at a column's mouth, far from what hurts. A judgement. */
 export const LOUDEST_AMPLITUDE = 0.2;
 /** Time over which the tone swells and fades, s: no click, and time to take the hand to the volume. */
-const SWELL_S = 1.5;
+export const SWELL_S = 1.5;
 const FADE_S = 0.1;
 
 /** A sine in place of a fork. Starts quiet, swells slowly, and never passes the cap. */
@@ -39,6 +42,23 @@ export class TonePlayer {
     this.gain.gain.cancelScheduledValues(context.currentTime);
     this.gain.gain.setValueAtTime(this.gain.gain.value, context.currentTime);
     this.gain.gain.linearRampToValueAtTime(amplitude, context.currentTime + SWELL_S);
+  }
+
+  /**
+   * Plays a tone that rises and falls again once; it swells at the first pitch before it begins to move.
+   * @param amplitude  0..LOUDEST_AMPLITUDE, of full scale
+   * @throws RangeError outside of the plan's and the amplitude's ranges
+   */
+  async sweep(plan: SweepPlan, amplitude: number): Promise<void> {
+    checkSweepPlan(plan);
+    await this.play(plan.fromHz, amplitude);
+    if (this.context === null || this.oscillator === null) return;
+    const startS = this.context.currentTime + SWELL_S;
+    const endS = startS + sweepDurationS(plan);
+    const { frequency } = this.oscillator;
+    frequency.setValueAtTime(plan.fromHz, startS);
+    frequency.linearRampToValueAtTime(plan.toHz, (startS + endS) / 2);
+    frequency.linearRampToValueAtTime(plan.fromHz, endS);
   }
 
   /** Fades out and lets the audio system go. Safe to call twice. */

@@ -21,12 +21,12 @@ const FORK_AMPLITUDE = 0.01;
  * What the mouth adds to the fork's own sound, for an endless tube. Chosen so that the level rises by 6 to 20 dB
  * at the resonances of the usual forks and tubes, as on a bench: it hangs on how close the fork is held.
  */
-const COUPLING_SIZE = 0.09;
+export const COUPLING_SIZE = 0.09;
 /**
  * The mouth's sound follows the fork's by a quarter of a period (a monopole's pressure follows its acceleration,
  * the flow at a resonance follows the pressure), less a little for the fork's distance from the mouth.
  */
-const COUPLING_PHASE_RAD = (60 / 180) * Math.PI;
+export const COUPLING_PHASE_RAD = (60 / 180) * Math.PI;
 /** The far end of an open tube, heard from farther away. */
 const FAR_END_SHARE = 0.3;
 /** Second mode of a clamped-free beam, 6.2669 (computed; Acoustics Today, Summer 2020, gives 6.26). */

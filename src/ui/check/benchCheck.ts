@@ -4,6 +4,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchCheckLength.ts';
 import './benchSoundCheck.ts';
+import './benchSweep.ts';
 import './benchTone.ts';
 
 /** What is checked with the ear of the bench, beside the slide itself. */
@@ -28,6 +29,7 @@ export class BenchCheck extends LitElement {
       <bench-sound-check .session=${this.session}></bench-sound-check>
       <bench-check-length class="sheet" .session=${this.session}></bench-check-length>
       <bench-tone class="sheet" .session=${this.session}></bench-tone>
+      <bench-sweep class="sheet" .session=${this.session}></bench-sweep>
     </div>`;
   }
 }

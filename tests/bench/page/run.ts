@@ -22,7 +22,7 @@ const { values } = parseArgs({
 });
 const durationS = Number(values.seconds);
 const folder = mkdtempSync(join(tmpdir(), 'bench-page-'));
-await build({ logLevel: 'warn', build: { outDir: join(folder, 'site') } });
+await build({ logLevel: 'error', build: { outDir: join(folder, 'site'), emptyOutDir: true } });
 const server = await preview({
   logLevel: 'warn',
   build: { outDir: join(folder, 'site') },

@@ -1,0 +1,84 @@
+import type { AirReadings } from '../../air/airState.ts';
+import { requireInRange } from '../../air/requireInRange.ts';
+import { multiply } from '../../air/complex.ts';
+import type { Complex } from '../../air/complex.ts';
+import { checkSweepPlan, sweepDurationS, sweepPitchHz } from '../sweepPlan.ts';
+import type { SweepPlan } from '../sweepPlan.ts';
+import { ColumnModel } from './columnModel.ts';
+import { ColumnRing } from './columnRing.ts';
+import { COUPLING_PHASE_RAD, COUPLING_SIZE } from './practiceColumn.ts';
+import { SeededRandom } from './seededRandom.ts';
+
+export interface PracticeSweepSettings extends SweepPlan {
+  readonly sampleRateHz: number;
+  readonly lengthM: number;
+  readonly radiusM: number;
+  readonly ends: 'closed' | 'open';
+  readonly air: AirReadings;
+}
+
+/** Frames in which the pitch, and with it the column's impedance, is taken as steady; and steps of the air in them. */
+const STEP = 512;
+const AIR_STEPS = 10;
+/** Amplitude of the loudspeaker alone at the microphone, and of the quiet room's noise. Judgements. */
+const TONE_AMPLITUDE = 0.02;
+const ROOM_RMS = 0.0005;
+
+/** A slowly swept tone at the mouth of a simulated column of fixed length, as the microphone hears it. */
+export class PracticeSweep {
+  private phaseRad = 0;
+  private frames = 0;
+  /** Where the phasor at the microphone goes within this step. */
+  private from: Complex = { re: 0, im: 0 };
+  private to: Complex = { re: 0, im: 0 };
+  private readonly ring = new ColumnRing();
+  private readonly random: SeededRandom;
+
+  /** @throws RangeError naming the argument, its range and the value */
+  constructor(
+    private readonly settings: PracticeSweepSettings,
+    seed: number,
+  ) {
+    requireInRange('lengthM', settings.lengthM, 0.01, 5);
+    checkSweepPlan(settings);
+    this.random = new SeededRandom(seed);
+  }
+
+  get sampleRateHz(): number {
+    return this.settings.sampleRateHz;
+  }
+
+  /** The next stretch of sound. @param frames  >= 0 @returns mono, -1..1 */
+  render(frames: number): Float32Array {
+    const { sampleRateHz } = this.settings;
+    const samples = new Float32Array(frames);
+    for (let i = 0; i < frames; i += 1) {
+      const hz = sweepPitchHz(this.settings, this.frames / sampleRateHz);
+      const step = this.frames % STEP;
+      if (step === 0) this.answer(hz);
+      const re = this.from.re + (step / STEP) * (this.to.re - this.from.re);
+      const im = this.from.im + (step / STEP) * (this.to.im - this.from.im);
+      this.phaseRad = (this.phaseRad + (2 * Math.PI * hz) / sampleRateHz) % (2 * Math.PI);
+      const tone = re * Math.cos(this.phaseRad) - im * Math.sin(this.phaseRad);
+      samples[i] = TONE_AMPLITUDE * tone + ROOM_RMS * this.random.normal();
+      this.frames += 1;
+    }
+    return samples;
+  }
+
+  /** Direct sound and mouth together, over the direct sound, in the frame that turns with the tone. */
+  private answer(frequencyHz: number): void {
+    const { radiusM, ends, air, lengthM, sampleRateHz } = this.settings;
+    this.from = this.to;
+    const drive = this.frames / sampleRateHz < sweepDurationS(this.settings) ? 1 : 0;
+    const model = new ColumnModel({ frequencyHz, radiusM, ends, air });
+    for (let i = 0; i < AIR_STEPS; i += 1) {
+      this.ring.step(model, lengthM, { re: drive, im: 0 }, STEP / AIR_STEPS / sampleRateHz);
+    }
+    const mouth = multiply(this.ring.motion, {
+      re: COUPLING_SIZE * Math.cos(COUPLING_PHASE_RAD),
+      im: COUPLING_SIZE * Math.sin(COUPLING_PHASE_RAD),
+    });
+    this.to = { re: drive + mouth.re, im: mouth.im };
+  }
+}

@@ -1,0 +1,28 @@
+import { requireInRange } from '../air/requireInRange.ts';
+
+/** A tone that rises from one pitch to another and comes back, both at one rate. */
+export interface SweepPlan {
+  readonly fromHz: number;
+  readonly toHz: number;
+  readonly rateHzPerS: number;
+}
+
+/** @throws RangeError unless 50 <= fromHz < toHz <= 4000 and the rate is 1..50 Hz/s */
+export function checkSweepPlan({ fromHz, toHz, rateHzPerS }: SweepPlan): void {
+  requireInRange('fromHz', fromHz, 50, 4000);
+  requireInRange('toHz', toHz, 50, 4000);
+  requireInRange('rateHzPerS', rateHzPerS, 1, 50);
+  if (!(toHz > fromHz)) throw new RangeError(`toHz must be above ${fromHz}, got ${toHz}`);
+}
+
+/** Up and back, s. */
+export function sweepDurationS({ fromHz, toHz, rateHzPerS }: SweepPlan): number {
+  return (2 * (toHz - fromHz)) / rateHzPerS;
+}
+
+/** Pitch after a time; the first one before and after the sweep. */
+export function sweepPitchHz(plan: SweepPlan, timeS: number): number {
+  const { fromHz, toHz, rateHzPerS } = plan;
+  const turnS = (toHz - fromHz) / rateHzPerS;
+  return fromHz + rateHzPerS * Math.max(0, turnS - Math.abs(timeS - turnS));
+}

@@ -1,0 +1,47 @@
+import type { SweepFrame } from './sweepTrack.ts';
+
+/** Level at one pitch of the sweep. */
+export interface SweepLevel {
+  readonly frequencyHz: number;
+  readonly meanSquare: number;
+}
+
+/** The tone counts from this power over the noise on: 9 dB. */
+const HEARD = 8;
+/** How far a frame may be from the sweep's line, Hz: a bin. */
+const OFF_LINE_HZ = 6;
+const FEWEST = 20;
+
+/**
+ * Level against pitch of a tone whose pitch moves steadily. When it began needn't be known: what lies on one line of
+ * this slope is the sweep, everything else (the way back, talk, hum) is spread over many lines.
+ * @param rateHzPerS  of the sweep, below 0 for a falling one, not 0
+ * @returns by rising pitch; null where too little of a sweep was heard
+ * @throws RangeError if the rate is 0
+ */
+export function sweepCurve(frames: readonly SweepFrame[], rateHzPerS: number): readonly SweepLevel[] | null {
+  if (!(Math.abs(rateHzPerS) > 0)) throw new RangeError(`rateHzPerS must not be 0, got ${rateHzPerS}`);
+  const clear = frames.filter((frame) => frame.meanSquare > HEARD * frame.noiseMeanSquare);
+  const startOf = (frame: SweepFrame): number => frame.frequencyHz - rateHzPerS * frame.timeS;
+  const startHz = commonValue(clear.map(startOf), OFF_LINE_HZ);
+  if (startHz === null) return null;
+  const curve = clear
+    .filter((frame) => Math.abs(startOf(frame) - startHz) < OFF_LINE_HZ)
+    .map((frame): SweepLevel => ({
+      frequencyHz: startHz + rateHzPerS * frame.timeS,
+      meanSquare: frame.meanSquare,
+    }))
+    .sort((one, other) => one.frequencyHz - other.frequencyHz);
+  return curve.length < FEWEST ? null : curve;
+}
+
+/** Median of the values within the fullest window; null where there are none. */
+function commonValue(values: readonly number[], halfWindow: number): number | null {
+  const sorted = [...values].sort((a, b) => a - b);
+  let [bestFrom, bestTo] = [0, 0];
+  for (let from = 0, to = 0; from < sorted.length; from += 1) {
+    while (to < sorted.length && (sorted[to] as number) <= (sorted[from] as number) + 2 * halfWindow) to += 1;
+    if (to - from > bestTo - bestFrom) [bestFrom, bestTo] = [from, to];
+  }
+  return sorted[(bestFrom + bestTo) >> 1] ?? null;
+}

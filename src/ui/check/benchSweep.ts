@@ -1,0 +1,247 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { sweepDurationS } from '../../capture/sweepPlan.ts';
+import type { SweepPlan } from '../../capture/sweepPlan.ts';
+import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
+import { sweepPlot } from '../../report/plots/sweepPlot.ts';
+import { sweepNote, sweepRows, sweepWords } from '../../report/sweepWords.ts';
+import type { SweepResonances } from '../../resonance/sweepResonances.ts';
+import { BenchSweep, speedFromSweep } from '../../session/benchSweep.ts';
+import type { SweepState } from '../../session/benchSweep.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { QUANTITIES } from '../readQuantity.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { sweepSource } from './sweepSource.ts';
+import '../parts/benchPicture.ts';
+import '../parts/lengthField.ts';
+import '../parts/numberField.ts';
+
+/** Slow enough that the narrowest resonance is met by ten frames, fast enough for a lesson. */
+const RATE_HZ_PER_S = 12;
+/** Of the cap: the played sweep starts quiet, and the device's own volume does the rest. */
+const LOUDNESS = 0.25;
+
+/** The other way round: the column's length stays, a slowly swept tone finds the pitches at which it resonates. */
+@customElement('bench-sweep')
+export class BenchSweepCard extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr));
+        gap: var(--gap-2);
+      }
+      .speed {
+        font-size: clamp(1.5rem, 1.2rem + 1.4vw, 2.25rem);
+        font-weight: 600;
+        line-height: 1.1;
+      }
+      label.choice {
+        display: flex;
+        align-items: center;
+        gap: var(--gap-2);
+        min-block-size: var(--target);
+      }
+      progress {
+        inline-size: 100%;
+      }
+      .length {
+        font-size: var(--text-small);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @state() private lengthM: number | null = null;
+  @state() private fromHz = 200;
+  @state() private toHz = 800;
+  @state() private isPractice = true;
+  @state() private sweepState: SweepState = { kind: 'idle' };
+  @state() private fault: string | null = null;
+  private readonly player = new TonePlayer();
+  private sweep: BenchSweep | null = null;
+  protected readonly watch = new BenchWatch(this, ['notebook']);
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.cancel();
+  }
+
+  private get plan(): SweepPlan {
+    return { fromHz: this.fromHz, toHz: this.toHz, rateHzPerS: RATE_HZ_PER_S };
+  }
+
+  private async start(): Promise<void> {
+    const { lengthM, plan } = this;
+    if (lengthM === null) {
+      this.fault = 'Type the length that the column is held at first.';
+      return;
+    }
+    if (plan.toHz <= plan.fromHz) {
+      this.fault = 'The sweep must end at a higher pitch than it starts at.';
+      return;
+    }
+    this.fault = null;
+    // One microphone, one listener.
+    this.session.stopListening();
+    const source = sweepSource(this.isPractice, this.session.experiment, lengthM, plan);
+    this.sweep = new BenchSweep(source, plan, () => this.onSweep());
+    try {
+      if (!this.isPractice) await this.player.sweep(plan, LOUDEST_AMPLITUDE * LOUDNESS);
+      await this.sweep.start();
+    } catch (error) {
+      this.cancel();
+      this.fault = `The tone can’t be played here: ${error instanceof Error ? error.message : String(error)}`;
+    }
+  }
+
+  private cancel(): void {
+    this.sweep?.cancel();
+    this.player.stop();
+  }
+
+  private onSweep(): void {
+    const next = this.sweep?.state ?? { kind: 'idle' };
+    if (next.kind !== 'running') this.player.stop();
+    if (next.kind === 'failed') this.fault = next.message;
+    this.sweepState = next;
+  }
+
+  private onLength(event: CustomEvent<{ lengthM: number } | null>): void {
+    this.lengthM = event.detail?.lengthM ?? null;
+  }
+
+  private onPractice(event: Event): void {
+    this.isPractice = (event.target as HTMLInputElement).checked;
+  }
+
+  private onNote(note: string): void {
+    this.session.change('note sweep', (experiment) => ({
+      ...experiment,
+      note: experiment.note === '' ? note : `${experiment.note}\n${note}`,
+    }));
+    this.session.tell('info', 'The sweep’s result stands in the notes under Records.');
+  }
+
+  override render() {
+    const isRunning = this.sweepState.kind === 'running';
+    return html`<section class="stack" aria-label="Sweep a fixed column">
+      <h2>Sweep a fixed column</h2>
+      <p class="lead">
+        The length stays, a played tone rises slowly and falls again. Where both ways are loudest, the column
+        resonates.
+      </p>
+      <div class="fields">
+        <div class="length">
+          Length of the column
+          <bench-length-field
+            label="Length of the swept column"
+            .lengthM=${this.lengthM}
+            @length-change=${this.onLength}
+          ></bench-length-field>
+        </div>
+        <bench-number-field
+          label="Sweep from"
+          .kind=${QUANTITIES.forkHz}
+          .value=${this.fromHz}
+          @quantity-change=${(event: CustomEvent<number>) => (this.fromHz = event.detail)}
+        ></bench-number-field>
+        <bench-number-field
+          label="Sweep to"
+          .kind=${QUANTITIES.forkHz}
+          .value=${this.toHz}
+          @quantity-change=${(event: CustomEvent<number>) => (this.toHz = event.detail)}
+        ></bench-number-field>
+      </div>
+      <label class="choice"
+        ><input
+          type="checkbox"
+          .checked=${this.isPractice}
+          ?disabled=${isRunning}
+          @change=${this.onPractice}
+        />
+        Practice: simulated, plays nothing aloud</label
+      >
+      <p class="row">
+        ${
+          isRunning
+            ? html`<button @click=${this.cancel}>Cancel the sweep</button>`
+            : html`<button class="primary" @click=${this.start}>Start the sweep</button>
+                <span class="small">takes ${this.duration()}</span>`
+        }
+      </p>
+      ${
+        this.sweepState.kind === 'running'
+          ? html`<label class="small"
+              >Sweeping <progress max="1" .value=${this.sweepState.share}></progress
+            ></label>`
+          : nothing
+      }
+      ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
+      ${this.sweepState.kind === 'done' ? this.result(this.sweepState.found) : nothing}
+      <p class="caution">
+        The loudspeaker goes to the mouth of the column, the microphone beside it. The tone starts quiet and
+        stays below a cap. Turn the device’s own volume down first, and never play it into headphones on
+        somebody’s ears.
+      </p>
+    </section>`;
+  }
+
+  private duration(): string {
+    return this.toHz > this.fromHz ? `${Math.round(sweepDurationS(this.plan))} s` : '—';
+  }
+
+  private result(found: SweepResonances) {
+    const { experiment } = this.session;
+    const { lengthM } = this;
+    const speed = lengthM === null ? null : speedFromSweep(experiment, lengthM, found);
+    if (lengthM === null || speed === null) {
+      return html`<p role="status">
+          No resonance of this column was heard on both ways. Bring loudspeaker and microphone closer to the
+          mouth, or sweep further.
+        </p>
+        ${this.picture(found)}`;
+    }
+    const words = sweepWords(speed);
+    const isHidden = experiment.lesson?.hideTheory === true;
+    return html`<div role="status" class="stack">
+        <p class="speed">${words.speed}</p>
+        <p class="small">${isHidden ? '' : words.detail}</p>
+      </div>
+      <div class="scroll">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Order</th>
+              <th scope="col" class="number">Resonance</th>
+              <th scope="col" class="number">Speed by it</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${sweepRows(speed).map(
+              (row) =>
+                html`<tr>
+                  <th scope="row">${row.order}</th>
+                  <td class="number">${row.frequency}</td>
+                  <td class="number">${row.speed}</td>
+                </tr>`,
+            )}
+          </tbody>
+        </table>
+      </div>
+      <p><button @click=${() => this.onNote(sweepNote(speed, lengthM))}>Keep it in the notes</button></p>
+      ${this.picture(found)}`;
+  }
+
+  private picture(found: SweepResonances) {
+    return html`<bench-picture name="sweep" .plot=${sweepPlot(found)}></bench-picture>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-sweep': BenchSweepCard;
+  }
+}

@@ -1,0 +1,39 @@
+import { MicrophoneSource } from '../../capture/microphoneSource.ts';
+import { PracticeSweep } from '../../capture/practice/practiceSweep.ts';
+import { PracticeSource } from '../../capture/practiceSource.ts';
+import type { SoundSource } from '../../capture/soundSource.ts';
+import type { SweepPlan } from '../../capture/sweepPlan.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
+import { sweptColumn } from '../../session/benchSweep.ts';
+
+/** Stands in for a diameter and a temperature that weren't noted. */
+const USUAL = { radiusM: 0.0175, temperatureC: 20 } as const;
+
+/**
+ * What is heard during a sweep: the microphone, or a simulated column of this experiment's apparatus, which plays
+ * nothing aloud.
+ * @param lengthM  rule reading at which the column is held
+ */
+export function sweepSource(
+  isPractice: boolean,
+  experiment: Experiment,
+  lengthM: number,
+  plan: SweepPlan,
+): SoundSource {
+  if (!isPractice) return new MicrophoneSource();
+  const column = sweptColumn(experiment, lengthM);
+  const place = experiment.places.find((one) => one.id === experiment.present.placeId);
+  const settings = {
+    ...plan,
+    sampleRateHz: 48_000,
+    lengthM: column.lengthM,
+    radiusM: column.radiusM ?? USUAL.radiusM,
+    ends: column.ends,
+    air: {
+      temperatureC: place?.temperatureC ?? USUAL.temperatureC,
+      humidityPct: place?.humidityPct ?? null,
+      pressurePa: place?.pressurePa ?? null,
+    },
+  };
+  return new PracticeSource(new PracticeSweep(settings, crypto.getRandomValues(new Uint32Array(1))[0] ?? 1));
+}
