@@ -79,7 +79,7 @@ export class SweepTrack {
     for (let i = 0; i < this.#size; i += 1) {
       this.#windowed[i] = (this.#buffer[i] as number) * (this.#window[i] as number);
     }
-    this.#fft.realTransform(this.#spectrum, this.#windowed as unknown as number[]);
+    this.#fft.realTransform(this.#spectrum, this.#windowed);
     const binHz = this.sampleRateHz / this.#size;
     const from = Math.max(LOBE, Math.floor(this.lowestHz / binHz) - 1);
     const to = Math.min(this.#size / 2 - LOBE - 1, Math.ceil(this.highestHz / binHz) + 1);
