@@ -2,6 +2,7 @@ import type { CaptureSurroundings } from './captureFailures.ts';
 import { CAPTURE_PROCESSOR } from './worklet/captureMessages.ts';
 import processorUrl from './worklet/captureProcessor.ts?worker&url';
 import { keepScreenOn } from './wakeLock.ts';
+import { watchPermission } from './watchPermission.ts';
 
 /** What capture needs of the browser, in one place so that a test can break each part. */
 export interface AudioSystem {
@@ -13,6 +14,8 @@ export interface AudioSystem {
   /** Loads the capture worklet into this context. */
   createCaptureNode(context: AudioContext): Promise<AudioWorkletNode>;
   isPageHidden(): boolean;
+  /** Calls back when the permission for the microphone is taken back; what it returns ends that. */
+  watchPermission(onDenied: () => void): () => void;
   keepScreenOn(): () => void;
   /** Milliseconds on a clock that never goes back. */
   nowMs(): number;
@@ -44,6 +47,7 @@ export const browserAudio: AudioSystem = {
     return new AudioWorkletNode(context, CAPTURE_PROCESSOR, { numberOfInputs: 1, numberOfOutputs: 1 });
   },
   isPageHidden: () => document.visibilityState === 'hidden',
+  watchPermission,
   keepScreenOn,
   nowMs: () => performance.now(),
   every: (intervalMs, callback) => {

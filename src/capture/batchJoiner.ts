@@ -7,6 +7,9 @@ import type { CaptureBatch } from './worklet/captureMessages.ts';
 /** Sound that the choice of channel rests on, s; it is held back until the choice is made. */
 const JUDGED_S = 0.5;
 
+/** Exact silence of the chosen channel after which another one is taken, s. */
+const DEAD_S = 1;
+
 /**
  * Turns batches of the audio thread into mono blocks on one time axis: counts lost frames, marks gaps, and picks
  * one channel for the whole run.
@@ -20,6 +23,7 @@ export class BatchJoiner {
   private judge: ChannelJudge | null = null;
   private choice: ChannelChoice | null = null;
   private held: CaptureBatch[] = [];
+  private deadFrames = 0;
 
   constructor(private readonly sampleRateHz: number) {}
 
@@ -43,7 +47,10 @@ export class BatchJoiner {
     // While the browser opens the device its sound comes and goes: time begins with the first whole batch.
     if (!this.hasBegun && batch.frames < BATCH_FRAMES) return [];
     this.hasBegun = true;
-    if (this.choice !== null) return [this.blockOf(batch, this.choice.channel)];
+    if (this.choice !== null) {
+      this.leaveDeadChannel(batch, this.choice);
+      return [this.blockOf(batch, this.choice.channel)];
+    }
     this.judge ??= new ChannelJudge(batch.channels.length);
     this.judge.add(batch.channels.map((channel) => channel.subarray(0, batch.frames)));
     if (batch.channels.length > 1 && this.judge.frames < JUDGED_S * this.sampleRateHz) {
@@ -55,6 +62,25 @@ export class BatchJoiner {
     const ready = [...this.held, batch].map((one) => this.blockOf(one, choice.channel));
     this.held = [];
     return ready;
+  }
+
+  /** A channel that falls silent while another sounds (a plug half out) is left for the other. */
+  private leaveDeadChannel(batch: CaptureBatch, choice: ChannelChoice): void {
+    const isSilent = (channel: number): boolean =>
+      batch.channels[channel]?.subarray(0, batch.frames).every((sample) => sample === 0) ?? true;
+    if (batch.channels.length < 2 || !isSilent(choice.channel)) {
+      this.deadFrames = 0;
+      return;
+    }
+    const other = batch.channels.findIndex((_, channel) => !isSilent(channel));
+    this.deadFrames = other < 0 ? 0 : this.deadFrames + batch.frames;
+    if (other < 0 || this.deadFrames < DEAD_S * this.sampleRateHz) return;
+    this.choice = {
+      channel: other,
+      reason: `Channel ${other + 1} of ${batch.channels.length} is used: channel ${choice.channel + 1} fell silent.`,
+    };
+    this.deadFrames = 0;
+    this.broken = true;
   }
 
   private blockOf(batch: CaptureBatch, channel: number): SampleBlock {

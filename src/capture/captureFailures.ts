@@ -30,13 +30,21 @@ const MESSAGES = {
   none: 'No microphone was found. Plug one in or switch it on, then start again.',
   noneLikeThat: 'The chosen microphone is not there any more. Choose another one and start again.',
   busy: 'The microphone can’t be opened: another program or tab may be using it. Close that (a call, a recorder), then start again.',
-  lost: 'The microphone was unplugged, or its permission was withdrawn. What was found before is kept. Plug it in and start again.',
+  withdrawn:
+    'The permission for the microphone was withdrawn. What was found before is kept. Press the icon beside the address, allow the microphone again, and start again.',
+  uneven:
+    'Sound comes at another rate than the browser says, or the computer is too busy to keep up: times and pitches would be wrong. What was found before is kept. Close other programs, unplug and plug in the microphone, and start again.',
+  lost: 'The microphone was unplugged or switched off. What was found before is kept. Plug it in and start again.',
   broken:
     'Listening broke down inside the browser. What was found before is kept. Start again; if it happens once more, reload the page.',
 } as const;
 
 /** The microphone was working and is gone. */
 export const MICROPHONE_LOST = failure('microphone-lost', MESSAGES.lost);
+/** The person or the school took the permission back. */
+export const PERMISSION_WITHDRAWN = failure('permission-withdrawn', MESSAGES.withdrawn);
+/** Sound and clock don't agree. */
+export const UNEVEN_SOUND = failure('uneven-sound', MESSAGES.uneven);
 /** The audio system failed while running. */
 export const CAPTURE_BROKEN = failure('capture-broken', MESSAGES.broken);
 
@@ -65,14 +73,16 @@ export function failureOfError(error: unknown, surroundings: CaptureSurroundings
     case 'NotAllowedError':
     case 'PermissionDeniedError':
       if (surroundings.policyAllows === false) {
-        return failure('refused-by-policy', surroundings.isFramed ? MESSAGES.framed : MESSAGES.policy);
+        return surroundings.isFramed
+          ? failure('framed', MESSAGES.framed)
+          : failure('refused-by-policy', MESSAGES.policy);
       }
       if (detail.includes('system')) return failure('refused-by-policy', MESSAGES.system);
       if (detail.includes('policy')) return failure('refused-by-policy', MESSAGES.policy);
       if (detail.includes('dismissed')) return failure('refused-by-user', MESSAGES.dismissed);
       // A frame without the permission fails just as a refusal does where the browser hides its policy.
       if (surroundings.isFramed && surroundings.policyAllows === null) {
-        return failure('refused-by-policy', MESSAGES.framed);
+        return failure('framed', MESSAGES.framed);
       }
       return failure('refused-by-user', MESSAGES.refused);
     case 'SecurityError':

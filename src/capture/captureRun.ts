@@ -1,7 +1,15 @@
 import type { AudioSystem } from './audioSystem.ts';
 import { BatchJoiner } from './batchJoiner.ts';
-import { CAPTURE_BROKEN, failureBeforeAsking, failureOfError, MICROPHONE_LOST } from './captureFailures.ts';
+import {
+  CAPTURE_BROKEN,
+  failureBeforeAsking,
+  failureOfError,
+  MICROPHONE_LOST,
+  PERMISSION_WITHDRAWN,
+  UNEVEN_SOUND,
+} from './captureFailures.ts';
 import { rawAudioConstraints, readSettings } from './captureSettings.ts';
+import { ClockWatch } from './clockWatch.ts';
 import type { CaptureFailure, CaptureSettings, SoundListener } from './soundSource.ts';
 import type { CaptureBatch, RecycledBuffers } from './worklet/captureMessages.ts';
 
@@ -34,6 +42,10 @@ export class CaptureRun {
   private joiner: BatchJoiner | null = null;
   private readonly holds = new Map<Hold, number>();
   private ticksWithoutSound = 0;
+  private readonly clockWatch = new ClockWatch();
+  /** Frames by the audio system's own count since the first batch; null before it. */
+  private heard: { readonly firstFrame: number; frames: number } | null = null;
+  private remark: string | null = null;
 
   constructor(
     private readonly system: AudioSystem,
@@ -141,6 +153,8 @@ export class CaptureRun {
     this.listen(track, 'ended', () => this.fail(MICROPHONE_LOST));
     this.listen(track, 'mute', () => this.hold('muted'));
     this.listen(track, 'unmute', () => this.release('muted'));
+    // Some systems switch a voice mode on behind the page's back.
+    this.listen(track, 'configurationchange', () => this.readAgain(track));
     this.listen(node, 'processorerror', () => this.fail(CAPTURE_BROKEN));
     this.listen(context, 'statechange', () => {
       if (context.state === 'running') this.release('suspended');
@@ -150,14 +164,36 @@ export class CaptureRun {
     // Some systems tell of an unplugged device only here.
     this.listen(mediaDevices, 'devicechange', () => {
       if (track.readyState === 'ended') this.fail(MICROPHONE_LOST);
+      else void this.lookForDevice(track, mediaDevices);
     });
-    this.releases.push(this.system.every(TICK_MS, () => this.tick(context)));
+    this.releases.push(this.system.watchPermission(() => this.fail(PERMISSION_WITHDRAWN)));
+    this.releases.push(this.system.every(TICK_MS, () => this.tick(context, track)));
+  }
+
+  /** A device that is gone from the list may leave its track running, in silence. */
+  private async lookForDevice(track: MediaStreamTrack, mediaDevices: MediaDevices): Promise<void> {
+    const { deviceId } = track.getSettings();
+    const present = await mediaDevices.enumerateDevices().catch(() => []);
+    const ids = present.filter(({ kind }) => kind === 'audioinput').map((device) => device.deviceId);
+    // Without permission the list has no ids, and tells nothing.
+    if (deviceId === undefined || ids.every((id) => id === '') || ids.includes(deviceId)) return;
+    this.fail(MICROPHONE_LOST);
+  }
+
+  /** Announces what the browser now says of its processing, where that has changed. */
+  private readAgain(track: MediaStreamTrack): void {
+    const now = readSettings(track);
+    if (this.over || JSON.stringify(now) === JSON.stringify(this.settings)) return;
+    this.settings = now;
+    this.announce();
   }
 
   private take(batch: CaptureBatch, node: AudioWorkletNode): void {
     if (this.over || this.joiner === null) return;
     this.ticksWithoutSound = 0;
     this.release('frozen');
+    const firstFrame = this.heard?.firstFrame ?? batch.startFrame;
+    this.heard = { firstFrame, frames: batch.startFrame + batch.frames - firstFrame };
     const blocks = this.joiner.add(batch);
     const recycled: RecycledBuffers = { kind: 'recycle', channels: batch.channels };
     node.port.postMessage(
@@ -169,13 +205,18 @@ export class CaptureRun {
       this.joiner.interrupt(0);
       return;
     }
+    const { channelChoice } = this.joiner;
+    if (channelChoice !== null && channelChoice.reason !== this.remark) {
+      this.remark = channelChoice.reason;
+      this.announce();
+    }
     for (const block of blocks) {
       if (this.isOver()) return;
       this.listener.onBlock(block);
     }
   }
 
-  private tick(context: AudioContext): void {
+  private tick(context: AudioContext, track: MediaStreamTrack): void {
     // A hidden page's timers are no measure of anything.
     if (this.system.isPageHidden()) {
       this.ticksWithoutSound = 0;
@@ -186,8 +227,18 @@ export class CaptureRun {
       context.resume().catch(() => undefined);
       return;
     }
+    this.readAgain(track);
     this.ticksWithoutSound += 1;
     if (this.ticksWithoutSound >= FROZEN_TICKS) this.hold('frozen');
+    else this.compareClocks(context.sampleRate);
+  }
+
+  /** Time that was lost without a count (sleep, a starved machine) is put back into the time axis. */
+  private compareClocks(sampleRateHz: number): void {
+    if (this.heard === null || this.holds.size > 0) return;
+    const found = this.clockWatch.look(this.system.nowMs() / 1000, this.heard.frames / sampleRateHz);
+    if (found.kind === 'wrong-rate') this.fail(UNEVEN_SOUND);
+    if (found.kind === 'lost') this.joiner?.interrupt(found.lostS);
   }
 
   private hold(hold: Hold): void {
@@ -204,6 +255,7 @@ export class CaptureRun {
     // Muted sound is counted by the audio system; a suspended or frozen one stands still.
     const lostS = hold === 'suspended' ? (this.system.nowMs() - sinceMs) / 1000 : 0;
     this.joiner?.interrupt(lostS);
+    this.clockWatch.skip(lostS);
     this.ticksWithoutSound = 0;
     this.announce();
   }
@@ -218,6 +270,7 @@ export class CaptureRun {
         kind: 'running',
         sampleRateHz: this.context.sampleRate,
         settings: this.settings,
+        ...(this.remark === null ? {} : { remark: this.remark }),
       });
     }
   }

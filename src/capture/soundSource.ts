@@ -24,10 +24,13 @@ export type CaptureFailureCode =
   | 'insecure-context'
   | 'refused-by-user'
   | 'refused-by-policy'
+  | 'framed'
+  | 'permission-withdrawn'
   | 'no-microphone'
   | 'microphone-busy'
   | 'microphone-lost'
   | 'capture-broken'
+  | 'uneven-sound'
   | 'not-audio'
   | 'empty-recording'
   | 'recording-too-long';
@@ -45,7 +48,13 @@ export type CaptureState =
       /** What the start waits for, once it takes long: an unanswered question of the browser. */
       readonly message?: string;
     }
-  | { readonly kind: 'running'; readonly sampleRateHz: number; readonly settings: CaptureSettings | null }
+  | {
+      readonly kind: 'running';
+      readonly sampleRateHz: number;
+      readonly settings: CaptureSettings | null;
+      /** Which of several channels is used and why; absent where there was nothing to choose. */
+      readonly remark?: string;
+    }
   | { readonly kind: 'interrupted'; readonly message: string }
   | { readonly kind: 'ended' }
   | { readonly kind: 'failed'; readonly failure: CaptureFailure };

@@ -7,11 +7,12 @@ class FakeTrack extends EventTarget {
   readonly label = 'Test microphone';
   readyState: 'live' | 'ended' = 'live';
   muted = false;
+  settings: MediaTrackSettings = { deviceId: 'device-1' };
   stop(): void {
     this.readyState = 'ended';
   }
   getSettings(): MediaTrackSettings {
-    return { channelCount: 1, echoCancellation: false, noiseSuppression: false };
+    return { channelCount: 1, echoCancellation: false, noiseSuppression: false, ...this.settings };
   }
 }
 
@@ -58,7 +59,11 @@ export class FakeAudio {
   readonly tracks: FakeTrack[] = [];
   readonly contexts: FakeContext[] = [];
   readonly nodes: FakeNode[] = [];
-  readonly devices = Object.assign(new EventTarget(), { getUserMedia: () => this.ask() });
+  readonly devices = Object.assign(new EventTarget(), {
+    getUserMedia: () => this.ask(),
+    enumerateDevices: () =>
+      Promise.resolve(this.deviceIds.map((deviceId) => ({ kind: 'audioinput', deviceId, label: deviceId }))),
+  });
   screenLocks = 0;
   isHidden = false;
   startsSuspended = false;
@@ -66,6 +71,9 @@ export class FakeAudio {
   /** What the question is answered with: a stream at once, unless a test wants otherwise. */
   answer: () => Promise<void> = () => Promise.resolve();
   nodeAnswer: () => Promise<void> = () => Promise.resolve();
+  readonly permissionWatchers = new Set<() => void>();
+  /** Devices that the list holds; ids as the browser gives them. */
+  deviceIds: string[] = ['device-1'];
   private frame = 0;
 
   readonly system: AudioSystem = {
@@ -84,6 +92,10 @@ export class FakeAudio {
       return node as unknown as AudioWorkletNode;
     },
     isPageHidden: () => this.isHidden,
+    watchPermission: (onDenied) => {
+      this.permissionWatchers.add(onDenied);
+      return () => this.permissionWatchers.delete(onDenied);
+    },
     keepScreenOn: () => {
       this.screenLocks += 1;
       return () => (this.screenLocks -= 1);
@@ -104,11 +116,17 @@ export class FakeAudio {
     return last(this.nodes);
   }
 
-  /** Sound comes in for this many batches of 43 ms, while time passes. */
-  sound(batches: number): void {
+  /** One constant sample value a channel. */
+  levels: readonly number[] = [0.1];
+
+  /**
+   * Sound comes in for this many batches of 43 ms, while time passes.
+   * @param speed  of the sound against the clock: 1, unless the device runs at another rate
+   */
+  sound(batches: number, speed = 1): void {
     for (let i = 0; i < batches; i += 1) {
-      this.clock.pass((BATCH_FRAMES / 48_000) * 1000);
-      const channels = [new Float32Array(BATCH_FRAMES).fill(0.1)];
+      this.clock.pass((BATCH_FRAMES / 48_000 / speed) * 1000);
+      const channels = this.levels.map((level) => new Float32Array(BATCH_FRAMES).fill(level));
       const data: CaptureBatch = { kind: 'batch', startFrame: this.frame, frames: BATCH_FRAMES, channels };
       this.frame += BATCH_FRAMES;
       for (const node of this.nodes) node.port.onmessage?.({ data });
@@ -127,6 +145,7 @@ export class FakeAudio {
       this.contexts.every((context) => context.state === 'closed') &&
       this.nodes.every((node) => node.port.onmessage === null) &&
       this.clock.waiting === 0 &&
+      this.permissionWatchers.size === 0 &&
       this.screenLocks === 0
     );
   }

@@ -91,6 +91,11 @@ describe('MicrophoneSource', () => {
       (audio: FakeAudio) => audio.node.dispatchEvent(new Event('processorerror')),
     ],
     ['context closed', 'capture-broken', (audio: FakeAudio) => audio.context.become('closed')],
+    [
+      'permission taken back',
+      'permission-withdrawn',
+      (audio: FakeAudio) => audio.permissionWatchers.forEach((tell) => tell()),
+    ],
   ])('%s: fails as %s, holds nothing, and one start rebuilds all', async (_, code, breakIt) => {
     const { audio, source, heard } = await begun();
     audio.sound(5);
@@ -105,6 +110,90 @@ describe('MicrophoneSource', () => {
     audio.sound(5);
     expect(again.kinds).toEqual(['starting', 'running']);
     expect(again.blocks.map((block) => block.startFrame)).toEqual([0, 2048, 4096, 6144, 8192]);
+  });
+
+  it('fails when the device has gone from the list, though its track runs on', async () => {
+    const { audio, heard } = await begun();
+    audio.sound(5);
+    audio.deviceIds = ['device-2'];
+    audio.devices.dispatchEvent(new Event('devicechange'));
+    await vi.waitFor(() => expect(heard.kinds.at(-1)).toBe('failed'));
+    expect(heard.states.at(-1)).toMatchObject({ failure: { code: 'microphone-lost' } });
+    expect(audio.isReleased).toBe(true);
+  });
+
+  it('goes on when a device is added, or when the list tells nothing', async () => {
+    for (const ids of [['device-1', 'device-2'], [''], []]) {
+      const { audio, heard } = await begun();
+      audio.deviceIds = ids;
+      audio.devices.dispatchEvent(new Event('devicechange'));
+      await Promise.resolve();
+      audio.sound(5);
+      expect(heard.kinds).toEqual(['starting', 'running']);
+    }
+  });
+
+  it.each(['with its event', 'without one'])(
+    'says so when the system switches a voice mode on, %s',
+    async (how) => {
+      const { audio, heard } = await begun();
+      audio.sound(5);
+      audio.track.settings = { deviceId: 'device-1', noiseSuppression: true };
+      if (how === 'with its event') audio.track.dispatchEvent(new Event('configurationchange'));
+      audio.sound(20);
+      expect(heard.states.slice(-1)).toMatchObject([
+        { kind: 'running', settings: { noiseSuppression: 'on' } },
+      ]);
+      expect(heard.kinds).toEqual(['starting', 'running', 'running']);
+    },
+  );
+
+  it('puts back time that was slept through without a word', async () => {
+    const { audio, heard } = await begun();
+    audio.sound(50);
+    // Asleep: neither sound nor timers, but the clock went on.
+    audio.clock.jump(90_000);
+    audio.sound(100);
+    expect(heard.kinds).toEqual(['starting', 'running']);
+    const gaps = heard.blocks.filter((block) => block.discontinuity);
+    expect(gaps).toHaveLength(1);
+    const last = heard.blocks.at(-1);
+    const endS = ((last?.startFrame ?? 0) + (last?.samples.length ?? 0)) / 48_000;
+    expect(Math.abs(endS - audio.clock.now() / 1000)).toBeLessThan(0.1);
+  });
+
+  it.each([
+    ['44 100 where 48 000 were announced', 44_100 / 48_000],
+    ['48 000 where 44 100 were announced', 48_000 / 44_100],
+  ])('ends where the device runs at %s', async (_, speed) => {
+    const { audio, heard } = await begun();
+    audio.sound(1200, speed);
+    expect(heard.states.at(-1)).toMatchObject({ kind: 'failed', failure: { code: 'uneven-sound' } });
+    expect(audio.isReleased).toBe(true);
+  });
+
+  it('is patient with a clock that is off by what sound cards are off', async () => {
+    const { audio, heard } = await begun();
+    // 100 parts in a million, for twenty minutes.
+    audio.sound(28_000, 1.0001);
+    expect(heard.kinds).toEqual(['starting', 'running']);
+    expect(heard.blocks.some((block) => block.discontinuity)).toBe(false);
+  });
+
+  it('takes the live channel of two, and leaves one that falls silent, with a remark', async () => {
+    const audio = new FakeAudio();
+    audio.levels = [0.1, 0.1];
+    const heard = new HeardSound();
+    await new MicrophoneSource({ system: audio.system }).start(heard);
+    audio.sound(20);
+    audio.levels = [0, 0.2];
+    audio.sound(60);
+    expect(heard.blocks.at(-1)?.samples[0]).toBeCloseTo(0.2, 6);
+    expect(heard.blocks.filter((block) => block.discontinuity)).toHaveLength(1);
+    expect(heard.states.at(-1)).toMatchObject({
+      kind: 'running',
+      remark: expect.stringMatching(/fell silent/) as string,
+    });
   });
 
   it('leaves out what comes in while muted and marks the gap', async () => {
