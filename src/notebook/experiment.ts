@@ -22,6 +22,19 @@ export interface Experiment {
   readonly note: string;
   /** What a teacher's lesson link set; absent where there was none. */
   readonly lesson?: Lesson;
+  /** The last gain check; absent where none was made. */
+  readonly gainCheck?: GainCheckRecord;
+}
+
+/** What a gain check found: does something rewrite the level on its way from the microphone? */
+export interface GainCheckRecord {
+  readonly checkedAt: string;
+  readonly verdict: 'steady' | 'rewritten';
+  /** How far the fork's level lay from a smooth decay while somebody talked, dB, and the limit it was judged by. */
+  readonly departureDb: number;
+  readonly limitDb: number;
+  /** The microphone's name as the browser gives it; null where it gives none. */
+  readonly device: string | null;
 }
 
 /** What a lesson asks for and what it keeps back. */

@@ -1,6 +1,6 @@
 import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
 import { SCHEMA_VERSION } from './experiment.ts';
-import type { Experiment, Fork, Lesson, Place } from './experiment.ts';
+import type { Experiment, Fork, GainCheckRecord, Lesson, Place } from './experiment.ts';
 import { migrateExperiment } from './migrateExperiment.ts';
 import { RecordReader } from './recordReader.ts';
 
@@ -63,6 +63,7 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
     deletedMarks,
     note: reader.text('note', 100_000),
     ...(reader.raw('lesson') === undefined ? {} : { lesson: readLesson(reader.child('lesson')) }),
+    ...(reader.raw('gainCheck') === undefined ? {} : { gainCheck: readGainCheck(reader.child('gainCheck')) }),
   };
   const faults = [...reader.faults, ...danglingFaults(experiment)];
   return faults.length === 0 ? { kind: 'experiment', experiment } : { kind: 'faults', faults };
@@ -89,6 +90,16 @@ export function readLesson(lesson: RecordReader): Lesson {
     hideExpected: lesson.flag('hideExpected'),
     hideTheory: lesson.flag('hideTheory'),
     hideTruth: lesson.flag('hideTruth'),
+  };
+}
+
+function readGainCheck(check: RecordReader): GainCheckRecord {
+  return {
+    checkedAt: check.text('checkedAt', 50),
+    verdict: check.choice('verdict', ['steady', 'rewritten']),
+    departureDb: check.number('departureDb', 0, 300),
+    limitDb: check.number('limitDb', 0, 300),
+    device: check.raw('device') === null ? null : check.text('device', 500),
   };
 }
 

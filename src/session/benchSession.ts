@@ -1,15 +1,16 @@
-import type { CaptureState, SampleBlock, SoundSource } from '../capture/soundSource.ts';
+import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '../capture/soundSource.ts';
 import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
 import { addMark, deleteMark, editMark, markNumber, restoreMark, waitingMarks } from '../marks/markList.ts';
 import type { MarkChange } from '../marks/markList.ts';
 import type { SaveState } from '../notebook/autosave.ts';
-import type { Experiment, Fork } from '../notebook/experiment.ts';
+import type { Experiment, Fork, GainCheckRecord } from '../notebook/experiment.ts';
 import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
 import { lessonExperiment } from '../notebook/lessonLink.ts';
 import type { LessonPlan } from '../notebook/lessonLink.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
 import { BenchCheck } from './benchCheck.ts';
+import { BenchGainCheck } from './benchGainCheck.ts';
 import { BenchKeeping } from './benchKeeping.ts';
 import type { KeepingOutside } from './benchKeeping.ts';
 import { BenchRepeats } from './benchRepeats.ts';
@@ -19,7 +20,10 @@ import type { BenchOutcome } from './benchOutcome.ts';
 import { BenchTopics } from './benchTopics.ts';
 import type { BenchTopic } from './benchTopics.ts';
 import { BenchTrace } from './benchTrace.ts';
+import { captureTrust } from './captureTrust.ts';
+import type { CaptureTrust } from './captureTrust.ts';
 import { defaultToleranceHz } from './forkTolerance.ts';
+import { REWRITTEN_DB, STEADY_DB } from './gainCheck.ts';
 import { LevelLog } from './levelLog.ts';
 import { KEPT_AROUND_S, evidenceOf, evidenceTrace } from './markEvidence.ts';
 import type { ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
@@ -50,10 +54,18 @@ export class BenchSession {
   progress: number | null = null;
   /** The check of one length that goes on; null while none does. */
   check: BenchCheck | null = null;
+  /** The gain check that goes on, or the one that just ended; null while there is none. */
+  gainCheck: BenchGainCheck | null = null;
+  /** The microphone to listen to, by the browser's id; null for the system's choice. */
+  microphoneId: string | null = null;
+  /** Flags of this run that weren't kept because the level may be rewritten. */
+  withheldFlags = 0;
   private history: History<Experiment>;
   private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
   private readonly repeats = new BenchRepeats();
   private listen: BenchListen | null = null;
+  /** What the browser last said of this run's processing; null where nothing can process the sound. */
+  private settings: CaptureSettings | null = null;
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
   private log = new LevelLog();
@@ -278,6 +290,8 @@ export class BenchSession {
     this.listen?.stop();
     this.trace = new BenchTrace();
     this.log = new LevelLog();
+    this.settings = null;
+    this.withheldFlags = 0;
     this.unfinishedTraces.clear();
     this.repeats.forget();
     this.report = null;
@@ -307,6 +321,31 @@ export class BenchSession {
     this.topics.announce('capture');
   }
 
+  /** Takes another microphone from the next start on; a run of the microphone ends. */
+  chooseMicrophone(deviceId: string | null): void {
+    this.microphoneId = deviceId;
+    if (this.sourceKind === 'microphone') this.stopListening();
+    this.topics.announce('capture');
+  }
+
+  /** Whether levels of the present capture may become results. */
+  get trust(): CaptureTrust {
+    return captureTrust(this.settings, this.trace.warnings, this.experiment.gainCheck ?? null);
+  }
+
+  /** Begins to check whether something rewrites the level; nothing is marked meanwhile. Only while listening. */
+  beginGainCheck(): void {
+    if (this.capture.kind !== 'running') return;
+    this.check = null;
+    this.gainCheck = new BenchGainCheck();
+    this.topics.announce('capture');
+  }
+
+  endGainCheck(): void {
+    this.gainCheck = null;
+    this.topics.announce('capture');
+  }
+
   /** How much of a recording has been heard, 0..1. */
   setProgress(share: number): void {
     if (!this.isListening) return;
@@ -329,15 +368,59 @@ export class BenchSession {
     if (this.check?.push(block) === true) this.topics.announce('capture');
   }
 
-  private takeUpdate(update: ListeningUpdate): void {
+  private takeUpdate(heard: ListeningUpdate): void {
+    const update = this.withoutUntrusted(heard);
     this.trace.add(update);
     this.log.add(update.points);
     // A recording is marked from the second look, which sees both sides of each passage.
     if (this.sourceKind !== 'recording' && this.check === null) {
       for (const resonance of update.resonances) this.markResonance(resonance);
     }
+    this.followGainCheck(update);
     this.finishTraces(false);
     this.topics.announce('live');
+  }
+
+  /** A level that was rewritten on its way here must not become a result: its flags are withheld, and said to be. */
+  private withoutUntrusted(update: ListeningUpdate): ListeningUpdate {
+    if (this.gainCheck !== null && !this.gainCheck.isOver) return { ...update, resonances: [] };
+    if (update.resonances.length === 0) return update;
+    const { kind, message } = this.trust;
+    if (kind !== 'blocked') return update;
+    this.withheldFlags += update.resonances.length;
+    this.tell('problem', `A resonance seemed to pass; it was not kept. ${message}`);
+    this.topics.announce('capture');
+    return { ...update, resonances: [] };
+  }
+
+  private followGainCheck({ points }: ListeningUpdate): void {
+    const check = this.gainCheck;
+    if (check === null || check.isOver || !check.push(points)) return;
+    this.topics.announce('capture');
+    const { verdict, departureDb } = check.answer;
+    if (!check.isOver || verdict === 'cannot-tell' || departureDb === null) return;
+    const gainCheck: GainCheckRecord = {
+      checkedAt: this.outside.now(),
+      verdict,
+      departureDb,
+      limitDb: verdict === 'steady' ? STEADY_DB : REWRITTEN_DB,
+      device: this.settings?.deviceLabel ?? null,
+    };
+    this.change('gain check', (experiment) => ({ ...experiment, gainCheck }));
+    this.tell(
+      verdict === 'steady' ? 'info' : 'problem',
+      verdict === 'steady'
+        ? 'Gain check passed: the fork died smoothly while there was talk. It is kept with the experiment.'
+        : 'Gain check failed: something rewrites the level. Nothing is flagged until that is put right.',
+    );
+  }
+
+  /** Ends the sounding that a fault cut through. @returns words for it, empty where none sounded */
+  private voidSounding(): string {
+    this.gainCheck?.restart();
+    return this.trace.voidOpenSounding()
+      ? ' The sounding that was going on is void: strike the fork again.'
+      : '';
   }
 
   /** Gives marks the rest of their trace once it has been heard. @param isEnd  nothing more comes */
@@ -455,9 +538,11 @@ export class BenchSession {
       this.finishTraces(true);
       this.progress = null;
       this.check = null;
+      this.gainCheck = null;
     }
-    if (state.kind === 'failed') this.tell('problem', state.failure.message);
-    if (state.kind === 'interrupted') this.tell('problem', state.message);
+    if (state.kind === 'running') this.settings = state.settings;
+    if (state.kind === 'failed') this.tell('problem', state.failure.message + this.voidSounding());
+    if (state.kind === 'interrupted') this.tell('problem', state.message + this.voidSounding());
     this.topics.announce('capture');
   }
 }

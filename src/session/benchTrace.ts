@@ -40,6 +40,19 @@ export class BenchTrace {
     this.guidance = update.guidance;
   }
 
+  /**
+   * Ends the sounding that goes on, because sound was lost in it; flags and soundings before it stay.
+   * @returns whether one was going on
+   */
+  voidOpenSounding(): boolean {
+    const open = this.presentSounding;
+    this.guidance = null;
+    if (open === null) return false;
+    const ended = { ...open, endS: this.latest?.timeS ?? open.startS };
+    this.soundings = this.soundings.map((one) => (one.index === open.index ? ended : one));
+    return true;
+  }
+
   /** The newest point; null before the first. */
   get latest(): LevelPoint | null {
     return this.points.at(-1) ?? null;

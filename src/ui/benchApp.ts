@@ -173,6 +173,8 @@ export class BenchApp extends LitElement {
         return html`<bench-working .session=${this.session}></bench-working>`;
       case 'records':
         return html`<bench-records .session=${this.session}></bench-records>`;
+      case 'microphone':
+        return html`<bench-microphone></bench-microphone>`;
       case 'report':
         return html`<bench-report .session=${this.session}></bench-report>`;
       case 'check':

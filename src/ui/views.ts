@@ -9,7 +9,10 @@ export const VIEWS = [
 ] as const;
 
 /** Views that are reached from another one, which stays the current one in the list of views. */
-export const INNER_VIEWS = [{ id: 'report', of: 'records' }] as const;
+export const INNER_VIEWS = [
+  { id: 'report', of: 'records' },
+  { id: 'microphone', of: 'check' },
+] as const;
 
 export type ViewId = (typeof VIEWS)[number]['id'] | (typeof INNER_VIEWS)[number]['id'];
 
@@ -21,6 +24,7 @@ export const LATER_VIEWS: Partial<Record<ViewId, () => Promise<unknown>>> = {
   compare: () => import('./analysis/benchCompare.ts'),
   records: () => import('./records/benchRecords.ts'),
   report: () => import('./records/benchReport.ts'),
+  microphone: () => import('./check/benchMicrophone.ts'),
 };
 
 /** The view that an address names; `measure` where it names none. */

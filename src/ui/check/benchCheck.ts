@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchCheckLength.ts';
+import './benchGainCheck.ts';
 import './benchSoundCheck.ts';
 import './benchSweep.ts';
 import './benchTone.ts';
@@ -27,6 +28,7 @@ export class BenchCheck extends LitElement {
   override render() {
     return html`<div class="cards">
       <bench-sound-check .session=${this.session}></bench-sound-check>
+      <bench-gain-check class="sheet" .session=${this.session}></bench-gain-check>
       <bench-check-length class="sheet" .session=${this.session}></bench-check-length>
       <bench-tone class="sheet" .session=${this.session}></bench-tone>
       <bench-sweep class="sheet" .session=${this.session}></bench-sweep>

@@ -8,6 +8,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './benchSource.ts';
+import '../capture/benchCaptureState.ts';
 import '../measure/benchResult.ts';
 import './benchColumn.ts';
 import './benchDrawn.ts';
@@ -142,7 +143,9 @@ export class BenchStage extends LitElement {
 
   private onListen(): void {
     void this.session.startListening(
-      this.kind === 'microphone' ? new MicrophoneSource() : new PracticeSource(this.practice.column),
+      this.kind === 'microphone'
+        ? new MicrophoneSource({ deviceId: this.session.microphoneId })
+        : new PracticeSource(this.practice.column),
     );
   }
 
@@ -178,6 +181,7 @@ export class BenchStage extends LitElement {
           ></bench-source>
           <bench-now .session=${this.session}></bench-now>
         </div>
+        <bench-capture-state .session=${this.session} @listen-start=${this.onListen}></bench-capture-state>
         ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>Task:</strong> ${lesson.task}</p>`}
         ${this.plain ? nothing : this.readings()}
         <bench-column

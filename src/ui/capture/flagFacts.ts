@@ -1,0 +1,16 @@
+import type { CaptureSettings, ProcessingFlag } from '../../capture/soundSource.ts';
+
+/** One processing step of the browser and what it says of it. */
+export interface FlagFact {
+  readonly name: string;
+  readonly state: ProcessingFlag;
+}
+
+/** The three steps that rewrite a level, as read back from the running track. */
+export function flagFacts(settings: CaptureSettings): readonly FlagFact[] {
+  return [
+    { name: 'Automatic gain', state: settings.autoGainControl },
+    { name: 'Noise suppression', state: settings.noiseSuppression },
+    { name: 'Echo cancellation', state: settings.echoCancellation },
+  ];
+}
