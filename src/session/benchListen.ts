@@ -1,4 +1,5 @@
 import type { CaptureState, SampleBlock, SoundListener, SoundSource } from '../capture/soundSource.ts';
+import { LongListening } from './longListening.ts';
 import type { ForkPitch, ListeningReport, ListeningUpdate } from './listeningTypes.ts';
 
 /** The stages tone → room → resonance as the bench drives them. */
@@ -77,7 +78,10 @@ export class BenchListen implements SoundListener {
   /** A fork that this sample rate can't carry is a failure the page shows, not a crash. */
   private tune(sampleRateHz: number): boolean {
     try {
-      this.listening = this.create({ sampleRateHz, fork: this.fork });
+      const { fork } = this;
+      const create = (): ListeningLike => this.create({ sampleRateHz, fork });
+      // A recording gets a second look at its whole; what goes on for hours must not be kept whole.
+      this.listening = this.source.kind === 'recording' ? create() : new LongListening(sampleRateHz, create);
       return true;
     } catch (error) {
       this.over = true;

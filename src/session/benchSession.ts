@@ -36,6 +36,9 @@ export interface BenchOutside extends KeepingOutside {
   solve(experiment: Experiment): BenchOutcome;
 }
 
+/** Of a live run's level trace so much is kept for marks to take from, s. */
+const LIVE_TRACE_S = 120;
+
 /** Something to be shown and announced: `serial` grows so that the same words are announced again. */
 export interface Notice {
   readonly serial: number;
@@ -289,7 +292,7 @@ export class BenchSession {
     if (this.isOnlyShown()) return;
     this.listen?.stop();
     this.trace = new BenchTrace();
-    this.log = new LevelLog();
+    this.log = new LevelLog(source.kind === 'recording' ? Infinity : LIVE_TRACE_S);
     this.settings = null;
     this.withheldFlags = 0;
     this.unfinishedTraces.clear();

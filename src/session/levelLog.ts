@@ -4,19 +4,22 @@ import type { LevelPoint } from './listeningTypes.ts';
 /** Points that room is made for at first: about 50 s. */
 const FIRST_ROOM = 1024;
 
-/** The level trace of a whole run in few bytes: hours fit, where the strip's points would fill the memory. */
+/** The level trace of a run in few bytes: of all of it, or, for a run that may last for hours, of its last minutes. */
 export class LevelLog {
   private times = new Float64Array(FIRST_ROOM);
   private tone = new Float64Array(FIRST_ROOM);
   private room = new Float64Array(FIRST_ROOM);
   private count = 0;
 
+  /** @param mostS  of the trace are kept at least, s; older points may go */
+  constructor(private readonly mostS = Infinity) {}
+
   /** Adds points in order of time. A time that does not grow begins a new trace. */
   add(points: readonly LevelPoint[]): void {
     for (const point of points) {
       const last = this.latestS;
       if (last !== null && point.timeS <= last) this.count = 0;
-      if (this.count === this.times.length) this.grow();
+      if (this.count === this.times.length) this.makeRoom(point.timeS);
       this.times[this.count] = point.timeS;
       // Only inside: a typed array holds no null.
       this.tone[this.count] = point.toneDb ?? Number.NaN;
@@ -57,6 +60,16 @@ export class LevelLog {
       else high = middle;
     }
     return low;
+  }
+
+  private makeRoom(nowS: number): void {
+    const old = this.firstAtOrAfter(nowS - this.mostS);
+    if (old < this.count / 2) {
+      this.grow();
+      return;
+    }
+    for (const name of ['times', 'tone', 'room'] as const) this[name].copyWithin(0, old, this.count);
+    this.count -= old;
   }
 
   private grow(): void {
