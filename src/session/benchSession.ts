@@ -544,7 +544,8 @@ export class BenchSession {
       this.gainCheck = null;
     }
     if (state.kind === 'running') this.settings = state.settings;
-    if (state.kind === 'failed') this.tell('problem', state.failure.message + this.voidSounding());
+    if (state.kind === 'failed')
+      this.tell('problem', firstSentence(state.failure.message) + this.voidSounding());
     if (state.kind === 'interrupted') this.tell('problem', state.message + this.voidSounding());
     this.topics.announce('capture');
   }
@@ -570,4 +571,9 @@ function copyOf(history: History<Experiment>, id: string): History<Experiment> {
 function copyTitle(title: string): string {
   const found = /^(.*) \(copy(?: (\d+))?\)$/.exec(title);
   return found === null ? `${title} (copy)` : `${found[1]} (copy ${Number(found[2] ?? 1) + 1})`;
+}
+
+/** What a short notice says of a failure; all of it, with what to do, stands where the listening was. */
+function firstSentence(message: string): string {
+  return /^.*?[.!?](?= |$)/.exec(message)?.[0] ?? message;
 }

@@ -80,9 +80,9 @@ export function judgeGain(points: readonly LevelPoint[]): GainAnswer {
   if (!isLouderThanTalk(heard, decay)) return { ...partly, verdict: 'cannot-tell', missing: 'fork' };
   const departureDb = departure(heard, bins);
   const known = { followedS, talkS, departureDb };
-  // A level that jumps is rewritten, whether or not anybody talked.
-  if (departureDb > REWRITTEN_DB) return { ...known, verdict: 'rewritten', missing: null };
+  // Without talk nothing provokes a gain, and what departs then has other causes: a hand, sound that was lost.
   if (talkS < LEAST_TALK_S) return { ...known, verdict: 'cannot-tell', missing: 'talk' };
+  if (departureDb > REWRITTEN_DB) return { ...known, verdict: 'rewritten', missing: null };
   if (departureDb > STEADY_DB || heard.length < 0.75 * bins.length || followedHeardS(heard) < LEAST_S - 1) {
     return { ...known, verdict: 'cannot-tell', missing: 'fork' };
   }

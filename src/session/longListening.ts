@@ -3,7 +3,7 @@ import type { ListeningLike } from './benchListen.ts';
 import type { ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
 
 /** Age from which a listening gets a successor, s. */
-const OLD_S = 300;
+const OLD_S = 180;
 /** How long both hear the same before the successor may take over, s: it learns room and fork meanwhile. */
 const TOGETHER_S = 40;
 /** A tone that never rests (a loudspeaker’s) doesn't keep the old one for ever, s. */

@@ -25,6 +25,14 @@ export class BenchCaptureState extends LitElement {
         border-inline-start-color: var(--alert);
         background: var(--alert-wash);
       }
+      a.button {
+        display: inline-flex;
+        align-items: center;
+        text-decoration: none;
+      }
+      a {
+        color: inherit;
+      }
       ul {
         display: flex;
         flex-wrap: wrap;

@@ -19,6 +19,12 @@ export class BenchGainCheck extends LitElement {
         font-weight: 600;
         line-height: 1.1;
       }
+      ol {
+        padding-inline-start: 1.5rem;
+      }
+      a {
+        color: inherit;
+      }
       select {
         inline-size: 100%;
       }

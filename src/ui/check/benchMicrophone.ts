@@ -19,6 +19,27 @@ export class BenchMicrophone extends LitElement {
       td:last-child {
         inline-size: 45%;
       }
+      a {
+        color: inherit;
+      }
+      /* On a narrow screen each row is a paragraph of its own. */
+      @media (max-width: 640px) {
+        thead {
+          display: none;
+        }
+        tr,
+        th,
+        td,
+        td:last-child {
+          display: block;
+          inline-size: auto;
+          border: 0;
+        }
+        tr {
+          border-block-end: 1px solid var(--line);
+          padding-block: var(--gap-2);
+        }
+      }
     `,
   ];
 

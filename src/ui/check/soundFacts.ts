@@ -64,7 +64,7 @@ function processingFact(capture: CaptureState): SoundFact {
     };
   }
   return flags.includes('unknown')
-    ? { name, value: 'the browser doesn’t say; compare with another browser', isGood: null }
+    ? { name, value: 'the browser doesn’t say; do the gain check', isGood: null }
     : { name, value: 'yes, the browser’s processing is off', isGood: true };
 }
 
