@@ -9,6 +9,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
+import './benchEnds.ts';
 import './benchTurnRound.ts';
 
 const WAYS = [
@@ -61,7 +62,12 @@ export class BenchCompare extends LitElement {
         ${this.findings()}
       </section>
       ${isHidden ? html`<p class="sheet">Theory is hidden in this lesson.</p>` : this.temperatures()}
-      ${isHidden ? nothing : html`<bench-turn-round class="sheet" .session=${this.session}></bench-turn-round>`}
+      ${
+        isHidden
+          ? nothing
+          : html`<bench-turn-round class="sheet" .session=${this.session}></bench-turn-round>
+              <bench-ends class="sheet" .session=${this.session}></bench-ends>`
+      }
     </div>`;
   }
 

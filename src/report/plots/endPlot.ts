@@ -1,0 +1,68 @@
+import { LOW_FREQUENCY_END_RATIO } from '../../air/endCorrection.ts';
+import type { EndRatio } from '../../solver/endRatio.ts';
+import { fixed, roundPair } from '../rounding.ts';
+import type { Plot, PlotLine, PlotPoint } from './plot.ts';
+
+/** A tube as a point of the picture. */
+export interface EndPoint {
+  readonly name: string;
+  readonly radiusM: number;
+  readonly endCorrectionM: number;
+  readonly endCorrectionStandardUncertaintyM: number;
+}
+
+/** 95 % for many degrees of freedom. */
+const COVERAGE = 2;
+/** The picture shows at least the usual school tubes. */
+const WIDEST_MM = 50;
+
+/** End correction against the tube's diameter, with theory for a thin rim and, from two diameters on, the line fitted. */
+export function endPlot(tubes: readonly EndPoint[], line: EndRatio | null): Plot {
+  const widestMm = Math.max(WIDEST_MM, ...tubes.map((tube) => 2000 * tube.radiusM + 5));
+  const theory: PlotLine = {
+    points: [0, widestMm].map((x) => ({ x, y: (LOW_FREQUENCY_END_RATIO.unflanged * x) / 2 })),
+    dash: '6 4',
+    colour: 'room',
+  };
+  const fitted: PlotLine[] =
+    line === null
+      ? []
+      : [
+          {
+            points: [0, widestMm].map((x) => ({ x, y: 1000 * line.zeroM + (line.ratio * x) / 2 })),
+            dash: null,
+            colour: 'tone',
+          },
+        ];
+  return {
+    title: 'End correction against diameter',
+    xLabel: 'inside diameter of the tube, mm',
+    yLabel: 'end correction, mm',
+    words: `${endWords(tubes, line)} The dashed line is theory for a thin rim, 0.307 · d.`,
+    points: tubes.map((tube): PlotPoint => ({
+      x: 2000 * tube.radiusM,
+      y: 1000 * tube.endCorrectionM,
+      yBar: 1000 * COVERAGE * tube.endCorrectionStandardUncertaintyM,
+      shape: 'disc',
+      colour: 'tone',
+      label: tube.name,
+    })),
+    lines: [theory, ...fitted],
+    bands: [],
+    include: { x: [0], y: [0] },
+  };
+}
+
+/** The line as e/d, or what is still missing for it. */
+function endWords(tubes: readonly EndPoint[], line: EndRatio | null): string {
+  if (line !== null) {
+    const pair = roundPair(line.ratio / 2, line.expandedUncertainty / 2);
+    return `The tubes’ line rises by (${pair.value} ± ${pair.uncertainty}) · d (95 %).`;
+  }
+  const list = tubes
+    .map((tube) => `${fixed(2000 * tube.radiusM, 1)} mm: ${fixed(1000 * tube.endCorrectionM, 1)} mm`)
+    .join('; ');
+  return list === ''
+    ? 'No tube with a measured end correction yet.'
+    : `${list}. A tube of another diameter gives the line: begin a new experiment under Records.`;
+}
