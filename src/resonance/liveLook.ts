@@ -17,8 +17,6 @@ import type { ToneView } from './toneView.ts';
 /** Narrow values between two looks: 0.1 s. */
 const STEP = 10;
 const LOOKS_PER_S = 10;
-/** The flank frame around a value is complete this many values later. */
-export const LOOKAHEAD = 12;
 /** How much of the past a look sees, s: the widest shape's window and a little. */
 const PAST_S = 9;
 /** The pitch is estimated anew this often, from this much of the past. */
@@ -27,11 +25,24 @@ const PITCH_PAST_S = 12;
 /** Statistic from which a fit counts when the strongest so far is named. */
 const SURE_STATISTIC = 15;
 
-/** How far past a shape's middle the live look waits before it decides, s: at most 1.4 s. */
-export const liveAfterS = (halfWidthS: number): number => Math.min(1.4, 0.14 + 1.2 * halfWidthS);
+/** How far past a shape's middle it is judged first, s: flagged then only where it is beyond doubt. */
+export const earlyAfterS = (halfWidthS: number): number => Math.min(1.25, 0.14 + 1.2 * halfWidthS);
 
-/** How far past the middle the second, patient judgement of each shape waits, s. */
-export const patientAfterS = (halfWidthS: number): number => Math.min(1.4, 0.3 + 2.5 * halfWidthS);
+/** How far past the middle it is judged again, with more to see, s. */
+export const patientAfterS = (halfWidthS: number): number => Math.min(1.25, 0.27 + 2.4 * halfWidthS);
+
+/** Least probability for a flag at the first judgement; at the second the rule's own threshold counts. */
+export const EARLY_THRESHOLD = 0.985;
+
+/** What a flag needs at one judgement of a candidate. */
+export const liveThreshold = (template: PassageTemplate, rateHz: number, rule: PassageRule): number =>
+  isEarly(template, rateHz) ? EARLY_THRESHOLD : rule.threshold;
+
+/** Was it judged at the first of its two judgements? */
+export function isEarly({ after, step, shape }: PassageTemplate, rateHz: number): boolean {
+  const { halfWidthS } = shape;
+  return (after * step) / rateHz < (earlyAfterS(halfWidthS) + patientAfterS(halfWidthS)) / 2;
+}
 
 /** A newly flagged passage; the view that its indices belong to is good until the next look only. */
 export interface LiveFlag {
@@ -72,7 +83,7 @@ export class LiveDetector {
     this.#rangeHz = rangeHz;
     this.#rule = rule;
     this.#view = new MovingView(series, Math.round(PAST_S * series.rateHz));
-    const bank = [liveAfterS, patientAfterS].flatMap((afterS) => passageBank(series.rateHz, afterS));
+    const bank = [earlyAfterS, patientAfterS].flatMap((afterS) => passageBank(series.rateHz, afterS));
     this.#watched = [...new Set(bank.map(({ step }) => step))].map((step) => ({
       grid: new CoarseGrid(step),
       templates: bank.filter((template) => template.step === step).map(watch),
@@ -98,8 +109,7 @@ export class LiveDetector {
     onFlag: (flag: LiveFlag) => void,
     onLook?: (candidates: readonly Candidate[], view: ToneView, strongest: number | null) => void,
   ): void {
-    const ready = this.#series.length - LOOKAHEAD;
-    while (this.#nextLook <= ready) {
+    while (this.#nextLook <= this.#series.length) {
       const now = this.#nextLook;
       this.#nextLook += STEP;
       this.#trackPitch(now);
@@ -137,8 +147,10 @@ export class LiveDetector {
         this.#strongest = Math.max(this.#strongest ?? 0, evidence.peakPower);
     }
     onLook?.(candidates, view, this.#strongest);
-    const judged = judge(candidates, this.#rule, this.#strongest);
-    for (const event of chooseEvents(view, judged, this.#rule.threshold)) {
+    const flagged = judge(candidates, this.#rule, this.#strongest).filter(
+      ({ fit, probability }) => probability >= liveThreshold(fit.template, view.rateHz, this.#rule),
+    );
+    for (const event of chooseEvents(view, flagged)) {
       if (this.#flaggedBefore(event)) continue;
       this.#flagged.push({ index: event.evidence.peakIndex + view.firstIndex, event });
       onFlag({ event, view, decidedIndex: now });

@@ -74,15 +74,10 @@ export function samePassage(view: ToneView, a: PassageEvidence, b: PassageEviden
   return lowest > DIP * Math.min(a.peakPower, b.peakPower);
 }
 
-/** Of all judged candidates the one that stands for each passage. @returns in order of probability */
-export function chooseEvents(
-  view: ToneView,
-  judged: readonly JudgedCandidate[],
-  threshold: number,
-): JudgedCandidate[] {
+/** Of all candidates that are to be flagged the one that stands for each passage. @returns in order of probability */
+export function chooseEvents(view: ToneView, flagged: readonly JudgedCandidate[]): JudgedCandidate[] {
   const chosen: JudgedCandidate[] = [];
-  const flagged = judged.filter((candidate) => candidate.probability >= threshold);
-  for (const candidate of flagged.sort((a, b) => b.probability - a.probability)) {
+  for (const candidate of [...flagged].sort((a, b) => b.probability - a.probability)) {
     if (!chosen.some((other) => samePassage(view, other.evidence, candidate.evidence)))
       chosen.push(candidate);
   }

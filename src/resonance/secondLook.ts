@@ -1,4 +1,5 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
+import type { PitchEstimate } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { chooseEvents, findCandidates, judge, LEAST_STATISTIC, strongestPower } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
@@ -16,6 +17,8 @@ const AGREED_THRESHOLD = 0.5;
 /** How close a candidate's peak must be to a live flag's to be the same, s. */
 const AGREED_WITHIN_S = 0.15;
 
+/** Longest stretch for one estimate of the pitch, s. */
+const LONGEST_ESTIMATE_S = 90;
 /** Soundings shorter than this say nothing of the fork: a voice can hold a pitch as long. */
 const PITCH_FROM_S = 2;
 /** Where the tone holds one line of phase through the whole sound as no voice does, this much is enough. */
@@ -47,7 +50,7 @@ export function secondLook(
   rule: PassageRule = SECOND_LOOK_RULE,
 ): SecondLook {
   const noise = typicalNoise(series);
-  const rough = estimatePitch(series.re, series.im, 0, series.length, series.rateHz, rangeHz, noise);
+  const rough = roughPitch(series, rangeHz, noise);
   const view = viewOf(series, 0, series.length, rough?.offsetHz ?? 0);
   const soundings = findSoundings(view).map((span) => ({
     ...span,
@@ -65,7 +68,24 @@ export function secondLook(
     ({ probability, evidence }) =>
       probability >= rule.threshold || (probability >= AGREED_THRESHOLD && agreed(evidence.peakIndex)),
   );
-  return { view, soundings, pitch, events: chooseEvents(view, passed, 0) };
+  return { view, soundings, pitch, events: chooseEvents(view, passed) };
+}
+
+/**
+ * Pitch over the whole series; of a long one the most coherent minute's, since the cost of one estimate grows with the
+ * square of its length.
+ */
+function roughPitch(series: ToneSeries, rangeHz: number, noise: number): PitchEstimate | null {
+  const { re, im, length, rateHz } = series;
+  const parts = Math.ceil(length / (LONGEST_ESTIMATE_S * rateHz));
+  let best: PitchEstimate | null = null;
+  for (let part = 0; part < parts; part += 1) {
+    const from = Math.round((part * length) / parts);
+    const to = Math.round(((part + 1) * length) / parts);
+    const estimate = estimatePitch(re, im, from, to, rateHz, rangeHz, noise);
+    if (estimate !== null && estimate.coherence > (best?.coherence ?? -1)) best = estimate;
+  }
+  return best;
 }
 
 /** All that may be a passage in a whole series, lost sound left out. */

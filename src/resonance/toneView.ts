@@ -26,6 +26,9 @@ export interface ToneView {
   };
 }
 
+/** The flanks around a value are complete within this many further values. */
+const LATE_FLANKS = 16;
+
 /** A view that can be moved along its series: the same arrays are filled anew, so a live look leaves no litter. */
 export class MovingView implements ToneView {
   readonly re: Float64Array;
@@ -78,19 +81,21 @@ export class MovingView implements ToneView {
     // What was there already stays, unless the frame turns at another speed now.
     const shift = firstIndex - this.#firstIndex;
     const kept = offsetHz === this.#offsetHz ? Math.max(0, this.#length - shift) : 0;
-    if (kept > 0 && shift > 0) {
+    const flanked = Math.max(0, this.#length - shift - LATE_FLANKS);
+    if (shift > 0) {
       for (const values of [this.re, this.im, this.noiseDensity, this.farDensity]) {
-        values.copyWithin(0, shift, shift + kept);
+        values.copyWithin(0, shift, this.#length);
       }
     }
     this.#firstIndex = firstIndex;
     this.#length = length;
     this.#offsetHz = offsetHz;
-    this.#fill(kept);
+    this.#turn(kept);
+    this.#flank(flanked);
     this.#sum();
   }
 
-  #fill(from: number): void {
+  #turn(from: number): void {
     const series = this.#series;
     const turn = (-2 * Math.PI * this.#offsetHz) / series.rateHz;
     for (let i = from; i < this.#length; i += 1) {
@@ -101,7 +106,13 @@ export class MovingView implements ToneView {
       const y = series.im[k] as number;
       this.re[i] = x * cos - y * sin;
       this.im[i] = x * sin + y * cos;
-      const frame = series.flanksAt(k);
+    }
+  }
+
+  /** The newest values take the newest flanks there are, until their own come. */
+  #flank(from: number): void {
+    for (let i = from; i < this.#length; i += 1) {
+      const frame = this.#series.flanksAt(this.#firstIndex + i);
       this.noiseDensity[i] = frame === null ? 0 : frame.nearDensity;
       this.farDensity[i] = frame === null ? 0 : frame.farDensity;
     }

@@ -1,5 +1,5 @@
 import type { SampleBlock } from '../capture/soundSource.ts';
-import { LiveDetector, LOOKAHEAD } from '../resonance/liveLook.ts';
+import { LiveDetector } from '../resonance/liveLook.ts';
 import type { LiveFlag } from '../resonance/liveLook.ts';
 import { decayTimeS } from '../resonance/soundings.ts';
 import { secondLook } from '../resonance/secondLook.ts';
@@ -26,6 +26,8 @@ import { WayBack } from './wayBack.ts';
 
 /** Narrow values between two looks for soundings. */
 const SOUNDING_STEP = 25;
+/** The flanks around a value are complete this many values later. */
+const LOOKAHEAD = 12;
 /** Frames between two decisions: about 20 ms, however long the blocks are. */
 const STEP_FRAMES = 1024;
 
@@ -195,7 +197,7 @@ export class Listening {
   }
 
   readonly #onFlag = ({ event, view, decidedIndex }: LiveFlag): void => {
-    const flaggedAtS = (decidedIndex + LOOKAHEAD) / this.#series.rateHz + this.#stream.delayS;
+    const flaggedAtS = decidedIndex / this.#series.rateHz + this.#stream.delayS;
     const resonance = toResonance(event, view, this.#track.soundings, flaggedAtS);
     this.#resonances.push(resonance);
     this.#gathered.resonances.push(resonance);

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { LiveDetector } from '../../../src/resonance/liveLook.ts';
+import { EARLY_THRESHOLD, isEarly, LiveDetector } from '../../../src/resonance/liveLook.ts';
 import { samePassage, strongestPower } from '../../../src/resonance/passages.ts';
 import type { Candidate } from '../../../src/resonance/passages.ts';
 import { ruleProbability, RULE_TERMS, ruleValues } from '../../../src/resonance/passageRule.ts';
@@ -30,8 +30,8 @@ interface Item {
   readonly timeS: number;
   readonly decidedS: number | null;
   readonly passage: Passage | null;
-  /** Whether more than 1.8 half widths and a little were waited before it was judged. */
-  readonly isPatient: boolean;
+  /** Judged at the first of two judgements. */
+  readonly isEarly: boolean;
   /** With the peak as an index into the whole recording. */
   readonly evidence: Candidate['evidence'];
 }
@@ -47,7 +47,7 @@ interface Recording {
 
 const { values: args } = parseArgs({
   options: {
-    each: { type: 'string', default: '45' },
+    each: { type: 'string', default: '46' },
     /** Folder for the tone series, so that a second fit needs no new simulation. */
     cache: { type: 'string' },
     dry: { type: 'boolean', default: false },
@@ -159,8 +159,6 @@ function item(
   decidedS: number | null,
 ): Item {
   const timeS = (candidate.evidence.peakIndex + view.firstIndex) / view.rateHz;
-  const { after, step, shape } = candidate.fit.template;
-  const afterS = (after * step) / view.rateHz;
   const near = truth.passages
     .filter((passage) => means({ timeS, flaggedAtS: null }, passage))
     .sort((a, b) => Math.abs(a.timeS - timeS) - Math.abs(b.timeS - timeS));
@@ -169,45 +167,30 @@ function item(
     timeS,
     decidedS,
     passage: near[0] ?? null,
-    isPatient: afterS > 0.22 + 1.8 * shape.halfWidthS,
+    isEarly: decidedS !== null && isEarly(candidate.fit.template, view.rateHz),
     evidence: { ...candidate.evidence, peakIndex: candidate.evidence.peakIndex + view.firstIndex },
   };
 }
 
-/**
- * Fits to what is found in these recordings.
- * @param apart  an early judgement and a patient one of the same passage each have their best
- */
-function fit(recordings: readonly (readonly Item[])[], apart: boolean): PassageRule {
-  return trainRule(
-    (rule) =>
-      recordings.flatMap((items) => {
-        const best = new Map<string, [Item, number]>();
-        for (const it of items) {
-          if (it.passage?.audible !== true) continue;
-          const key = `${it.passage.timeS} ${apart && it.isPatient}`;
-          const old = best.get(key);
-          const value =
-            rule === null
-              ? (it.values[1] as number) + (it.values[3] as number)
-              : ruleProbability(rule, it.values);
-          if (old === undefined || value > old[1]) best.set(key, [it, value]);
-        }
-        return [
-          ...items.filter((it) => it.passage === null).map((it) => ({ values: it.values, hit: false })),
-          ...[...best.values()].map(([it]) => ({ values: it.values, hit: true })),
-        ];
-      }),
-    14,
-    1,
+/** Fits to what is found in these recordings. */
+function fit(recordings: readonly (readonly Item[])[]): PassageRule {
+  const examples = recordings.flatMap((items, recording) =>
+    items
+      .filter(({ passage }) => passage === null || passage.audible)
+      // An early judgement and a patient one of the same passage each have their best.
+      .map(({ values, passage, isEarly: early }) => ({
+        values,
+        passage: passage === null ? null : `${recording} ${passage.timeS} ${early}`,
+      })),
   );
+  return trainRule(examples, 1);
 }
 
 /** Flags of one recording as the detectors would raise them, from stored items. */
 function flags(view: ToneView, items: readonly Item[], rule: PassageRule, threshold: number): Flag[] {
   const over = items
     .map((it) => ({ it, probability: ruleProbability(rule, it.values) }))
-    .filter(({ probability }) => probability >= threshold);
+    .filter(({ it, probability }) => probability >= (it.isEarly ? EARLY_THRESHOLD : threshold));
   const chosen: Item[] = [];
   // Live decisions come in order of time and can't be taken back; a second look takes the surest first.
   over.sort((a, b) =>
@@ -238,10 +221,7 @@ function fitAndTell(
   recordings: readonly Recording[],
   which: 'secondLook' | 'live',
 ): PassageRule {
-  const rule = fit(
-    recordings.filter((r) => !r.kept).map((r) => r[which]),
-    which === 'live',
-  );
+  const rule = fit(recordings.filter((r) => !r.kept).map((r) => r[which]));
   const kept = recordings.filter((r) => r.kept);
   let best = { threshold: 0.5, f1: 0 };
   let highest = 0;
