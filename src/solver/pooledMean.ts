@@ -40,7 +40,7 @@ export function pooledMean(groups: readonly GroupResult[]): PooledMean | null {
   while (kept.length > fewest) {
     let worst: GroupResult | null = null;
     let furthest = OUTLYING;
-    for (const group of kept) {
+    for (const group of suspects(kept)) {
       const rest = kept.filter((other) => other !== group);
       const { value, variance, between } = meanOf(rest);
       const off =
@@ -79,6 +79,20 @@ export function pooledMean(groups: readonly GroupResult[]): PooledMean | null {
   };
 }
 
+/** So many of the groups that lie furthest off are looked at one by one. */
+const SUSPECTS = 8;
+
+/** Groups furthest off the mean of all, in standard deviations, furthest first: one that lies off alone is among them. */
+function suspects(groups: readonly GroupResult[]): readonly GroupResult[] {
+  if (groups.length <= SUSPECTS) return groups;
+  const { value, weights } = meanOf(groups);
+  return groups
+    .map((group, i) => ({ group, off: (group.value - value) ** 2 * (weights[i] ?? 0) }))
+    .sort((a, b) => b.off - a.off)
+    .slice(0, SUSPECTS)
+    .map(({ group }) => group);
+}
+
 interface Mean {
   readonly value: number;
   readonly variance: number;
@@ -89,10 +103,17 @@ interface Mean {
 function meanOf(groups: readonly GroupResult[]): Mean {
   const degrees = groups.length - 1;
   const squaresBeyond = (between: number): number => {
-    const { value, weights } = weigh(groups, between);
-    return (
-      groups.reduce((sum, group, i) => sum + (weights[i] ?? 0) * (group.value - value) ** 2, 0) - degrees
-    );
+    let [total, sum, squares] = [0, 0, 0];
+    for (const { value, standardUncertainty } of groups) {
+      const weight = 1 / (standardUncertainty ** 2 + between);
+      total += weight;
+      sum += weight * value;
+    }
+    const mean = sum / total;
+    for (const { value, standardUncertainty } of groups) {
+      squares += (value - mean) ** 2 / (standardUncertainty ** 2 + between);
+    }
+    return squares - degrees;
   };
   let low = 0;
   let high = 0;
@@ -100,7 +121,7 @@ function meanOf(groups: readonly GroupResult[]): Mean {
     // At the full spread of the values the weighted squares are certainly too small.
     const values = groups.map(({ value }) => value);
     high = (Math.max(...values) - Math.min(...values)) ** 2 * groups.length;
-    for (let round = 0; round < 80; round += 1) {
+    for (let round = 0; round < 60; round += 1) {
       const middle = (low + high) / 2;
       if (squaresBeyond(middle) > 0) low = middle;
       else high = middle;

@@ -75,7 +75,8 @@ function coarseOffsetHz(
   rangeHz: number,
 ): number | null {
   const magnitudes = new Float64Array(to - from);
-  for (let i = from; i < to; i += 1) magnitudes[i - from] = Math.hypot(re[i] as number, im[i] as number);
+  for (let i = from; i < to; i += 1)
+    magnitudes[i - from] = Math.sqrt((re[i] as number) ** 2 + (im[i] as number) ** 2);
   const limit = magnitudes.slice().sort()[magnitudes.length >> 1] as number;
   if (!(limit > 0)) return null;
   const { data, out, power } = coarse;

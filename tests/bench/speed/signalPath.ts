@@ -1,0 +1,108 @@
+import FFT from 'fft.js';
+import Meyda from 'meyda';
+import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
+import { Listening } from '../../../src/session/listening.ts';
+import { allocatedBytes } from './allocation.ts';
+import { timeSideBySide } from './sideBySide.ts';
+
+const SAMPLE_RATE_HZ = 48_000;
+const DURATION_S = 20;
+const BLOCK = 2048;
+const HOP = 1024;
+const SPECTRUM = 4096;
+const FORK_HZ = 512;
+const ROUNDS = 7;
+
+export interface SignalPathRow {
+  readonly name: string;
+  /** Seconds of sound worked through in one second. */
+  readonly realTimeFactor: number;
+  /** Its time over that of the live path. */
+  readonly timesLivePath: number;
+}
+
+export interface SignalPathResult {
+  readonly rows: readonly SignalPathRow[];
+  readonly allocatedBytesPerS: number;
+}
+
+/** Practice column amid talk: a fork struck, a slide past two resonances. */
+function sound(): Float32Array {
+  const column = new PracticeColumn({}, 7, SAMPLE_RATE_HZ);
+  column.setNoise('talk');
+  column.setSlideSpeed(0.03);
+  column.strike();
+  column.slideTo(0.6);
+  return column.render(DURATION_S * SAMPLE_RATE_HZ);
+}
+
+function listen(samples: Float32Array, listening = newListening(), startFrame = 0): void {
+  for (let i = 0; i < samples.length; i += BLOCK) {
+    listening.push({
+      samples: samples.subarray(i, i + BLOCK),
+      startFrame: startFrame + i,
+      discontinuity: false,
+    });
+  }
+}
+
+const newListening = (): Listening =>
+  new Listening({ sampleRateHz: SAMPLE_RATE_HZ, fork: { nominalHz: FORK_HZ, toleranceHz: 2.5 } });
+
+function meydaFrames(samples: Float32Array): void {
+  Meyda.bufferSize = HOP;
+  Meyda.sampleRate = SAMPLE_RATE_HZ;
+  for (let i = 0; i + HOP <= samples.length; i += HOP) {
+    Meyda.extract(['rms', 'powerSpectrum'], samples.subarray(i, i + HOP));
+  }
+}
+
+function spectra(samples: Float32Array): void {
+  const fft = new FFT(SPECTRUM);
+  const frame = new Array<number>(SPECTRUM);
+  const out = fft.createComplexArray();
+  for (let i = 0; i + SPECTRUM <= samples.length; i += HOP) {
+    for (let k = 0; k < SPECTRUM; k += 1) frame[k] = samples[i + k] as number;
+    fft.realTransform(out, frame);
+  }
+}
+
+/** @see Goertzel 1958, Am. Math. Mon. 65, 34 */
+function goertzel(samples: Float32Array): number {
+  const c = 2 * Math.cos((2 * Math.PI * FORK_HZ) / SAMPLE_RATE_HZ);
+  let total = 0;
+  for (let start = 0; start + HOP <= samples.length; start += HOP) {
+    let [s1, s2] = [0, 0];
+    for (let i = start; i < start + HOP; i += 1) {
+      const s = (samples[i] as number) + c * s1 - s2;
+      s2 = s1;
+      s1 = s;
+    }
+    total += s1 * s1 + s2 * s2 - c * s1 * s2;
+  }
+  return total;
+}
+
+/** What one second of 48 kHz sound costs the live path, beside simpler tools on the same sound. */
+export async function benchSignalPath(): Promise<SignalPathResult> {
+  const samples = sound();
+  const contestants = [
+    { name: 'the whole live path', run: () => listen(samples) },
+    { name: 'Meyda rms + powerSpectrum, hop 1024', run: () => meydaFrames(samples) },
+    { name: 'fft.js 4096-point spectrum, hop 1024', run: () => spectra(samples) },
+    { name: 'Goertzel, sample by sample', run: () => void goertzel(samples) },
+  ];
+  const times = timeSideBySide(contestants, ROUNDS);
+  const own = times[0] ?? NaN;
+  const warm = newListening();
+  listen(samples, warm);
+  const bytes = await allocatedBytes(() => listen(samples, warm, samples.length));
+  return {
+    rows: contestants.map(({ name }, i) => ({
+      name,
+      realTimeFactor: (1000 * DURATION_S) / (times[i] ?? NaN),
+      timesLivePath: (times[i] ?? NaN) / own,
+    })),
+    allocatedBytesPerS: bytes / DURATION_S,
+  };
+}
