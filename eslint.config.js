@@ -4,7 +4,7 @@ import { configs as wcConfigs } from 'eslint-plugin-wc';
 import tseslint from 'typescript-eslint';
 
 export default tseslint.config(
-  { ignores: ['dist/', 'node_modules/', '.cache/', 'eslint.config.js'] },
+  { ignores: ['dist/', 'node_modules/', '.cache/', 'eslint.config.js', 'src/cli/answerWorker.js'] },
   js.configs.recommended,
   ...tseslint.configs.recommendedTypeChecked,
   litConfigs['flat/recommended'],

@@ -1,11 +1,8 @@
-import { open } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
-import { WavReader } from '../capture/wav.ts';
-import { RecordingAnalysis } from '../session/analyseRecording.ts';
-import type { CheckedReport } from '../session/analyseRecording.ts';
 import { defaultToleranceHz } from '../session/forkTolerance.ts';
-import { analysisLine, analysisTable } from './analysisText.ts';
-import { locate } from './locate.ts';
+import answerFile from './answerFile.ts';
+import type { AnalysisOrder, FileAnswer } from './answerFile.ts';
 
 const USAGE = `usage: npm run --silent analyse -- --fork HZ [--tolerance HZ] [--live] [--check] [--json] FILE.wav…
   --fork       pitch stamped on the fork, 60..2100 Hz
@@ -14,17 +11,10 @@ const USAGE = `usage: npm run --silent analyse -- --fork HZ [--tolerance HZ] [--
   --check      the column stays, the fork goes away and comes back: is it at resonance?
   --json       one line of JSON a file`;
 
-interface Order {
-  readonly forkHz: number;
-  readonly toleranceHz: number;
-  readonly live: boolean;
-  readonly check: boolean;
-  readonly json: boolean;
-  readonly files: readonly string[];
-}
-
 /** @returns the order, or what is wrong with the words */
-function readOrder(words: readonly string[]): Order | string {
+function readOrder(
+  words: readonly string[],
+): (AnalysisOrder & { readonly files: readonly string[] }) | string {
   let parsed;
   try {
     parsed = parseArgs({
@@ -62,45 +52,6 @@ function readOrder(words: readonly string[]): Order | string {
   };
 }
 
-async function analyseFile(file: string, order: Order): Promise<CheckedReport> {
-  const handle = await open(locate(file)).catch((error: unknown) => {
-    const code = (error as { code?: string }).code;
-    throw new Error(
-      code === 'ENOENT' ? 'there is no such file.' : `the file can’t be opened (${code ?? 'unknown'}).`,
-    );
-  });
-  try {
-    const stats = await handle.stat();
-    if (stats.isDirectory()) throw new Error('this is a folder, not a recording.');
-    const reader = await WavReader.open(async (offset, length) => {
-      const bytes = new Uint8Array(length);
-      const { bytesRead } = await handle.read(bytes, 0, length, offset);
-      return bytes.subarray(0, bytesRead);
-    }, stats.size);
-    const { sampleRateHz } = reader.format;
-    const analysis = new RecordingAnalysis({
-      sampleRateHz,
-      fork: { nominalHz: order.forkHz, toleranceHz: order.toleranceHz },
-      live: order.live,
-      check: order.check,
-    });
-    for await (const block of reader.blocks()) analysis.push(block);
-    return analysis.finish();
-  } catch (error) {
-    if (error instanceof RangeError && error.message.startsWith('frequencyHz')) {
-      throw new Error(
-        `a fork of ${order.forkHz} Hz doesn’t fit this recording’s sample rate: ${error.message}.`,
-        {
-          cause: error,
-        },
-      );
-    }
-    throw error;
-  } finally {
-    await handle.close();
-  }
-}
-
 async function main(words: readonly string[]): Promise<number> {
   if (words.includes('--help')) {
     process.stdout.write(`${USAGE}\n`);
@@ -111,21 +62,36 @@ async function main(words: readonly string[]): Promise<number> {
     process.stderr.write(`${order}\n${USAGE}\n`);
     return 1;
   }
+  const { files, ...each } = order;
   let status = 0;
-  for (const file of order.files) {
-    try {
-      const report = await analyseFile(file, order);
-      process.stdout.write(order.json ? `${analysisLine(file, report)}\n` : analysisTable(file, report));
-    } catch (thrown) {
-      const error = thrown instanceof Error ? thrown.message : String(thrown);
-      process.stdout.write(
-        order.json ? `${JSON.stringify({ file, error })}\n` : `${file}\n  can’t be used\n\n`,
-      );
-      process.stderr.write(`${file}: ${error}\n`);
-      status = 1;
-    }
+  for await (const { output, error } of answers(files, each)) {
+    process.stdout.write(output);
+    if (error === null) continue;
+    process.stderr.write(error);
+    status = 1;
   }
   return status;
+}
+
+/** One answer a file, in the files' order; several files share all cores. */
+async function* answers(files: readonly string[], order: AnalysisOrder): AsyncGenerator<FileAnswer> {
+  const threads = Math.min(files.length, availableParallelism());
+  if (threads < 2) {
+    for (const file of files) yield await answerFile({ file, order });
+    return;
+  }
+  const { Tinypool } = await import('tinypool');
+  const pool = new Tinypool({
+    filename: new URL('./answerWorker.js', import.meta.url).href,
+    minThreads: threads,
+    maxThreads: threads,
+  });
+  try {
+    const running = files.map((file) => pool.run({ file, order }) as Promise<FileAnswer>);
+    for (const answer of running) yield await answer;
+  } finally {
+    await pool.destroy();
+  }
 }
 
 process.exitCode = await main(process.argv.slice(2));

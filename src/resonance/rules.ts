@@ -75,7 +75,7 @@ export const SECOND_LOOK_RULE: PassageRule = {
     -2.6504, -1.2241, 1.2852, 0.735, 1.7013, -0.8918, 1.0126, -0.8061, 0.7252, -1.6895, -1.3055, -1.7652,
     -1.2258, 1.0791, -1.6594,
   ],
-  threshold: 0.75,
+  threshold: 0.8,
 };
 
 export const LIVE_RULE: PassageRule = {

@@ -133,6 +133,16 @@ describe('analyse', { timeout: 60_000 }, () => {
     expect(all[4]).toMatchObject({ file: at('small.wav'), durationS: 4 });
   });
 
+  it('answers for many files, on all cores, just as for one by one and in the order given', async () => {
+    const files = ['slide.wav', 'text.wav', 'quiet.wav', 'small.wav', 'slide.wav'].map(at);
+    const together = await analyse('--fork', '512', '--json', ...files);
+    const apart: string[] = [];
+    for (const file of files) apart.push((await analyse('--fork', '512', '--json', file)).out);
+    expect(together.out).toBe(apart.join(''));
+    expect(together.status).toBe(1);
+    expect(together.err).toMatch(/text\.wav: /);
+  });
+
   it('says so where a fork doesn’t fit the sample rate', async () => {
     const { status, out, err } = await analyse(
       '--fork',

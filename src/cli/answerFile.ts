@@ -1,0 +1,83 @@
+import { open } from 'node:fs/promises';
+import { WavReader } from '../capture/wav.ts';
+import { RecordingAnalysis } from '../session/analyseRecording.ts';
+import type { CheckedReport } from '../session/analyseRecording.ts';
+import { analysisLine, analysisTable } from './analysisText.ts';
+import { locate } from './locate.ts';
+
+/** What is asked of each file. */
+export interface AnalysisOrder {
+  readonly forkHz: number;
+  readonly toleranceHz: number;
+  readonly live: boolean;
+  readonly check: boolean;
+  readonly json: boolean;
+}
+
+/** What is printed for one file. */
+export interface FileAnswer {
+  /** For standard output, lines complete. */
+  readonly output: string;
+  /** For standard error, lines complete; null where the file could be used. */
+  readonly error: string | null;
+}
+
+/** Analyses one file; never throws. Also what a worker thread runs. */
+export default async function answerFile({
+  file,
+  order,
+}: {
+  readonly file: string;
+  readonly order: AnalysisOrder;
+}): Promise<FileAnswer> {
+  try {
+    const report = await analyseFile(file, order);
+    const output = order.json ? `${analysisLine(file, report)}\n` : analysisTable(file, report);
+    return { output, error: null };
+  } catch (thrown) {
+    const error = thrown instanceof Error ? thrown.message : String(thrown);
+    return {
+      output: order.json ? `${JSON.stringify({ file, error })}\n` : `${file}\n  can’t be used\n\n`,
+      error: `${file}: ${error}\n`,
+    };
+  }
+}
+
+async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedReport> {
+  const handle = await open(locate(file)).catch((error: unknown) => {
+    const code = (error as { code?: string }).code;
+    throw new Error(
+      code === 'ENOENT' ? 'there is no such file.' : `the file can’t be opened (${code ?? 'unknown'}).`,
+    );
+  });
+  try {
+    const stats = await handle.stat();
+    if (stats.isDirectory()) throw new Error('this is a folder, not a recording.');
+    const reader = await WavReader.open(async (offset, length) => {
+      const bytes = new Uint8Array(length);
+      const { bytesRead } = await handle.read(bytes, 0, length, offset);
+      return bytes.subarray(0, bytesRead);
+    }, stats.size);
+    const { sampleRateHz } = reader.format;
+    const analysis = new RecordingAnalysis({
+      sampleRateHz,
+      fork: { nominalHz: order.forkHz, toleranceHz: order.toleranceHz },
+      live: order.live,
+      check: order.check,
+    });
+    for await (const block of reader.blocks()) analysis.push(block);
+    return analysis.finish();
+  } catch (error) {
+    if (error instanceof RangeError && error.message.startsWith('frequencyHz')) {
+      throw new Error(
+        `a fork of ${order.forkHz} Hz doesn’t fit this recording’s sample rate: ${error.message}.`,
+        {
+          cause: error,
+        },
+      );
+    }
+    throw error;
+  } finally {
+    await handle.close();
+  }
+}
