@@ -1,5 +1,5 @@
 import { ChannelJudge } from './channelJudge.ts';
-import type { SampleBlock } from './soundSource.ts';
+import type { SampleBlock, SoundCue } from './soundSource.ts';
 import { WavError } from './wav.ts';
 
 /** Compressed sound is decoded as a whole: above this the browser may run out of memory. */
@@ -9,6 +9,8 @@ const DECODED_RATE_HZ = 48_000;
 
 /** A recording as blocks, wherever its sound comes from. */
 export interface OpenRecording {
+  /** Marked moments; absent where the format holds none that can be read. */
+  readonly cues?: readonly SoundCue[];
   readonly sampleRateHz: number;
   readonly frameCount: number;
   /** Something the person should know, such as a cut-off end. */

@@ -1,7 +1,7 @@
 import { decodeRecording } from './decodedRecording.ts';
 import type { OpenRecording } from './decodedRecording.ts';
-import type { CaptureFailure, SoundListener, SoundSource } from './soundSource.ts';
-import { WavError, WavReader } from './wav.ts';
+import type { CaptureFailure, SoundCue, SoundListener, SoundSource } from './soundSource.ts';
+import { WavError, WavReader, readCues } from './wav.ts';
 import { yieldToPage } from './yieldToPage.ts';
 
 const BLOCK_FRAMES = 4096;
@@ -13,6 +13,8 @@ const MOST_S = 4 * 3600;
 export interface RecordingOptions {
   /** Told now and then how much has been delivered, 0..1. */
   readonly onProgress?: (share: number) => void;
+  /** Marked moments, where they are known better than the file tells. */
+  readonly cues?: readonly SoundCue[];
 }
 
 /**
@@ -38,6 +40,11 @@ export class RecordingSource implements SoundSource {
   /** What the person should know of the file: a cut-off end, the channel used; null where there is nothing. */
   get remark(): string | null {
     return this.opened?.remark ?? null;
+  }
+
+  /** The file's cue points, or those given; none before the file was opened. */
+  get cues(): readonly SoundCue[] {
+    return this.options.cues ?? this.opened?.cues ?? [];
   }
 
   /** Settles when all is delivered, stopped or failed. */
@@ -97,10 +104,9 @@ async function openRecording(file: Blob): Promise<OpenRecording> {
 }
 
 async function openWav(file: Blob): Promise<OpenRecording> {
-  const reader = await WavReader.open(
-    async (offset, length) => new Uint8Array(await file.slice(offset, offset + length).arrayBuffer()),
-    file.size,
-  );
+  const read = async (offset: number, length: number): Promise<Uint8Array> =>
+    new Uint8Array(await file.slice(offset, offset + length).arrayBuffer());
+  const reader = await WavReader.open(read, file.size);
   const { sampleRateHz, frameCount, truncated } = reader.format;
   if (reader.durationS > MOST_S) {
     throw new WavError(
@@ -112,9 +118,11 @@ async function openWav(file: Blob): Promise<OpenRecording> {
   const { reason } = await reader.chooseChannel();
   const cutOff = truncated ? 'The end of this file is missing: it was cut off. What is there is used.' : null;
   const remarks = [cutOff, reason].filter((remark) => remark !== null);
+  const cues = (await readCues(read, file.size)).filter((cue) => cue.frame <= frameCount);
   return {
     sampleRateHz,
     frameCount,
+    cues: cues.map(({ frame, label }) => ({ timeS: frame / sampleRateHz, label, markId: null })),
     remark: remarks.length === 0 ? null : remarks.join(' '),
     blocks: (blockFrames) => reader.blocks(blockFrames),
   };

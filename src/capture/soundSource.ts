@@ -65,9 +65,21 @@ export interface SoundListener {
   onState(state: CaptureState): void;
 }
 
+/** A marked moment of a recording. */
+export interface SoundCue {
+  /** From the recording's start, s. */
+  readonly timeS: number;
+  /** What the file says of it. */
+  readonly label: string;
+  /** The mark of the open experiment that it belongs to, where that is known. */
+  readonly markId: string | null;
+}
+
 /** Where sound comes from: the microphone, a recording or the practice column. */
 export interface SoundSource {
   readonly kind: 'microphone' | 'recording' | 'practice';
+  /** Moments that a recording has marked, known once it runs; absent where there can be none. */
+  readonly cues?: readonly SoundCue[];
   /** Begins to deliver blocks; a failure arrives as a `failed` state, never as a rejected promise. */
   start(listener: SoundListener): Promise<void>;
   /** Ends delivery and releases the device. Safe to call at any time and twice. */

@@ -2,6 +2,7 @@ import { deleteDB, openDB } from 'idb';
 import type { DBSchema, IDBPDatabase } from 'idb';
 import type { Experiment } from './experiment.ts';
 import type { History, HistoryStep } from './history.ts';
+import type { KeptSound } from './keptSound.ts';
 import { ConflictError } from './storageFault.ts';
 
 /** Whether and how an experiment stands on the shelf. Absent for records of the first store: revision 0. */
@@ -19,6 +20,9 @@ interface NotebookSchema extends DBSchema {
   histories: { key: string; value: { past: StoredSteps; future: StoredSteps } };
   shelf: { key: string; value: ShelfRecord };
   desk: { key: string; value: string };
+  sounds: { key: string; value: KeptSound };
+  /** Pieces of each sound, by its id and the frame they begin at. */
+  soundPieces: { key: [string, number]; value: Int16Array<ArrayBuffer> };
 }
 
 /** Who takes a store away: a tab that erases everything, or the browser, as when site data are cleared. */
@@ -37,7 +41,7 @@ export interface StoredExperiment {
 }
 
 const DATABASE = 'air-column-bench';
-const VERSION = 2;
+const VERSION = 3;
 const OPEN_KEY = 'open';
 /** On the disk when it is called saved, not only handed to the system. */
 const DURABLE = { durability: 'strict' } as const;
@@ -51,24 +55,30 @@ export class NotebookStore {
    * @param onGone  told when the store is taken away while it is in use
    */
   static async open(onGone: (by: StoreTaker) => void = () => undefined): Promise<NotebookStore> {
-    const database: IDBPDatabase<NotebookSchema> = await openDB<NotebookSchema>(DATABASE, VERSION, {
-      upgrade(fresh, oldVersion) {
-        if (oldVersion < 1) {
-          fresh.createObjectStore('experiments', { keyPath: 'id' });
-          fresh.createObjectStore('desk');
-        }
-        if (oldVersion < 2) {
-          fresh.createObjectStore('histories');
-          fresh.createObjectStore('shelf', { keyPath: 'id' });
-        }
-      },
-      // Another tab erases everything or brings a newer store: stand aside, else it waits for ever.
-      blocking() {
-        database.close();
-        onGone('another tab');
-      },
-      terminated: () => onGone('the browser'),
-    });
+    const database: IDBPDatabase<NotebookSchema> = await openPatiently(() =>
+      openDB<NotebookSchema>(DATABASE, VERSION, {
+        upgrade(fresh, oldVersion) {
+          if (oldVersion < 1) {
+            fresh.createObjectStore('experiments', { keyPath: 'id' });
+            fresh.createObjectStore('desk');
+          }
+          if (oldVersion < 2) {
+            fresh.createObjectStore('histories');
+            fresh.createObjectStore('shelf', { keyPath: 'id' });
+          }
+          if (oldVersion < 3) {
+            fresh.createObjectStore('sounds', { keyPath: 'id' });
+            fresh.createObjectStore('soundPieces');
+          }
+        },
+        // Another tab erases everything or brings a newer store: stand aside, else it waits for ever.
+        blocking() {
+          database.close();
+          onGone('another tab');
+        },
+        terminated: () => onGone('the browser'),
+      }),
+    );
     return new NotebookStore(database);
   }
 
@@ -103,12 +113,11 @@ export class NotebookStore {
       throw new ConflictError();
     }
     const revision = afterRevision + 1;
-    await Promise.all([
+    await done(transaction.done, [
       transaction.objectStore('experiments').put(present),
       transaction.objectStore('histories').put({ past, future }, present.id),
       shelf.put({ id: present.id, revision, deletedAt: null }),
       isOpen ? transaction.objectStore('desk').put(present.id, OPEN_KEY) : null,
-      transaction.done,
     ]);
     return { revision, wasGone: there === undefined && afterRevision > 0 };
   }
@@ -154,16 +163,56 @@ export class NotebookStore {
 
   /** Takes an experiment out for good, with all that belongs to it. */
   async remove(id: string): Promise<void> {
+    for (const sound of await this.listSounds()) {
+      if (sound.experimentId === id) await this.removeSound(sound.id);
+    }
     const transaction = this.database.transaction(
       ['experiments', 'histories', 'shelf'],
       'readwrite',
       DURABLE,
     );
-    await Promise.all([
+    await done(transaction.done, [
       transaction.objectStore('experiments').delete(id),
       transaction.objectStore('histories').delete(id),
       transaction.objectStore('shelf').delete(id),
-      transaction.done,
+    ]);
+  }
+
+  /**
+   * Puts a piece of a sound in together with what is known of the sound, both or neither.
+   * @param startFrame  of the piece within the sound
+   * @param samples  empty where only the facts changed
+   */
+  async addSoundPiece(sound: KeptSound, startFrame: number, samples: Int16Array<ArrayBuffer>): Promise<void> {
+    const transaction = this.database.transaction(['sounds', 'soundPieces'], 'readwrite');
+    await done(transaction.done, [
+      transaction.objectStore('sounds').put(sound),
+      samples.length === 0
+        ? null
+        : transaction.objectStore('soundPieces').put(samples, [sound.id, startFrame]),
+    ]);
+  }
+
+  /** Every kept sound, of all experiments. */
+  async listSounds(): Promise<readonly KeptSound[]> {
+    return this.database.getAll('sounds');
+  }
+
+  /** The samples of a sound; a piece that is missing is silence. */
+  async loadSamples(sound: KeptSound): Promise<Int16Array<ArrayBuffer>> {
+    const samples = new Int16Array(sound.frameCount);
+    const pieces = this.database.transaction('soundPieces').store.iterate(piecesOf(sound.id));
+    for await (const { key, value } of pieces) {
+      samples.set(value.subarray(0, Math.max(0, sound.frameCount - key[1])), key[1]);
+    }
+    return samples;
+  }
+
+  async removeSound(id: string): Promise<void> {
+    const transaction = this.database.transaction(['sounds', 'soundPieces'], 'readwrite', DURABLE);
+    await done(transaction.done, [
+      transaction.objectStore('sounds').delete(id),
+      transaction.objectStore('soundPieces').delete(piecesOf(id)),
     ]);
   }
 
@@ -185,4 +234,36 @@ function stored(
     revision: shelf?.revision ?? 0,
     deletedAt: shelf?.deletedAt ?? null,
   };
+}
+
+/**
+ * Waits for a transaction. Where it fails, its own reason counts (such as a full disk): each of its requests only
+ * says that it was aborted.
+ */
+async function done(
+  transaction: Promise<void>,
+  requests: readonly (Promise<unknown> | null)[],
+): Promise<void> {
+  const [outcome] = await Promise.allSettled([transaction, ...requests]);
+  if (outcome.status === 'rejected') throw outcome.reason;
+}
+
+/** How often and at what distance, ms, a store is asked for while the browser is still clearing the old one. */
+const OPENINGS = 10;
+const OPENING_PAUSE_MS = 150;
+
+async function openPatiently<T>(open: () => Promise<T>): Promise<T> {
+  for (let opening = 1; ; opening += 1) {
+    try {
+      return await open();
+    } catch (error) {
+      if (!(error instanceof DOMException && error.name === 'AbortError') || opening === OPENINGS)
+        throw error;
+      await new Promise((resolve) => setTimeout(resolve, OPENING_PAUSE_MS));
+    }
+  }
+}
+
+function piecesOf(soundId: string): IDBKeyRange {
+  return IDBKeyRange.bound([soundId, 0], [soundId, Number.MAX_SAFE_INTEGER]);
 }

@@ -41,7 +41,14 @@ export function storageFault(error: unknown): StorageFault {
   if (name === 'InvalidStateError' || name === 'AbortError') {
     return { kind: 'gone', message: 'The browser has closed this page’s storage. Try again.' };
   }
-  if (name === 'SecurityError' || name === 'NotAllowedError') {
+  if (name === 'VersionError') {
+    return {
+      kind: 'broken',
+      message: 'A newer version of this bench keeps the notebook here. Close all its tabs and open it anew.',
+    };
+  }
+  // Chromium calls it an unknown error, and only its words tell that a setting forbids it.
+  if (name === 'SecurityError' || name === 'NotAllowedError' || /denied permission/i.test(detail)) {
     return {
       kind: 'refused',
       message: 'This browser lets the page store nothing: a private window or a setting forbids it.',

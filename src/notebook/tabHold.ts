@@ -20,7 +20,7 @@ const NAME = 'air-column-bench';
 
 /**
  * Sees to it that one tab at a time works on an experiment: a Web Lock each, which the browser frees when its tab
- * is gone for whatever reason. Where there are none (plain http) every tab gets it, and the store's revisions are
+ * is gone for whatever reason. Where there are none (plain http, storage refused) every tab gets it, and the store's revisions are
  * what keeps tabs from overwriting each other.
  */
 export class TabHold {
@@ -107,6 +107,7 @@ export class TabHold {
       const abort = new AbortController();
       let isOver = false;
       let isLate = false;
+      let wasHeld = false;
       const grace = setTimeout(() => {
         isLate = true;
         settle(false);
@@ -121,6 +122,7 @@ export class TabHold {
       const onGranted = (): Promise<void> => {
         clearTimeout(grace);
         if (isOver) return Promise.resolve();
+        wasHeld = true;
         if (isLate) this.handlers.onGained();
         else settle(true);
         return held;
@@ -128,9 +130,9 @@ export class TabHold {
       const options = steal ? { steal } : { signal: abort.signal };
       locks.request(lockName(id), options, onGranted).catch(() => {
         clearTimeout(grace);
-        // Refused after it was let go: nobody waits any more. Else another tab took it.
-        if (!isOver) this.handlers.onLost();
-        settle(false);
+        // Let go: nobody waits any more. Held: another tab took it. Neither: this browser gives no locks here.
+        if (!isOver && wasHeld) this.handlers.onLost();
+        settle(!isOver && !wasHeld);
       });
     });
   }

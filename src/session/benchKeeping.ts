@@ -3,6 +3,7 @@ import type { SaveState } from '../notebook/autosave.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { beginHistory } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
+import type { KeptSound } from '../notebook/keptSound.ts';
 import type { StoredExperiment, StoreTaker } from '../notebook/notebookStore.ts';
 import { readExperiment } from '../notebook/readExperiment.ts';
 import type { ReadItems } from '../notebook/readExperiment.ts';
@@ -10,8 +11,16 @@ import { readHistory } from '../notebook/readHistory.ts';
 import { ConflictError, GoneError, storageFault } from '../notebook/storageFault.ts';
 import type { TabHandlers } from '../notebook/tabHold.ts';
 
+/** The part of the notebook's store that holds sound. */
+export interface SoundStore {
+  addSoundPiece(sound: KeptSound, startFrame: number, samples: Int16Array<ArrayBuffer>): Promise<void>;
+  listSounds(): Promise<readonly KeptSound[]>;
+  loadSamples(sound: KeptSound): Promise<Int16Array<ArrayBuffer>>;
+  removeSound(id: string): Promise<void>;
+}
+
 /** The part of the notebook's store that the bench uses. */
-export interface BenchStore {
+export interface BenchStore extends SoundStore {
   save(
     history: History<Experiment>,
     afterRevision: number,
@@ -110,6 +119,11 @@ export class BenchKeeping {
       this.refuse(error);
     }
     await this.holdOpen();
+  }
+
+  /** Where sound is kept; null while nothing can be stored. */
+  get sounds(): SoundStore | null {
+    return this.store;
   }
 
   /** Keeps a new state of the open experiment. */

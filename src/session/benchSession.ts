@@ -25,6 +25,10 @@ import type { CaptureTrust } from './captureTrust.ts';
 import { defaultToleranceHz } from './forkTolerance.ts';
 import { REWRITTEN_DB, STEADY_DB } from './gainCheck.ts';
 import { LevelLog } from './levelLog.ts';
+import { lengthOfLabel, matchCues } from './recordedMarks.ts';
+import type { RecordedMark } from './recordedMarks.ts';
+import { SoundKeeping } from './soundKeeping.ts';
+import type { SoundRun } from './soundKeeping.ts';
 import { KEPT_AROUND_S, evidenceOf, evidenceTrace } from './markEvidence.ts';
 import type { ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
 
@@ -71,6 +75,8 @@ export class BenchSession {
   private settings: CaptureSettings | null = null;
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
+  /** Keeps the sound of soundings while it is asked for. */
+  readonly sound: SoundKeeping;
   private log = new LevelLog();
   /** Marks of this run whose trace hasn't been heard to its end, with the time of their peak, s. */
   private readonly unfinishedTraces = new Map<string, number>();
@@ -84,6 +90,13 @@ export class BenchSession {
         this.topics.announce('keeping');
         this.topics.announce('capture');
       },
+      tell: (kind, message) => this.tell(kind, message),
+    });
+    this.sound = new SoundKeeping({
+      now: () => outside.now(),
+      newId: () => outside.newId(),
+      store: () => this.keeping.sounds,
+      onChange: () => this.topics.announce('keeping'),
       tell: (kind, message) => this.tell(kind, message),
     });
   }
@@ -368,6 +381,7 @@ export class BenchSession {
   }
 
   private takeBlock(block: SampleBlock): void {
+    this.sound.push(block);
     if (this.check?.push(block) === true) this.topics.announce('capture');
   }
 
@@ -375,6 +389,7 @@ export class BenchSession {
     const update = this.withoutUntrusted(heard);
     this.trace.add(update);
     this.log.add(update.points);
+    this.sound.takeSoundings(update.soundings);
     // A recording is marked from the second look, which sees both sides of each passage.
     if (this.sourceKind !== 'recording' && this.check === null) {
       for (const resonance of update.resonances) this.markResonance(resonance);
@@ -441,7 +456,8 @@ export class BenchSession {
     if (this.sourceKind !== 'recording') return;
     this.trace.resonances = [...report.resonances];
     this.trace.soundings = [...report.soundings];
-    for (const resonance of report.resonances) this.markResonance(resonance);
+    const found = matchCues(report.resonances, this.listen?.source.cues ?? []);
+    for (const mark of found) this.takeRecorded(mark);
     const count = report.resonances.length;
     this.tell(
       count > 0 ? 'info' : 'problem',
@@ -451,7 +467,30 @@ export class BenchSession {
     );
   }
 
-  private markResonance(resonance: Resonance): void {
+  /** Marks what a recording holds; what it has marked itself keeps its length, or renews the mark it belongs to. */
+  private takeRecorded({ resonance, cue }: RecordedMark): void {
+    const old = this.experiment.marks.find((mark) => mark.id === cue?.markId);
+    if (old !== undefined && resonance === null) return;
+    if (resonance === null) {
+      const mark = {
+        ...this.newMark(null),
+        lengthM: lengthOfLabel(cue?.label ?? ''),
+        note: cue?.label ?? '',
+      };
+      this.change('marked in the recording', (experiment) => addMark(experiment, mark));
+      return;
+    }
+    if (old === undefined) {
+      const lengthM = lengthOfLabel(cue?.label ?? '');
+      this.markResonance(resonance, lengthM === null ? {} : { lengthM });
+      return;
+    }
+    const sounding = this.trace.soundings.find((one) => one.index === resonance.soundingIndex);
+    const trace = evidenceTrace(this.log, resonance.timeS);
+    this.editMark(old.id, { evidence: evidenceOf(resonance, sounding, 'recording', trace) }, 'listen again');
+  }
+
+  private markResonance(resonance: Resonance, known: { readonly lengthM?: number } = {}): void {
     const sounding = this.trace.soundings.find((one) => one.index === resonance.soundingIndex);
     const source = this.sourceKind ?? 'microphone';
     const trace = evidenceTrace(this.log, resonance.timeS);
@@ -459,10 +498,12 @@ export class BenchSession {
     const mark = {
       ...this.newMark(evidenceOf(resonance, sounding, source, trace)),
       ...(repeatOf === null ? {} : { repeatOf }),
+      ...known,
     };
     this.repeats.note(resonance, repeatOf ?? mark.id);
     this.change('flagged resonance', (experiment) => addMark(experiment, mark));
     this.unfinishedTraces.set(mark.id, resonance.timeS);
+    this.sound.addMark(mark.id, resonance.timeS);
     if (this.sourceKind === 'recording') return;
     const rise = `${Math.round(resonance.riseDb)} dB`;
     const waiting = waitingMarks(this.experiment).length;
@@ -504,6 +545,15 @@ export class BenchSession {
     };
   }
 
+  private soundRun(sampleRateHz: number): SoundRun {
+    return {
+      experimentId: this.experiment.id,
+      source: this.sourceKind ?? 'microphone',
+      forkHz: this.presentFork.nominalHz,
+      sampleRateHz,
+    };
+  }
+
   private forkPitch(): { nominalHz: number; toleranceHz: number } {
     const { nominalHz } = this.presentFork;
     return { nominalHz, toleranceHz: defaultToleranceHz(nominalHz) };
@@ -517,7 +567,10 @@ export class BenchSession {
   private showHistory(history: History<Experiment>): void {
     const pitchBefore = this.presentFork.nominalHz;
     this.history = history;
-    if (this.isListening && this.presentFork.nominalHz !== pitchBefore) this.listen?.retune(this.forkPitch());
+    if (this.isListening && this.presentFork.nominalHz !== pitchBefore) {
+      this.listen?.retune(this.forkPitch());
+      if (this.capture.kind === 'running') this.sound.begin(this.soundRun(this.capture.sampleRateHz));
+    }
     this.topics.announce('notebook');
   }
 
@@ -536,8 +589,11 @@ export class BenchSession {
   }
 
   private setCapture(state: CaptureState): void {
+    const wasRunning = this.capture.kind === 'running';
     this.capture = state;
+    if (state.kind === 'running' && !wasRunning) this.sound.begin(this.soundRun(state.sampleRateHz));
     if (!this.isListening) {
+      this.sound.begin(null);
       this.finishTraces(true);
       this.progress = null;
       this.check = null;

@@ -1,11 +1,19 @@
+import { encodeCues } from './wavCues.ts';
+import type { WavCue } from './wavCues.ts';
+
 /**
  * A WAV file of 16-bit PCM, which every recorder, editor and browser reads.
  * @param channels  one array a channel, all of one length, range -1..1; what lies beyond is clipped
  * @param sampleRateHz  integer, > 0
+ * @param cues  moments that a sound editor shows, with their labels
  * @returns the whole file
  * @throws RangeError on no channel, unequal lengths, a rate out of range or more than 4 GiB
  */
-export function encodeWav(channels: readonly Float32Array[], sampleRateHz: number): Uint8Array<ArrayBuffer> {
+export function encodeWav(
+  channels: readonly Float32Array[],
+  sampleRateHz: number,
+  cues: readonly WavCue[] = [],
+): Uint8Array<ArrayBuffer> {
   const [first] = channels;
   if (first === undefined || channels.length > 64) {
     throw new RangeError(`channels must hold 1..64 arrays, got ${channels.length}`);
@@ -21,10 +29,11 @@ export function encodeWav(channels: readonly Float32Array[], sampleRateHz: numbe
   if (dataLength > 0xffffffff - 44) {
     throw new RangeError(`a WAV holds up to 4 GiB, got ${dataLength} bytes of sound`);
   }
-  const bytes = new Uint8Array(44 + dataLength);
+  const cueBytes = encodeCues(cues);
+  const bytes = new Uint8Array(44 + dataLength + cueBytes.length);
   const view = new DataView(bytes.buffer);
   writeTag(bytes, 0, 'RIFF');
-  view.setUint32(4, 36 + dataLength, true);
+  view.setUint32(4, bytes.length - 8, true);
   writeTag(bytes, 8, 'WAVE');
   writeTag(bytes, 12, 'fmt ');
   view.setUint32(16, 16, true);
@@ -45,6 +54,8 @@ export function encodeWav(channels: readonly Float32Array[], sampleRateHz: numbe
       offset += bytesPerFrame;
     }
   });
+  // Frames of 16 bits are even in length, so the next chunk needs no padding before it.
+  bytes.set(cueBytes, 44 + dataLength);
   return bytes;
 }
 

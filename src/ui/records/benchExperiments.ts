@@ -51,6 +51,7 @@ export class BenchExperiments extends LitElement {
   @state() private renamedId: string | null = null;
   private isLoading = false;
   private isStale = false;
+  private turn: Promise<void> = Promise.resolve();
   protected readonly watch = new BenchWatch(this, ['keeping', 'notebook'], () => void this.load());
 
   override connectedCallback(): void {
@@ -76,9 +77,9 @@ export class BenchExperiments extends LitElement {
     this.isLoading = false;
   }
 
-  /** What fails here is the browser's storage. */
+  /** One after the other, however fast the buttons are pressed. What fails here is the browser's storage. */
   private run(action: () => Promise<void>): void {
-    action().catch((error: unknown) => {
+    this.turn = this.turn.then(action).catch((error: unknown) => {
       const reason = error instanceof Error ? error.message : String(error);
       this.session.tell('problem', `That didn’t work, nothing was changed: ${reason}`);
     });

@@ -2,7 +2,9 @@ import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { SiteUpdates } from '../../offline/siteUpdates.ts';
 import { experimentJson, fileStem } from '../../report/experimentJson.ts';
+import { megabytes } from '../../report/megabytes.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { SOUND_LIMIT_BYTES } from '../../session/soundKeeping.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { saveFile } from '../saveFile.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -53,7 +55,7 @@ export class BenchKeepingBar extends LitElement {
   }
 
   override render() {
-    return html`${this.kept()} ${this.newer()}`;
+    return html`${this.kept()} ${this.sounding()} ${this.newer()}`;
   }
 
   private kept() {
@@ -78,6 +80,18 @@ export class BenchKeepingBar extends LitElement {
       html`<button @click=${this.onSave}>Save the file</button>
         <button @click=${() => void keeping.tryAgain()}>Try again</button>`,
     );
+  }
+
+  private sounding() {
+    const { sound } = this.session;
+    if (!sound.isOn) return nothing;
+    return html`<div class="line">
+      <p role="status">
+        <strong>● Sound is being kept</strong> while you listen: ${megabytes(sound.usedBytes)} of
+        ${megabytes(SOUND_LIMIT_BYTES)}
+      </p>
+      <button @click=${() => sound.turnOff()}>Keep no more</button>
+    </div>`;
   }
 
   private newer() {

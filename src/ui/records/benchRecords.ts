@@ -5,6 +5,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import './benchExperiments.ts';
 import './benchFiles.ts';
 import './benchLesson.ts';
+import './benchSounds.ts';
 import './benchStored.ts';
 import './benchTables.ts';
 
@@ -39,6 +40,7 @@ export class BenchRecords extends LitElement {
       </section>
       <bench-tables class="sheet" .session=${this.session}></bench-tables>
       <bench-lesson class="sheet" .session=${this.session}></bench-lesson>
+      <bench-sounds class="sheet" .session=${this.session}></bench-sounds>
       <bench-stored class="sheet" .session=${this.session}></bench-stored>
     </div>`;
   }

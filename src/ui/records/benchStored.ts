@@ -76,7 +76,7 @@ export class BenchStored extends LitElement {
             back. Save files first of what you still need.
           </p>
           <div class="row">
-            <button autofocus @click=${() => this.dialog.close()}>Keep everything</button>
+            <button @click=${() => this.dialog.close()}>Keep everything</button>
             <button @click=${this.onErase}>Erase everything</button>
           </div>
         </div>

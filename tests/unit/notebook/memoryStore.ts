@@ -1,5 +1,6 @@
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import type { History } from '../../../src/notebook/history.ts';
+import type { KeptSound } from '../../../src/notebook/keptSound.ts';
 import type { StoredExperiment } from '../../../src/notebook/notebookStore.ts';
 import { ConflictError } from '../../../src/notebook/storageFault.ts';
 import type { BenchHold, BenchStore } from '../../../src/session/benchKeeping.ts';
@@ -7,6 +8,10 @@ import type { BenchHold, BenchStore } from '../../../src/session/benchKeeping.ts
 /** The notebook's store in memory, values copied on the way in and out as the browser does. */
 export class MemoryStore implements BenchStore {
   private readonly records = new Map<string, StoredExperiment>();
+  private readonly sounds = new Map<
+    string,
+    { sound: KeptSound; pieces: { startFrame: number; samples: Int16Array }[] }
+  >();
   private lastId: string | null = null;
 
   /** @param stored  records as another visit left them; the last one was open */
@@ -55,6 +60,27 @@ export class MemoryStore implements BenchStore {
 
   remove(id: string): Promise<void> {
     this.records.delete(id);
+    return Promise.resolve();
+  }
+
+  addSoundPiece(sound: KeptSound, startFrame: number, samples: Int16Array): Promise<void> {
+    const pieces = this.sounds.get(sound.id)?.pieces ?? [];
+    this.sounds.set(sound.id, { sound, pieces: [...pieces, { startFrame, samples }] });
+    return Promise.resolve();
+  }
+
+  listSounds(): Promise<readonly KeptSound[]> {
+    return Promise.resolve([...this.sounds.values()].map(({ sound }) => sound));
+  }
+
+  loadSamples(sound: KeptSound): Promise<Int16Array<ArrayBuffer>> {
+    const samples = new Int16Array(sound.frameCount);
+    for (const piece of this.sounds.get(sound.id)?.pieces ?? []) samples.set(piece.samples, piece.startFrame);
+    return Promise.resolve(samples);
+  }
+
+  removeSound(id: string): Promise<void> {
+    this.sounds.delete(id);
     return Promise.resolve();
   }
 

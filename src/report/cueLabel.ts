@@ -1,0 +1,12 @@
+import type { Mark } from '../marks/mark.ts';
+import type { Experiment } from '../notebook/experiment.ts';
+import { fixed } from './rounding.ts';
+
+/** What a sound editor shows beside a mark: its number, fork, ends and length. Plain ASCII, as the file format wants. */
+export function cueLabel(experiment: Experiment, mark: Mark): string {
+  const number = experiment.marks.indexOf(mark) + 1;
+  const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
+  const pitch = fork === undefined ? '' : `, ${fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`;
+  const length = mark.lengthM === null ? 'no length yet' : `${fixed(mark.lengthM * 100, 2)} cm`;
+  return `Mark ${number}${pitch}, ${mark.ends}, ${length}`;
+}

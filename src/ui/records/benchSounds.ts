@@ -1,0 +1,156 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { RecordingSource } from '../../capture/recordingSource.ts';
+import { soundBytes } from '../../notebook/keptSound.ts';
+import type { KeptSound } from '../../notebook/keptSound.ts';
+import { fileStem } from '../../report/experimentJson.ts';
+import { megabytes } from '../../report/megabytes.ts';
+import { fixed } from '../../report/rounding.ts';
+import { soundWav } from '../../report/soundWav.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { SOUND_LIMIT_BYTES } from '../../session/soundKeeping.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { saveFile } from '../saveFile.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** Sound kept on request: how much, out as WAV, heard again with the fork chosen now, deleted. */
+@customElement('bench-sounds')
+export class BenchSounds extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      ul {
+        list-style: none;
+        display: grid;
+        gap: var(--gap-2);
+        max-block-size: 24rem;
+        overflow-y: auto;
+      }
+      li {
+        border-inline-start: 5px solid var(--line);
+        padding-inline-start: var(--gap-3);
+      }
+      .tools button {
+        font-size: var(--text-small);
+        padding-inline: var(--gap-2);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  @state() private sounds: readonly KeptSound[] = [];
+  @state() private usedBytes = 0;
+  protected readonly watch = new BenchWatch(this, ['keeping', 'notebook', 'capture'], () => void this.load());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.load();
+  }
+
+  private async load(): Promise<void> {
+    this.requestUpdate();
+    const all = await this.session.keeping.sounds?.listSounds().catch(() => []);
+    const { id } = this.session.experiment;
+    this.usedBytes = (all ?? []).reduce((sum, sound) => sum + soundBytes(sound), 0);
+    this.sounds = (all ?? [])
+      .filter((sound) => sound.experimentId === id)
+      .sort((one, other) => (one.createdAt < other.createdAt ? -1 : 1));
+  }
+
+  private onToggle(event: Event): void {
+    if ((event.target as HTMLInputElement).checked) void this.session.sound.turnOn();
+    else this.session.sound.turnOff();
+  }
+
+  private async wavOf(sound: KeptSound): Promise<Uint8Array<ArrayBuffer> | null> {
+    try {
+      const samples = await this.session.keeping.sounds?.loadSamples(sound);
+      return samples === undefined ? null : soundWav(this.session.experiment, sound, samples);
+    } catch (error) {
+      this.session.tell('problem', `This sound can’t be read: ${String(error)}`);
+      return null;
+    }
+  }
+
+  private async onSave(sound: KeptSound, number: number): Promise<void> {
+    const wav = await this.wavOf(sound);
+    if (wav !== null) saveFile(`${fileStem(this.session.experiment)}-sound-${number}.wav`, 'audio/wav', wav);
+  }
+
+  private async onListen(sound: KeptSound): Promise<void> {
+    const wav = await this.wavOf(sound);
+    if (wav === null) return;
+    const source = new RecordingSource(new Blob([wav], { type: 'audio/wav' }), {
+      onProgress: (share) => this.session.setProgress(share),
+      cues: sound.marks.map(({ markId, timeS }) => ({ markId, timeS, label: '' })),
+    });
+    await this.session.startListening(source);
+  }
+
+  private async onDelete(sound: KeptSound): Promise<void> {
+    await this.session.sound.idle();
+    await this.session.keeping.sounds?.removeSound(sound.id);
+    await this.session.sound.recount();
+    await this.load();
+  }
+
+  override render() {
+    const { sound } = this.session;
+    return html`<section class="stack" aria-label="Kept sound">
+      <h2>Kept sound</h2>
+      <label class="row"
+        ><input type="checkbox" .checked=${sound.isOn} @change=${this.onToggle} />Keep the sound of each
+        sounding from now on</label
+      >
+      <p class="lead">
+        Off unless you ask for it, each time the page is opened: voices in the room are on it too. It stays on
+        this device. ${megabytes(this.usedBytes)} of ${megabytes(SOUND_LIMIT_BYTES)} used by all experiments.
+      </p>
+      ${
+        this.sounds.length === 0
+          ? nothing
+          : html`<ul>
+                ${this.sounds.map((kept, index) => this.line(kept, index + 1))}
+              </ul>
+              <p class="small">
+                “Listen again” hears a sound with the fork chosen now and renews the marks found in it; undo
+                brings them back.
+              </p>`
+      }
+    </section>`;
+  }
+
+  private line(sound: KeptSound, number: number) {
+    const { marks } = this.session.experiment;
+    const numbers = sound.marks
+      .map(({ markId }) => marks.findIndex((mark) => mark.id === markId) + 1)
+      .filter((found) => found > 0);
+    const lengthS = sound.frameCount / sound.sampleRateHz;
+    return html`<li>
+      <p>
+        ${number}. ${new Date(sound.createdAt).toLocaleTimeString()} · ${fixed(lengthS, 1)} s ·
+        ${fixed(sound.forkHz, 0)} Hz · ${megabytes(soundBytes(sound))}
+        ${numbers.length === 0 ? nothing : html` · ${numbers.length === 1 ? 'mark' : 'marks'} ${numbers.join(', ')}`}
+      </p>
+      <div class="row tools">
+        <button aria-label="Save sound ${number} as WAV" @click=${() => void this.onSave(sound, number)}>
+          Save as WAV
+        </button>
+        <button
+          aria-label="Listen to sound ${number} again"
+          ?disabled=${this.session.isListening}
+          @click=${() => void this.onListen(sound)}
+        >
+          Listen again
+        </button>
+        <button aria-label="Delete sound ${number}" @click=${() => void this.onDelete(sound)}>Delete</button>
+      </div>
+    </li>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-sounds': BenchSounds;
+  }
+}
