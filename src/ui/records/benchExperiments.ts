@@ -1,5 +1,7 @@
 import { LitElement, css, html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { experimentList } from '../../session/experimentList.ts';
 import type { ExperimentEntry } from '../../session/experimentList.ts';
@@ -115,7 +117,7 @@ export class BenchExperiments extends LitElement {
         kept.length === 0
           ? html`<p class="lead">Nothing is kept yet: the first change makes the first entry.</p>`
           : html`<ul>
-              ${kept.map((entry) => (entry.fault === null ? this.line(entry) : this.faultyLine(entry)))}
+              ${this.lines(kept, (entry) => (entry.fault === null ? this.line(entry) : this.faultyLine(entry)))}
             </ul>`
       }
       ${
@@ -124,11 +126,16 @@ export class BenchExperiments extends LitElement {
           : html`<details>
               <summary>Deleted experiments (${deleted.length})</summary>
               <ul>
-                ${deleted.map((entry) => this.deletedLine(entry))}
+                ${this.lines(deleted, (entry) => this.deletedLine(entry))}
               </ul>
             </details>`
       }
     </section>`;
+  }
+
+  /** Each line keeps its own elements when others come and go: a button never turns into another entry's. */
+  private lines(entries: readonly ExperimentEntry[], line: (entry: ExperimentEntry) => TemplateResult) {
+    return repeat(entries, (entry) => entry.id, line);
   }
 
   private line(entry: ExperimentEntry) {

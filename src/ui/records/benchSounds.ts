@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import { RecordingSource } from '../../capture/recordingSource.ts';
 import { soundBytes } from '../../notebook/keptSound.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
@@ -110,7 +111,11 @@ export class BenchSounds extends LitElement {
         this.sounds.length === 0
           ? nothing
           : html`<ul>
-                ${this.sounds.map((kept, index) => this.line(kept, index + 1))}
+                ${repeat(
+                  this.sounds,
+                  (kept) => kept.id,
+                  (kept, index) => this.line(kept, index + 1),
+                )}
               </ul>
               <p class="small">
                 “Listen again” hears a sound with the fork chosen now and renews the marks found in it; undo
