@@ -86,9 +86,9 @@ export class BenchKeepingBar extends LitElement {
     const { sound } = this.session;
     if (!sound.isOn) return nothing;
     return html`<div class="line">
-      <p role="status">
-        <strong>● Sound is being kept</strong> while you listen: ${megabytes(sound.usedBytes)} of
-        ${megabytes(SOUND_LIMIT_BYTES)}
+      <p>
+        <strong role="status">● Sound is being kept</strong> while you listen: ${megabytes(sound.usedBytes)}
+        of ${megabytes(SOUND_LIMIT_BYTES)}
       </p>
       <button @click=${() => sound.turnOff()}>Keep no more</button>
     </div>`;
