@@ -31,6 +31,8 @@ export default defineConfig({
           environment: 'node',
           globalSetup: ['tests/browser/globalSetup.ts'],
           testTimeout: 120_000,
+          // A busy machine takes its time; what never comes still fails.
+          expect: { poll: { timeout: 10_000 } },
           hookTimeout: 120_000,
           // Each page plays its sound in real time; two at once would share the two cores of a small machine.
           fileParallelism: false,

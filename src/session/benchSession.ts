@@ -206,7 +206,8 @@ export class BenchSession {
     const source = experiment === undefined ? this.history : beginHistory(experiment);
     const copy = copyOf(source, id);
     await this.keeping.show(copy, 0);
-    this.setHistory(copy);
+    // With what was done to it in the meantime.
+    this.setHistory(this.history);
     this.tell('info', `You are working on “${copy.present.title}” now. The original stays in the list.`);
   }
 

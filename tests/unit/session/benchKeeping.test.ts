@@ -75,6 +75,25 @@ describe('several experiments', () => {
     expect(lengths(bench)).toEqual([0.1]);
   });
 
+  it('what is done while a copy waits for its lock belongs to the copy and is kept', async () => {
+    const store = new MemoryStore();
+    const waiting: (() => void)[] = [];
+    let isSlow = false;
+    const hold = (): Promise<boolean> =>
+      isSlow ? new Promise((resolve) => waiting.push(() => resolve(true))) : Promise.resolve(true);
+    const bench = await begin(store, { createHold: () => ({ ...freeHold, hold }) });
+    bench.addMarkByHand(0.1);
+    isSlow = true;
+    const copying = bench.openCopy();
+    await new Promise((resolve) => setTimeout(resolve));
+    bench.addMarkByHand(0.2);
+    waiting.forEach((give) => give());
+    await copying;
+    await bench.keeping.idle();
+    expect(lengths(bench)).toEqual([0.1, 0.2]);
+    expect(store.experiment(bench.experiment.id)?.marks).toHaveLength(2);
+  });
+
   it('a file of a stored experiment becomes a step of it, which can be undone', async () => {
     const stored = exampleExperiment([exampleMark('a', { lengthM: 0.16 })]);
     const store = new MemoryStore([stored]);
