@@ -166,26 +166,28 @@ describe('apparatus', () => {
 });
 
 describe('access', () => {
-  for (const [scheme, viewport] of [
-    ['light', { width: 1280, height: 800 }],
-    ['dark', { width: 390, height: 844 }],
-  ] as const) {
-    it(`axe finds nothing on any view, ${scheme}, ${viewport.width} px wide`, async () => {
-      const bench = await open({ colorScheme: scheme, viewport });
-      await addMarks(bench, ['15.8', '49.2', '30']);
-      await bench.page.getByRole('button', { name: 'Note these readings' }).click();
-      for (const view of VIEWS) {
-        await bench.goTo(view);
-        await bench.page.waitForTimeout(400);
+  it.each([
+    { width: 1280, height: 800 },
+    { width: 820, height: 1180 },
+    { width: 390, height: 844 },
+  ])('axe finds nothing on any view in light and dark, $width px wide', async (viewport) => {
+    const bench = await open({ viewport });
+    await addMarks(bench, ['15.8', '49.2', '30']);
+    await bench.page.getByRole('button', { name: 'Note these readings' }).click();
+    for (const view of VIEWS) {
+      await bench.goTo(view);
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await bench.page.emulateMedia({ colorScheme });
+        await bench.page.waitForTimeout(300);
         const { violations } = await new AxeBuilder({ page: bench.page }).analyze();
         const found = violations.map(
           (violation) =>
-            `${view}: ${violation.id} at ${violation.nodes.map((node) => node.target.join(' ')).join('; ')}`,
+            `${view}, ${colorScheme}: ${violation.id} at ${violation.nodes.map((node) => node.target.join(' ')).join('; ')}`,
         );
         expect(found).toEqual([]);
       }
-    });
-  }
+    }
+  });
 
   it('does the whole job on the practice column with the keyboard alone', async () => {
     const bench = await open();
@@ -210,14 +212,27 @@ describe('access', () => {
     await page.keyboard.press('Escape');
   });
 
-  it('holds at 320 px without anything running out of the page', async () => {
-    const bench = await open({ viewport: { width: 320, height: 700 } });
+  it.each([
+    ['at 320 px', { width: 320, height: 700 }],
+    // Twice the size on a screen of 1280 × 800.
+    ['at 200 % zoom', { width: 640, height: 400 }],
+  ])('holds %s without anything running out of the page', async (_name, viewport) => {
+    const bench = await open({ viewport });
     await addMarks(bench, ['15.8']);
     for (const view of VIEWS) {
       await bench.goTo(view);
       await bench.page.waitForTimeout(300);
       const beyond = await bench.page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect(beyond, view).toBeLessThanOrEqual(0);
+      const hidden = await bench.page.getByRole('button').evaluateAll((buttons) =>
+        buttons
+          .filter((button) => {
+            const box = button.getBoundingClientRect();
+            return box.width > 0 && (box.left < 0 || box.right > innerWidth + 1);
+          })
+          .map((button) => button.textContent.trim()),
+      );
+      expect(hidden, view).toEqual([]);
     }
   });
 });
