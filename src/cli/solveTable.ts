@@ -1,7 +1,5 @@
-import { airFromReadings } from '../air/airState.ts';
-import type { AirState } from '../air/airState.ts';
 import { describeFaults, readMarksTable } from '../marks/marksTable.ts';
-import type { MarkRow } from '../marks/marksTable.ts';
+import { marksOfRows, rowKey } from '../solver/marksOfRows.ts';
 import type { NoSolution, Solution, SolverMark, SolverWarning } from '../solver/solution.ts';
 import { solve } from '../solver/solve.ts';
 import { solveAll } from '../solver/solveAll.ts';
@@ -41,10 +39,6 @@ export interface PlaceSummary {
   readonly warnings: readonly SolverWarning[];
 }
 
-/** Standard uncertainty of a length that states none: a rule read to a millimetre, a resonance found by ear, m. */
-export const DEFAULT_LENGTH_UNCERTAINTY_M = 0.0007;
-/** A stamped pitch is taken to be within ±0.5 % (from memory): a rectangle, JCGM 100:2008, 4.3.7. */
-export const DEFAULT_FORK_UNCERTAINTY = 0.005 / Math.sqrt(3);
 /** Places beyond this many are part of the common result but get no answer of their own. */
 const MOST_PLACES = 40;
 
@@ -57,11 +51,11 @@ export function solveTable(text: string): SolvedTable | { readonly error: string
   const table = readMarksTable(text);
   if (!table.ok) return { error: describeFaults(table.faults) };
   const rows = table.rows.filter(({ excluded }) => !excluded);
-  const marks = toSolverMarks(rows);
+  const marks = marksOfRows(rows);
   const solution = solve(marks);
   if (solution.speedMps === null) return { error: solution.warnings.map(({ message }) => message).join(' ') };
 
-  const rowOf = new Map(rows.map(({ row }) => [keyOf(row), row]));
+  const rowOf = new Map(rows.map(({ row }) => [rowKey(row), row]));
   const warnings: SolverWarning[] = [...solution.warnings];
   const placeNames = new Set(rows.map(({ place }) => place));
   if (placeNames.size > 1) {
@@ -115,38 +109,6 @@ export function solveTable(text: string): SolvedTable | { readonly error: string
     working: solution.working,
     ...(placeNames.size > 1 ? { places: summarisePlaces(marks) } : {}),
   };
-}
-
-/** Rows of a table as the solver takes them, with what is usual where a cell is empty. */
-export function toSolverMarks(rows: readonly MarkRow[]): readonly SolverMark[] {
-  // Rows of equal air share one object, so that its speed is worked out once.
-  const airs = new Map<string, AirState>();
-  const airOf = ({ temperatureC, humidityPct, pressurePa }: MarkRow): AirState | null => {
-    if (temperatureC === null) return null;
-    const name = `${temperatureC} ${humidityPct} ${pressurePa}`;
-    const known = airs.get(name) ?? airFromReadings({ temperatureC, humidityPct, pressurePa });
-    airs.set(name, known);
-    return known;
-  };
-  return rows.map((row) => ({
-    key: keyOf(row.row),
-    forkKey: String(row.forkHz),
-    frequencyHz: row.forkHz,
-    frequencyStandardUncertaintyHz: row.forkUncertaintyHz ?? row.forkHz * DEFAULT_FORK_UNCERTAINTY,
-    ends: row.ends,
-    lengthM: row.lengthM,
-    otherLengthM: row.otherLengthM,
-    lengthStandardUncertaintyM: row.lengthUncertaintyM ?? DEFAULT_LENGTH_UNCERTAINTY_M,
-    radiusM: row.diameterM === null ? null : row.diameterM / 2,
-    otherRadiusM: null,
-    air: airOf(row),
-    place: row.place,
-    order: row.order,
-  }));
-}
-
-function keyOf(row: number): string {
-  return `row ${row}`;
 }
 
 function summarisePlaces(marks: readonly SolverMark[]): PlaceSummary[] {

@@ -138,7 +138,7 @@ function readMark(mark: RecordReader): Mark {
     order: mark.wholeOrNull('order', 1, 100),
     excluded: mark.flag('excluded'),
     note: mark.text('note', 10_000),
-    ...(typeof mark.raw('repeatOf') === 'string' ? { repeatOf: mark.text('repeatOf', 200) } : {}),
+    ...((mark.raw('repeatOf') ?? null) === null ? {} : { repeatOf: mark.text('repeatOf', 200) }),
   };
 }
 

@@ -1,8 +1,11 @@
-import { LitElement, css, html } from 'lit';
+import { LitElement, css, html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import { readLessonHash } from '../notebook/lessonLink.ts';
 import type { BenchSession } from '../session/benchSession.ts';
+import type { ClassDesk } from '../classroom/classDesk.ts';
+import type { Intake } from '../intake/intakeTypes.ts';
 import { createSession } from './createSession.ts';
+import { DropAndPaste } from './intake/dropAndPaste.ts';
 import { keyCommand } from './keyCommand.ts';
 import type { KeyCommand } from './keyCommand.ts';
 import { sharedStyles } from './sharedStyles.ts';
@@ -49,6 +52,18 @@ export class BenchApp extends LitElement {
           --strip-height: 9rem;
         }
       }
+      .drop {
+        position: fixed;
+        inset: 0;
+        display: grid;
+        place-items: center;
+        background: var(--tone-wash);
+        border: 6px dashed var(--tone);
+        font-size: 2rem;
+        opacity: 0.92;
+        z-index: 6;
+        pointer-events: none;
+      }
       /* On paper only what the view has to say. */
       @media print {
         bench-header,
@@ -68,6 +83,13 @@ export class BenchApp extends LitElement {
   @state() private view: ViewId = 'measure';
   @query('bench-stage') private stage!: HTMLElementTagNameMap['bench-stage'];
   @query('bench-marks') private marks!: HTMLElementTagNameMap['bench-marks'] | null;
+  /** Made when the class view is first needed; kept while the page is open. */
+  @state() private desk: ClassDesk | null = null;
+  @query('bench-intake') private intake!: HTMLElementTagNameMap['bench-intake'];
+  private readonly drop = new DropAndPaste(this, {
+    onFiles: (files) => void this.bringIn((intake) => intake.takeFiles(files)),
+    onText: (text) => void this.bringIn((intake) => intake.takeText(text)),
+  });
   @query('bench-keys') private keys!: HTMLElementTagNameMap['bench-keys'];
   private readonly onHash = (): void => void this.goTo(viewOf(location.hash));
   private readonly onKey = (event: KeyboardEvent): void => this.takeKey(event);
@@ -99,8 +121,51 @@ export class BenchApp extends LitElement {
   /** Views that aren't needed to listen come when they are first opened. */
   private async goTo(view: ViewId): Promise<void> {
     await LATER_VIEWS[view]?.();
+    if (view === 'class') await this.openDesk();
     this.view = view;
     await this.updateComplete;
+  }
+
+  /** What reads files comes when the first one does. */
+  private async bringIn(
+    take: (intake: HTMLElementTagNameMap['bench-intake']) => Promise<void>,
+  ): Promise<void> {
+    await import('./intake/benchIntake.ts');
+    await take(this.intake);
+  }
+
+  private async openDesk(): Promise<ClassDesk> {
+    const { newClassDesk } = await import('./class/newClassDesk.ts');
+    return (this.desk ??= newClassDesk());
+  }
+
+  private async onClassTake(event: CustomEvent<readonly Intake[]>): Promise<void> {
+    const desk = await this.openDesk();
+    const count = await desk.add(event.detail);
+    location.hash = '#class';
+    await this.goTo('class');
+    this.session.tell('info', `${count} ${count === 1 ? 'group' : 'groups'} taken into the class view.`);
+  }
+
+  private async onRecordings(event: CustomEvent<readonly File[]>): Promise<void> {
+    location.hash = '#measure';
+    await this.goTo('measure');
+    await this.stage.openRecordings(event.detail);
+  }
+
+  private onFilesBring(event: CustomEvent<readonly File[]>): void {
+    void this.bringIn((intake) => intake.takeFiles(event.detail));
+  }
+
+  private onTextBring(event: CustomEvent<string>): void {
+    void this.bringIn((intake) => intake.takeText(event.detail));
+  }
+
+  private onTextTaken(): void {
+    this.renderRoot
+      .querySelector('bench-records, bench-class')
+      ?.shadowRoot?.querySelector('bench-bring-in')
+      ?.clearText();
   }
 
   private takeKey(event: KeyboardEvent): void {
@@ -144,7 +209,7 @@ export class BenchApp extends LitElement {
         @theme-change=${this.onTheme}
       ></bench-header>
       <bench-keeping-bar .session=${this.session}></bench-keeping-bar>
-      <main>
+      <main @files-bring=${this.onFilesBring} @text-bring=${this.onTextBring}>
         <bench-stage
           .session=${this.session}
           ?plain=${!isLive}
@@ -154,6 +219,14 @@ export class BenchApp extends LitElement {
       </main>
       <bench-notice .session=${this.session}></bench-notice>
       <bench-keys></bench-keys>
+      <bench-intake
+        .session=${this.session}
+        .forClass=${this.view === 'class'}
+        @class-take=${this.onClassTake}
+        @recordings-take=${this.onRecordings}
+        @text-taken=${this.onTextTaken}
+      ></bench-intake>
+      ${this.drop.isOver ? html`<div class="drop">Drop to open</div>` : nothing}
     `;
   }
 
@@ -175,6 +248,10 @@ export class BenchApp extends LitElement {
         return html`<bench-records .session=${this.session}></bench-records>`;
       case 'microphone':
         return html`<bench-microphone></bench-microphone>`;
+      case 'class':
+        return this.desk === null
+          ? nothing
+          : html`<bench-class .session=${this.session} .desk=${this.desk}></bench-class>`;
       case 'report':
         return html`<bench-report .session=${this.session}></bench-report>`;
       case 'check':

@@ -12,6 +12,7 @@ export const VIEWS = [
 export const INNER_VIEWS = [
   { id: 'report', of: 'records' },
   { id: 'microphone', of: 'check' },
+  { id: 'class', of: 'records' },
 ] as const;
 
 export type ViewId = (typeof VIEWS)[number]['id'] | (typeof INNER_VIEWS)[number]['id'];
@@ -25,6 +26,7 @@ export const LATER_VIEWS: Partial<Record<ViewId, () => Promise<unknown>>> = {
   records: () => import('./records/benchRecords.ts'),
   report: () => import('./records/benchReport.ts'),
   microphone: () => import('./check/benchMicrophone.ts'),
+  class: () => import('./class/benchClass.ts'),
 };
 
 /** The view that an address names; `measure` where it names none. */

@@ -132,9 +132,10 @@ describe('marks', () => {
     const chooser = bench.page.getByLabel('Experiment file to open');
     await chooser.setInputFiles(damaged);
     await bench.page
-      .getByText(/ends must be one of closed, open, but it is "half open"/)
+      .getByText(/ends: must be one of closed, open, but it is "half open"/)
       .first()
       .waitFor();
+    await bench.page.getByRole('button', { name: 'Close, nothing changes' }).click();
     await bench.goTo('Measure');
     await bench.page.getByRole('button', { name: 'Delete mark 2' }).click();
     await bench.goTo('Records');

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Mark, MarkEvidence } from '../../src/marks/mark.ts';
-import type { Experiment, Fork, Place } from '../../src/notebook/experiment.ts';
+import type { Experiment, Fork, GainCheckRecord, Place } from '../../src/notebook/experiment.ts';
 import { newExperiment } from '../../src/notebook/newExperiment.ts';
 
 const time = fc
@@ -39,6 +39,14 @@ const evidence: fc.Arbitrary<MarkEvidence> = fc.record({
   trace: orNull(trace),
 });
 
+const gainCheck: fc.Arbitrary<GainCheckRecord> = fc.record({
+  checkedAt: time,
+  verdict: fc.constantFrom('steady' as const, 'rewritten' as const),
+  departureDb: between(0, 20),
+  limitDb: between(0, 20),
+  device: orNull(text(12)),
+});
+
 const fork: fc.Arbitrary<Omit<Fork, 'id'>> = fc.record({
   nominalHz: fc.oneof(fc.constantFrom(256, 341.3, 512), between(100, 2000)),
   standardUncertaintyHz: between(0.01, 3),
@@ -74,9 +82,14 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
   .chain(([forks, places]) => {
     const forkIds = forks.map((_, index) => `fork-${index + 1}`);
     const placeIds = places.map((_, index) => `place-${index + 1}`);
-    const marks = fc
-      .array(mark(forkIds, placeIds), { maxLength: 6 })
-      .map((list) => list.map((one, index) => ({ ...one, id: `mark-${index + 1}` })));
+    const marks = fc.array(mark(forkIds, placeIds), { maxLength: 6 }).map((list) =>
+      list.map((one, index) => ({
+        ...one,
+        id: `mark-${index + 1}`,
+        // A passage back over the first mark's resonance.
+        ...(index > 0 && one.lengthM === null ? { repeatOf: 'mark-1' } : {}),
+      })),
+    );
     return fc
       .record({
         id: fc.uuid(),
@@ -90,6 +103,7 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         deleted: fc.integer({ min: 0, max: 2 }),
         note: text(50),
         hidden: orNull(fc.boolean()),
+        gainCheck: orNull(gainCheck),
       })
       .map((rest): Experiment => ({
         ...newExperiment(rest.id, rest.createdAt),
@@ -106,6 +120,7 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         marks: rest.marks.slice(rest.deleted),
         deletedMarks: rest.marks.slice(0, rest.deleted),
         note: rest.note,
+        ...(rest.gainCheck === null ? {} : { gainCheck: rest.gainCheck }),
         ...(rest.hidden === null
           ? {}
           : { lesson: { task: 'Measure', hideExpected: true, hideTheory: rest.hidden, hideTruth: false } }),

@@ -26,7 +26,8 @@ export function budgetTable(
       placeLabel(experiment, placeId),
       line.quantity,
       line.standardUncertainty,
-      line.unit,
+      // A bare 1 in the column of units would be read as a number.
+      line.unit === '1' ? null : line.unit,
       line.sensitivity,
       line.contributionMps,
       variance > 0 ? (100 * line.contributionMps ** 2) / variance : 0,

@@ -1,3 +1,4 @@
+import { markLengthM } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Cell } from '../csv.ts';
 import { forkInUse, measuredMarks, placeLabel } from '../marksCsv.ts';
@@ -29,7 +30,8 @@ export function fitRows(
       const mark = marks.find((candidate) => candidate.id === solved.key);
       const fork = experiment.forks.find((candidate) => candidate.id === mark?.forkId);
       if (mark === undefined || fork === undefined) return [];
-      const lengthM = mark.lengthM - experiment.rule.zeroOffsetM;
+      // Of a bracket the middle counts.
+      const lengthM = (markLengthM(mark) ?? mark.lengthM) - experiment.rule.zeroOffsetM;
       return [
         [
           placeLabel(experiment, placeId),

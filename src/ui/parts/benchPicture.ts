@@ -1,10 +1,11 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PRINT_PALETTE } from '../../report/plots/plot.ts';
-import type { Plot, PlotPalette } from '../../report/plots/plot.ts';
+import type { Plot } from '../../report/plots/plot.ts';
 import { plotSvg } from '../../report/plots/plotSvg.ts';
 import { saveFile } from '../saveFile.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { plotPalette } from './plotPalette.ts';
 import { svgToPng } from './svgToPng.ts';
 
 /** A picture of numbers with its words, to look at and to save. Files are drawn in print colours. */
@@ -46,7 +47,7 @@ export class BenchPicture extends LitElement {
   }
 
   override render() {
-    const source = `data:image/svg+xml,${encodeURIComponent(plotSvg(this.plot, this.palette()))}`;
+    const source = `data:image/svg+xml,${encodeURIComponent(plotSvg(this.plot, plotPalette(this)))}`;
     return html`<figure class="stack">
       <img src=${source} width="640" height="400" alt="${this.plot.title}. ${this.plot.words}" />
       <figcaption class="small">${this.plot.words}</figcaption>
@@ -55,19 +56,6 @@ export class BenchPicture extends LitElement {
         <button @click=${this.onPng} aria-label="Save “${this.plot.title}” as PNG">Save as PNG</button>
       </div>
     </figure>`;
-  }
-
-  private palette(): PlotPalette {
-    const style = getComputedStyle(this);
-    const token = (name: string): string => style.getPropertyValue(name).trim();
-    return {
-      paper: token('--sheet'),
-      ink: token('--ink'),
-      soft: token('--ink-soft'),
-      line: token('--line'),
-      tone: token('--tone'),
-      room: token('--room'),
-    };
   }
 }
 

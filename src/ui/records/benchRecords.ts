@@ -8,6 +8,7 @@ import './benchLesson.ts';
 import './benchSounds.ts';
 import './benchStored.ts';
 import './benchTables.ts';
+import '../intake/benchBringIn.ts';
 
 /** What is kept, what goes out and comes in, and lessons. */
 @customElement('bench-records')
@@ -30,6 +31,12 @@ export class BenchRecords extends LitElement {
     return html`<div class="cards">
       <bench-experiments class="sheet" .session=${this.session}></bench-experiments>
       <bench-files .session=${this.session}></bench-files>
+      <section class="sheet stack" aria-label="Bring in">
+        <h2>Bring in</h2>
+        <p class="lead">Or drop files anywhere on the page, or paste a table anywhere outside a field.</p>
+        <bench-bring-in></bench-bring-in>
+        <p>Many groups’ files: <a href="#class">open the class view</a></p>
+      </section>
       <section class="sheet stack" aria-label="Lab report">
         <h2>Lab report</h2>
         <p class="lead">

@@ -149,9 +149,18 @@ export class BenchStage extends LitElement {
     );
   }
 
-  private onRecording(event: CustomEvent<File>): void {
+  /** Listens to recordings one after the other; stopping one stops them all. */
+  async openRecordings(files: readonly File[]): Promise<void> {
+    this.kind = 'recording';
     const onProgress = (share: number): void => this.session.setProgress(share);
-    void this.session.startListening(new RecordingSource(event.detail, { onProgress }));
+    for (const file of files) {
+      await this.session.startListening(new RecordingSource(file, { onProgress }));
+      if (this.session.capture.kind === 'idle') return;
+    }
+  }
+
+  private onRecording(event: CustomEvent<File>): void {
+    void this.openRecordings([event.detail]);
   }
 
   private onDrawn(event: CustomEvent<Drawn>): void {

@@ -24,7 +24,7 @@ const experiment = {
   ...exampleExperiment([
     exampleMark('a', { lengthM: 0.162, evidence }),
     exampleMark('b', { lengthM: 0.4965 }),
-    exampleMark('c', { lengthM: 0.832 }),
+    exampleMark('c', { lengthM: 0.831, otherLengthM: 0.833 }),
   ]),
   rule: { readingStandardUncertaintyM: 0.0005, zeroOffsetM: 0.004 },
   tube: { diameterM: 0.03, travelM: 1 },
@@ -47,6 +47,9 @@ describe('the tables that leave', () => {
       expect(sum).toBeCloseTo(Number(row['length_cm']), 9);
     }
     expect(rows[0]?.['length_cm']).toBeCloseTo(15.8, 9);
+    // The middle of 83.1 and 83.3 cm, 4 mm of zero offset off.
+    expect(rows[2]?.['length_cm']).toBeCloseTo(82.8, 9);
+    for (const row of rows) expect(Math.abs(Number(row['residual_mm']))).toBeLessThan(3);
   });
 
   it('result: the solver’s numbers unrounded', () => {

@@ -1,0 +1,43 @@
+import type { StatedResult } from '../intake/intakeTypes.ts';
+import type { AirState } from '../air/airState.ts';
+import type { SolverMark } from '../solver/solution.ts';
+
+/** What one group brought: marks, or a result that it states. */
+export interface GroupSource {
+  /** The group's own name: a title, a name in a table, else the file's name. */
+  readonly name: string;
+  /** Whether somebody named the group; a default title says nothing. */
+  readonly isNamed: boolean;
+  readonly fileName: string;
+  /** null for what is no experiment's file. */
+  readonly experimentId: string | null;
+  /** ISO 8601; '' where it isn't known. */
+  readonly changedAt: string;
+  /** Marks that count, empty where only a result is stated. */
+  readonly marks: readonly SolverMark[];
+  readonly stated: StatedResult | null;
+}
+
+/** A group's own result. */
+export interface GroupOutcome {
+  readonly speedMps: number;
+  readonly standardUncertaintyMps: number;
+  /** null where no temperature was noted. */
+  readonly air: AirState | null;
+  readonly markCount: number;
+  readonly outlierCount: number;
+  /** What is wrong with its marks already in its own eyes. */
+  readonly causes: readonly string[];
+}
+
+/** A group in the class, solved. */
+export interface ClassGroup {
+  /** Unique in the class. */
+  readonly id: string;
+  readonly source: GroupSource;
+  /** null where its marks give no speed; `problem` says why. */
+  readonly outcome: GroupOutcome | null;
+  readonly problem: string | null;
+  /** What the teacher chose; null leaves it to the bench. */
+  readonly isChosen: boolean | null;
+}

@@ -1,0 +1,34 @@
+import type { ClassResult } from './classResult.ts';
+
+/** The class as JSON: the pooled result, how it was come by, and every group. Speeds in m/s. */
+export function classJson(result: ClassResult): string {
+  const { pooled, air, theoryMps } = result;
+  const whole = {
+    method: 'random-effects mean (Paule & Mandel 1982), interval after Hartung & Knapp 2001',
+    pooled:
+      pooled === null
+        ? null
+        : {
+            speedMps: pooled.value,
+            standardUncertaintyMps: pooled.standardUncertainty,
+            expandedUncertaintyMps: pooled.expandedUncertainty,
+            betweenGroupsMps: pooled.betweenGroups,
+            groups: pooled.groups,
+          },
+    temperatureC: air?.temperatureC ?? null,
+    theoryMps,
+    groups: result.rows.map(({ group, speedMps, state, differenceMps, reason, repeat }) => ({
+      name: group.source.name,
+      file: group.source.fileName,
+      speedMps: group.outcome?.speedMps ?? null,
+      standardUncertaintyMps: group.outcome?.standardUncertaintyMps ?? null,
+      referredSpeedMps: speedMps,
+      differenceMps,
+      state,
+      repeat: repeat?.why ?? null,
+      marks: group.outcome?.markCount ?? 0,
+      likelyReason: reason ?? group.problem,
+    })),
+  };
+  return `${JSON.stringify(whole, null, 2)}\n`;
+}

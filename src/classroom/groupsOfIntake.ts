@@ -1,0 +1,75 @@
+import type { Intake } from '../intake/intakeTypes.ts';
+import type { MarkRow } from '../marks/marksTable.ts';
+import type { Experiment } from '../notebook/experiment.ts';
+import { measuredMarks } from '../report/marksCsv.ts';
+import { solverMark } from '../session/benchSolve.ts';
+import { marksOfRows } from '../solver/marksOfRows.ts';
+import type { GroupSource } from './classGroup.ts';
+
+/** Titles that the bench gives by itself: they name nobody. */
+const UNNAMED = /^(experiment|lesson)?( \(copy\))*$/i;
+
+/** The groups in what was read from one file: a table may hold many. Empty for a recording or where nothing was read. */
+export function groupsOfIntake(intake: Intake): readonly GroupSource[] {
+  const { content, name } = intake;
+  const fileName = name;
+  const stem = name.replace(/\.(json|csv|tsv|txt)$/i, '');
+  switch (content?.kind) {
+    case 'experiment':
+      return [groupOfExperiment(content.experiment, fileName, stem)];
+    case 'table':
+      return groupsOfRows(content.rows, fileName, stem);
+    case 'results':
+      return content.results.map((stated, index) => ({
+        name: stated.group === '' ? `${stem}, row ${index + 1}` : stated.group,
+        isNamed: stated.group !== '',
+        fileName,
+        experimentId: null,
+        changedAt: '',
+        marks: [],
+        stated,
+      }));
+    default:
+      return [];
+  }
+}
+
+function groupOfExperiment(experiment: Experiment, fileName: string, stem: string): GroupSource {
+  const title = experiment.title.trim();
+  const isNamed = !UNNAMED.test(title);
+  return {
+    name: isNamed ? title : stem,
+    isNamed,
+    fileName,
+    experimentId: experiment.id,
+    changedAt: experiment.changedAt,
+    marks: measuredMarks(experiment)
+      .filter((mark) => !mark.excluded)
+      .map((mark) => solverMark(experiment, mark)),
+    stated: null,
+  };
+}
+
+function groupsOfRows(rows: readonly MarkRow[], fileName: string, stem: string): readonly GroupSource[] {
+  const byGroup = new Map<string, MarkRow[]>();
+  for (const row of rows) {
+    if (row.excluded) continue;
+    const there = byGroup.get(row.group);
+    if (there === undefined) byGroup.set(row.group, [row]);
+    else there.push(row);
+  }
+  return [...byGroup].map(([group, own]) => ({
+    name: group === '' ? stem : group,
+    isNamed: group !== '',
+    fileName,
+    experimentId: null,
+    changedAt:
+      own
+        .map(({ madeAt }) => madeAt)
+        .sort()
+        .at(-1) ?? '',
+    // Marks of a table go by their row, so that a person finds them.
+    marks: marksOfRows(own).map((mark) => ({ ...mark, key: mark.key.replace('row', 'Row') })),
+    stated: null,
+  }));
+}

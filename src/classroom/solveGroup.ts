@@ -1,0 +1,45 @@
+import { airFromReadings } from '../air/airState.ts';
+import { solve } from '../solver/solve.ts';
+import type { ClassGroup, GroupSource } from './classGroup.ts';
+
+/** Solves a group's marks together, as one result, or takes the result that it states. */
+export function solveGroup(id: string, source: GroupSource): ClassGroup {
+  const { stated, marks } = source;
+  if (stated !== null) {
+    const { temperatureC } = stated;
+    return {
+      id,
+      source,
+      outcome: {
+        speedMps: stated.speedMps,
+        standardUncertaintyMps: stated.standardUncertaintyMps,
+        air: temperatureC === null ? null : airFromReadings({ temperatureC }),
+        markCount: 0,
+        outlierCount: 0,
+        causes: [],
+      },
+      problem: null,
+      isChosen: null,
+    };
+  }
+  const solution = solve(marks);
+  if (solution.speedMps === null) {
+    const problem = solution.warnings.map(({ message }) => message).join(' ');
+    return { id, source, outcome: null, problem, isChosen: null };
+  }
+  const outliers = solution.marks.filter(({ outlier }) => outlier);
+  return {
+    id,
+    source,
+    outcome: {
+      speedMps: solution.speedMps,
+      standardUncertaintyMps: solution.standardUncertaintyMps,
+      air: solution.air,
+      markCount: marks.length,
+      outlierCount: outliers.length,
+      causes: outliers.map(({ key, cause }) => `${key}: ${cause ?? 'far from the fit'}`),
+    },
+    problem: null,
+    isChosen: null,
+  };
+}

@@ -1,0 +1,91 @@
+import { escapeMarkup } from '../report/markup.ts';
+import { roundTicks } from '../report/plots/plot.ts';
+import type { PlotPalette } from '../report/plots/plot.ts';
+import { fixed } from '../report/rounding.ts';
+import type { ClassResult } from './classResult.ts';
+
+const WIDTH = 760;
+const LEFT = 150;
+const RIGHT = 24;
+const TOP = 48;
+const BOTTOM = 52;
+/** Names are legible up to this many groups; more stand closer, without names. */
+const MOST_NAMED = 40;
+/** A group beyond this many half widths of the usual ones is drawn at the edge, m/s. */
+const WIDEST = 4;
+
+/** What the picture of the spread shows, for those who don't see it. */
+export function spreadWords({ rows, pooled }: ClassResult): string {
+  const outlying = rows.filter(({ state }) => state === 'outlying').length;
+  if (pooled === null) return 'No group has a result yet.';
+  return `${rows.length} groups from the slowest to the fastest with their 95 % intervals; the band is the class’s ${fixed(pooled.value, 1)} ± ${fixed(pooled.expandedUncertainty, 1)} m/s. ${outlying} outlying ${outlying === 1 ? 'group is a cross' : 'groups are crosses'}, what isn’t counted is hollow.`;
+}
+
+/** Every group's speed with its 95 % interval, sorted, over the class's band; a whole SVG file. */
+export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
+  const { pooled } = result;
+  const shown = result.rows
+    .flatMap((row) =>
+      row.speedMps === null || row.standardUncertaintyMps === null
+        ? []
+        : [{ row, speedMps: row.speedMps, halfMps: 2 * row.standardUncertaintyMps }],
+    )
+    .sort((one, other) => one.speedMps - other.speedMps);
+  const isNamed = shown.length <= MOST_NAMED;
+  const pitch = isNamed ? 20 : Math.max(2, 800 / Math.max(shown.length, 1));
+  const height = Math.round(TOP + BOTTOM + Math.max(shown.length, 3) * pitch);
+  const usual = shown.filter(({ row }) => row.state === 'counted');
+  const ends = (usual.length > 0 ? usual : shown).flatMap((one) => [
+    one.speedMps - one.halfMps,
+    one.speedMps + one.halfMps,
+  ]);
+  const middle = pooled?.value ?? 343;
+  const half = Math.max(1, ...ends.map((end) => Math.abs(end - middle)));
+  const reach = Math.min(
+    WIDEST * half,
+    Math.max(half, ...shown.map(({ speedMps }) => Math.abs(speedMps - middle))) * 1.05,
+  );
+  const [low, high] = [middle - reach, middle + reach];
+  const x = (mps: number): number =>
+    Math.round(
+      (LEFT + ((Math.min(Math.max(mps, low), high) - low) / (high - low)) * (WIDTH - LEFT - RIGHT)) * 10,
+    ) / 10;
+  const bottom = height - BOTTOM;
+  const ticks = roundTicks(low, high, 8).map(
+    (tick) =>
+      `<path d="M${x(tick)} ${TOP}V${bottom}" stroke="${palette.line}"/><text x="${x(tick)}" y="${bottom + 20}" text-anchor="middle">${tick}</text>`,
+  );
+  const band =
+    pooled === null
+      ? ''
+      : `<rect x="${x(pooled.value - pooled.expandedUncertainty)}" y="${TOP}" width="${Math.max(1, x(pooled.value + pooled.expandedUncertainty) - x(pooled.value - pooled.expandedUncertainty))}" height="${bottom - TOP}" fill="${palette.room}" fill-opacity="0.25"/><path d="M${x(pooled.value)} ${TOP}V${bottom}" stroke="${palette.room}" stroke-width="2"/>`;
+  const radius = isNamed ? 5 : Math.min(4, Math.max(1.5, pitch / 2));
+  const points = shown.map(({ row, speedMps, halfMps }, index) => {
+    const y = Math.round((TOP + (index + 0.5) * pitch) * 10) / 10;
+    const isOut = row.state === 'outlying';
+    const colour = row.state === 'counted' ? palette.tone : isOut ? palette.ink : palette.soft;
+    const at = x(speedMps);
+    const shape = isOut
+      ? `<path d="M${at} ${y}m-5 -5l10 10m0 -10l-10 10" stroke="${colour}" stroke-width="2.5"/>`
+      : `<circle cx="${at}" cy="${y}" r="${radius}" fill="${row.state === 'counted' ? colour : palette.paper}" stroke="${colour}"/>`;
+    const name = isNamed
+      ? `<text x="${LEFT - 10}" y="${y + 4}" text-anchor="end" font-size="12">${escapeMarkup(short(row.group.source.name))}</text>`
+      : '';
+    return `<path d="M${x(speedMps - halfMps)} ${y}H${x(speedMps + halfMps)}" stroke="${colour}" stroke-width="${isNamed ? 1.5 : 0.8}"/>${shape}${name}`;
+  });
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
+    `<title>Spread of the class</title><desc>${escapeMarkup(spreadWords(result))}</desc>`,
+    `<rect width="${WIDTH}" height="${height}" fill="${palette.paper}"/>`,
+    `<text x="16" y="26" font-size="16" font-weight="600">Speed of sound, group by group</text>`,
+    ...ticks,
+    band,
+    ...points,
+    `<text x="${(LEFT + WIDTH - RIGHT) / 2}" y="${height - 12}" text-anchor="middle">speed of sound, m/s (bars: 95 %)</text>`,
+    '</svg>',
+  ].join('\n');
+}
+
+function short(name: string): string {
+  return name.length > 20 ? `${name.slice(0, 19)}…` : name;
+}

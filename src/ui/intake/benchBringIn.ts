@@ -1,0 +1,74 @@
+import { LitElement, css, html } from 'lit';
+import { customElement, query } from 'lit/decorators.js';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/**
+ * Files and tables in: a button for files, a field for a table that is pasted or typed.
+ * @fires files-bring  detail: the files
+ * @fires text-bring  detail: the text
+ */
+@customElement('bench-bring-in')
+export class BenchBringIn extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      label > input,
+      textarea {
+        display: block;
+        inline-size: 100%;
+      }
+      input[type='file'] {
+        padding: var(--gap-2);
+      }
+    `,
+  ];
+
+  @query('textarea') private field!: HTMLTextAreaElement;
+
+  private onFiles(event: Event): void {
+    const input = event.target as HTMLInputElement;
+    const files = [...(input.files ?? [])];
+    // The same files may be chosen again.
+    input.value = '';
+    if (files.length > 0) this.send('files-bring', files);
+  }
+
+  private onText(): void {
+    if (this.field.value.trim() === '') this.field.focus();
+    else this.send('text-bring', this.field.value);
+  }
+
+  /** What was typed is done with. */
+  clearText(): void {
+    this.field.value = '';
+  }
+
+  private send(name: string, detail: unknown): void {
+    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+  }
+
+  override render() {
+    return html`<div class="stack">
+      <label
+        >Open files (JSON, CSV, WAV; many at once)
+        <input
+          type="file"
+          multiple
+          accept=".json,.csv,.tsv,.txt,application/json,text/csv,audio/*,.wav"
+          aria-label="Experiment file to open"
+          @change=${this.onFiles}
+      /></label>
+      <label
+        >Paste or type a table
+        <textarea rows="4" spellcheck="false" placeholder="fork_hz;ends;length_cm"></textarea>
+      </label>
+      <p><button @click=${this.onText}>Read the table</button></p>
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-bring-in': BenchBringIn;
+  }
+}
