@@ -40,8 +40,10 @@ class CaptureProbe {
     this.source?.stop();
   }
 
+  /** Kinds of state in turn; a source may tell again that it runs, with what it has learnt since. */
   get kinds(): string[] {
-    return this.states.map((state) => state.kind);
+    const kinds = this.states.map((state) => state.kind);
+    return kinds.filter((kind, i) => kind !== kinds[i - 1]);
   }
 
   get frames(): number {
