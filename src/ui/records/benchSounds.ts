@@ -31,6 +31,15 @@ export class BenchSounds extends LitElement {
         border-inline-start: 5px solid var(--line);
         padding-inline-start: var(--gap-3);
       }
+      .choice {
+        display: flex;
+        gap: var(--gap-2);
+        align-items: center;
+        min-block-size: var(--target);
+      }
+      .choice input {
+        flex: none;
+      }
       .tools button {
         font-size: var(--text-small);
         padding-inline: var(--gap-2);
@@ -99,7 +108,7 @@ export class BenchSounds extends LitElement {
     const { sound } = this.session;
     return html`<section class="stack" aria-label="Kept sound">
       <h2>Kept sound</h2>
-      <label class="row"
+      <label class="choice"
         ><input type="checkbox" .checked=${sound.isOn} @change=${this.onToggle} />Keep the sound of each
         sounding from now on</label
       >

@@ -1,4 +1,4 @@
-import { LitElement, html, nothing } from 'lit';
+import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { megabytes } from '../../report/megabytes.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
@@ -9,7 +9,18 @@ import type { StoredFacts } from './eraseAll.ts';
 /** The one place that says what is stored on this device, and erases it all. */
 @customElement('bench-stored')
 export class BenchStored extends LitElement {
-  static override styles = [sharedStyles];
+  static override styles = [
+    sharedStyles,
+    css`
+      dialog {
+        background: var(--sheet);
+        color: var(--ink);
+        border: 2px solid var(--ink);
+        border-radius: var(--radius);
+        max-inline-size: min(34rem, 92vw);
+      }
+    `,
+  ];
 
   @property({ attribute: false }) session!: BenchSession;
   @state() private facts: StoredFacts = { usedBytes: null, isPersistent: null };
