@@ -43,9 +43,10 @@ export class ClassDesk {
 
   /** Takes in what was read, solving group by group with pauses. @returns how many groups were added */
   async add(intakes: readonly Intake[]): Promise<number> {
-    // Table 2 before table 10, whatever order the files come in.
+    // Table 2 before table 10, a file before its second download, whatever order they come in.
     const inOrder = new Intl.Collator('en', { numeric: true });
-    const sorted = [...intakes].sort((one, other) => inOrder.compare(one.name, other.name));
+    const stem = ({ name }: Intake): string => name.replace(/\.\w+$/, '');
+    const sorted = [...intakes].sort((one, other) => inOrder.compare(stem(one), stem(other)));
     const sources = sorted.flatMap(groupsOfIntake);
     const fresh: ClassGroup[] = [];
     let restedMs = this.outside.now();

@@ -139,14 +139,14 @@ for (const [scheme, viewport] of [
         ['two.csv', group(['15,85', '49,3', '82,75'])],
         ['three.csv', group(['15,78', '49,28', '82,83'])],
         ['four.csv', group(['15,82', '49,22', '82,79'])],
-        ['copy of one.csv', group(['15,8', '49,25', '82,8'])],
+        ['one (1).csv', group(['15,8', '49,25', '82,8'])],
         ['wrong fork.csv', group(['16,95', '52,65', '88,45'])],
       ];
       await drop(bench, files);
       const groups = page.getByRole('region', { name: 'Groups' });
       await groups.getByText(/fit a fork of 480 Hz/).waitFor();
       await groups.getByText('The same marks as “one”.').waitFor();
-      expect(await page.getByRole('checkbox', { name: 'Count copy of one' }).isChecked()).toBe(false);
+      expect(await page.getByRole('checkbox', { name: 'Count one (1)' }).isChecked()).toBe(false);
       const together = page.getByRole('region', { name: 'Class', exact: true });
       await together.getByText(/^344\.\d+ ± \d\.\d+ m\/s$/).waitFor();
       await together.getByText(/^4 of 6 groups counted/).waitFor();
@@ -171,6 +171,30 @@ for (const [scheme, viewport] of [
     });
   });
 }
+
+describe('copy as a table', () => {
+  it('puts the marks on the clipboard as text for spreadsheets and as an HTML table', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await addMarks(bench, ['15.8', '49.2']);
+    await bench.goTo('Records');
+    await page.getByRole('button', { name: 'Copy marks as a table' }).click();
+    await page.getByText('Marks: 2 rows copied, ready to paste.').waitFor();
+    const copied = await page.evaluate(async () => {
+      const [item] = await navigator.clipboard.read();
+      const read = async (type: string): Promise<string> => (await item?.getType(type))?.text() ?? '';
+      return { text: await read('text/plain'), html: await read('text/html') };
+    });
+    const rows = copied.text.trim().split(/\r?\n/);
+    expect(rows.map((row) => row.split('\t').slice(0, 3))).toEqual([
+      ['fork_hz', 'ends', 'length_cm'],
+      ['512', 'closed', '15.8'],
+      ['512', 'closed', '49.2'],
+    ]);
+    expect(copied.html).toMatch(/<td[^>]*>49\.2<\/td>/);
+  });
+});
 
 describe('many at once', () => {
   it('several experiments and a table are opened each as an experiment of its own', async () => {

@@ -99,10 +99,10 @@ describe('a class', () => {
       ['ben.csv', GOOD[1] ?? ''],
     ]);
     const { rows, pooled } = desk.result;
-    expect(rows.map(({ state, repeat }) => [state, repeat?.why ?? null])).toEqual([
-      ['counted', null],
-      ['repeat', 'same marks'],
-      ['counted', null],
+    expect(rows.map(({ group, state, repeat }) => [group.source.name, state, repeat?.why ?? null])).toEqual([
+      ['anna', 'counted', null],
+      ['anna (1)', 'repeat', 'same marks'],
+      ['ben', 'counted', null],
     ]);
     expect(pooled?.groups).toBe(2);
     desk.choose(rows[1]?.group.id ?? '', true);
