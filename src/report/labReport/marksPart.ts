@@ -25,8 +25,10 @@ export function marksPart(experiment: Experiment, places: readonly PlaceSolution
 
 function row(experiment: Experiment, mark: Mark, number: number, solved: SolvedMark | null): Markup {
   const words = markWords(experiment, mark, solved);
+  const again = experiment.marks.findIndex((other) => other.id === mark.repeatOf);
   const remarks = [
     words.evidence,
+    again < 0 ? null : `the resonance of mark ${again + 1} passed again`,
     mark.excluded ? 'left out of the fit' : null,
     words.cause === null ? null : `outlier: ${words.cause}`,
     mark.note === '' ? null : mark.note,

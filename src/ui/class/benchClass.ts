@@ -53,6 +53,10 @@ export class BenchClass extends LitElement {
       .number {
         white-space: nowrap;
       }
+      /* On a phone the table slides sideways rather than setting one word a line. */
+      td:last-child {
+        min-inline-size: 15rem;
+      }
       tr.outlying th,
       tr.outlying td {
         background: var(--caution-wash);

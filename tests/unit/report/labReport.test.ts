@@ -66,6 +66,12 @@ describe('labReportFile', () => {
     expect(body.querySelectorAll('svg')).toHaveLength(3);
   });
 
+  it('says which resonance was passed again', () => {
+    const again = { ...three, marks: [...three.marks, exampleMark('d', { repeatOf: 'b' })] };
+    const last = [...documentOf(again).querySelectorAll('.marks tbody tr')].at(-1);
+    expect(last?.textContent).toContain('the resonance of mark 2 passed again');
+  });
+
   it('keeps theory back where the lesson does', () => {
     const lesson = { task: 'Find c.', hideExpected: true, hideTheory: true, hideTruth: true };
     const text = documentOf({ ...three, lesson }).body.textContent;
