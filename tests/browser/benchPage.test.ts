@@ -34,7 +34,12 @@ describe('what goes wrong is said, and nothing is lost', () => {
     const bench = await open({ microphone: 'refused' });
     await bench.page.getByRole('radio', { name: 'Microphone' }).check();
     await bench.listen();
-    await bench.page.getByRole('alert').filter({ hasText: 'allow the microphone' }).waitFor();
+    await bench.page.getByRole('alert').filter({ hasText: 'The microphone was refused' }).waitFor();
+    // The alert says what is wrong; what to do stands beside the way to start again.
+    await bench.page
+      .getByRole('region', { name: 'Listening ended' })
+      .filter({ hasText: 'allow the microphone' })
+      .waitFor();
     await addMarks(bench, ['15,8']);
     expect(await bench.marks.count()).toBe(1);
     await bench.page.getByRole('button', { name: 'Listen', exact: true }).waitFor();
