@@ -1,3 +1,4 @@
+import { viewOf } from './chunkTag.ts';
 import type { WavFormat } from './wavFormat.ts';
 
 /**
@@ -12,7 +13,7 @@ export function decodeSamples(bytes: Uint8Array, format: WavFormat): Float32Arra
   if (!Number.isInteger(frames)) {
     throw new RangeError(`bytes.length must be a multiple of ${format.bytesPerFrame}, got ${bytes.length}`);
   }
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const view = viewOf(bytes);
   const stride = format.bytesPerFrame;
   const width = format.containerBits / 8;
   const sampleAt = sampleReader(view, format);

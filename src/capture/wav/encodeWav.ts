@@ -1,3 +1,4 @@
+import { writeTag } from './chunkTag.ts';
 import { encodeCues } from './wavCues.ts';
 import type { WavCue } from './wavCues.ts';
 
@@ -32,10 +33,10 @@ export function encodeWav(
   const cueBytes = encodeCues(cues);
   const bytes = new Uint8Array(44 + dataLength + cueBytes.length);
   const view = new DataView(bytes.buffer);
-  writeTag(bytes, 0, 'RIFF');
+  writeTag(view, 0, 'RIFF');
   view.setUint32(4, bytes.length - 8, true);
-  writeTag(bytes, 8, 'WAVE');
-  writeTag(bytes, 12, 'fmt ');
+  writeTag(view, 8, 'WAVE');
+  writeTag(view, 12, 'fmt ');
   view.setUint32(16, 16, true);
   view.setUint16(20, 1, true);
   view.setUint16(22, channels.length, true);
@@ -43,7 +44,7 @@ export function encodeWav(
   view.setUint32(28, sampleRateHz * bytesPerFrame, true);
   view.setUint16(32, bytesPerFrame, true);
   view.setUint16(34, 16, true);
-  writeTag(bytes, 36, 'data');
+  writeTag(view, 36, 'data');
   view.setUint32(40, dataLength, true);
   channels.forEach((samples, channel) => {
     let offset = 44 + 2 * channel;
@@ -57,8 +58,4 @@ export function encodeWav(
   // Frames of 16 bits are even in length, so the next chunk needs no padding before it.
   bytes.set(cueBytes, 44 + dataLength);
   return bytes;
-}
-
-function writeTag(bytes: Uint8Array, offset: number, tag: string): void {
-  for (let i = 0; i < 4; i += 1) bytes[offset + i] = tag.charCodeAt(i);
 }

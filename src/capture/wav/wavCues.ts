@@ -1,3 +1,4 @@
+import { tagAt, viewOf, writeTag } from './chunkTag.ts';
 import type { ReadBytes } from './wavReader.ts';
 
 /** A named moment of a recording. */
@@ -125,18 +126,4 @@ function join(parts: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
 function asciiBytes(text: string): Uint8Array {
   const plain = text.normalize('NFKD').replaceAll(/[^ -~]/g, '?');
   return new TextEncoder().encode(plain.slice(0, LONGEST_LABEL));
-}
-
-function viewOf(bytes: Uint8Array): DataView {
-  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-}
-
-function writeTag(view: DataView, offset: number, tag: string): void {
-  for (let i = 0; i < 4; i += 1) view.setUint8(offset + i, tag.charCodeAt(i));
-}
-
-function tagAt(view: DataView, offset: number): string {
-  let tag = '';
-  for (let i = offset; i < offset + 4; i += 1) tag += String.fromCharCode(view.getUint8(i));
-  return tag;
 }

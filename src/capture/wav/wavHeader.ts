@@ -1,3 +1,4 @@
+import { tagAt, viewOf } from './chunkTag.ts';
 import { WavError } from './wavFormat.ts';
 import type { WavFormat } from './wavFormat.ts';
 
@@ -74,7 +75,7 @@ export function* walkWavHeader(fileLength: number): Generator<ByteRange, WavForm
   if (fileLength === 0) {
     throw new WavError('empty-recording', 'The file is empty (0 bytes). Choose another recording.', false);
   }
-  const start = view(yield { offset: 0, length: 12 });
+  const start = viewOf(yield { offset: 0, length: 12 });
   const form = start.byteLength >= 12 ? tagAt(start, 0) : '';
   if (form === 'RIFX') {
     throw new WavError('not-audio', `This WAV has its bytes in the big-endian order. ${CONVERT}`, true);
@@ -86,7 +87,7 @@ export function* walkWavHeader(fileLength: number): Generator<ByteRange, WavForm
   let longDataLength: number | null = null;
   let offset = 12;
   for (let count = 0; count < MAX_CHUNKS; count += 1) {
-    const head = view(yield { offset, length: 8 });
+    const head = viewOf(yield { offset, length: 8 });
     if (head.byteLength < 8) break;
     const tag = tagAt(head, 0);
     const declared = head.getUint32(4, true);
@@ -98,14 +99,14 @@ export function* walkWavHeader(fileLength: number): Generator<ByteRange, WavForm
       const length = declared === UNKNOWN_LENGTH ? longDataLength : declared;
       return placeSamples(coding, body, length, fileLength);
     }
-    if (tag === 'fmt ') coding = parseCoding(view(yield { offset: body, length: Math.min(declared, 40) }));
+    if (tag === 'fmt ') coding = parseCoding(viewOf(yield { offset: body, length: Math.min(declared, 40) }));
     if (tag === 'ds64' && declared >= 16) {
-      const sizes = view(yield { offset: body, length: 16 });
+      const sizes = viewOf(yield { offset: body, length: 16 });
       if (sizes.byteLength === 16) longDataLength = Number(sizes.getBigUint64(8, true));
     }
     offset = body + declared;
     // Chunks begin at even offsets: an odd one is followed by a byte of padding, which some writers forget.
-    if (declared % 2 === 1 && isPadded(view(yield { offset, length: 5 }))) offset += 1;
+    if (declared % 2 === 1 && isPadded(viewOf(yield { offset, length: 5 }))) offset += 1;
   }
   throw new WavError(
     'empty-recording',
@@ -190,14 +191,4 @@ function placeSamples(
 function isPadded(bytes: DataView): boolean {
   if (bytes.byteLength < 5 || COMMON_TAGS.includes(tagAt(bytes, 1))) return true;
   return bytes.getUint8(0) === 0 || !COMMON_TAGS.includes(tagAt(bytes, 0));
-}
-
-function view(bytes: Uint8Array): DataView {
-  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-}
-
-function tagAt(bytes: DataView, offset: number): string {
-  let tag = '';
-  for (let i = offset; i < offset + 4; i += 1) tag += String.fromCharCode(bytes.getUint8(i));
-  return tag;
 }
