@@ -1,7 +1,7 @@
 import { decodeRecording } from './decodedRecording.ts';
 import type { OpenRecording } from './decodedRecording.ts';
 import type { CaptureFailure, SoundCue, SoundListener, SoundSource } from './soundSource.ts';
-import { WavError, WavReader, readCues } from './wav.ts';
+import { WavError, WavReader, bytesOfBlob, readCues } from './wav.ts';
 import { yieldToPage } from './yieldToPage.ts';
 
 const BLOCK_FRAMES = 4096;
@@ -104,8 +104,7 @@ async function openRecording(file: Blob): Promise<OpenRecording> {
 }
 
 async function openWav(file: Blob): Promise<OpenRecording> {
-  const read = async (offset: number, length: number): Promise<Uint8Array> =>
-    new Uint8Array(await file.slice(offset, offset + length).arrayBuffer());
+  const read = bytesOfBlob(file);
   const reader = await WavReader.open(read, file.size);
   const { sampleRateHz, frameCount, truncated } = reader.format;
   if (reader.durationS > MOST_S) {

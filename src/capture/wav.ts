@@ -1,4 +1,5 @@
 /** Reading and writing WAV files: pure code that serves the page, the command line and the tests alike. */
+export { bytesOfBlob } from './wav/bytesOfBlob.ts';
 export { decodeSamples } from './wav/decodeSamples.ts';
 export { encodeWav } from './wav/encodeWav.ts';
 export { encodeCues, readCues } from './wav/wavCues.ts';

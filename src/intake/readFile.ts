@@ -1,3 +1,4 @@
+import { bytesOfBlob } from '../capture/wav/bytesOfBlob.ts';
 import { WavError } from '../capture/wav/wavFormat.ts';
 import { WavReader } from '../capture/wav/wavReader.ts';
 import { decodeText } from './decodeText.ts';
@@ -47,10 +48,7 @@ function readText(name: string, text: string, isJson: boolean): Intake {
 async function readRecording(file: Blob & { readonly name: string }): Promise<Intake> {
   const take: Intake = { name: file.name, content: { kind: 'recording' }, faults: [], remarks: [] };
   try {
-    await WavReader.open(
-      async (offset, length) => new Uint8Array(await file.slice(offset, offset + length).arrayBuffer()),
-      file.size,
-    );
+    await WavReader.open(bytesOfBlob(file), file.size);
     return take;
   } catch (error) {
     if (!(error instanceof WavError)) throw error;
