@@ -6,7 +6,7 @@ import type { LevelPoint } from './listeningTypes.ts';
 /** Narrow values between two level points: 20 points a second. */
 const POINT_STEP = 5;
 /** Half of the values that make one level: 0.2 s, a noise bandwidth of 5 Hz. */
-export const POINT_HALF = 10;
+const POINT_HALF = 10;
 /** Tone over noise power below which the tone is not heard: one chance in 1000 that noise alone is above. */
 const HEARD = Math.log(1000);
 
