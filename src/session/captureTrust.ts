@@ -1,3 +1,4 @@
+import { stepsThatAre } from '../capture/processingSteps.ts';
 import type { CaptureSettings } from '../capture/soundSource.ts';
 import type { GainCheckRecord } from '../notebook/experiment.ts';
 import type { ListeningWarning } from './listeningTypes.ts';
@@ -17,12 +18,6 @@ export interface CaptureTrust {
 /** What the samples may say that only a processed sound says; a check that was passed outweighs it. */
 const SUSPICIONS: readonly ListeningWarning['code'][] = ['high-band-missing', 'narrow-band', 'gain-pumping'];
 
-const STEP_NAMES = [
-  ['autoGainControl', 'automatic gain'],
-  ['noiseSuppression', 'noise suppression'],
-  ['echoCancellation', 'echo cancellation'],
-] as const;
-
 /**
  * Judges a microphone's capture.
  * @param settings  as read back from the track; null where nothing can process the sound (practice, recording)
@@ -35,7 +30,7 @@ export function captureTrust(
   check: GainCheckRecord | null,
 ): CaptureTrust {
   if (settings === null) return trust('trusted', 'Nothing processes this source.', false);
-  const on = STEP_NAMES.filter(([key]) => settings[key] === 'on').map(([, name]) => name);
+  const on = stepsThatAre('on', settings);
   if (on.length > 0) {
     return trust(
       'blocked',
@@ -61,7 +56,7 @@ export function captureTrust(
       true,
     );
   }
-  const unknown = STEP_NAMES.filter(([key]) => settings[key] === 'unknown').map(([, name]) => name);
+  const unknown = stepsThatAre('unknown', settings);
   if (unknown.length === 0) return trust('trusted', 'The browser’s processing is off.', true);
   return trust(
     'unproven',

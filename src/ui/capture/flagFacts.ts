@@ -1,3 +1,4 @@
+import { PROCESSING_STEPS } from '../../capture/processingSteps.ts';
 import type { CaptureSettings, ProcessingFlag } from '../../capture/soundSource.ts';
 
 /** One processing step of the browser and what it says of it. */
@@ -8,9 +9,8 @@ export interface FlagFact {
 
 /** The three steps that rewrite a level, as read back from the running track. */
 export function flagFacts(settings: CaptureSettings): readonly FlagFact[] {
-  return [
-    { name: 'Automatic gain', state: settings.autoGainControl },
-    { name: 'Noise suppression', state: settings.noiseSuppression },
-    { name: 'Echo cancellation', state: settings.echoCancellation },
-  ];
+  return PROCESSING_STEPS.map(([key, name]) => ({
+    name: name.charAt(0).toUpperCase() + name.slice(1),
+    state: settings[key],
+  }));
 }
