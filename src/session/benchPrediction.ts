@@ -2,6 +2,7 @@ import { airFromReadings, USUAL_AIR } from '../air/airState.ts';
 import { resonantLengthM } from '../air/columnResonance.ts';
 import { endCorrection } from '../air/endCorrection.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
+import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { wallLoss } from '../air/wallLoss.ts';
 import type { Experiment, Place } from '../notebook/experiment.ts';
 import { forkInUse } from '../report/marksCsv.ts';
@@ -25,8 +26,6 @@ export interface ExpectedLength {
   readonly standardUncertaintyM: number;
 }
 
-/** Stands in for an unknown radius: a usual school tube. Common practice, no source. */
-const USUAL_RADIUS_M = 0.0175;
 const MOST_ORDERS = 12;
 
 /** Predicts from the measured speed where there is one, else from theory at the place's air, else at 20 °C. */

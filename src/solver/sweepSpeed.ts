@@ -6,6 +6,7 @@ import {
   endCorrection,
   LOW_FREQUENCY_END_RATIO,
 } from '../air/endCorrection.ts';
+import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { wallLoss } from '../air/wallLoss.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
 import { coverageFactor } from './studentT.ts';
@@ -51,8 +52,7 @@ export interface SweepSpeed {
 const SPEEDS_MPS = [322, 362] as const;
 /** Further than this from an order's frequency, it is none of the column's: part of the orders' spacing. */
 const OFF_ORDER = 0.08;
-/** A usual school tube, where the real one is unknown; its open end is uncertain by as much. Common practice, no source. */
-const USUAL_RADIUS_M = 0.0175;
+/** Of an open end where no radius is known. Common practice, no source. */
 const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.01;
 /** Formulas of the end correction go to ka = 1.5. */
 const HIGHEST_KA = 1.5;

@@ -1,3 +1,5 @@
+import { USUAL_AIR } from '../../air/airState.ts';
+import { USUAL_RADIUS_M } from '../../air/usualTube.ts';
 import { MicrophoneSource } from '../../capture/microphoneSource.ts';
 import { PracticeSweep } from '../../capture/practice/practiceSweep.ts';
 import { PracticeSource } from '../../capture/practiceSource.ts';
@@ -5,9 +7,6 @@ import type { SoundSource } from '../../capture/soundSource.ts';
 import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { sweptColumn } from '../../session/benchSweep.ts';
-
-/** Stands in for a diameter and a temperature that weren't noted. */
-const USUAL = { radiusM: 0.0175, temperatureC: 20 } as const;
 
 /**
  * What is heard during a sweep: the microphone, or a simulated column of this experiment's apparatus, which plays
@@ -27,10 +26,10 @@ export function sweepSource(
     ...plan,
     sampleRateHz: 48_000,
     lengthM: column.lengthM,
-    radiusM: column.radiusM ?? USUAL.radiusM,
+    radiusM: column.radiusM ?? USUAL_RADIUS_M,
     ends: column.ends,
     air: {
-      temperatureC: place?.temperatureC ?? USUAL.temperatureC,
+      temperatureC: place?.temperatureC ?? USUAL_AIR.temperatureC,
       humidityPct: place?.humidityPct ?? null,
       pressurePa: place?.pressurePa ?? null,
     },
