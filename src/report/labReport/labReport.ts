@@ -1,5 +1,6 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import { budgetRows } from '../budgetRows.ts';
+import { dayAndTime } from '../dayAndTime.ts';
 import { placeLabel } from '../marksCsv.ts';
 import { markup, trusted } from '../markup.ts';
 import type { Markup } from '../markup.ts';
@@ -113,9 +114,4 @@ function warningsPart({ experiment, places }: LabReportInput): Markup {
       ? markup`<p>None.</p>`
       : markup`<ul>${warnings.map((warning) => markup`<li>${warning}</li>`)}</ul>`
   }</section>`;
-}
-
-/** 2030-03-01T10:00:00.000Z as 2030-03-01 10:00. */
-function dayAndTime(time: string): string {
-  return time.slice(0, 16).replace('T', ' ');
 }

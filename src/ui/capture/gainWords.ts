@@ -1,3 +1,4 @@
+import { dayAndTime } from '../../report/dayAndTime.ts';
 import { fixed } from '../../report/rounding.ts';
 import type { GainCheckRecord } from '../../notebook/experiment.ts';
 import type { GainAnswer } from '../../session/gainCheck.ts';
@@ -36,7 +37,7 @@ export function gainWords({ verdict, departureDb, missing, followedS, talkS }: G
 
 /** What the experiment keeps of its last check. */
 export function keptGainWords(check: GainCheckRecord): string {
-  const when = check.checkedAt.slice(0, 16).replace('T', ' ');
+  const when = dayAndTime(check.checkedAt);
   const what = check.verdict === 'steady' ? 'left alone' : 'rewritten';
   return `${when}: ${what}, ${fixed(check.departureDb, 1)} dB from a smooth decay (limit ${fixed(check.limitDb, 1)} dB), ${check.device ?? 'microphone without a name'}.`;
 }
