@@ -1,3 +1,4 @@
+import { median } from '../solver/median.ts';
 import type { LevelPoint } from './listeningTypes.ts';
 
 /** What a struck fork beside a fixed column, and somebody talking, say about the gain. */
@@ -97,7 +98,7 @@ function nothingYet(missing: GainAnswer['missing']): GainAnswer {
 function lastStrike(points: readonly LevelPoint[]): number | null {
   if (points.length < 4 * SMOOTH) return null;
   const levels = points.map(({ toneDb, roomDb }) => toneDb ?? roomDb);
-  const smooth = levels.map((_, i) => medianOf(levels.slice(i, i + SMOOTH)));
+  const smooth = levels.map((_, i) => median(levels.slice(i, i + SMOOTH)));
   const leastDb = Math.max(...smooth) - LOUD_DB;
   // The first moment that is loud and stays so: a gain that rises later may be louder than the strike.
   let found = smooth.findIndex((_, i) =>
@@ -124,16 +125,16 @@ function binsOf(decay: readonly LevelPoint[], startS: number): Bin[] {
   }
   return bins.flatMap((within) => {
     // Sound that was lost says nothing.
-    if (within.length < 5 || medianOf(within.map((point) => point.broadbandDb)) < LOST_DB) return [];
+    if (within.length < 5 || median(within.map((point) => point.broadbandDb)) < LOST_DB) return [];
     const timeS = within.reduce((sum, point) => sum + point.timeS, 0) / within.length;
-    const roomDb = medianOf(within.map((point) => point.roomDb));
+    const roomDb = median(within.map((point) => point.roomDb));
     const levels = within.flatMap(({ toneDb }) => (toneDb === null ? [] : [toneDb]));
-    const levelDb = levels.length > within.length / 2 ? medianOf(levels) : -Infinity;
+    const levelDb = levels.length > within.length / 2 ? median(levels) : -Infinity;
     const isHeard = levelDb > roomDb + HEARD_DB;
     // Noise of power N beside a tone of power S scatters its level by 8.686 dB √(N / 2S); a median of ten halves it.
     const roomNoiseDb = (8.686 * Math.sqrt(10 ** ((roomDb - levelDb) / 10) / 2)) / 2;
     // Syllables on the fork's pitch come and go within the bin: their scatter shows there.
-    const scatterDb = 1.48 * medianOf(levels.map((level) => Math.abs(level - levelDb)));
+    const scatterDb = 1.48 * median(levels.map((level) => Math.abs(level - levelDb)));
     const noiseDb = Math.max(roomNoiseDb, scatterDb / Math.sqrt(FREE_VALUES));
     return [
       { timeS, levelDb: isHeard ? levelDb : roomDb + HEARD_DB, isHeard, noiseDb: isHeard ? noiseDb : 0 },
@@ -181,8 +182,8 @@ function robustLine(bins: readonly Bin[]): { atDb: number; slopeDbPerS: number }
 
 /** Whether the fork began about as loud as the talk: a talker drowns a faint fork, and its level means nothing then. */
 function isLouderThanTalk(heard: readonly Bin[], decay: readonly LevelPoint[]): boolean {
-  const beganDb = medianOf(heard.slice(0, 3).map((bin) => bin.levelDb));
-  return beganDb > medianOf(decay.slice(0, EARLY_POINTS).map(restDb)) + ABOVE_TALK_DB;
+  const beganDb = median(heard.slice(0, 3).map((bin) => bin.levelDb));
+  return beganDb > median(decay.slice(0, EARLY_POINTS).map(restDb)) + ABOVE_TALK_DB;
 }
 
 function followedHeardS(heard: readonly Bin[]): number {
@@ -205,9 +206,4 @@ function restDb({ toneDb, broadbandDb }: LevelPoint): number {
   const all = 10 ** (broadbandDb / 10);
   const rest = toneDb === null ? all : all - 10 ** (toneDb / 10);
   return rest > 0.05 * all ? 10 * Math.log10(rest) : -Infinity;
-}
-
-function medianOf(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1] ?? 0;
 }
