@@ -1,3 +1,4 @@
+import { DB_PER_LN_POWER } from '../tone/level.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { judgeStep } from './columnVerdict.ts';
 import type { MouthStep } from './columnVerdict.ts';
@@ -20,7 +21,8 @@ const CANNOT_TELL: LengthCheck = {
   standardUncertaintyDb: null,
   comparisons: 0,
 };
-const DB_PER_NP = 20 / Math.LN10;
+/** Logarithms of an amplitude to dB. */
+const DB_PER_NP = 2 * DB_PER_LN_POWER;
 /** Log-odds from which it is called resonant, and below which not. Chosen on simulated checks: see DEVELOPERS. */
 const RESONANT_FROM = 0.5;
 const NOT_BELOW = -1;

@@ -1,15 +1,14 @@
+import { DB_PER_LN_POWER, ratioDb } from '../tone/level.ts';
 import type { PassageEvidence } from './passageEvidence.ts';
-
-const DB_PER_NEPER = 10 / Math.LN10;
 
 /** Rise over the fork alone, dB: peak against the mean power of before and after (at least the noise). */
 export function riseDb(evidence: PassageEvidence): number {
-  return DB_PER_NEPER * Math.log(evidence.peakPower / Math.max(evidence.sidePower, evidence.noisePower));
+  return ratioDb(evidence.peakPower, Math.max(evidence.sidePower, evidence.noisePower));
 }
 
 /** Rise over the room's noise in a band of 5 Hz, dB. */
 export function aboveRoomDb(evidence: PassageEvidence, noiseIn5Hz: number): number {
-  return DB_PER_NEPER * Math.log(evidence.peakPower / (noiseIn5Hz + 1e-20));
+  return ratioDb(evidence.peakPower, noiseIn5Hz + 1e-20);
 }
 
 /**
@@ -19,7 +18,7 @@ export function aboveRoomDb(evidence: PassageEvidence, noiseIn5Hz: number): numb
 export function riseStandardUncertaintyDb(evidence: PassageEvidence): number {
   const peak = (2 * evidence.noisePower) / evidence.peakPower;
   const side = (2 * evidence.noisePower) / Math.max(evidence.sidePower, evidence.noisePower) / 4;
-  return Math.hypot(1, DB_PER_NEPER * Math.sqrt(peak + side));
+  return Math.hypot(1, DB_PER_LN_POWER * Math.sqrt(peak + side));
 }
 
 /** The evidence in one line for a person. */

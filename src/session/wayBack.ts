@@ -1,10 +1,10 @@
+import { DB_PER_LN_POWER } from '../tone/level.ts';
 import type { Guidance, Resonance } from './listeningTypes.ts';
 
 /** Of a sounding's flagged passages those within this of the strongest may show the way back, dB. */
 const EQUAL_DB = 4;
 /** A flag's own maximum is looked for from this long before it on, s: a level point spans 0.2 s. */
 const BEFORE_S = 0.1;
-const DB_PER_NEPER = 10 / Math.LN10;
 
 /** How far the level is under the best of the present sounding, the fork's dying taken out. */
 export class WayBack {
@@ -36,14 +36,16 @@ export class WayBack {
     const levels = flagged.map(({ timeS }) => this.#undying(this.#nearest(timeS), rate));
     const strongest = Math.max(...levels);
     // The latest of them: the less the fork has died since, the less is left to correct.
-    const best = flagged.filter((_, i) => (levels[i] as number) > strongest - EQUAL_DB / DB_PER_NEPER).at(-1);
+    const best = flagged
+      .filter((_, i) => (levels[i] as number) > strongest - EQUAL_DB / DB_PER_LN_POWER)
+      .at(-1);
     if (best === undefined) return null;
     // A slow way back may climb higher than the passage that was flagged on the fly.
     let highest = -Infinity;
     for (let i = last; i >= 0 && (this.#timesS[i] as number) >= best.timeS - BEFORE_S; i -= 1) {
       highest = Math.max(highest, this.#undying(i, rate));
     }
-    const belowBestDb = DB_PER_NEPER * (this.#undying(last, rate) - highest);
+    const belowBestDb = DB_PER_LN_POWER * (this.#undying(last, rate) - highest);
     return { belowBestDb: Math.min(0, belowBestDb), bestTimeS: best.timeS };
   }
 

@@ -3,6 +3,9 @@
  */
 export const REFERENCE_MEAN_SQUARE = 0.5;
 
+/** A natural logarithm of a ratio of powers times this is the ratio in dB. */
+export const DB_PER_LN_POWER = 10 / Math.LN10;
+
 /** Level of a mean square, dB re a sine of amplitude 1. @returns -Infinity for 0 */
 export function levelDb(meanSquare: number): number {
   return 10 * Math.log10(meanSquare / REFERENCE_MEAN_SQUARE);

@@ -1,3 +1,5 @@
+import { DB_PER_LN_POWER } from './level.ts';
+
 /** A tone that stood through much of what was heard. */
 export interface SteadyTone {
   /** Relative to the fork's stamped pitch, Hz; good to a tenth of the bins' distance. */
@@ -8,7 +10,6 @@ export interface SteadyTone {
 
 /** A voice's harmonics wander over many bins; a line has to stand this far above the floor on average, dB. */
 const LEAST_DB = 10;
-const DB_PER_NEPER = 10 / Math.LN10;
 
 /**
  * The mean over all flank frames of each bin's logarithm over the frame's floor: a tone that stays counts in full, one
@@ -53,7 +54,7 @@ export class SteadyToneFinder {
       if (best === null || at(offset) > at(best)) best = offset;
     }
     if (best === null) return null;
-    const aboveFloorDb = (DB_PER_NEPER * at(best)) / Math.max(1, this.#frames);
+    const aboveFloorDb = (DB_PER_LN_POWER * at(best)) / Math.max(1, this.#frames);
     if (aboveFloorDb < LEAST_DB) return null;
     // A window's main lobe is a parabola in decibels, nearly.
     const curve = at(best - 1) - 2 * at(best) + at(best + 1);
