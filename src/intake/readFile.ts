@@ -1,6 +1,7 @@
 import { bytesOfBlob } from '../capture/wav/bytesOfBlob.ts';
 import { WavError } from '../capture/wav/wavFormat.ts';
 import { WavReader } from '../capture/wav/wavReader.ts';
+import { megabytes } from '../report/megabytes.ts';
 import { decodeText } from './decodeText.ts';
 import { fileKind } from './fileKind.ts';
 import { LARGEST_JSON_BYTES, LARGEST_TABLE_BYTES } from './intakeLimits.ts';
@@ -30,7 +31,7 @@ export async function readFile(file: Blob & { readonly name: string }): Promise<
       const what = isJson ? 'an experiment' : 'a table of marks';
       return refused(
         name,
-        `The file has ${megabytes(file.size)} MB; ${what} has at most ${megabytes(largest)} MB.`,
+        `The file has ${megabytes(file.size)}; ${what} has at most ${megabytes(largest)}.`,
       );
     }
     return readText(name, decodeText(new Uint8Array(await file.arrayBuffer())), isJson);
@@ -59,8 +60,4 @@ async function readRecording(file: Blob & { readonly name: string }): Promise<In
 
 function refused(name: string, message: string): Intake {
   return { name, content: null, faults: [{ row: null, column: null, message }], remarks: [] };
-}
-
-function megabytes(bytes: number): string {
-  return (bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0);
 }

@@ -1,6 +1,6 @@
 import { fixed } from './rounding.ts';
 
-/** A size for a person, in megabytes of 10⁶ bytes with one decimal. @param bytes  >= 0 */
+/** A size for a person, in megabytes of 10⁶ bytes; with one decimal below 10 of them. @param bytes  >= 0 */
 export function megabytes(bytes: number): string {
-  return `${fixed(bytes / 1e6, 1)} MB`;
+  return `${fixed(bytes / 1e6, bytes < 1e7 ? 1 : 0)} MB`;
 }

@@ -106,6 +106,6 @@ describe('sound, if wanted', () => {
     await page.getByText('Sound is being kept').waitFor({ state: 'detached' });
     await bench.goTo('Records');
     await page.getByRole('button', { name: 'Delete sound 1' }).click();
-    await page.getByText('0.0 MB of 100.0 MB used').waitFor();
+    await page.getByText('0.0 MB of 100 MB used').waitFor();
   });
 });
