@@ -49,11 +49,12 @@ export function editMark(experiment: Experiment, id: string, change: MarkChange)
  */
 export function deleteMark(experiment: Experiment, id: string): Experiment {
   findMark(experiment.marks, id);
-  const goes = (mark: Mark): boolean => mark.id === id || mark.repeatOf === id;
+  const { marks } = experiment;
+  const goes = (mark: Mark): boolean => mark.id === id || repeatedMark(marks, mark)?.id === id;
   return {
     ...experiment,
-    marks: experiment.marks.filter((mark) => !goes(mark)),
-    deletedMarks: [...experiment.deletedMarks, ...experiment.marks.filter(goes)],
+    marks: marks.filter((mark) => !goes(mark)),
+    deletedMarks: [...experiment.deletedMarks, ...marks.filter(goes)],
   };
 }
 
@@ -63,18 +64,32 @@ export function deleteMark(experiment: Experiment, id: string): Experiment {
  */
 export function restoreMark(experiment: Experiment, id: string): Experiment {
   findMark(experiment.deletedMarks, id);
-  const comes = (mark: Mark): boolean => mark.id === id || mark.repeatOf === id;
-  const marks = [...experiment.marks, ...experiment.deletedMarks.filter(comes)].sort((one, other) =>
+  const { deletedMarks } = experiment;
+  const comes = (mark: Mark): boolean => mark.id === id || repeatedMark(deletedMarks, mark)?.id === id;
+  const marks = [...experiment.marks, ...deletedMarks.filter(comes)].sort((one, other) =>
     one.createdAt < other.createdAt ? -1 : one.createdAt > other.createdAt ? 1 : 0,
   );
-  return { ...experiment, marks, deletedMarks: experiment.deletedMarks.filter((mark) => !comes(mark)) };
+  return { ...experiment, marks, deletedMarks: deletedMarks.filter((mark) => !comes(mark)) };
 }
 
-/** The mark that this one repeats; null where it stands for itself. */
+/**
+ * The mark that this one repeats; null where it stands for itself, as every mark does that has a length of its own or
+ * whose repeats lead in a circle. A repeat of a repeat is one of the mark behind both.
+ */
 export function repeatedMark(marks: readonly Mark[], mark: Mark): Mark | null {
-  const { repeatOf } = mark;
-  if (repeatOf === undefined || repeatOf === null || repeatOf === mark.id) return null;
-  return marks.find((other) => other.id === repeatOf) ?? null;
+  const passed = new Set([mark.id]);
+  let last = mark;
+  for (;;) {
+    const { repeatOf, lengthM } = last;
+    const next =
+      lengthM !== null || repeatOf === undefined || repeatOf === null
+        ? undefined
+        : marks.find((other) => other.id === repeatOf);
+    if (next === undefined) return last === mark ? null : last;
+    if (passed.has(next.id)) return null;
+    passed.add(next.id);
+    last = next;
+  }
 }
 
 /** Marks that stand for themselves, oldest first: each a resonance of its own. */
@@ -84,12 +99,17 @@ export function ownMarks(marks: readonly Mark[]): readonly Mark[] {
 
 /** Repeats of one mark, oldest first. */
 export function repeatsOf(marks: readonly Mark[], id: string): readonly Mark[] {
-  return marks.filter((mark) => mark.id !== id && mark.repeatOf === id);
+  return marks.filter((mark) => repeatedMark(marks, mark)?.id === id);
 }
 
-/** A mark's number as it is shown and as messages name it, from 1; repeats have none of their own. */
+/**
+ * A mark's number, from 1: the one that the page, messages, tables, reports and sound files show. A repeat goes by the
+ * number of its mark. 0 where there is no such mark.
+ */
 export function markNumber(marks: readonly Mark[], id: string): number {
-  return ownMarks(marks).findIndex((mark) => mark.id === id) + 1;
+  const found = marks.find((mark) => mark.id === id);
+  const own = found === undefined ? undefined : (repeatedMark(marks, found) ?? found);
+  return ownMarks(marks).findIndex((mark) => mark === own) + 1;
 }
 
 /** The newest older mark of the same fork, ends and place that this one may be a repeat of; null where there is none. */

@@ -1,5 +1,5 @@
 import { airFromReadings } from '../air/airState.ts';
-import { markNumber } from '../marks/markList.ts';
+import { markNumber, ownMarks } from '../marks/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { forkInUse, measuredMarks, placeLabel } from '../report/marksCsv.ts';
 import type { MeasuredMark } from '../report/marksCsv.ts';
@@ -21,13 +21,13 @@ export function solveExperiment(experiment: Experiment): BenchOutcome {
 }
 
 /** The solver's messages name a mark by its number, as the page does; its results go by id. */
-function markName(experiment: Experiment, id: string): string {
-  return `Mark ${markNumber(experiment.marks, id)}`;
+function nameOf(number: number): string {
+  return `Mark ${number}`;
 }
 
 function withIds(experiment: Experiment, solution: Solution | NoSolution): Solution | NoSolution {
   if (solution.speedMps === null) return solution;
-  const ids = new Map(experiment.marks.map((mark) => [markName(experiment, mark.id), mark.id]));
+  const ids = new Map(ownMarks(experiment.marks).map((mark, index) => [nameOf(index + 1), mark.id]));
   return {
     ...solution,
     marks: solution.marks.map((mark) => ({ ...mark, key: ids.get(mark.key) ?? mark.key })),
@@ -48,7 +48,7 @@ export function solverMark(experiment: Experiment, mark: MeasuredMark): SolverMa
   const pitch = forkInUse(fork);
   const { temperatureC } = place;
   return {
-    key: markName(experiment, mark.id),
+    key: nameOf(markNumber(experiment.marks, mark.id)),
     forkKey: fork.id,
     frequencyHz: pitch.hz,
     frequencyStandardUncertaintyHz: pitch.standardUncertaintyHz,

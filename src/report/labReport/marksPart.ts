@@ -1,4 +1,5 @@
 import type { Mark } from '../../marks/mark.ts';
+import { markNumber, repeatedMark } from '../../marks/markList.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { SolvedMark } from '../../solver/solution.ts';
 import { markWords } from '../markWords.ts';
@@ -18,22 +19,24 @@ export function marksPart(experiment: Experiment, places: readonly PlaceSolution
       ? markup`<p>None yet.</p>`
       : markup`<table class="marks"><thead><tr><th scope="col" class="number">Mark</th><th scope="col">Fork and column</th>
 <th scope="col" class="number">Length, cm</th><th scope="col">Order</th><th scope="col" class="number">From the fit, mm</th><th scope="col">Remarks</th></tr></thead>
-<tbody>${experiment.marks.map((mark, index) => row(experiment, mark, index + 1, solved.get(mark.id) ?? null))}</tbody></table>
+<tbody>${experiment.marks.map((mark) => row(experiment, mark, solved.get(mark.id) ?? null))}</tbody></table>
 <p class="small">Lengths as the rule reads them.</p>`
   }</section>`;
 }
 
-function row(experiment: Experiment, mark: Mark, number: number, solved: SolvedMark | null): Markup {
+function row(experiment: Experiment, mark: Mark, solved: SolvedMark | null): Markup {
+  const { marks } = experiment;
+  const number = markNumber(marks, mark.id);
+  const isAgain = repeatedMark(marks, mark) !== null;
   const words = markWords(experiment, mark, solved);
-  const again = experiment.marks.findIndex((other) => other.id === mark.repeatOf);
   const remarks = [
     words.evidence,
-    again < 0 ? null : `the resonance of mark ${again + 1} passed again`,
+    isAgain ? `the resonance of mark ${number} passed again` : null,
     mark.excluded ? 'left out of the fit' : null,
     words.cause === null ? null : `outlier: ${words.cause}`,
     mark.note === '' ? null : mark.note,
   ].filter((remark) => remark !== null);
-  return markup`<tr><td class="number">${number}</td><td>${words.apparatus}</td><td class="number">${lengthWords(mark)}</td>
+  return markup`<tr><td class="number">${number}${isAgain ? ' again' : ''}</td><td>${words.apparatus}</td><td class="number">${lengthWords(mark)}</td>
 <td>${words.order ?? '—'}</td><td class="number">${words.residual?.replace(' mm from the fit', '') ?? '—'}</td><td>${remarks.join('; ')}</td></tr>`;
 }
 

@@ -1,4 +1,5 @@
 import { markLengthM } from '../../marks/mark.ts';
+import { markNumber } from '../../marks/markList.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Cell } from '../csv.ts';
 import { forkInUse, measuredMarks, placeLabel } from '../marksCsv.ts';
@@ -35,7 +36,7 @@ export function fitRows(
       return [
         [
           placeLabel(experiment, placeId),
-          experiment.marks.indexOf(mark) + 1,
+          markNumber(experiment.marks, mark.id),
           forkInUse(fork).hz,
           mark.ends,
           lengthM * 100,

@@ -2,7 +2,7 @@ import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
-import { nextWaitingMark, ownMarks, waitingMarks } from '../../marks/markList.ts';
+import { markNumber, nextWaitingMark, ownMarks, waitingMarks } from '../../marks/markList.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -86,7 +86,7 @@ export class BenchMarks extends LitElement {
                   data-id=${mark.id}
                   .session=${this.session}
                   .mark=${mark}
-                  .number=${own.indexOf(mark) + 1}
+                  .number=${markNumber(experiment.marks, mark.id)}
                   .outcome=${outcome}
                   @length-done=${() => this.onDone(mark)}
                 ></bench-mark-row>

@@ -2,6 +2,7 @@ import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { RecordingSource } from '../../capture/recordingSource.ts';
+import { markNumber } from '../../marks/markList.ts';
 import { soundBytes } from '../../notebook/keptSound.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
 import { fileStem } from '../../report/experimentJson.ts';
@@ -136,9 +137,8 @@ export class BenchSounds extends LitElement {
 
   private line(sound: KeptSound, number: number) {
     const { marks } = this.session.experiment;
-    const numbers = sound.marks
-      .map(({ markId }) => marks.findIndex((mark) => mark.id === markId) + 1)
-      .filter((found) => found > 0);
+    const found = sound.marks.map(({ markId }) => markNumber(marks, markId));
+    const numbers = [...new Set(found)].filter((one) => one > 0);
     const lengthS = sound.frameCount / sound.sampleRateHz;
     return html`<li>
       <p>

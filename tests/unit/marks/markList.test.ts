@@ -76,11 +76,11 @@ describe('repeats of one resonance', () => {
   ]);
   const { marks } = experiment;
 
-  it('need no length and have no number of their own', () => {
+  it('need no length and go by the number of their mark', () => {
     expect(ids(ownMarks(marks))).toEqual(['a', 'c', 'other fork']);
     expect(ids(waitingMarks(experiment))).toEqual(['other fork', 'c', 'a']);
     expect(ids(repeatsOf(marks, 'a'))).toEqual(['b']);
-    expect(['a', 'c', 'other fork'].map((id) => markNumber(marks, id))).toEqual([1, 2, 3]);
+    expect(['a', 'b', 'c', 'other fork', 'none'].map((id) => markNumber(marks, id))).toEqual([1, 1, 2, 3, 0]);
     expect(nextWaitingMark(experiment, 'c')?.id).toBe('a');
   });
 
@@ -93,6 +93,31 @@ describe('repeats of one resonance', () => {
   it('stand for themselves once their mark is missing, or when they are separated', () => {
     expect(ids(ownMarks(marks.slice(1)))).toContain('b');
     expect(ids(ownMarks(editMark(experiment, 'b', { repeatOf: null }).marks))).toContain('b');
+  });
+
+  it('of a repeat belong to the mark behind both, wherever that goes', () => {
+    const chain = exampleExperiment([
+      exampleMark('a'),
+      exampleMark('b', { repeatOf: 'a' }),
+      exampleMark('c', { repeatOf: 'b' }),
+      exampleMark('d'),
+    ]);
+    expect(ids(repeatsOf(chain.marks, 'a'))).toEqual(['b', 'c']);
+    expect(chain.marks.map(({ id }) => markNumber(chain.marks, id))).toEqual([1, 1, 1, 2]);
+    const deleted = deleteMark(chain, 'a');
+    expect(ids(deleted.deletedMarks)).toEqual(['a', 'b', 'c']);
+    expect(ids(restoreMark(deleted, 'a').marks).sort()).toEqual(ids(chain.marks));
+  });
+
+  it('are none where they have a length of their own, or lead in a circle', () => {
+    const marks = [
+      exampleMark('a'),
+      exampleMark('b', { repeatOf: 'a', lengthM: 0.5 }),
+      exampleMark('c', { repeatOf: 'd' }),
+      exampleMark('d', { repeatOf: 'c' }),
+      exampleMark('e', { repeatOf: 'e' }),
+    ];
+    expect(marks.map(({ id }) => markNumber(marks, id))).toEqual([1, 2, 3, 4, 5]);
   });
 
   it('may be of the newest older mark of the same fork, ends and place', () => {

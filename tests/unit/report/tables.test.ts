@@ -73,8 +73,8 @@ describe('the tables that leave', () => {
 
   it('trace: a row a point, on the source’s time, empty where no tone was heard', () => {
     expect(table('trace')).toEqual([
-      { mark: 1, time_s: 2, tone_db: -40, room_db: -60, rise_db: 20 },
-      { mark: 1, time_s: 2.5, tone_db: null, room_db: -61, rise_db: null },
+      { mark: 1, passage: 1, time_s: 2, tone_db: -40, room_db: -60, rise_db: 20 },
+      { mark: 1, passage: 1, time_s: 2.5, tone_db: null, room_db: -61, rise_db: null },
     ]);
   });
 
