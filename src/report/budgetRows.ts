@@ -1,4 +1,5 @@
 import type { BudgetLine } from '../solver/solution.ts';
+import { significant } from '../solver/wording.ts';
 import { fixed } from './rounding.ts';
 
 /** One line of the uncertainty budget in rounded words. */
@@ -17,15 +18,8 @@ export function budgetRows(budget: readonly BudgetLine[]): readonly BudgetRow[] 
     .sort((one, other) => other.contributionMps ** 2 - one.contributionMps ** 2)
     .map((line) => ({
       quantity: line.quantity,
-      uncertainty: `${significant(line.standardUncertainty)}${line.unit === '1' ? '' : ` ${line.unit}`}`,
+      uncertainty: `${significant(line.standardUncertainty, 2)}${line.unit === '1' ? '' : ` ${line.unit}`}`,
       contribution: `${fixed(Math.abs(line.contributionMps), 2)} m/s`,
       share: total > 0 ? `${fixed((100 * line.contributionMps ** 2) / total, 0)} %` : '0 %',
     }));
-}
-
-/** Two significant digits, without an exponent for everyday sizes. */
-function significant(value: number): string {
-  if (value === 0) return '0';
-  const decimals = Math.max(0, 1 - Math.floor(Math.log10(Math.abs(value))));
-  return decimals > 6 ? value.toExponential(1) : fixed(value, decimals);
 }

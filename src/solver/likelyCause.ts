@@ -1,7 +1,7 @@
 import { modelLengthM } from './fitMarks.ts';
 import type { PreparedMark } from './prepareMarks.ts';
 import { nearestOrder } from './searchOrders.ts';
-import { centimetres } from './wording.ts';
+import { centimetres, pitch } from './wording.ts';
 
 const SLIPS: readonly { readonly sizeM: number; readonly name: string }[] = [
   { sizeM: 0.01, name: 'centimetre' },
@@ -61,7 +61,7 @@ export function likelyCause(
   if (rival !== undefined) {
     const order = nearestOrder({ ...row, halfWavePerSpeedS: rival.halfWavePerSpeedS }, speedMps, end);
     causes.push(
-      `it fits as order ${order} of the ${rival.mark.frequencyHz} Hz fork: another fork than noted?`,
+      `it fits as order ${order} of the ${pitch(rival.mark.frequencyHz)} Hz fork: another fork than noted?`,
     );
   }
   return `${off}: ${causes.length > 0 ? causes.join(' Or ') : 'read it again, or look for the resonance again.'}`;

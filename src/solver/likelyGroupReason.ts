@@ -5,7 +5,7 @@ import type { PreparedMark } from './prepareMarks.ts';
 import { nearestOrder } from './searchOrders.ts';
 import type { SolverMark } from './solution.ts';
 import { solveInFull } from './solve.ts';
-import { centimetres, inWords } from './wording.ts';
+import { centimetres, inWords, pitch } from './wording.ts';
 
 /** The usual forks of a school's set, Hz: what a fork may be mistaken for. */
 const USUAL_SET_HZ = [256, 261.6, 288, 320, 329.6, 341.3, 384, 392, 426.7, 440, 480, 493.9, 512, 523.3];
@@ -85,5 +85,5 @@ function mistakenFork(
     .sort((one, other) => one.off - other.off)[0];
   return near === undefined
     ? null
-    : `Its lengths fit a fork of ${near.hz} Hz: another fork than the ${notedHz} Hz that is noted?`;
+    : `Its lengths fit a fork of ${pitch(near.hz)} Hz: another fork than the ${pitch(notedHz)} Hz that is noted?`;
 }

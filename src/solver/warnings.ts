@@ -6,7 +6,7 @@ import type { Preparation } from './prepareMarks.ts';
 import { MISFIT_OF_NOISE } from './searchOrders.ts';
 import type { OrderSearch, SpeedPrior } from './searchOrders.ts';
 import type { Solution, SolvedMark, SolverWarning } from './solution.ts';
-import { inWords, listed } from './wording.ts';
+import { inWords, listed, pitch } from './wording.ts';
 
 export interface Findings {
   readonly preparation: Preparation;
@@ -101,7 +101,7 @@ function skipped({ rows }: Preparation, orders: readonly number[]): string[] {
   for (const [i, row] of rows.entries()) {
     const key = `${row.fork} ${row.ends}`;
     const group = seen.get(key) ?? {
-      name: `${row.mark.frequencyHz} Hz, ${row.ends}`,
+      name: `${pitch(row.mark.frequencyHz)} Hz, ${row.ends}`,
       orders: new Set<number>(),
     };
     group.orders.add(orders[i] ?? 1);

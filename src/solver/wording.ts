@@ -8,11 +8,31 @@ export function inWords(value: number, decimals: number): string {
   return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
 }
 
-/** With a count of significant digits, no exponent for usual sizes. */
+/** Smaller ones are written as powers of ten. */
+const LEAST_PLAIN = 1e-6;
+
+/** With a count of significant digits, as a power of ten below a millionth. */
 export function significant(value: number, digits: number): string {
   if (value === 0) return '0';
-  const decimals = Math.min(Math.max(digits - 1 - Math.floor(Math.log10(Math.abs(value))), 0), 12);
-  return inWords(value, decimals);
+  // What rounds up to the next power of ten has a decimal less: 0.0996 is 0.10.
+  const [mantissa = '', exponent = '0'] = value.toExponential(digits - 1).split('e');
+  if (Math.abs(value) < LEAST_PLAIN) return `${mantissa.replace('-', '−')} · 10${raised(Number(exponent))}`;
+  return inWords(value, Math.max(digits - 1 - Number(exponent), 0));
+}
+
+/** A pitch to the hundredth of a hertz, without zeros at its end: 512, 341.3. */
+export function pitch(frequencyHz: number): string {
+  return String(Number(frequencyHz.toFixed(2)));
+}
+
+/** "1 degree", "2 degrees". */
+export function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
+function raised(exponent: number): string {
+  const digits = [...String(Math.abs(exponent))].map((digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'.charAt(Number(digit))).join('');
+  return exponent < 0 ? `⁻${digits}` : digits;
 }
 
 /** Metres as centimetres to the tenth of a millimetre. */

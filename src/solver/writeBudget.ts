@@ -1,6 +1,7 @@
 import type { MarksFit } from './fitMarks.ts';
 import type { Preparation } from './prepareMarks.ts';
 import type { BudgetLine } from './solution.ts';
+import { pitch } from './wording.ts';
 
 /** The fit's contributions as lines of an uncertainty budget, largest first. */
 export function writeBudget(preparation: Preparation, fit: MarksFit): readonly BudgetLine[] {
@@ -26,10 +27,14 @@ export function writeBudget(preparation: Preparation, fit: MarksFit): readonly B
         );
       }
       case 'fork': {
-        const marks = used.filter((row) => row.fork === fork).map(({ mark }) => mark);
+        const marks = used.filter((row) => row.fork === fork);
         // Rows of one fork may state its uncertainty differently: the largest stands for all.
-        const uncertaintyHz = Math.max(0, ...marks.map((mark) => mark.frequencyStandardUncertaintyHz));
-        return line(`Pitch of the fork ${marks[0]?.frequencyHz ?? ''} Hz`, uncertaintyHz, 'Hz');
+        const uncertaintyHz = Math.max(0, ...marks.map(({ mark }) => mark.frequencyStandardUncertaintyHz));
+        return line(
+          `Pitch of the fork ${pitch(rows.find((row) => row.fork === fork)?.mark.frequencyHz ?? 0)} Hz`,
+          uncertaintyHz,
+          'Hz',
+        );
       }
       case 'zero':
         return line('Zero of the rule', rule.zeroStandardUncertaintyM, 'm');

@@ -2,7 +2,10 @@ import type { MarksFit } from './fitMarks.ts';
 import { oneEndCorrectionM } from './prepareMarks.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
 import type { Solution, WorkingStep } from './solution.ts';
-import { centimetres, inWords, significant } from './wording.ts';
+import { centimetres, counted, inWords, pitch, significant } from './wording.ts';
+
+/** Part of the standard uncertainty below which a line of the budget isn't written out. */
+const NEGLIGIBLE = 0.01;
 
 /** Every step from lengths to the result, as a student would do it by hand, with this experiment's numbers. */
 export function writeWorking(
@@ -19,7 +22,7 @@ export function writeWorking(
     steps.push({
       title: 'All marks together',
       formula: 'L = (2n − 1)·v/4f − e (closed), L = n·v/2f − 2e (open)',
-      numbers: `${freedom} fitted to ${used} marks by weighted least squares; χ² = ${inWords(fit.chiSquared, 1)} for ${fit.degreesOfFreedom} degrees of freedom`,
+      numbers: `${freedom} fitted to ${used} marks by weighted least squares; χ² = ${inWords(fit.chiSquared, fit.chiSquared < 100 ? 1 : 0)} for ${counted(fit.degreesOfFreedom, 'degree')} of freedom`,
       result: `c = ${inWords(fit.speedMps, 2)} m/s in free air, e = ${inWords(solution.endCorrectionM * 1000, 1)} mm`,
     });
   }
@@ -98,7 +101,8 @@ function fromOneLength(preparation: Preparation, orders: readonly number[], fit:
     {
       title: 'Length of the sounding column',
       formula: isClosed ? 'ℓ = L + e' : 'ℓ = L + 2e',
-      numbers: `${centimetres(row.lengthM)} cm + ${isClosed ? '' : '2 · '}${inWords(endM * 100, 2)} cm`,
+      // Marks that contradict each other can give a negative one.
+      numbers: `${centimetres(row.lengthM)} cm ${endM < 0 ? '−' : '+'} ${isClosed ? '' : '2 · '}${inWords(Math.abs(endM) * 100, 2)} cm`,
       result: `ℓ = ${inWords(columnM * 100, 2)} cm`,
     },
     {
@@ -117,7 +121,7 @@ function speedStep(hz: number, waveM: number): WorkingStep {
   return {
     title: 'Speed of the wave in the tube',
     formula: 'v = f·λ',
-    numbers: `${hz} Hz · ${inWords(waveM, 4)} m`,
+    numbers: `${pitch(hz)} Hz · ${inWords(waveM, 4)} m`,
     result: `v = ${inWords(hz * waveM, 1)} m/s`,
   };
 }
@@ -139,12 +143,17 @@ function fromWallsOn(
       result: `c = ${inWords(solution.speedMps, 2)} m/s`,
     });
   }
-  const parts = solution.budget.filter(({ contributionMps }) => contributionMps > 0);
+  const lines = solution.budget.filter(({ contributionMps }) => contributionMps > 0);
+  // A line of less than a hundredth of u changes it by less than a part in 20 000: nobody squares that by hand.
+  const parts = lines.filter(
+    ({ contributionMps }) => contributionMps > NEGLIGIBLE * solution.standardUncertaintyMps,
+  );
+  const rest = parts.length < lines.length ? ', lines below 1 % of u left out' : '';
   steps.push(
     {
       title: 'Standard uncertainty',
       formula: 'u = √(u₁² + u₂² + …), the lines of the budget',
-      numbers: `√(${parts.map(({ contributionMps }) => `${significant(contributionMps, 2)}²`).join(' + ')}) m/s`,
+      numbers: `√(${parts.map(({ contributionMps }) => `${significant(contributionMps, 2)}²`).join(' + ')}) m/s${rest}`,
       result: `u = ${significant(solution.standardUncertaintyMps, 2)} m/s`,
     },
     {

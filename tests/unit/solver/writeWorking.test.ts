@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { solve } from '../../../src/solver/solve.ts';
+import type { Solution, SolverMark } from '../../../src/solver/solution.ts';
+import { counted, pitch, significant } from '../../../src/solver/wording.ts';
+import { makeExperiment, randomFrom, USUAL_MAKING } from '../../bench/solverExperiments.ts';
+import { anyExperiment } from '../../support/anyExperiment.ts';
+import { makeMarks, solved } from './makeMarks.ts';
+
+/** What nobody would write by hand, and why. */
+const UNSIGHTLY: readonly (readonly [string, RegExp])[] = [
+  ['no number', /NaN|Infinity|undefined|null/],
+  ['an exponent of the programming language', /\de[+-]?\d/],
+  ['more digits than mean anything', /\d\.\d{7,}/],
+  ['nothing squared', /[( ]0(\.0*)?²/],
+  ['an empty root', /√\(\)/],
+  ['two signs in a row', /[+−] −/],
+  ['one of many', /\b1 (degrees|marks)\b/],
+  ['a negative nothing', /−0(\.0+)?(?![\d.])/],
+];
+
+function expectSightly({ working, budget }: Solution): void {
+  const texts = working.flatMap(({ title, numbers, result }) => [title, numbers, result]);
+  for (const text of [...texts, ...budget.map(({ quantity }) => quantity)]) {
+    for (const [what, pattern] of UNSIGHTLY) expect(text, what).not.toMatch(pattern);
+  }
+}
+
+describe('the working in numbers', () => {
+  it('is what a person would write, for any experiment of the page', () => {
+    let count = 0;
+    fc.assert(
+      fc.property(anyExperiment, (experiment) => {
+        for (const { solution } of solveExperiment(experiment).places) {
+          if (solution.speedMps === null) continue;
+          expectSightly(solution);
+          count += 1;
+        }
+      }),
+      { numRuns: 100 },
+    );
+    expect(count).toBeGreaterThan(50);
+  }, 60_000);
+
+  it('is so for few marks, exact ones and pitches as measured', () => {
+    const random = randomFrom(3);
+    const changes: readonly ((mark: SolverMark) => Partial<SolverMark>)[] = [
+      () => ({}),
+      () => ({ frequencyStandardUncertaintyHz: 0, lengthStandardUncertaintyM: 1e-6 }),
+      (mark) => ({ frequencyHz: mark.frequencyHz * 1.000123, radiusM: null, air: null }),
+    ];
+    let count = 0;
+    for (let round = 0; round < 60; round += 1) {
+      const { marks } = makeExperiment(random, { ...USUAL_MAKING, fewest: 1, most: 5 });
+      for (const change of changes) {
+        const solution = solve(marks.map((mark) => ({ ...mark, ...change(mark) })));
+        if (solution.speedMps === null) continue;
+        expectSightly(solution);
+        count += 1;
+      }
+    }
+    expect(count).toBeGreaterThan(150);
+  }, 60_000);
+
+  it('still adds up by hand: the squares written out give u to its two digits', () => {
+    const { working } = solved(solve(makeMarks([{ hz: 512, orders: [1, 2, 3] }])));
+    const step = working.find(({ title }) => title === 'Standard uncertainty');
+    const parts = [...(step?.numbers ?? '').matchAll(/([\d.]+)²/g)].map(([, part]) => Number(part));
+    const u = Number(/[\d.]+/.exec(step?.result.replace('u = ', '') ?? '')?.[0]);
+    expect(parts.length).toBeGreaterThan(1);
+    expect(Math.abs(Math.hypot(...parts) / u - 1)).toBeLessThan(0.05);
+  });
+});
+
+describe('numbers in words', () => {
+  it.each([
+    [0, '0'],
+    [0.0996, '0.10'],
+    [9.96, '10'],
+    [-0.012, '−0.012'],
+    [0.0000012, '0.0000012'],
+    [3.4e-13, '3.4 · 10⁻¹³'],
+    [123.4, '123'],
+  ])('significant(%d, 2)', (value, words) => {
+    expect(significant(value, 2)).toBe(words);
+  });
+
+  it.each([
+    [512, '512'],
+    [341.3, '341.3'],
+    [382.4929302538505, '382.49'],
+  ])('pitch(%d)', (hz, words) => {
+    expect(pitch(hz)).toBe(words);
+  });
+
+  it('counts one and many', () => {
+    expect([counted(1, 'degree'), counted(2, 'degree')]).toEqual(['1 degree', '2 degrees']);
+  });
+});
