@@ -5,7 +5,7 @@ import { airTemperature } from '../../../src/solver/airTemperature.ts';
 import { compare } from '../../../src/solver/compare.ts';
 import { endRatio } from '../../../src/solver/endRatio.ts';
 import { heatRatioPerMolarMass, matchGases, speedInGasMps, GASES } from '../../../src/solver/otherGas.ts';
-import { expectedResonances, nextMarks } from '../../../src/solver/plan.ts';
+import { nextMarks } from '../../../src/solver/plan.ts';
 import { pooledMean } from '../../../src/solver/pooledMean.ts';
 import { solve } from '../../../src/solver/solve.ts';
 import { temperatureLine } from '../../../src/solver/temperatureLine.ts';
@@ -199,34 +199,6 @@ describe('turned round', () => {
 });
 
 describe('plan', () => {
-  it('says where the resonances of the travel lie', () => {
-    const air = airFromReadings({ temperatureC: 20, humidityPct: 50 });
-    const plan = expectedResonances({
-      forksHz: [512, 384],
-      ends: ['closed'],
-      radiusM: 0.015,
-      travelM: 0.9,
-      air,
-    });
-    const truth = makeMarks([
-      { hz: 512, orders: [1, 2, 3] },
-      { hz: 384, orders: [1, 2] },
-    ])
-      .map(({ lengthM }) => lengthM)
-      .sort((a, b) => a - b);
-    expect(plan.map(({ lengthM }) => lengthM)).toHaveLength(truth.length);
-    for (const [i, { lengthM, standardUncertaintyM }] of plan.entries()) {
-      expect(Math.abs(lengthM - (truth[i] ?? 0))).toBeLessThan(0.0001);
-      expect(standardUncertaintyM).toBeLessThan(0.002);
-    }
-  });
-
-  it('has none where the travel is too short', () => {
-    expect(
-      expectedResonances({ forksHz: [256], ends: ['open'], radiusM: null, travelM: 0.2, air: null }),
-    ).toEqual([]);
-  });
-
   it('promises the uncertainty that the next mark then really brings', () => {
     const marks = makeMarks([{ hz: 512, orders: [1, 2] }]);
     const fork = { forkKey: '512', frequencyHz: 512, frequencyStandardUncertaintyHz: 0.512 };
