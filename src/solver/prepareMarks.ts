@@ -51,8 +51,11 @@ export interface Preparation {
 }
 
 const DEFAULT_RULE: RuleErrors = { zeroStandardUncertaintyM: 0.0005, scaleStandardUncertainty: 2e-4 };
-/** A usual school tube, where the real one is unknown, m. */
-const USUAL_RADIUS_M = 0.015;
+/**
+ * Stands for an unknown radius where the walls' slowing can't be removed and becomes uncertainty, m. Narrower than the
+ * usual tube, because narrow walls slow more: so the uncertainty covers tubes from 20 mm on.
+ */
+const NARROW_RADIUS_M = 0.015;
 /** Where no diameter is known: e taken as 0 as textbooks do, and this uncertain; that of a usual tube, m. */
 const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.01;
 /** Largest e that is thinkable where no diameter is known, m: 1.2 radii of a tube 70 mm wide. */
@@ -87,7 +90,7 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     const radiusM = mark.radiusM ?? meanRadiusM;
     const temperatureC = (mark.air ?? air ?? USUAL_AIR).temperatureC;
     const wallFraction =
-      1 - wallLoss(radiusM ?? USUAL_RADIUS_M, mark.frequencyHz, temperatureC, localSpeedMps).speedRatio;
+      1 - wallLoss(radiusM ?? NARROW_RADIUS_M, mark.frequencyHz, temperatureC, localSpeedMps).speedRatio;
     const slowed = radiusM === null ? ratio : ratio * (1 - wallFraction);
     const shapeOf = (endRadiusM: number): number => {
       const ka = (2 * Math.PI * mark.frequencyHz * endRadiusM) / localSpeedMps;
