@@ -1,4 +1,5 @@
 import { SCHEMA_VERSION } from './experiment.ts';
+import { foundWords } from './foundWords.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -31,7 +32,7 @@ export function migrateExperiment(value: unknown): { readonly record: Fields } |
     const step = typeof version === 'number' && Object.hasOwn(STEPS, version) ? STEPS[version] : undefined;
     if (step === undefined) {
       return {
-        fault: `schemaVersion is ${JSON.stringify(version) ?? 'missing'}; a whole number from 1 to ${SCHEMA_VERSION} was expected. This may be a file of another program.`,
+        fault: `schemaVersion is ${foundWords(version)}; a whole number from 1 to ${SCHEMA_VERSION} was expected. This may be a file of another program.`,
       };
     }
     record = step(record);

@@ -1,3 +1,5 @@
+import { foundWords } from './foundWords.ts';
+
 /**
  * Walks through an untrusted JSON value field by field. Each fault is noted with its path and a harmless
  * stand-in is returned, so that one pass finds every fault. The faults' list is shared with all children.
@@ -110,8 +112,7 @@ export class RecordReader {
   }
 
   private fault<T>(name: string, rule: string, found: unknown, standIn?: T): T {
-    const shown = found === undefined ? 'missing' : JSON.stringify(found).slice(0, 60);
-    this.faults.push(`${this.pathTo(name)} ${rule}, but it is ${shown}.`);
+    this.faults.push(`${this.pathTo(name)} ${rule}, but it is ${foundWords(found)}.`);
     return standIn as T;
   }
 }

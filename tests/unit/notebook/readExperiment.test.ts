@@ -85,6 +85,27 @@ describe('readExperiment', () => {
     expect(reading).toEqual({ kind: 'experiment', experiment: full });
   });
 
+  it('never throws on a stored record that is deep, circular or no JSON, in any field', () => {
+    let tower: unknown = [];
+    for (let floor = 0; floor < 100_000; floor += 1) tower = [tower];
+    const circle: Record<string, unknown> = {};
+    circle['itself'] = circle;
+    const sparse: unknown[] = [];
+    sparse.length = 4_000_000_000;
+    for (const value of [tower, circle, sparse, 1n, new Map(), 'x'.repeat(1e6)]) {
+      for (const field of Object.keys(full)) {
+        const faults = faultsOf({ ...full, [field]: value });
+        expect(faults.length).toBeGreaterThan(0);
+        for (const fault of faults) expect(fault.length).toBeLessThan(400);
+      }
+      for (const field of ['lengthM', 'evidence', 'ends', 'order', 'note', 'excluded']) {
+        const faults = faultsOf({ ...full, marks: [{ ...full.marks[0], [field]: value }] });
+        expect(faults[0]).toMatch(/but it is (a list of|an object|1|"x+…")|must be an object|evidence\./);
+      }
+    }
+    expect(faultsOf({ ...full, tube: tower })[0]).toBe('tube must be an object, but it is a list of 1.');
+  });
+
   it('never throws, whatever the file holds', () => {
     fc.assert(
       fc.property(fc.jsonValue(), fc.constantFrom(...Object.keys(full)), (value, field) => {
