@@ -1,8 +1,10 @@
+import { OPTIONAL_COLUMNS } from '../marks/markColumns.ts';
 import { describeFaults, readMarksTable } from '../marks/marksTable.ts';
 import { marksOfRows, rowKey } from '../solver/marksOfRows.ts';
 import type { NoSolution, Solution, SolverMark, SolverWarning } from '../solver/solution.ts';
 import { solve } from '../solver/solve.ts';
 import { solveAll } from '../solver/solveAll.ts';
+import { listed } from '../solver/wording.ts';
 
 /** What the command says about one table; the keys are a contract. Speeds are for free air. */
 export interface SolvedTable {
@@ -69,7 +71,7 @@ export function solveTable(text: string): SolvedTable | { readonly error: string
   if (table.passedOver.length > 0) {
     warnings.push({
       code: 'columns-not-read',
-      message: `Not read: ${table.passedOver.slice(0, 8).join(', ')}. Optional columns are diameter_mm, temperature_c, humidity_pct, pressure_hpa, place, order, length_uncertainty_mm, fork_uncertainty_hz and other_length_cm.`,
+      message: `Not read: ${table.passedOver.slice(0, 8).join(', ')}. Optional columns are ${listed(OPTIONAL_COLUMNS)}.`,
     });
   }
   const unstated = rows.filter(({ lengthUncertaintyM }) => lengthUncertaintyM === null).length;

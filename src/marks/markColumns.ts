@@ -45,6 +45,9 @@ export const REQUIRED_COLUMNS = MARK_COLUMNS.filter((column) => column.use === '
 export const READ_COLUMNS = MARK_COLUMNS.filter((column) => column.use !== 'shown').map(
   (column): ReadColumn => column.name,
 );
+export const OPTIONAL_COLUMNS = MARK_COLUMNS.filter((column) => column.use === 'read').map(
+  (column) => column.name,
+);
 export const WRITTEN_COLUMNS = MARK_COLUMNS.filter((column) => column.isWritten).map(
   (column): WrittenColumn => column.name,
 );

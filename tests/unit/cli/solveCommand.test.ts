@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { solveTable } from '../../../src/cli/solveTable.ts';
+import { READ_COLUMNS, REQUIRED_COLUMNS } from '../../../src/marks/markColumns.ts';
 
 const PROJECT = resolve(import.meta.dirname, '../../..');
 const KEYS = [
@@ -125,6 +126,15 @@ describe('what was assumed or not read', () => {
     );
     for (const code of ['length-uncertainty-assumed', 'fork-tolerance-assumed', 'columns-not-read'])
       expect(stated).not.toContain(code);
+  });
+
+  it('names every column that may be there', () => {
+    const answer = solveTable('fork_hz,ends,length_cm,temp_c\n512,closed,15.8,20\n512,closed,49.2,20');
+    if ('error' in answer) throw new Error(answer.error);
+    const message = answer.warnings.find(({ code }) => code === 'columns-not-read')?.message ?? '';
+    const named = READ_COLUMNS.filter((column) => new RegExp(`\\b${column}\\b`).test(message));
+    const required: readonly string[] = REQUIRED_COLUMNS;
+    expect(named).toEqual(READ_COLUMNS.filter((column) => !required.includes(column)));
   });
 
   it('leaves no hole where rows of one fork state different uncertainties of it', () => {
