@@ -4,7 +4,7 @@ import type { LiveFlag } from '../resonance/liveLook.ts';
 import { decayTimeS } from '../resonance/soundings.ts';
 import { secondLook } from '../resonance/secondLook.ts';
 import { BROADBAND_FRAME, BroadbandMeter } from '../tone/broadbandMeter.ts';
-import { ToneSeries } from '../tone/toneSeries.ts';
+import type { ToneSeries } from '../tone/toneSeries.ts';
 import { ToneStream } from '../tone/toneStream.ts';
 import { LevelTrace } from './levelTrace.ts';
 import type { TracedPoint } from './levelTrace.ts';
@@ -66,12 +66,8 @@ export class Listening {
   constructor(options: { readonly sampleRateHz: number; readonly fork: ForkPitch }) {
     this.#options = options;
     const { sampleRateHz, fork } = options;
-    let series: ToneSeries | null = null;
-    this.#stream = new ToneStream(sampleRateHz, fork.nominalHz, {
-      onValue: (re, im) => series?.pushValue(re, im),
-      onFlanks: (frame) => series?.pushFlanks(frame),
-    });
-    series = new ToneSeries(this.#stream.narrowRateHz, this.#stream.narrowBandwidthHz);
+    this.#stream = new ToneStream(sampleRateHz, fork.nominalHz);
+    const { series } = this.#stream;
     this.#series = series;
     this.#health = new SignalHealth(sampleRateHz);
     this.#live = new LiveDetector(series, fork.toleranceHz);

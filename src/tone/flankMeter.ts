@@ -1,7 +1,9 @@
 import FFT from 'fft.js';
 import { FLANK_REACH_HZ } from './forkBand.ts';
+import type { StreamPart } from './forkBand.ts';
 import { SteadyToneFinder } from './steadyTone.ts';
 import type { SteadyTone } from './steadyTone.ts';
+import { weightedMedian } from './weightedMedian.ts';
 
 /** One look at the bands beside the fork's pitch. Densities are mean squares per hertz of the complex stream. */
 export interface FlankFrame {
@@ -41,13 +43,12 @@ export class FlankMeter {
   readonly #near: readonly number[];
   readonly #far: readonly number[];
   readonly #all: Float64Array;
-  readonly #sorted: Float64Array;
+  readonly #evenly: Float64Array;
   readonly #scale: number;
   readonly #wideRateHz: number;
   readonly #steady: SteadyToneFinder;
   readonly #lowestOffsetHz: number;
   /** Values before the first frame's middle are taken as silence. */
-  #filled = SIZE / 2;
   #position = 0;
   #untilNext = SIZE / 2;
   #frames = 0;
@@ -78,7 +79,7 @@ export class FlankMeter {
     this.#near = near;
     this.#far = far;
     this.#all = new Float64Array(near.length + far.length);
-    this.#sorted = new Float64Array(this.#all.length);
+    this.#evenly = new Float64Array(this.#all.length).fill(1);
   }
 
   /** The strongest line within ±300 Hz of the pitch that stood through much of what was heard; null: none. */
@@ -86,17 +87,22 @@ export class FlankMeter {
     return this.#steady.strongest(this.#lowestOffsetHz, FLANK_REACH_HZ);
   }
 
-  /** @returns a frame where one is due (its middle lies half a frame back), else null */
-  push(re: number, im: number): FlankFrame | null {
-    // A ring: the newest SIZE values, oldest at #position.
-    this.#re[this.#position] = re;
-    this.#im[this.#position] = im;
-    this.#position = (this.#position + 1) % SIZE;
-    if (this.#filled < SIZE) this.#filled += 1;
-    this.#untilNext -= 1;
-    if (this.#untilNext > 0) return null;
-    this.#untilNext = FLANK_HOP;
-    return this.#look();
+  /** Takes values of the wide stream; a frame is due every 0.08 s, its middle half a frame back. */
+  push({ re, im, count }: StreamPart, out: { pushFlanks(frame: FlankFrame): void }): void {
+    for (let taken = 0; taken < count;) {
+      const part = Math.min(count - taken, this.#untilNext);
+      for (let i = taken; i < taken + part; i += 1) {
+        // A ring: the newest SIZE values, oldest at #position.
+        this.#re[this.#position] = re[i] as number;
+        this.#im[this.#position] = im[i] as number;
+        this.#position = (this.#position + 1) % SIZE;
+      }
+      taken += part;
+      this.#untilNext -= part;
+      if (this.#untilNext > 0) continue;
+      this.#untilNext = FLANK_HOP;
+      out.pushFlanks(this.#look());
+    }
   }
 
   #look(): FlankFrame {
@@ -109,10 +115,7 @@ export class FlankMeter {
     this.#fft.transform(this.#spectrum, this.#frame);
     const nearDensity = this.#meanDensity(this.#near, 0);
     const farDensity = this.#meanDensity(this.#far, this.#near.length);
-    const sorted = this.#sorted;
-    sorted.set(this.#all);
-    sorted.sort();
-    const floorDensity = (sorted[sorted.length >> 1] as number) / Math.LN2;
+    const floorDensity = weightedMedian(this.#all, this.#evenly) / Math.LN2;
     this.#steady.push(this.#spectrum, floorDensity / this.#scale + 1e-30);
     const timeS = (this.#frames * FLANK_HOP) / this.#wideRateHz;
     this.#frames += 1;
@@ -121,13 +124,14 @@ export class FlankMeter {
 
   #meanDensity(bins: readonly number[], offset: number): number {
     let sum = 0;
-    bins.forEach((bin, i) => {
+    for (let i = 0; i < bins.length; i += 1) {
+      const bin = bins[i] as number;
       const re = this.#spectrum[2 * bin] as number;
       const im = this.#spectrum[2 * bin + 1] as number;
       const density = (re * re + im * im) * this.#scale;
       this.#all[offset + i] = density;
       sum += density;
-    });
+    }
     return sum / bins.length;
   }
 }

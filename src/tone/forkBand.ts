@@ -1,27 +1,30 @@
-import { lowPassTaps, noiseBandwidthHz } from './lowPass.ts';
+import { ComplexDecimator, MOST_AT_ONCE, RealDecimator } from './decimator.ts';
+import { lowPassTaps, noiseBandwidthHz, slidingMeanTaps } from './lowPass.ts';
 
-/** About this many complex values a second leave the first step (wide: fork and flanks). */
+/** About this many complex values a second leave the second step (wide: fork and flanks). */
 const WIDE_RATE_HZ = 1200;
+/** The first step leaves at least this many: what folds onto ±300 Hz lies where its taps let 70 dB less through. */
+const LEAST_MIDDLE_RATE_HZ = 4800;
 /** The narrow output keeps every 12th: about 100 values a second. */
 const NARROW_STEP = 12;
 /** Flanks are looked at up to this distance from the fork's pitch. */
 export const FLANK_REACH_HZ = 300;
 
-/** Receives the two complex streams, value by value, in order of time. */
-export interface ForkBandListener {
-  /** Wide stream: the sound around the fork's pitch, moved to 0 Hz, ±300 Hz. */
-  onWide(re: number, im: number): void;
-  /** Narrow stream: ±20 Hz. |value| is the tone's amplitude (peak, not rms). */
-  onNarrow(re: number, im: number): void;
+/** Values of a stream that one push has given: the first `count`; filled anew by the next. */
+export interface StreamPart {
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+  readonly count: number;
 }
 
 /**
  * Quadrature demodulation at one pitch: two complex streams around 0 Hz, the phase kept.
  *
- * The mixing is folded into the filter: complex band-pass taps run over the real samples only where an output
- * is due, and the output is turned back by the carrier's phase there. Each output depends on its own
- * stretch of samples alone, so blocks of any size give the same values to the last bit.
- * Value k of a stream belongs to the time k / rate on the samples' own time axis: delays are taken out.
+ * Three steps of decimation. The mixing is folded into the first two: complex band-pass taps run over the samples only
+ * where an output is due, and the second's output is turned back by the carrier's phase there. The first has few
+ * taps, with zeros where the second's images lie: together they cost half of one long filter. Each output depends on
+ * its own stretch of samples alone, so blocks of any size give the same values to the last bit.
+ * Value k of a stream belongs to the time k / rate on the samples' own time axis, to half a sample: delays are taken out.
  */
 export class ForkBand {
   readonly wideRateHz: number;
@@ -30,26 +33,20 @@ export class ForkBand {
   readonly narrowBandwidthHz: number;
   /** How long after a moment its narrow value comes out, s. */
   readonly delayS: number;
-  readonly #step: number;
-  /** Half of the taps, from the middle outwards: the real parts are even about it, the imaginary ones odd. */
-  readonly #tapsRe: Float64Array;
-  readonly #tapsIm: Float64Array;
-  readonly #turn: number;
-  readonly #listener: ForkBandListener;
-  #buffer: Float32Array;
-  #filled: number;
-  #wideCount = 0;
-  readonly #narrowTaps: Float64Array;
-  readonly #wideRe: Float64Array;
-  readonly #wideIm: Float64Array;
-  #wideFilled: number;
+  readonly #first: RealDecimator;
+  readonly #second: ComplexDecimator;
+  readonly #third: ComplexDecimator;
+  /** Carrier's turn from one wide value to the next, rad. */
+  readonly #wideTurn: number;
+  readonly #tail: number;
+  #wideSoFar = 0;
 
   /**
-   * @param sampleRateHz  8000..192000
+   * @param sampleRateHz  8000..384000
    * @param frequencyHz  the pitch that is moved to 0 Hz; > 60 and at most 0.42 of the sample rate
    * @throws RangeError when the pitch doesn't fit the sample rate
    */
-  constructor(sampleRateHz: number, frequencyHz: number, listener: ForkBandListener) {
+  constructor(sampleRateHz: number, frequencyHz: number) {
     if (!(sampleRateHz >= 8000 && sampleRateHz <= 384000)) {
       throw new RangeError(`sampleRateHz must be 8000..384000, got ${sampleRateHz}`);
     }
@@ -58,101 +55,82 @@ export class ForkBand {
         `frequencyHz must be 60..${0.42 * sampleRateHz} at ${sampleRateHz} samples a second, got ${frequencyHz}`,
       );
     }
-    this.#listener = listener;
-    this.#step = Math.max(1, Math.round(sampleRateHz / WIDE_RATE_HZ));
-    this.wideRateHz = sampleRateHz / this.#step;
+    const [firstStep, secondStep] = stepsFor(sampleRateHz);
+    const middleRateHz = sampleRateHz / firstStep;
+    this.wideRateHz = middleRateHz / secondStep;
     this.narrowRateHz = this.wideRateHz / NARROW_STEP;
 
-    // What aliases into ±300 Hz must be gone: the stop band starts 300 Hz below the wide rate.
+    const turn = (2 * Math.PI * frequencyHz) / sampleRateHz;
+    this.#wideTurn = turn * firstStep * secondStep;
+    const firstTaps = slidingMeanTaps(firstStep, 3);
+    // What folds onto ±300 Hz must be gone: the stop band starts 300 Hz below the wide rate.
     const transitionHz = this.wideRateHz - 2 * FLANK_REACH_HZ;
-    const taps = lowPassTaps(sampleRateHz, this.wideRateHz / 2, transitionHz, 70);
-    const half = (taps.length - 1) / 2;
-    this.#turn = (2 * Math.PI * frequencyHz) / sampleRateHz;
+    const secondTaps = lowPassTaps(middleRateHz, this.wideRateHz / 2, transitionHz, 70);
+    const narrowTaps = lowPassTaps(this.wideRateHz, 27, 44, 60);
+    this.narrowBandwidthHz = noiseBandwidthHz(narrowTaps, this.wideRateHz);
     // A real sine of amplitude A is A/2 at each of ±f: twice the taps give A.
-    const outer = taps.subarray(half);
-    this.#tapsRe = outer.map((tap, i) => 2 * tap * Math.cos(this.#turn * i));
-    this.#tapsIm = outer.map((tap, i) => -2 * tap * Math.sin(this.#turn * i));
-    this.#buffer = new Float32Array(taps.length + 8192);
-    this.#filled = half;
-
-    this.#narrowTaps = lowPassTaps(this.wideRateHz, 27, 44, 60);
-    this.narrowBandwidthHz = noiseBandwidthHz(this.#narrowTaps, this.wideRateHz);
-    this.delayS = half / sampleRateHz + (this.#narrowTaps.length - 1) / 2 / this.wideRateHz;
-    this.#wideRe = new Float64Array(this.#narrowTaps.length + 1024);
-    this.#wideIm = new Float64Array(this.#narrowTaps.length + 1024);
-    this.#wideFilled = (this.#narrowTaps.length - 1) / 2;
+    const doubled = firstTaps.map((tap) => 2 * tap);
+    this.#first = new RealDecimator(doubled, turn, firstStep);
+    this.#second = new ComplexDecimator(secondTaps, turn * firstStep, secondStep);
+    this.#third = new ComplexDecimator(narrowTaps, 0, NARROW_STEP);
+    const delays = [
+      firstTaps.length / 2,
+      ((secondTaps.length - 1) / 2) * firstStep,
+      ((narrowTaps.length - 1) / 2) * firstStep * secondStep,
+    ];
+    this.#tail = Math.ceil(delays.reduce((sum, samples) => sum + samples));
+    this.delayS = this.#tail / sampleRateHz;
   }
 
-  /** @param samples  mono, any length */
-  push(samples: Float32Array): void {
-    let taken = 0;
-    while (taken < samples.length) {
-      const room = this.#buffer.length - this.#filled;
-      const part = samples.subarray(taken, taken + room);
-      this.#buffer.set(part, this.#filled);
-      this.#filled += part.length;
-      taken += part.length;
-      this.#drain();
+  /**
+   * @param samples  mono, any number
+   * @param take  called as often as there is something: the wide stream, the sound around the pitch moved to 0 Hz,
+   *   ±300 Hz, and the narrow one, ±20 Hz, whose |value| is the tone's amplitude (peak, not rms)
+   */
+  push(samples: Float32Array, take: (wide: StreamPart, narrow: StreamPart) => void): void {
+    for (let taken = 0; taken < samples.length; taken += MOST_AT_ONCE) {
+      const first = this.#first;
+      const second = this.#second;
+      const third = this.#third;
+      const middle = first.push(samples.subarray(taken, taken + MOST_AT_ONCE));
+      const wide = second.push(first.re, first.im, middle);
+      this.#turnBack(second.re, second.im, wide);
+      const narrow = third.push(second.re, second.im, wide);
+      take({ re: second.re, im: second.im, count: wide }, { re: third.re, im: third.im, count: narrow });
     }
   }
 
   /** Pushes the silence that lets the last values out. Nothing may be pushed afterwards. */
-  finish(): void {
-    const tail = this.#tapsRe.length - 1 + ((this.#narrowTaps.length - 1) / 2) * this.#step;
-    this.push(new Float32Array(tail));
+  finish(take: (wide: StreamPart, narrow: StreamPart) => void): void {
+    this.push(new Float32Array(this.#tail), take);
   }
 
-  #drain(): void {
-    const tapsRe = this.#tapsRe;
-    const tapsIm = this.#tapsIm;
-    const buffer = this.#buffer;
-    const half = tapsRe.length - 1;
-    let start = 0;
-    for (; start + 2 * half + 1 <= this.#filled; start += this.#step) {
-      const middle = start + half;
-      let re = (buffer[middle] as number) * (tapsRe[0] as number);
-      let im = 0;
-      for (let i = 1; i <= half; i += 1) {
-        const earlier = buffer[middle - i] as number;
-        const later = buffer[middle + i] as number;
-        re += (later + earlier) * (tapsRe[i] as number);
-        im += (later - earlier) * (tapsIm[i] as number);
-      }
-      const angle = -this.#turn * this.#step * this.#wideCount;
+  #turnBack(re: Float64Array, im: Float64Array, count: number): void {
+    for (let i = 0; i < count; i += 1) {
+      const angle = -this.#wideTurn * (this.#wideSoFar + i);
       const cos = Math.cos(angle);
       const sin = Math.sin(angle);
-      this.#wideCount += 1;
-      this.#emitWide(re * cos - im * sin, re * sin + im * cos);
+      const x = re[i] as number;
+      const y = im[i] as number;
+      re[i] = x * cos - y * sin;
+      im[i] = x * sin + y * cos;
     }
-    // A step longer than the filter may point past the end: keep what is left, count what is owed.
-    this.#buffer.copyWithin(0, start, this.#filled);
-    this.#filled -= start;
+    this.#wideSoFar += count;
   }
+}
 
-  #emitWide(re: number, im: number): void {
-    this.#listener.onWide(re, im);
-    this.#wideRe[this.#wideFilled] = re;
-    this.#wideIm[this.#wideFilled] = im;
-    this.#wideFilled += 1;
-    if (this.#wideFilled >= this.#narrowTaps.length) this.#drainNarrow();
-  }
-
-  #drainNarrow(): void {
-    const taps = this.#narrowTaps;
-    let start = 0;
-    for (; start + taps.length <= this.#wideFilled; start += NARROW_STEP) {
-      let re = 0;
-      let im = 0;
-      for (let i = 0; i < taps.length; i += 1) {
-        const tap = taps[i] as number;
-        re += tap * (this.#wideRe[start + i] as number);
-        im += tap * (this.#wideIm[start + i] as number);
-      }
-      this.#listener.onNarrow(re, im);
+/** How many samples make one middle value, and how many of these a wide one: as few as can be that come near the rate. */
+function stepsFor(sampleRateHz: number): [number, number] {
+  let best: [number, number] = [1, 1];
+  let bestOff = Infinity;
+  for (let first = Math.max(1, Math.floor(sampleRateHz / LEAST_MIDDLE_RATE_HZ)); first >= 1; first -= 1) {
+    const second = Math.max(1, Math.round(sampleRateHz / first / WIDE_RATE_HZ));
+    const off = Math.abs(sampleRateHz / (first * second) / WIDE_RATE_HZ - 1);
+    if (off < 0.03) return [first, second];
+    if (off < bestOff) {
+      best = [first, second];
+      bestOff = off;
     }
-    if (start === 0) return;
-    this.#wideRe.copyWithin(0, start, this.#wideFilled);
-    this.#wideIm.copyWithin(0, start, this.#wideFilled);
-    this.#wideFilled -= start;
   }
+  return best;
 }

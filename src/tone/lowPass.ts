@@ -31,6 +31,24 @@ export function lowPassTaps(
   return taps.map((tap) => tap / sum);
 }
 
+/**
+ * Taps of a mean over `length` values, taken `times` times over: zeros of that order at every multiple of
+ * rate / length, where a decimation by `length` would fold.
+ * @returns Float64Array of length times × (length − 1) + 1, unit gain at 0 Hz
+ * @see Hogenauer 1981, IEEE Trans. Acoust. Speech Signal Process. 29, 155
+ */
+export function slidingMeanTaps(length: number, times: number): Float64Array {
+  let taps = Float64Array.of(1);
+  for (let round = 0; round < times; round += 1) {
+    const wider = new Float64Array(taps.length + length - 1);
+    taps.forEach((tap, i) => {
+      for (let k = 0; k < length; k += 1) wider[i + k] = (wider[i + k] as number) + tap / length;
+    });
+    taps = wider;
+  }
+  return taps;
+}
+
 /** Modified Bessel function of the first kind, order 0, by its power series. */
 function besselI0(x: number): number {
   let term = 1;

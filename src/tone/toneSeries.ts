@@ -53,14 +53,17 @@ export class ToneSeries {
     return frames[Math.min(frames.length - 1, Math.round(index / hop))] as FlankFrame;
   }
 
-  pushValue(re: number, im: number): void {
-    if (this.#length === this.#re.length) {
+  /** @param count  values taken of `re` and `im` */
+  pushValues(re: ArrayLike<number>, im: ArrayLike<number>, count: number): void {
+    while (this.#length + count > this.#re.length) {
       this.#re = doubled(this.#re);
       this.#im = doubled(this.#im);
     }
-    this.#re[this.#length] = re;
-    this.#im[this.#length] = im;
-    this.#length += 1;
+    for (let i = 0; i < count; i += 1) {
+      this.#re[this.#length + i] = re[i] as number;
+      this.#im[this.#length + i] = im[i] as number;
+    }
+    this.#length += count;
   }
 
   pushFlanks(frame: FlankFrame): void {

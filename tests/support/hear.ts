@@ -5,20 +5,15 @@ import type {
   ListeningWarning,
   Resonance,
 } from '../../src/session/listeningTypes.ts';
-import { ToneSeries } from '../../src/tone/toneSeries.ts';
+import type { ToneSeries } from '../../src/tone/toneSeries.ts';
 import { ToneStream } from '../../src/tone/toneStream.ts';
 
 /** The tone stage's output for samples that are at hand. */
 export function toneSeriesOf(samples: Float32Array, sampleRateHz: number, frequencyHz: number): ToneSeries {
-  let series: ToneSeries | null = null;
-  const stream = new ToneStream(sampleRateHz, frequencyHz, {
-    onValue: (re, im) => series?.pushValue(re, im),
-    onFlanks: (frame) => series?.pushFlanks(frame),
-  });
-  series = new ToneSeries(stream.narrowRateHz, stream.narrowBandwidthHz);
+  const stream = new ToneStream(sampleRateHz, frequencyHz);
   stream.push(samples);
   stream.finish();
-  return series;
+  return stream.series;
 }
 
 /** All that a listening tells. */

@@ -83,17 +83,13 @@ function seriesOf(
     const values = new Float32Array(bytes.buffer, bytes.byteOffset, bytes.length / 4);
     const series = new ToneSeries(file.rateHz, file.bandwidthHz);
     const n = values.length / 2;
-    for (let i = 0; i < n; i += 1) series.pushValue(values[i] as number, values[n + i] as number);
+    series.pushValues(values.subarray(0, n), values.subarray(n), n);
     for (const frame of file.flanks) series.pushFlanks(frame);
     return [file.truth, series];
   }
   const { samples, sampleRateHz, truth } = make();
-  let series: ToneSeries | null = null;
-  const stream = new ToneStream(sampleRateHz, truth.nominalHz, {
-    onValue: (re, im) => series?.pushValue(re, im),
-    onFlanks: (frame) => series?.pushFlanks(frame),
-  });
-  series = new ToneSeries(stream.narrowRateHz, stream.narrowBandwidthHz);
+  const stream = new ToneStream(sampleRateHz, truth.nominalHz);
+  const { series } = stream;
   stream.push(samples);
   stream.finish();
   if (stem !== null) {
@@ -124,7 +120,7 @@ function load(): Recording[] {
     const detector = new LiveDetector(growing, rangeHz, SILENT);
     let flanks = 0;
     for (let i = 0; i < whole.length; i += 1) {
-      growing.pushValue(whole.re[i] as number, whole.im[i] as number);
+      growing.pushValues(whole.re.subarray(i, i + 1), whole.im.subarray(i, i + 1), 1);
       for (; flanks < whole.flanks.length; flanks += 1) {
         const frame = whole.flanks[flanks] as FlankFrame;
         if (frame.timeS > (i - 10) / whole.rateHz) break;

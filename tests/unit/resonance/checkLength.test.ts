@@ -55,7 +55,7 @@ function series(what: Comings, seed: number, lengthS = 24): ToneSeries {
       re = size * (x * Math.cos(angle) - y * Math.sin(angle));
       im = size * (x * Math.sin(angle) + y * Math.cos(angle));
     }
-    result.pushValue(re + noiseRms * random.gauss(), im + noiseRms * random.gauss());
+    result.pushValues([re + noiseRms * random.gauss()], [im + noiseRms * random.gauss()], 1);
   }
   return result;
 }

@@ -1,0 +1,47 @@
+/**
+ * Median of values, each counted by its weight: the smallest of them with at least half of the weight at or below it.
+ * Found without sorting, by parting around a value again and again (Hoare 1961, "Find"): both arrays are reordered.
+ * @param values  at least one
+ * @param weights  as many, >= 0, not all 0
+ */
+export function weightedMedian(values: Float64Array, weights: Float64Array): number {
+  let sought = 0;
+  for (let i = 0; i < weights.length; i += 1) sought += (weights[i] as number) / 2;
+  let from = 0;
+  let to = values.length - 1;
+  while (from < to) {
+    const pivot = values[(from + to) >> 1] as number;
+    // Parts [from, to] into smaller ones, equal ones [low, high] and larger ones.
+    let [low, high, smaller, equal] = [from, to, 0, 0];
+    for (let i = from; i <= high;) {
+      const value = values[i] as number;
+      if (value < pivot) {
+        smaller += weights[i] as number;
+        swap(values, i, low);
+        swap(weights, i, low);
+        low += 1;
+        i += 1;
+      } else if (value > pivot) {
+        swap(values, i, high);
+        swap(weights, i, high);
+        high -= 1;
+      } else {
+        equal += weights[i] as number;
+        i += 1;
+      }
+    }
+    if (sought <= smaller) to = low - 1;
+    else if (sought <= smaller + equal || high === to) return pivot;
+    else {
+      sought -= smaller + equal;
+      from = high + 1;
+    }
+  }
+  return values[from] as number;
+}
+
+function swap(values: Float64Array, i: number, j: number): void {
+  const value = values[i] as number;
+  values[i] = values[j] as number;
+  values[j] = value;
+}
