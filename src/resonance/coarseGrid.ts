@@ -47,20 +47,19 @@ export class CoarseGrid {
     const { step } = this;
     this.#length = count;
     this.#offset = firstValue(view, step) + from * step;
-    if (this.re.length < count) this.#grow(count);
+    if (this.re.length < count) this.#grow(2 * count);
     const bandwidthHz = Math.min(view.bandwidthHz, view.rateHz / step);
-    const { noiseDensity } = view.sums;
-    let [sumRe, sumIm, sumIndexRe, sumIndexIm, sumEnergy, sumNoise] = [0, 0, 0, 0, 0, 0];
+    const { sums } = view;
+    let sumRe = 0;
+    let sumIm = 0;
+    let sumIndexRe = 0;
+    let sumIndexIm = 0;
+    let sumEnergy = 0;
+    let sumNoise = 0;
     for (let cell = 0; cell < count; cell += 1) {
       const begin = this.#offset + cell * step;
-      let x = 0;
-      let y = 0;
-      for (let k = begin; k < begin + step; k += 1) {
-        x += view.re[k] as number;
-        y += view.im[k] as number;
-      }
-      x /= step;
-      y /= step;
+      const x = stretchSum(sums.re, begin, begin + step) / step;
+      const y = stretchSum(sums.im, begin, begin + step) / step;
       this.re[cell] = x;
       this.im[cell] = y;
       sumRe += x;
@@ -68,7 +67,7 @@ export class CoarseGrid {
       sumIndexRe += cell * x;
       sumIndexIm += cell * y;
       sumEnergy += x * x + y * y;
-      sumNoise += (stretchSum(noiseDensity, begin, begin + step) / step) * bandwidthHz;
+      sumNoise += (stretchSum(sums.noiseDensity, begin, begin + step) / step) * bandwidthHz;
       this.sumRe[cell + 1] = sumRe;
       this.sumIm[cell + 1] = sumIm;
       this.sumIndexRe[cell + 1] = sumIndexRe;

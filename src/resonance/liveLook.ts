@@ -1,13 +1,20 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { CoarseGrid } from './coarseGrid.ts';
-import { chooseEvents, findCandidates, judge, LEAST_STATISTIC, samePassage } from './passages.ts';
+import {
+  chooseEvents,
+  findCandidates,
+  judge,
+  LEAST_STATISTIC,
+  samePassage,
+  strongestPower,
+} from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
 import type { PassageRule } from './passageRule.ts';
-import { fitPassage, forEachMaximum, scanTemplate } from './passageScan.ts';
-import type { PassageFit } from './passageScan.ts';
+import { fitPassage, nextMaximum, scanTemplate } from './passageScan.ts';
+import type { PassageFit, StatisticRow } from './passageScan.ts';
 import { passageBank } from './passageTemplates.ts';
-import type { PassageTemplate } from './passageTemplates.ts';
+import type { PassageTemplate, SlideDirection } from './passageTemplates.ts';
 import { RecentBest } from './recentBest.ts';
 import { LIVE_RULE } from './rules.ts';
 import { touchesGap, typicalNoise } from './secondLook.ts';
@@ -22,8 +29,6 @@ const PAST_S = 9;
 /** The pitch is estimated anew this often, from this much of the past. */
 const PITCH_EVERY = 5 * STEP;
 const PITCH_PAST_S = 12;
-/** Statistic from which a fit counts when the strongest so far is named. */
-const SURE_STATISTIC = 15;
 
 /** How far past a shape's middle it is judged first, s: flagged then only where it is beyond doubt. */
 export const earlyAfterS = (halfWidthS: number): number => Math.min(1.25, 0.14 + 1.2 * halfWidthS);
@@ -52,12 +57,26 @@ export interface LiveFlag {
   readonly decidedIndex: number;
 }
 
-/** One template of the bank with what it has reached lately. */
+/** One template of the bank. */
 interface Watched {
   readonly template: PassageTemplate;
-  readonly row: { readonly longer: Float64Array; readonly shorter: Float64Array };
-  readonly longer: RecentBest;
-  readonly shorter: RecentBest;
+  readonly row: StatisticRow;
+  readonly ways: readonly WatchedWay[];
+}
+
+/** One direction of a template, with what it has reached lately. */
+interface WatchedWay {
+  readonly direction: SlideDirection;
+  readonly statistics: Float64Array;
+  readonly recent: RecentBest;
+}
+
+/** Templates that need the same grid. */
+interface WatchedGrid {
+  readonly grid: CoarseGrid;
+  readonly templates: readonly Watched[];
+  /** Cells of the longest window. */
+  readonly longest: number;
 }
 
 /**
@@ -69,7 +88,7 @@ export class LiveDetector {
   readonly #rangeHz: number;
   readonly #rule: PassageRule;
   /** The bank, by the step of the grid that each template needs. */
-  readonly #watched: readonly { readonly grid: CoarseGrid; readonly templates: readonly Watched[] }[];
+  readonly #watched: readonly WatchedGrid[];
   readonly #view: MovingView;
   #nextLook = STEP;
   #nextPitch = PITCH_EVERY;
@@ -84,10 +103,13 @@ export class LiveDetector {
     this.#rule = rule;
     this.#view = new MovingView(series, Math.round(PAST_S * series.rateHz));
     const bank = [earlyAfterS, patientAfterS].flatMap((afterS) => passageBank(series.rateHz, afterS));
-    this.#watched = [...new Set(bank.map(({ step }) => step))].map((step) => ({
-      grid: new CoarseGrid(step),
-      templates: bank.filter((template) => template.step === step).map(watch),
-    }));
+    const steps = new Set(bank.map(({ step }) => step));
+    this.#watched = [...steps].map((step) =>
+      watchGrid(
+        bank.filter((template) => template.step === step),
+        step,
+      ),
+    );
   }
 
   /** The fork's offset as estimated so far, Hz; null before the first tone. */
@@ -142,10 +164,7 @@ export class LiveDetector {
     const candidates = findCandidates(view, due, true).filter(
       ({ fit }) => !touchesGap(series, fit.middle + view.firstIndex, fit.template.shape.halfWidthS),
     );
-    for (const { fit, evidence } of candidates) {
-      if (fit.statistic >= SURE_STATISTIC)
-        this.#strongest = Math.max(this.#strongest ?? 0, evidence.peakPower);
-    }
+    this.#strongest = strongestPower(candidates, this.#strongest);
     onLook?.(candidates, view, this.#strongest);
     const flagged = judge(candidates, this.#rule, this.#strongest).filter(
       ({ fit, probability }) => probability >= liveThreshold(fit.template, view.rateHz, this.#rule),
@@ -161,23 +180,24 @@ export class LiveDetector {
   #dueFits(): PassageFit[] {
     const view = this.#view;
     const fits: PassageFit[] = [];
-    for (const { grid, templates } of this.#watched) {
+    for (const { grid, templates, longest } of this.#watched) {
       const count = middlesPerLook(grid.step);
-      const longest = templates.reduce((most, { template }) => Math.max(most, template.re.length), 0);
       const all = grid.cellsIn(view);
       const cells = Math.min(all, longest + count);
       grid.fill(view, all - cells, cells);
-      for (const { template, row, longer, shorter } of templates) {
+      for (const { template, row, ways } of templates) {
         const newest = cells - template.after;
         const first = Math.max(template.before, newest - count);
         const due = Math.max(0, newest - first);
         scanTemplate(grid, template, first, due, row);
-        for (const direction of [1, -1] as const) {
-          const statistics = direction === 1 ? row.longer : row.shorter;
-          const recent = direction === 1 ? longer : shorter;
-          forEachMaximum(statistics, due, LEAST_STATISTIC, (at) => {
+        for (const { direction, statistics, recent } of ways) {
+          for (
+            let at = nextMaximum(statistics, 0, due, LEAST_STATISTIC);
+            at >= 0;
+            at = nextMaximum(statistics, at + 1, due, LEAST_STATISTIC)
+          ) {
             fits.push(fitPassage(grid, template, direction, first + at, recent.usual()));
-          });
+          }
           recent.push(statistics, due);
         }
       }
@@ -198,13 +218,22 @@ export class LiveDetector {
 /** Cells that a look's middles span: those of one step and a neighbour either side. */
 const middlesPerLook = (step: number): number => Math.ceil(STEP / step) + 2;
 
+function watchGrid(bank: readonly PassageTemplate[], step: number): WatchedGrid {
+  return {
+    grid: new CoarseGrid(step),
+    templates: bank.map(watch),
+    longest: Math.max(...bank.map((template) => template.re.length)),
+  };
+}
+
 function watch(template: PassageTemplate): Watched {
   const count = middlesPerLook(template.step);
+  const row = { longer: new Float64Array(count), shorter: new Float64Array(count) };
   const own = Math.ceil((3 * template.shape.halfWidthS + 0.2) * LOOKS_PER_S);
-  return {
-    template,
-    row: { longer: new Float64Array(count), shorter: new Float64Array(count) },
-    longer: new RecentBest(own, LOOKS_PER_S),
-    shorter: new RecentBest(own, LOOKS_PER_S),
-  };
+  const way = (direction: SlideDirection, statistics: Float64Array): WatchedWay => ({
+    direction,
+    statistics,
+    recent: new RecentBest(own, LOOKS_PER_S),
+  });
+  return { template, row, ways: [way(1, row.longer), way(-1, row.shorter)] };
 }

@@ -55,11 +55,15 @@ export function scanPassages(
     }
     for (const direction of [1, -1] as const) {
       const statistics = direction === 1 ? row.longer : row.shorter;
-      forEachMaximum(statistics, middles, threshold, (at) => {
+      for (
+        let at = nextMaximum(statistics, 0, middles, threshold);
+        at >= 0;
+        at = nextMaximum(statistics, at + 1, middles, threshold)
+      ) {
         grid.fill(view, at, before + 1 + after);
         const usual = usualStatistic(statistics, at, template, view.rateHz);
         fits.push(fitPassage(grid, template, direction, before, usual));
-      });
+      }
     }
   }
   return fits;
@@ -84,7 +88,10 @@ export function scanTemplate(
   for (let i = 0; i < count; i += 1) {
     const start = middle + i - template.before;
     // The four real sums give the projection on the shape and on its conjugate.
-    let [a, b, c, d] = [0, 0, 0, 0];
+    let a = 0;
+    let b = 0;
+    let c = 0;
+    let d = 0;
     for (let j = 0; j < n; j += 1) {
       const x = re[start + j] as number;
       const y = im[start + j] as number;
@@ -152,18 +159,19 @@ export function fitPassage(
   };
 }
 
-/** Calls for each place whose value is at least `threshold` and higher than at both neighbours. */
-export function forEachMaximum(
-  values: Float64Array,
-  count: number,
-  threshold: number,
-  call: (at: number) => void,
-): void {
-  for (let i = 1; i + 1 < count; i += 1) {
+/**
+ * The next place from `from` on whose value is at least `threshold` and higher than at both neighbours.
+ * @param count  values that count
+ * @returns -1 where there is none
+ */
+export function nextMaximum(values: Float64Array, from: number, count: number, threshold: number): number {
+  for (let i = Math.max(1, from); i + 1 < count; i += 1) {
     const value = values[i] as number;
-    if (value >= threshold && value >= (values[i - 1] as number) && value > (values[i + 1] as number))
-      call(i);
+    if (value >= threshold && value >= (values[i - 1] as number) && value > (values[i + 1] as number)) {
+      return i;
+    }
   }
+  return -1;
 }
 
 /** @param values  are put in order @returns 0 for no values */

@@ -121,11 +121,19 @@ const LADDER: readonly (readonly [number, number])[] = [
   [1.5, 32],
 ];
 
+/** Banks made so far, by how far they see and by rate: the next listening needs the same. */
+const banks = new Map<(halfWidthS: number) => number, Map<number, readonly PassageTemplate[]>>();
+
 /**
  * All shapes that are looked for, as windows that reach `after(halfWidthS)` past the middle.
  * @param afterS  how long to wait after the middle, s, from the half width
  */
-export function passageBank(rateHz: number, afterS: (halfWidthS: number) => number): PassageTemplate[] {
+export function passageBank(
+  rateHz: number,
+  afterS: (halfWidthS: number) => number,
+): readonly PassageTemplate[] {
+  const known = banks.get(afterS)?.get(rateHz);
+  if (known !== undefined) return known;
   const bank: PassageTemplate[] = [];
   for (const [halfWidthS, step] of LADDER) {
     // A slow slide follows the steady state, whatever the ring-up; a fast one shows it.
@@ -135,5 +143,7 @@ export function passageBank(rateHz: number, afterS: (halfWidthS: number) => numb
       bank.push(passageTemplate({ halfWidthS, ringUpRate }, rateHz, step, beforeS, afterS(halfWidthS)));
     }
   }
+  if (!banks.has(afterS)) banks.set(afterS, new Map());
+  banks.get(afterS)?.set(rateHz, bank);
   return bank;
 }

@@ -36,9 +36,12 @@ export function findCandidates(view: ToneView, fits: readonly PassageFit[], live
   });
 }
 
-/** Peak power of the strongest sure candidate. @returns null where there is none */
-export function strongestPower(candidates: readonly Candidate[]): number | null {
-  let strongest: number | null = null;
+/** Peak power of the strongest sure candidate, or of one known before. @returns null where there is none */
+export function strongestPower(
+  candidates: readonly Candidate[],
+  before: number | null = null,
+): number | null {
+  let strongest = before;
   for (const { fit, evidence } of candidates) {
     if (fit.statistic >= SURE_STATISTIC) strongest = Math.max(strongest ?? 0, evidence.peakPower);
   }

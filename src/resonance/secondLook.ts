@@ -1,3 +1,4 @@
+import type { FlankFrame } from '../tone/flankMeter.ts';
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { PitchEstimate } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
@@ -72,7 +73,7 @@ export function secondLook(
 }
 
 /**
- * Pitch over the whole series; of a long one the most coherent minute's, since the cost of one estimate grows with the
+ * Pitch over the whole series; of a long one that of its most coherent stretch of up to 90 s, since the cost of one estimate grows with the
  * square of its length.
  */
 function roughPitch(series: ToneSeries, rangeHz: number, noise: number): PitchEstimate | null {
@@ -102,10 +103,11 @@ export function secondLookCandidates(series: ToneSeries, view: ToneView): Candid
  */
 export function typicalNoise(series: ToneSeries, frames = Infinity): number {
   const from = Math.max(0, series.flanks.length - frames);
-  const densities = series.flanks
-    .slice(from)
-    .map((frame) => frame.nearDensity)
-    .sort((a, b) => a - b);
+  const densities = new Float64Array(series.flanks.length - from);
+  for (let i = 0; i < densities.length; i += 1) {
+    densities[i] = (series.flanks[from + i] as FlankFrame).nearDensity;
+  }
+  densities.sort();
   return (densities[densities.length >> 1] ?? 0) * series.bandwidthHz;
 }
 

@@ -1,5 +1,7 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
+import { weightedMedian } from '../tone/weightedMedian.ts';
 import { findStrikes } from './strikes.ts';
+import { coherentPower, noisePower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 
@@ -17,6 +19,8 @@ const HALF_S = 0.1;
 /** Tone over noise where a sounding begins, and below which it ends, as ratios of powers. */
 const ON = 10;
 const OFF = 4;
+/** Blocks whose levels tell how a sounding dies, s. */
+const BLOCK_S = 0.2;
 /** A tone that has fallen by 36 dB at once is damped: what is left is chance. */
 const GONE = 2.5e-4;
 /** Shorter stretches are a voice's vowel; shorter gaps a voice's cover or a null of a turned fork. */
@@ -25,40 +29,6 @@ const LONGEST_GAP_S = 0.35;
 
 /** Longest time for which a voice that could drown the tone is taken to do so. */
 const LONGEST_COVER_S = 0.8;
-
-interface ToneAndNoise {
-  /** Power of the tone, averaged in phase over 0.2 s, at each value of the view. */
-  readonly tone: Float64Array;
-  /** Noise power in the same band. */
-  readonly noise: Float64Array;
-}
-
-function toneAndNoise(view: ToneView): ToneAndNoise {
-  const half = Math.max(1, Math.round(HALF_S * view.rateHz));
-  const sums = [
-    new Float64Array(view.length + 1),
-    new Float64Array(view.length + 1),
-    new Float64Array(view.length + 1),
-  ];
-  const [sumRe, sumIm, sumNoise] = sums as [Float64Array, Float64Array, Float64Array];
-  for (let i = 0; i < view.length; i += 1) {
-    sumRe[i + 1] = (sumRe[i] as number) + (view.re[i] as number);
-    sumIm[i + 1] = (sumIm[i] as number) + (view.im[i] as number);
-    sumNoise[i + 1] = (sumNoise[i] as number) + (view.noiseDensity[i] as number);
-  }
-  const tone = new Float64Array(view.length);
-  const noise = new Float64Array(view.length);
-  for (let i = 0; i < view.length; i += 1) {
-    const from = Math.max(0, i - half);
-    const to = Math.min(view.length, i + half + 1);
-    const n = to - from;
-    const re = ((sumRe[to] as number) - (sumRe[from] as number)) / n;
-    const im = ((sumIm[to] as number) - (sumIm[from] as number)) / n;
-    tone[i] = re * re + im * im;
-    noise[i] = (((sumNoise[to] as number) - (sumNoise[from] as number)) / n) * (view.rateHz / n) + 1e-20;
-  }
-  return { tone, noise };
-}
 
 /** Stretches in which a tone stands at the fork's pitch, split where the fork is struck again. */
 export function findSoundings(view: ToneView): SoundingSpan[] {
@@ -69,8 +39,8 @@ export function findSoundings(view: ToneView): SoundingSpan[] {
 
 /** Stretches in which a tone stands at the fork's pitch, however often struck. Indices into the view. */
 export function findStretches(view: ToneView): SoundingSpan[] {
-  const { tone, noise } = toneAndNoise(view);
   const rate = view.rateHz;
+  const half = Math.max(1, Math.round(HALF_S * rate));
   const spans: SoundingSpan[] = [];
   let from: number | null = null;
   let lastOn = 0;
@@ -84,8 +54,8 @@ export function findStretches(view: ToneView): SoundingSpan[] {
     from = null;
   };
   for (let i = 0; i < view.length; i += 1) {
-    const power = tone[i] as number;
-    const beside = noise[i] as number;
+    const power = coherentPower(view, i, half);
+    const beside = noisePower(view, i, half) + 1e-20;
     if (from === null) {
       if (power >= ON * beside) {
         from = i;
@@ -157,32 +127,32 @@ function splitAtStrikes(view: ToneView, span: SoundingSpan): SoundingSpan[] {
  * @returns s; null where the sounding is too short or doesn't fall
  */
 export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | null {
-  const block = Math.round(0.2 * series.rateHz);
-  const start = span.from + Math.round(0.3 * series.rateHz);
-  const times: number[] = [];
-  const logs: number[] = [];
-  for (let k = start; k + block <= span.to; k += block) {
+  const { re, im, rateHz } = series;
+  const block = Math.round(BLOCK_S * rateHz);
+  const start = span.from + Math.round(0.3 * rateHz);
+  const count = Math.floor((span.to - start) / block);
+  if (count < 8) return null;
+  // Of a long sounding every second block or fewer: pairs grow with the square.
+  const stride = Math.max(1, Math.floor(count / 60));
+  const logs = new Float64Array(Math.ceil(count / stride));
+  for (let b = 0; b < logs.length; b += 1) {
     let sum = 0;
-    for (let i = k; i < k + block; i += 1)
-      sum += (series.re[i] as number) ** 2 + (series.im[i] as number) ** 2;
-    if (sum > 0) {
-      times.push((k + block / 2) / series.rateHz);
-      logs.push(0.5 * Math.log(sum / block));
-    }
+    const from = start + b * stride * block;
+    for (let k = from; k < from + block; k += 1) sum += (re[k] as number) ** 2 + (im[k] as number) ** 2;
+    logs[b] = 0.5 * Math.log(sum / block + 1e-30);
   }
-  if (times.length < 8) return null;
   // Theil–Sen: the median of all pairwise slopes (Sen 1968) stands up to a quarter of outliers.
-  const slopes: number[] = [];
-  const stride = Math.max(1, Math.floor(times.length / 60));
-  for (let i = 0; i < times.length; i += stride) {
-    for (let j = i + stride; j < times.length; j += stride) {
-      const dt = (times[j] as number) - (times[i] as number);
-      if (dt > 1) slopes.push(((logs[j] as number) - (logs[i] as number)) / dt);
+  const slopes = new Float64Array((logs.length * (logs.length - 1)) / 2);
+  const apart = Math.max(1, Math.ceil((1.01 * rateHz) / (stride * block)));
+  let pairs = 0;
+  for (let i = 0; i < logs.length; i += 1) {
+    for (let j = i + apart; j < logs.length; j += 1) {
+      slopes[pairs] = ((logs[j] as number) - (logs[i] as number)) / (((j - i) * stride * block) / rateHz);
+      pairs += 1;
     }
   }
-  if (slopes.length < 6) return null;
-  slopes.sort((a, b) => a - b);
-  const slope = slopes[slopes.length >> 1] as number;
+  if (pairs < 6) return null;
+  const slope = weightedMedian(slopes.subarray(0, pairs), new Float64Array(pairs).fill(1));
   return slope < -1 / 120 ? -1 / slope : null;
 }
 

@@ -1,3 +1,4 @@
+import { stretchSum } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
 /** Least lasting rise of the power that a strike makes. */
@@ -13,6 +14,15 @@ const MOST_NOISE = 0.25;
 /** No two strikes within this time, s. */
 const APART_S = 0.4;
 
+/** Distances from a jump, in values: what is compared to tell it. */
+interface Reach {
+  readonly near: number;
+  readonly edge: number;
+  readonly far: number;
+  readonly long: number;
+  readonly third: number;
+}
+
 /**
  * Strikes onto a fork that still sounds: the phasor jumps, and the power after the jump stays above all that was
  * before it. A passage falls again, a knock is gone, an approach takes longer.
@@ -20,70 +30,57 @@ const APART_S = 0.4;
  * @returns indices into the view, ascending
  */
 export function findStrikes(view: ToneView, from: number, to: number): number[] {
-  const sums = new RunningSums(view, from, to);
-  const ms = view.rateHz / 1000;
-  const [near, edge, far] = [Math.round(20 * ms), Math.round(40 * ms), Math.round(100 * ms)];
-  const [long, third] = [Math.round(240 * ms), Math.round(80 * ms)];
-  const jumpAt = (i: number): number =>
-    distance(sums.mean(i + near, i + edge), sums.mean(i - edge, i - near));
+  const values = (ms: number): number => Math.round((ms * view.rateHz) / 1000);
+  const reach = {
+    near: values(20),
+    edge: values(40),
+    far: values(100),
+    long: values(240),
+    third: values(80),
+  };
+  const { near, edge, long } = reach;
   const strikes: number[] = [];
-  for (let i = from + long + edge; i < to - long - edge; i += 1) {
-    const jump = jumpAt(i);
-    if (jumpAt(i - 1) > jump || jumpAt(i + 1) >= jump) continue;
-    const step = distance(sums.mean(i + far, i + long), sums.mean(i - long, i - far));
-    if (!(jump >= SHARPEST[0] * step && jump <= SHARPEST[1] * step)) continue;
-    const bandwidthHz = Math.min(view.bandwidthHz, view.rateHz / (edge - near + 1));
-    if (Math.sqrt((view.noiseDensity[i] as number) * bandwidthHz) > MOST_NOISE * step) continue;
-    let [before, after] = [0, Infinity];
-    for (let k = 0; k < 3; k += 1) {
-      before = Math.max(before, sums.power(i - edge - (k + 1) * third, i - edge - k * third));
-      after = Math.min(after, sums.power(i + edge + k * third, i + edge + (k + 1) * third));
+  const first = from + long + edge;
+  let before = jumpPower(view, first - 1, near, edge);
+  let here = jumpPower(view, first, near, edge);
+  for (let i = first; i < to - long - edge; i += 1) {
+    const after = jumpPower(view, i + 1, near, edge);
+    if (here >= before && here > after && isStrike(view, i, here, reach)) {
+      const last = strikes[strikes.length - 1];
+      if (last === undefined || i - last > APART_S * view.rateHz) strikes.push(i);
     }
-    if (after < LASTING * before) continue;
-    const last = strikes[strikes.length - 1];
-    if (last === undefined || i - last > APART_S * view.rateHz) strikes.push(i);
+    before = here;
+    here = after;
   }
   return strikes;
 }
 
-const distance = (a: readonly [number, number], b: readonly [number, number]): number =>
-  Math.hypot(a[0] - b[0], a[1] - b[1]);
-
-/** Means over any stretch of the view in constant time. */
-class RunningSums {
-  readonly #from: number;
-  readonly #length: number;
-  readonly #re: Float64Array;
-  readonly #im: Float64Array;
-  readonly #squares: Float64Array;
-
-  constructor(view: ToneView, from: number, to: number) {
-    this.#from = from;
-    this.#length = to - from;
-    this.#re = new Float64Array(this.#length + 1);
-    this.#im = new Float64Array(this.#length + 1);
-    this.#squares = new Float64Array(this.#length + 1);
-    for (let i = 0; i < this.#length; i += 1) {
-      const x = view.re[from + i] as number;
-      const y = view.im[from + i] as number;
-      this.#re[i + 1] = (this.#re[i] as number) + x;
-      this.#im[i + 1] = (this.#im[i] as number) + y;
-      this.#squares[i + 1] = (this.#squares[i] as number) + x * x + y * y;
-    }
+/** @param jump  squared jump of the phasor at the index, which is higher than beside it */
+function isStrike(view: ToneView, i: number, jump: number, reach: Reach): boolean {
+  const { near, edge, far, long, third } = reach;
+  const step = jumpPower(view, i, far, long);
+  if (!(jump >= SHARPEST[0] ** 2 * step && jump <= SHARPEST[1] ** 2 * step)) return false;
+  const bandwidthHz = Math.min(view.bandwidthHz, view.rateHz / (edge - near + 1));
+  if ((view.noiseDensity[i] as number) * bandwidthHz > MOST_NOISE ** 2 * step) return false;
+  let [before, after] = [0, Infinity];
+  for (let k = 0; k < 3; k += 1) {
+    before = Math.max(before, meanPower(view, i - edge - (k + 1) * third, i - edge - k * third));
+    after = Math.min(after, meanPower(view, i + edge + k * third, i + edge + (k + 1) * third));
   }
+  return after >= LASTING * before;
+}
 
-  /** Mean phasor from one index to another, both included. */
-  mean(from: number, to: number): [number, number] {
-    return [this.#over(this.#re, from, to), this.#over(this.#im, from, to)];
-  }
+/** |mean of the values `near` to `far` after an index, less the mean of those as far before it|². */
+function jumpPower({ sums }: ToneView, i: number, near: number, far: number): number {
+  const n = far - near + 1;
+  const x = stretchSum(sums.re, i + near, i + far + 1) - stretchSum(sums.re, i - far, i - near + 1);
+  const y = stretchSum(sums.im, i + near, i + far + 1) - stretchSum(sums.im, i - far, i - near + 1);
+  return (x * x + y * y) / (n * n);
+}
 
-  power(from: number, to: number): number {
-    return this.#over(this.#squares, from, to);
-  }
-
-  #over(sums: Float64Array, from: number, to: number): number {
-    const a = Math.max(0, from - this.#from);
-    const b = Math.min(this.#length, to + 1 - this.#from);
-    return b > a ? ((sums[b] as number) - (sums[a] as number)) / (b - a) : 0;
-  }
+/** Mean |value|² from one index to another, both included. */
+function meanPower({ re, im }: ToneView, from: number, to: number): number {
+  let sum = 0;
+  for (let k = from; k <= to; k += 1) sum += (re[k] as number) ** 2 + (im[k] as number) ** 2;
+  return sum / (to - from + 1);
 }

@@ -172,16 +172,26 @@ export function laterPart(view: ToneView, from: number): ToneView {
 export const meanBandwidthHz = (view: ToneView, n: number): number =>
   Math.min(view.bandwidthHz, view.rateHz / n);
 
-/** Tone power around an index: coherent mean of 2·half+1 values, its noise taken off (may be negative). */
-export function smoothedPower(view: ToneView, index: number, half: number): number {
+/** Power around an index: |mean of 2·half+1 values|², of as many of them as the view holds. */
+export function coherentPower(view: ToneView, index: number, half: number): number {
+  const from = Math.max(0, index - half);
+  const to = Math.min(view.length, index + half + 1);
+  const x = stretchSum(view.sums.re, from, to);
+  const y = stretchSum(view.sums.im, from, to);
+  return (x * x + y * y) / ((to - from) * (to - from));
+}
+
+/** What noise alone adds to the coherent power there, on average. */
+export function noisePower(view: ToneView, index: number, half: number): number {
   const from = Math.max(0, index - half);
   const to = Math.min(view.length, index + half + 1);
   const n = to - from;
-  const x = stretchSum(view.sums.re, from, to);
-  const y = stretchSum(view.sums.im, from, to);
-  const noise = stretchSum(view.sums.noiseDensity, from, to);
-  return (x * x + y * y) / (n * n) - (noise / n) * meanBandwidthHz(view, n);
+  return (stretchSum(view.sums.noiseDensity, from, to) / n) * meanBandwidthHz(view, n);
 }
+
+/** Tone power around an index: the coherent power, its noise taken off (may be negative). */
+export const smoothedPower = (view: ToneView, index: number, half: number): number =>
+  coherentPower(view, index, half) - noisePower(view, index, half);
 
 /** Sum over [from, to) from running sums. */
 export const stretchSum = (sums: Float64Array, from: number, to: number): number =>

@@ -13,7 +13,10 @@ const RATIO_FRAMES = 50;
  * so the baseline holds; a room that grows louder still raises it.
  */
 export class RoomBaseline {
-  readonly #recent: number[] = [];
+  /** A ring of the newest frames' densities, and the same in order. */
+  readonly #recent = new Float64Array(MEDIAN_FRAMES).fill(Infinity);
+  readonly #sorted = new Float64Array(MEDIAN_FRAMES);
+  #frames = 0;
   #logRatio = 0;
   #density: number | null = null;
 
@@ -28,19 +31,21 @@ export class RoomBaseline {
    * @param forkSounds  whether a fork's tone is heard now
    */
   push(frame: FlankFrame, bandMeanSquare: number, bandwidthHz: number, forkSounds: boolean): void {
-    this.#recent.push(frame.nearDensity);
-    if (this.#recent.length > MEDIAN_FRAMES) this.#recent.shift();
+    this.#recent[this.#frames % MEDIAN_FRAMES] = frame.nearDensity;
+    this.#frames += 1;
     if (!forkSounds && frame.nearDensity > 0 && bandMeanSquare > 0) {
       const target = Math.log(bandMeanSquare / bandwidthHz / frame.nearDensity);
       // Within a factor of 4 either way: more than that is a tone, not the room's colour.
       if (Math.abs(target) < Math.log(4)) this.#logRatio += (target - this.#logRatio) / RATIO_FRAMES;
     }
-    const sorted = [...this.#recent].sort((a, b) => a - b);
-    const middle = sorted.length >> 1;
-    const median =
-      sorted.length % 2 === 1
-        ? (sorted[middle] as number)
-        : ((sorted[middle - 1] as number) + (sorted[middle] as number)) / 2;
-    this.#density = median * Math.exp(this.#logRatio);
+    this.#density = this.#median() * Math.exp(this.#logRatio);
+  }
+
+  #median(): number {
+    this.#sorted.set(this.#recent);
+    // What isn't filled yet stands last.
+    this.#sorted.sort();
+    const count = Math.min(this.#frames, MEDIAN_FRAMES);
+    return ((this.#sorted[(count - 1) >> 1] as number) + (this.#sorted[count >> 1] as number)) / 2;
   }
 }
