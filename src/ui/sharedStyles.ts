@@ -123,6 +123,15 @@ export const sharedStyles = css`
     border-radius: var(--radius);
     padding: var(--gap-4);
   }
+  dialog {
+    border: 1px solid var(--edge);
+    border-radius: var(--radius);
+    background: var(--sheet);
+    color: var(--ink);
+  }
+  dialog::backdrop {
+    background: rgb(0 0 0 / 45%);
+  }
   .row {
     display: flex;
     flex-wrap: wrap;

@@ -30,16 +30,9 @@ export class BenchIntake extends LitElement {
     sharedStyles,
     css`
       dialog {
-        border: 1px solid var(--edge);
-        border-radius: var(--radius);
-        background: var(--sheet);
-        color: var(--ink);
         inline-size: min(44rem, 94vw);
         max-block-size: 90vh;
         overflow: auto;
-      }
-      dialog::backdrop {
-        background: rgb(0 0 0 / 45%);
       }
       .files {
         list-style: none;

@@ -22,14 +22,7 @@ export class BenchKeys extends LitElement {
     sharedStyles,
     css`
       dialog {
-        border: 1px solid var(--edge);
-        border-radius: var(--radius);
-        background: var(--sheet);
-        color: var(--ink);
         max-inline-size: min(32rem, 92vw);
-      }
-      dialog::backdrop {
-        background: rgb(0 0 0 / 45%);
       }
       dl {
         display: grid;
