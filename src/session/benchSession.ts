@@ -271,6 +271,7 @@ export class BenchSession {
   /** Takes a deleted experiment out for good. */
   async erase(id: string): Promise<void> {
     await this.keeping.remove(id);
+    await this.sound.recount();
     this.topics.announce('keeping');
   }
 

@@ -110,7 +110,7 @@ export class SoundKeeping {
     const { run } = this;
     if (run === null || !this.isOn) return;
     if (this.usedBytes + samples.byteLength > SOUND_LIMIT_BYTES) {
-      this.giveUp('Kept sound has reached its limit: no more is kept. Save and delete some under Records.');
+      this.giveUp('Kept sound has reached its limit: no more is kept. Save and erase some under Records.');
       return;
     }
     const kept = this.sounds.get(soundingIndex) ?? { sound: this.newSound(run), startS: clipStartS };

@@ -140,6 +140,27 @@ describe('the list of experiments', () => {
     expect(opened?.faults).toEqual([]);
   });
 
+  it('one is erased for good only after a question', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await addMark(bench, '10');
+    await bench.goTo('Records');
+    const list = page.getByRole('region', { name: 'Experiments' });
+    await list.getByRole('button', { name: 'Duplicate Experiment', exact: true }).click();
+    await list.getByRole('button', { name: 'Delete Experiment (copy)' }).click();
+    await list.getByText('Deleted experiments (1)').click();
+    const question = page.getByRole('dialog', { name: 'Erase “Experiment (copy)” for good?' });
+    await list.getByRole('button', { name: 'Erase Experiment (copy) for good' }).click();
+    await question.getByRole('button', { name: 'Keep it' }).click();
+    await list.getByRole('button', { name: 'Bring back Experiment (copy)' }).waitFor();
+    await list.getByRole('button', { name: 'Erase Experiment (copy) for good' }).click();
+    await question.getByText('kept sound are erased').waitFor();
+    await question.getByRole('button', { name: 'Erase it' }).click();
+    await list.getByText('Deleted experiments').waitFor({ state: 'detached' });
+    await list.getByRole('button', { name: 'Open Experiment', exact: true }).waitFor();
+    expect(opened?.faults).toEqual([]);
+  });
+
   it('everything is erased on request, and nothing comes back', async () => {
     const bench = await open();
     const { page } = bench;

@@ -105,7 +105,17 @@ describe('sound, if wanted', () => {
     await page.getByRole('button', { name: 'Keep no more' }).click();
     await page.getByText('Sound is being kept').waitFor({ state: 'detached' });
     await bench.goTo('Records');
-    await page.getByRole('button', { name: 'Delete sound 1' }).click();
+    const erase = page.getByRole('button', { name: 'Erase sound 1' });
+    const question = page.getByRole('dialog', { name: 'Erase sound 1?' });
+    for (const sayNo of ['Keep it', 'Escape']) {
+      await erase.click();
+      if (sayNo === 'Escape') await page.keyboard.press('Escape');
+      else await question.getByRole('button', { name: sayNo }).click();
+      await question.waitFor({ state: 'hidden' });
+      expect(await erase.count()).toBe(1);
+    }
+    await erase.click();
+    await question.getByRole('button', { name: 'Erase it' }).click();
     await page.getByText('0.0 MB of 100 MB used').waitFor();
   });
 });

@@ -1,13 +1,15 @@
 import { LitElement, css, html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { experimentList } from '../../session/experimentList.ts';
 import type { ExperimentEntry } from '../../session/experimentList.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import type { BenchAsk } from '../parts/benchAsk.ts';
 import { saveFile } from '../saveFile.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/benchAsk.ts';
 
 /** Every experiment kept in this browser: open, rename, duplicate, delete and bring back. */
 @customElement('bench-experiments')
@@ -51,6 +53,7 @@ export class BenchExperiments extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   @state() private entries: readonly ExperimentEntry[] = [];
   @state() private renamedId: string | null = null;
+  @query('bench-ask') private asking!: BenchAsk;
   private isLoading = false;
   private isStale = false;
   private turn: Promise<void> = Promise.resolve();
@@ -100,6 +103,17 @@ export class BenchExperiments extends LitElement {
     this.renderRoot.querySelector<HTMLInputElement>('form input')?.select();
   }
 
+  private async onErase(entry: ExperimentEntry): Promise<void> {
+    const isWanted = await this.asking.ask({
+      heading: `Erase “${titleOf(entry)}” for good?`,
+      message:
+        'Its marks, level traces, notes, steps for undo and kept sound are erased from this browser and can’t come back.',
+      no: 'Keep it',
+      yes: 'Erase it',
+    });
+    if (isWanted) this.run(() => this.session.erase(entry.id));
+  }
+
   private onSaveRecord(entry: ExperimentEntry): void {
     // What JSON has no form for (a circle, a tower of lists) throws: `run` says so, and the record stays.
     const text = JSON.stringify(entry.record, null, 2);
@@ -132,6 +146,7 @@ export class BenchExperiments extends LitElement {
               </ul>
             </details>`
       }
+      <bench-ask></bench-ask>
     </section>`;
   }
 
@@ -183,20 +198,17 @@ export class BenchExperiments extends LitElement {
 
   private deletedLine(entry: ExperimentEntry) {
     return html`<li>
-      <span class="title">${entry.fault === null ? entry.title : 'A record that can’t be read'}</span>
+      <span class="title">${titleOf(entry)}</span>
       <span class="small">${this.facts(entry)}</span>
       <div class="row tools">
         <button
-          aria-label="Bring back ${entry.title}"
+          aria-label="Bring back ${titleOf(entry)}"
           @click=${() => this.run(() => this.session.bringBack(entry.id))}
         >
           Bring back
         </button>
-        <button
-          aria-label="Erase ${entry.title} for good"
-          @click=${() => this.run(() => this.session.erase(entry.id))}
-        >
-          Erase for good
+        <button aria-label="Erase ${titleOf(entry)} for good" @click=${() => void this.onErase(entry)}>
+          Erase for good…
         </button>
       </div>
     </li>`;
@@ -204,7 +216,7 @@ export class BenchExperiments extends LitElement {
 
   private faultyLine(entry: ExperimentEntry) {
     return html`<li>
-      <span class="title">A record that can’t be read</span>
+      <span class="title">${titleOf(entry)}</span>
       <span class="fault">${entry.fault}</span>
       <div class="row tools">
         <button @click=${() => this.run(() => this.onSaveRecord(entry))}>Save it as it is</button>
@@ -218,6 +230,10 @@ export class BenchExperiments extends LitElement {
     const when = entry.changedAt === '' ? '' : ` · ${new Date(entry.changedAt).toLocaleString()}`;
     return `${count(entry.markCount, 'mark')}, ${count(entry.placeCount, 'place')}${when}`;
   }
+}
+
+function titleOf({ title, fault }: ExperimentEntry): string {
+  return fault === null ? title : 'A record that can’t be read';
 }
 
 declare global {

@@ -1,5 +1,5 @@
 import { LitElement, css, html, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { RecordingSource } from '../../capture/recordingSource.ts';
 import { markNumber } from '../../marks/markList.ts';
@@ -12,8 +12,10 @@ import { soundWav } from '../../report/soundWav.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { SOUND_LIMIT_BYTES } from '../../session/soundKeeping.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import type { BenchAsk } from '../parts/benchAsk.ts';
 import { saveFile } from '../saveFile.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/benchAsk.ts';
 
 /** Sound kept on request: how much, out as WAV, heard again with the fork chosen now, deleted. */
 @customElement('bench-sounds')
@@ -51,6 +53,7 @@ export class BenchSounds extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   @state() private sounds: readonly KeptSound[] = [];
   @state() private usedBytes = 0;
+  @query('bench-ask') private asking!: BenchAsk;
   protected readonly watch = new BenchWatch(this, ['keeping', 'notebook', 'capture'], () => void this.load());
 
   override connectedCallback(): void {
@@ -98,10 +101,21 @@ export class BenchSounds extends LitElement {
     await this.session.startListening(source);
   }
 
-  private async onDelete(sound: KeptSound): Promise<void> {
-    await this.session.sound.idle();
-    await this.session.keeping.sounds?.removeSound(sound.id);
-    await this.session.sound.recount();
+  private async onErase(sound: KeptSound, number: number): Promise<void> {
+    const isWanted = await this.asking.ask({
+      heading: `Erase sound ${number}?`,
+      message: `${fixed(sound.frameCount / sound.sampleRateHz, 1)} s of sound are erased from this browser and can’t come back; the marks stay. Save it as WAV first if you still need it.`,
+      no: 'Keep it',
+      yes: 'Erase it',
+    });
+    if (!isWanted) return;
+    try {
+      await this.session.sound.idle();
+      await this.session.keeping.sounds?.removeSound(sound.id);
+      await this.session.sound.recount();
+    } catch (error) {
+      this.session.tell('problem', `This sound can’t be erased: ${String(error)}`);
+    }
     await this.load();
   }
 
@@ -132,6 +146,7 @@ export class BenchSounds extends LitElement {
                 brings them back.
               </p>`
       }
+      <bench-ask></bench-ask>
     </section>`;
   }
 
@@ -157,7 +172,9 @@ export class BenchSounds extends LitElement {
         >
           Listen again
         </button>
-        <button aria-label="Delete sound ${number}" @click=${() => void this.onDelete(sound)}>Delete</button>
+        <button aria-label="Erase sound ${number}" @click=${() => void this.onErase(sound, number)}>
+          Erase…
+        </button>
       </div>
     </li>`;
   }

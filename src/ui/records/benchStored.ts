@@ -1,30 +1,21 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { megabytes } from '../../report/megabytes.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import type { BenchAsk } from '../parts/benchAsk.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { askToPersist, eraseAll, storedFacts } from './eraseAll.ts';
 import type { StoredFacts } from './eraseAll.ts';
+import '../parts/benchAsk.ts';
 
 /** The one place that says what is stored on this device, and erases it all. */
 @customElement('bench-stored')
 export class BenchStored extends LitElement {
-  static override styles = [
-    sharedStyles,
-    css`
-      dialog {
-        background: var(--sheet);
-        color: var(--ink);
-        border: 2px solid var(--ink);
-        border-radius: var(--radius);
-        max-inline-size: min(34rem, 92vw);
-      }
-    `,
-  ];
+  static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
   @state() private facts: StoredFacts = { usedBytes: null, isPersistent: null };
-  @query('dialog') private dialog!: HTMLDialogElement;
+  @query('bench-ask') private asking!: BenchAsk;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -47,7 +38,14 @@ export class BenchStored extends LitElement {
   }
 
   private async onErase(): Promise<void> {
-    this.dialog.close();
+    const isWanted = await this.asking.ask({
+      heading: 'Erase everything that is stored here?',
+      message:
+        'All experiments, deleted ones too, and all kept sound are erased from this browser and can’t come back. Save files first of what you still need.',
+      no: 'Keep everything',
+      yes: 'Erase everything',
+    });
+    if (!isWanted) return;
     this.session.stopListening();
     try {
       await this.session.keeping.stop();
@@ -78,20 +76,8 @@ export class BenchStored extends LitElement {
                 <button class="quiet" @click=${this.onPersist}>Ask it to keep it</button>
               </p>`
       }
-      <p><button @click=${() => this.dialog.showModal()}>Erase everything…</button></p>
-      <dialog aria-labelledby="erase-title">
-        <div class="stack">
-          <h3 id="erase-title">Erase everything that is stored here?</h3>
-          <p>
-            All experiments, deleted ones too, and all kept sound are erased from this browser and can’t come
-            back. Save files first of what you still need.
-          </p>
-          <div class="row">
-            <button @click=${() => this.dialog.close()}>Keep everything</button>
-            <button @click=${this.onErase}>Erase everything</button>
-          </div>
-        </div>
-      </dialog>
+      <p><button @click=${this.onErase}>Erase everything…</button></p>
+      <bench-ask></bench-ask>
     </section>`;
   }
 }
