@@ -12,7 +12,7 @@ import { resultLines } from '../resultLines.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 import { apparatusPart } from './apparatusPart.ts';
 import { comparisonPart } from './comparisonPart.ts';
-import { factsWithoutTheory, stepsWithoutTheory, warningsWithoutTheory } from './hideTheory.ts';
+import { factsWithoutTheory, stepsWithoutTheory, warningsWithoutTheory } from '../hideTheory.ts';
 import { marksPart } from './marksPart.ts';
 import { methodPart } from './methodPart.ts';
 

@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { hidesTheory, statementWithoutTheory } from '../../report/hideTheory.ts';
 import { placeLabel } from '../../report/marksCsv.ts';
 import { placeSpeeds, temperaturePlot } from '../../report/plots/temperaturePlot.ts';
 import { resultLines } from '../../report/resultLines.ts';
@@ -17,6 +18,13 @@ const WAYS = [
   { by: 'fork', name: 'forks' },
   { by: 'ends', name: 'closed against open' },
 ] as const;
+
+/** How a second one to compare comes about. */
+const ANOTHER: Readonly<Record<CompareBy, string>> = {
+  place: 'Add a place under Apparatus, choose it above the column and mark a resonance there.',
+  fork: 'Add a fork under Apparatus, choose it above the column and mark a resonance with it.',
+  ends: 'Choose the other kind of column above the picture and mark a resonance in it.',
+};
 
 /** Is a difference real? Places, temperatures, forks, column types; what they have in common cancels. */
 @customElement('bench-compare')
@@ -46,7 +54,7 @@ export class BenchCompare extends LitElement {
   }
 
   override render() {
-    const isHidden = this.session.experiment.lesson?.hideTheory === true;
+    const isHidden = hidesTheory(this.session.experiment);
     return html`<div class="cards">
       <section class="sheet stack" aria-label="Compare">
         <h2>Is the difference real?</h2>
@@ -84,19 +92,23 @@ export class BenchCompare extends LitElement {
   }
 
   private findings() {
+    const isHidden = hidesTheory(this.session.experiment);
     const groups = comparedGroups(this.session.experiment, this.by);
     if (groups.length < 2) {
+      const one = groups[0];
       return html`<p>
-        There is only ${groups.length === 0 ? 'nothing' : `“${groups[0]?.name ?? ''}”`} to compare yet. Choose
-        another ${this.by === 'place' ? 'place' : this.by === 'fork' ? 'fork' : 'column'} above the column and
-        mark a resonance there.
+        ${
+          one === undefined
+            ? 'There is no mark with a length yet: measure under Measure first.'
+            : `There is only “${one.name}” to compare yet. ${ANOTHER[this.by]}`
+        }
       </p>`;
     }
     return html`<ul class="stack">
       ${comparePairs(groups).map((finding) =>
         finding.differenceMps === null
           ? finding.warnings.map((warning) => html`<li>${warning.message}</li>`)
-          : html`<li>${finding.statement}</li>`,
+          : html`<li>${isHidden ? statementWithoutTheory(finding) : finding.statement}</li>`,
       )}
     </ul>`;
   }

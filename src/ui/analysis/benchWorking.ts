@@ -1,8 +1,9 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { budgetRows } from '../../report/budgetRows.ts';
+import { hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
-import type { Solution } from '../../solver/solution.ts';
+import type { NoSolution, Solution } from '../../solver/solution.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchFitPicture.ts';
@@ -44,7 +45,7 @@ export class BenchWorking extends LitElement {
       return html`<section class="sheet stack" aria-label="Working">
         <h2>Working</h2>
         <p class="lead">Each step appears here with its numbers as soon as one mark has its length.</p>
-        ${solution?.warnings.map((warning) => html`<p class="caution">${warning.message}</p>`)}
+        ${this.faults(solution).map((message) => html`<p class="caution">${message}</p>`)}
       </section>`;
     }
     return html`<div class="cards">
@@ -55,9 +56,17 @@ export class BenchWorking extends LitElement {
     </div>`;
   }
 
+  /** Why there is no result though there are marks. */
+  private faults(solution: NoSolution | undefined): readonly string[] {
+    if (solution === undefined) return [];
+    return hidesTheory(this.session.experiment)
+      ? warningsWithoutTheory(solution)
+      : solution.warnings.map(({ message }) => message);
+  }
+
   private steps(solution: Solution) {
-    const isHidden = this.session.experiment.lesson?.hideTheory === true;
-    const steps = solution.working.filter((step) => !isHidden || !/theory/i.test(step.title));
+    const isHidden = hidesTheory(this.session.experiment);
+    const steps = isHidden ? stepsWithoutTheory(solution.working) : solution.working;
     return html`<section class="sheet stack" aria-label="Working">
       <h2>Working</h2>
       <p class="lead">So that you can follow every step by hand.</p>

@@ -2,6 +2,7 @@ import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { nextHint } from '../../report/nextWords.ts';
+import { factsWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
 import { nextMarksHere } from '../../session/benchNext.ts';
 import { resultLines } from '../../report/resultLines.ts';
 import { BenchWatch } from '../benchWatch.ts';
@@ -46,8 +47,8 @@ export class BenchResult extends LitElement {
   override render() {
     const { outcome, experiment } = this.session;
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
-    const isHidden = experiment.lesson?.hideTheory === true;
     const lines = here === undefined ? null : resultLines(here.solution);
+    const facts = lines === null ? [] : hidesTheory(experiment) ? factsWithoutTheory(lines) : lines.facts;
     const hint = nextHint(
       nextMarksHere(experiment),
       experiment.rule.zeroOffsetM,
@@ -71,16 +72,14 @@ export class BenchResult extends LitElement {
             : nothing
         }
         ${
-          lines === null || lines.facts.length === 0
+          facts.length === 0
             ? nothing
             : html`<dl>
-                ${lines.facts
-                  .filter((fact) => !isHidden || !['Theory', 'Difference'].includes(fact.name))
-                  .map(
-                    (fact) =>
-                      html`<dt>${fact.name}</dt>
-                        <dd>${fact.value}</dd>`,
-                  )}
+                ${facts.map(
+                  (fact) =>
+                    html`<dt>${fact.name}</dt>
+                      <dd>${fact.value}</dd>`,
+                )}
               </dl>`
         }
         ${hint === null ? nothing : html`<p class="small">${hint}</p>`}

@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { hidesTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -30,10 +31,14 @@ export class BenchWarnings extends LitElement {
 
   private messages(): readonly string[] {
     const { outcome, experiment, trace } = this.session;
-    const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
+    const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
     return [
       ...trace.warnings.map((warning) => warning.message),
-      ...(here?.solution.warnings ?? []).map((warning) => warning.message),
+      ...(solution === undefined
+        ? []
+        : hidesTheory(experiment)
+          ? warningsWithoutTheory(solution)
+          : solution.warnings.map((warning) => warning.message)),
     ];
   }
 
