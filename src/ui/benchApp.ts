@@ -4,6 +4,7 @@ import { readLessonHash } from '../notebook/lessonLink.ts';
 import type { BenchSession } from '../session/benchSession.ts';
 import type { ClassDesk } from '../classroom/classDesk.ts';
 import type { Intake } from '../intake/intakeTypes.ts';
+import { BenchWatch } from './benchWatch.ts';
 import { createSession } from './createSession.ts';
 import { DropAndPaste } from './intake/dropAndPaste.ts';
 import { keyCommand } from './keyCommand.ts';
@@ -11,6 +12,7 @@ import type { KeyCommand } from './keyCommand.ts';
 import { sharedStyles } from './sharedStyles.ts';
 import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
+import './capture/benchTrust.ts';
 import './measure/benchMarks.ts';
 import './measure/benchWarnings.ts';
 import './parts/benchHeader.ts';
@@ -91,6 +93,7 @@ export class BenchApp extends LitElement {
     onText: (text) => void this.bringIn((intake) => intake.takeText(text)),
   });
   @query('bench-keys') private keys!: HTMLElementTagNameMap['bench-keys'];
+  protected readonly watch = new BenchWatch(this, ['capture']);
   private readonly onHash = (): void => void this.goTo(viewOf(location.hash));
   private readonly onKey = (event: KeyboardEvent): void => this.takeKey(event);
 
@@ -195,25 +198,33 @@ export class BenchApp extends LitElement {
     this.marks?.focusWaiting();
   }
 
-  private onTheme(): void {
-    this.renderRoot.querySelector('bench-strip')?.recolour();
+  /** What is doubtful stands with the strip, and what it is about a moment's scroll away. */
+  private async onDoubts(): Promise<void> {
+    location.hash = '#measure';
+    await this.goTo('measure');
+    const doubts = this.renderRoot.querySelector<HTMLElement>('.doubts');
+    doubts?.scrollIntoView({ block: 'center' });
+    doubts?.focus({ preventScroll: true });
   }
 
   override render() {
-    const isLive = this.view === 'measure' || this.view === 'check';
+    const { view } = this;
+    const isLive = view === 'measure' || view === 'check';
+    // The list of records has no use for the picture, the keys that listen have.
+    const isStageHidden = view !== listedView(view) || (view === 'records' && !this.session.isListening);
     return html`
       <bench-header
         .session=${this.session}
         .view=${this.view}
         @keys-show=${() => this.run('keys')}
-        @theme-change=${this.onTheme}
       ></bench-header>
       <bench-keeping-bar .session=${this.session}></bench-keeping-bar>
       <main @files-bring=${this.onFilesBring} @text-bring=${this.onTextBring}>
         <bench-stage
           .session=${this.session}
-          ?plain=${!isLive}
-          ?hidden=${this.view !== listedView(this.view)}
+          use=${isLive ? view : 'picture'}
+          ?hidden=${isStageHidden}
+          @doubts-show=${this.onDoubts}
         ></bench-stage>
         ${this.content()}
       </main>
@@ -236,8 +247,11 @@ export class BenchApp extends LitElement {
         return html`<div class="measure">
           <bench-marks .session=${this.session}></bench-marks>
           <div class="stack">
-            <bench-warnings .session=${this.session}></bench-warnings>
             <bench-strip .session=${this.session}></bench-strip>
+            <div class="doubts stack" tabindex="-1">
+              <bench-trust .session=${this.session}></bench-trust>
+              <bench-warnings .session=${this.session}></bench-warnings>
+            </div>
           </div>
         </div>`;
       case 'apparatus':
@@ -255,7 +269,8 @@ export class BenchApp extends LitElement {
       case 'report':
         return html`<bench-report .session=${this.session}></bench-report>`;
       case 'check':
-        return html`<bench-check .session=${this.session}></bench-check>`;
+        return html`<bench-trust .session=${this.session}></bench-trust>
+          <bench-check .session=${this.session}></bench-check>`;
       case 'compare':
         return html`<bench-compare .session=${this.session}></bench-compare>`;
     }

@@ -4,11 +4,10 @@ import type { CaptureFailure } from '../../capture/soundSource.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { flagFacts } from './flagFacts.ts';
 
 /**
- * What stands between the microphone and a result: a failure, a pause, or a level that may be rewritten, each with
- * the one thing to do.
+ * Why nothing is heard: a failure or a pause, each with the one thing to do. It stands where the level would, so that
+ * nothing moves when it comes.
  * @fires listen-start  to rebuild capture
  */
 @customElement('bench-capture-state')
@@ -33,26 +32,11 @@ export class BenchCaptureState extends LitElement {
       a {
         color: inherit;
       }
-      ul {
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--gap-1) var(--gap-4);
-        list-style: none;
-      }
     `,
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  private shown = '';
-  protected readonly watch = new BenchWatch(this, ['capture', 'notebook', 'live'], () => this.onChange());
-
-  /** The level changes twenty times a second, this hardly ever. */
-  private onChange(): void {
-    const { capture, trust, withheldFlags } = this.session;
-    const next = JSON.stringify([capture, trust, withheldFlags]);
-    if (next !== this.shown) this.requestUpdate();
-    this.shown = next;
-  }
+  protected readonly watch = new BenchWatch(this, ['capture']);
 
   private onAgain(): void {
     this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
@@ -62,7 +46,7 @@ export class BenchCaptureState extends LitElement {
     const { capture } = this.session;
     if (capture.kind === 'failed') return this.failed(capture.failure);
     if (capture.kind === 'interrupted') return this.paused(capture.message);
-    return capture.kind === 'running' ? this.trust() : nothing;
+    return nothing;
   }
 
   private failed(failure: CaptureFailure) {
@@ -86,27 +70,6 @@ export class BenchCaptureState extends LitElement {
     return html`<section class="stack" aria-label="Listening is paused">
       <p><strong>Paused.</strong> ${message}</p>
       <p class="row"><button @click=${this.onAgain}>Start again</button></p>
-    </section>`;
-  }
-
-  private trust() {
-    const { trust, withheldFlags, capture, gainCheck } = this.session;
-    if (trust.kind === 'trusted' || capture.kind !== 'running' || capture.settings === null) return nothing;
-    const isBlocked = trust.kind === 'blocked';
-    return html`<section class="stack ${isBlocked ? 'bad' : ''}" aria-label="Can the level be trusted?">
-      <p><strong>${isBlocked ? 'Flags are off.' : 'Not proven raw.'}</strong> ${trust.message}</p>
-      <ul>
-        ${flagFacts(capture.settings).map(({ name, state }) => html`<li>${name}: <strong>${state}</strong></li>`)}
-      </ul>
-      ${withheldFlags > 0 ? html`<p>Withheld so far: ${withheldFlags}.</p>` : nothing}
-      <p class="row">
-        ${
-          trust.gainCheckHelps && gainCheck === null
-            ? html`<a class="button" href="#check">Go to the gain check</a>`
-            : nothing
-        }
-        <a href="#microphone">Help with the microphone</a>
-      </p>
     </section>`;
   }
 }

@@ -8,6 +8,14 @@ import './benchSoundCheck.ts';
 import './benchSweep.ts';
 import './benchTone.ts';
 
+const CARDS = [
+  { tag: 'bench-sound-check', name: 'Sound' },
+  { tag: 'bench-gain-check', name: 'Gain' },
+  { tag: 'bench-check-length', name: 'A length' },
+  { tag: 'bench-tone', name: 'Played tone' },
+  { tag: 'bench-sweep', name: 'Sweep' },
+] as const;
+
 /** What is checked with the ear of the bench, beside the slide itself. */
 @customElement('bench-check')
 export class BenchCheck extends LitElement {
@@ -20,19 +28,43 @@ export class BenchCheck extends LitElement {
         gap: var(--gap-4);
         align-items: start;
       }
+      /* On a phone the cards lie far below one another. */
+      nav {
+        display: none;
+        flex-wrap: wrap;
+        gap: var(--gap-2);
+        margin-block-end: var(--gap-3);
+      }
+      @media (max-width: 760px) {
+        nav {
+          display: flex;
+        }
+      }
+      nav button {
+        font-size: var(--text-small);
+      }
     `,
   ];
 
   @property({ attribute: false }) session!: BenchSession;
 
+  private onCard(tag: string): void {
+    const card = this.renderRoot.querySelector<HTMLElement>(tag);
+    card?.scrollIntoView({ block: 'start' });
+    card?.focus({ preventScroll: true });
+  }
+
   override render() {
-    return html`<div class="cards">
-      <bench-sound-check .session=${this.session}></bench-sound-check>
-      <bench-gain-check class="sheet" .session=${this.session}></bench-gain-check>
-      <bench-check-length class="sheet" .session=${this.session}></bench-check-length>
-      <bench-tone class="sheet" .session=${this.session}></bench-tone>
-      <bench-sweep class="sheet" .session=${this.session}></bench-sweep>
-    </div>`;
+    return html`<nav aria-label="Checks">
+        ${CARDS.map(({ tag, name }) => html`<button @click=${() => this.onCard(tag)}>${name}</button>`)}
+      </nav>
+      <div class="cards">
+        <bench-sound-check tabindex="-1" .session=${this.session}></bench-sound-check>
+        <bench-gain-check tabindex="-1" class="sheet" .session=${this.session}></bench-gain-check>
+        <bench-check-length tabindex="-1" class="sheet" .session=${this.session}></bench-check-length>
+        <bench-tone tabindex="-1" class="sheet" .session=${this.session}></bench-tone>
+        <bench-sweep tabindex="-1" class="sheet" .session=${this.session}></bench-sweep>
+      </div>`;
   }
 }
 

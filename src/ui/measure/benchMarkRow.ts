@@ -4,6 +4,7 @@ import type { Mark } from '../../marks/mark.ts';
 import { likelyRepeated, markNumber, repeatsOf } from '../../marks/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { markWords } from '../../report/markWords.ts';
+import { ordinal } from '../../report/rounding.ts';
 import type { BenchOutcome } from '../../session/benchOutcome.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { LengthField } from '../parts/lengthField.ts';
@@ -49,6 +50,9 @@ export class BenchMarkRow extends LitElement {
       }
       .words .soft {
         color: var(--ink-soft);
+      }
+      .unbroken {
+        white-space: nowrap;
       }
       .again {
         display: flex;
@@ -146,16 +150,17 @@ export class BenchMarkRow extends LitElement {
             ${words.residual === null ? nothing : html` · ${words.residual}`}
             ${mark.excluded ? html` · <strong>left out</strong>` : nothing}
           </p>
-          <p class="soft">${words.apparatus} · ${words.evidence}</p>
-          ${words.bracket === null ? nothing : html`<p class="soft">${words.bracket}</p>`} ${this.repeats()}
+          <p class="soft">${unbroken(`${words.apparatus} · ${words.evidence}`)}</p>
+          ${words.bracket === null ? nothing : html`<p class="soft">${words.bracket}</p>`}
+          ${this.sameButton()} ${this.repeats()}
           ${words.cause === null ? nothing : html`<p class="fault">Outlier: ${words.cause}</p>`}
         </div>
         <div class="tools">
-          ${this.sameButton()}
           <select aria-label="Order of mark ${this.number}" @change=${this.onOrder}>
-            <option value="" ?selected=${mark.order === null}>n: auto</option>
+            <option value="" ?selected=${mark.order === null}>order: auto</option>
             ${[1, 2, 3, 4, 5, 6, 7, 8].map(
-              (order) => html`<option value=${order} ?selected=${mark.order === order}>n = ${order}</option>`,
+              (order) =>
+                html`<option value=${order} ?selected=${mark.order === order}>${ordinal(order)}</option>`,
             )}
           </select>
           <button
@@ -203,6 +208,13 @@ export class BenchMarkRow extends LitElement {
       Same as ${number}
     </button>`;
   }
+}
+
+/** Lines break between the parts only: a number stays with its unit. */
+function unbroken(words: string) {
+  return words
+    .split(' · ')
+    .map((part, index) => html`${index === 0 ? '' : ' · '}<span class="unbroken">${part}</span>`);
 }
 
 declare global {

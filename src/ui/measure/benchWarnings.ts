@@ -1,9 +1,9 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { hidesTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { warningMessages } from './warningMessages.ts';
 
 /** What is doubtful about the marks or the sound, each with what to do about it. */
 @customElement('bench-warnings')
@@ -24,26 +24,13 @@ export class BenchWarnings extends LitElement {
   protected readonly watch = new BenchWatch(this, ['notebook', 'capture', 'live'], () => this.onChange());
 
   private onChange(): void {
-    const next = this.messages().join('\n');
+    const next = warningMessages(this.session).join('\n');
     if (next !== this.shown) this.requestUpdate();
     this.shown = next;
   }
 
-  private messages(): readonly string[] {
-    const { outcome, experiment, trace } = this.session;
-    const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
-    return [
-      ...trace.warnings.map((warning) => warning.message),
-      ...(solution === undefined
-        ? []
-        : hidesTheory(experiment)
-          ? warningsWithoutTheory(solution)
-          : solution.warnings.map((warning) => warning.message)),
-    ];
-  }
-
   override render() {
-    const messages = this.messages();
+    const messages = warningMessages(this.session);
     if (messages.length === 0) return nothing;
     return html`<ul aria-label="To look at">
       ${messages.map((message) => html`<li class="caution">${message}</li>`)}

@@ -18,7 +18,6 @@ const THEMES = [
 /**
  * Name, views, the result where it isn't shown large, keys and theme.
  * @fires keys-show  to show the keys
- * @fires theme-change  after another theme was chosen
  */
 @customElement('bench-header')
 export class BenchHeader extends LitElement {
@@ -63,7 +62,24 @@ export class BenchHeader extends LitElement {
         font-weight: 600;
         white-space: nowrap;
       }
+      /* Where the measurement shows it large beside the picture. */
+      @media (min-width: 761px) {
+        .speed.large {
+          display: none;
+        }
+      }
+      label {
+        font-size: var(--text-small);
+        color: var(--ink-soft);
+      }
       @media (max-width: 900px) {
+        label {
+          position: absolute;
+          inline-size: 1px;
+          block-size: 1px;
+          overflow: hidden;
+          clip-path: inset(50%);
+        }
         nav a {
           padding: 0 0.375rem;
         }
@@ -82,13 +98,14 @@ export class BenchHeader extends LitElement {
           justify-content: space-between;
         }
         h1 {
-          margin-inline-end: auto;
+          flex: 1 1 5rem;
+          line-height: 1.1;
         }
         .speed {
           font-size: var(--text-small);
         }
         select {
-          max-inline-size: 6rem;
+          padding-inline: var(--gap-1);
         }
       }
     `,
@@ -100,7 +117,6 @@ export class BenchHeader extends LitElement {
 
   private onTheme(event: Event): void {
     chooseTheme((event.target as HTMLSelectElement).value as ThemeChoice, document.documentElement);
-    this.dispatchEvent(new CustomEvent('theme-change'));
   }
 
   private onKeys(): void {
@@ -118,9 +134,9 @@ export class BenchHeader extends LitElement {
             >`,
         )}
       </nav>
-      <span class="speed">${this.speedWords()}</span>
+      <span class="speed ${this.view === 'measure' ? 'large' : ''}">${this.speedWords()}</span>
       <button @click=${this.onKeys}>Keys</button>
-      <label class="unseen" for="theme">Light or dark</label>
+      <label for="theme">Theme</label>
       <select id="theme" @change=${this.onTheme}>
         ${THEMES.map(
           ({ choice, name }) =>
@@ -135,9 +151,7 @@ export class BenchHeader extends LitElement {
     const { outcome, experiment } = this.session;
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
     const speed = here === undefined ? null : resultLines(here.solution).speed;
-    return speed === null || this.view === 'measure' || this.view === 'check'
-      ? ''
-      : `${speed.value} ± ${speed.uncertainty} m/s`;
+    return speed === null ? '' : `${speed.value} ± ${speed.uncertainty} m/s`;
   }
 }
 

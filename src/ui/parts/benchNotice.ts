@@ -74,7 +74,7 @@ export class BenchNotice extends LitElement {
     const isProblem = notice?.kind === 'problem';
     return html`
       <div class="bar ${notice === null ? '' : 'told'} ${isProblem ? 'problem' : ''}">
-        <p role=${isProblem ? 'alert' : 'status'}>${notice?.message ?? ''}</p>
+        <p role=${isProblem ? 'alert' : 'status'}>${notice?.message ?? ''}${this.unspoken()}</p>
         ${
           notice === null
             ? nothing
@@ -83,6 +83,16 @@ export class BenchNotice extends LitElement {
         <span class="saved ${saveState.kind}" role="status">${SAVED_WORDS[saveState.kind]}</span>
       </div>
     `;
+  }
+
+  /** What stands elsewhere on the page for the eye, but must be heard with the message: what to do about a failure. */
+  private unspoken() {
+    const { notice, capture } = this.session;
+    if (notice === null || capture.kind !== 'failed') return nothing;
+    const { message } = capture.failure;
+    const end = message.indexOf('. ') + 1;
+    if (end === 0 || !notice.message.startsWith(message.slice(0, end))) return nothing;
+    return html`<span class="unseen">${message.slice(end)}</span>`;
   }
 }
 

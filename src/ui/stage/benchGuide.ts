@@ -19,6 +19,18 @@ export class BenchGuide extends LitElement {
         background: var(--sheet);
         padding: var(--gap-2) var(--gap-4);
       }
+      /* The longest step has its place from the start. */
+      @media (max-width: 1180px) {
+        details {
+          min-block-size: 4.25rem;
+        }
+      }
+      @media (max-width: 760px) {
+        details {
+          min-block-size: 5.5rem;
+          padding-inline: var(--gap-3);
+        }
+      }
       summary {
         min-block-size: 1.75rem;
         cursor: pointer;

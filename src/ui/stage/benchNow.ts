@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import { placeLabel } from '../../report/marksCsv.ts';
@@ -66,19 +66,24 @@ export class BenchNow extends LitElement {
             <option value="open" ?selected=${present.ends === 'open'}>open at both ends</option>
           </select></label
         >
-        <label
-          >Place
-          <select @change=${this.onPlace}>
-            ${experiment.places.map(
-              (place) =>
-                html`<option value=${place.id} ?selected=${place.id === present.placeId}>
-                  ${placeLabel(experiment, place.id)}
-                </option>`,
-            )}
-          </select></label
-        >
+        ${experiment.places.length < 2 ? nothing : this.placeChoice()}
       </fieldset>
     `;
+  }
+
+  private placeChoice() {
+    const { experiment } = this.session;
+    return html`<label
+      >Place
+      <select @change=${this.onPlace}>
+        ${experiment.places.map(
+          (place) =>
+            html`<option value=${place.id} ?selected=${place.id === experiment.present.placeId}>
+              ${placeLabel(experiment, place.id)}
+            </option>`,
+        )}
+      </select></label
+    >`;
   }
 }
 

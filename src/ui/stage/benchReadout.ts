@@ -1,13 +1,18 @@
-import { LitElement, css, html } from 'lit';
+import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { checkWords } from '../check/checkWords.ts';
+import { warningMessages } from '../measure/warningMessages.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { stageWords } from './stageWords.ts';
 import './benchWayBack.ts';
 
-/** The one number that is read from across the room, what is going on, and the way back to the maximum. */
+/**
+ * The one number that is read from across the room, what is going on, and the way back to the maximum.
+ * @fires doubts-show  to see what is doubtful
+ */
 @customElement('bench-readout')
 export class BenchReadout extends LitElement {
   static override styles = [
@@ -20,38 +25,47 @@ export class BenchReadout extends LitElement {
         display: grid;
         grid-template:
           'number back' auto
-          'words words' auto / auto minmax(8rem, 20rem);
-        justify-content: space-between;
-        gap: var(--gap-1) var(--gap-4);
+          'words words' auto / auto minmax(0, 1fr);
+        gap: var(--gap-2) var(--gap-4);
         align-items: center;
       }
-      @container (min-width: 38rem) {
-        .grid {
-          grid-template: 'number words back' auto / auto minmax(10rem, 1fr) 17rem;
-        }
+      .level {
+        grid-area: number;
       }
       .number {
         font-size: var(--readout);
         line-height: 0.95;
         font-weight: 600;
         color: var(--tone);
-        min-inline-size: 2.6ch;
+        min-inline-size: 2.2ch;
         letter-spacing: -0.03em;
         white-space: nowrap;
-        grid-area: number;
       }
       .number.none {
-        color: var(--ink-soft);
-        font-weight: 300;
-      }
-      .words {
-        grid-area: words;
-        font-size: var(--text-large);
-        line-height: 1.25;
-        min-block-size: 3.75em;
+        color: var(--edge);
+        font-weight: 400;
       }
       .unit {
         color: var(--ink-soft);
+        white-space: nowrap;
+      }
+      /* Two lines and the button have their place from the start: nothing below jumps when they come. */
+      .words {
+        grid-area: words;
+        display: flex;
+        gap: var(--gap-3);
+        justify-content: space-between;
+        align-items: start;
+        min-block-size: calc(2.5 * var(--words));
+        font-size: var(--words);
+        line-height: 1.25;
+      }
+      .words button {
+        flex: none;
+        font-size: var(--text-small);
+        border-color: var(--caution);
+        border-inline-start-width: 4px;
+        background: var(--caution-wash);
       }
       bench-way-back {
         grid-area: back;
@@ -62,7 +76,7 @@ export class BenchReadout extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   @state() private shownDb: number | null = null;
   private lastShown = 0;
-  protected readonly watch = new BenchWatch(this, ['live', 'capture'], () => this.onChange());
+  protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook'], () => this.onChange());
 
   private onChange(): void {
     // Digits that change five times a second can still be read.
@@ -74,20 +88,44 @@ export class BenchReadout extends LitElement {
   }
 
   override render() {
-    const { trace, capture } = this.session;
+    const { trace, isListening, check } = this.session;
+    // In a check the fork comes and goes on purpose: there is nowhere to go back to.
+    const isGuided = isListening && check === null;
     const isSilent = this.shownDb === null;
+    const doubts = warningMessages(this.session).length + (this.session.trust.kind === 'trusted' ? 0 : 1);
     return html`
       <div class="grid">
-        <p class="number ${isSilent ? 'none' : ''}" role="img" aria-label=${this.label()}>
-          ${isSilent ? '—' : fixed(this.shownDb ?? 0, 0)}
-        </p>
-        <bench-way-back .guidance=${this.session.isListening ? trace.guidance : null}></bench-way-back>
+        <div class="level">
+          <p class="number ${isSilent ? 'none' : ''}" role="img" aria-label=${this.label()}>
+            ${isSilent ? '–' : fixed(this.shownDb ?? 0, 0)}
+          </p>
+          <p class="unit" aria-hidden="true">dB above the room</p>
+        </div>
+        <bench-way-back .guidance=${isGuided ? trace.guidance : null}></bench-way-back>
         <div class="words">
-          <p class="unit">dB above the room</p>
-          <p>${stageWords(capture, trace)}</p>
+          <p role="status">${this.words()}</p>
+          ${
+            doubts === 0
+              ? nothing
+              : html`<button @click=${this.onDoubts}>
+                  ${doubts} ${doubts === 1 ? 'thing' : 'things'} to look at
+                </button>`
+          }
         </div>
       </div>
     `;
+  }
+
+  private onDoubts(): void {
+    this.dispatchEvent(new CustomEvent('doubts-show', { bubbles: true, composed: true }));
+  }
+
+  /** A check of one length has the first word while it goes on: its answer is awaited from afar, too. */
+  private words(): string {
+    const { check, capture, trace, trust } = this.session;
+    if (check === null || capture.kind !== 'running') return stageWords(capture, trace, trust);
+    const { sign, verdict, detail } = checkWords(check.answer);
+    return check.answer === null ? detail : `This length: ${sign} ${verdict}`;
   }
 
   private label(): string {

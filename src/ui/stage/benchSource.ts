@@ -57,6 +57,12 @@ export class BenchSource extends LitElement {
         .running fieldset {
           display: none;
         }
+        .running .listen {
+          min-inline-size: 5.5rem;
+        }
+        .settings {
+          display: none;
+        }
       }
       .listen {
         min-inline-size: 9rem;
@@ -142,7 +148,7 @@ export class BenchSource extends LitElement {
   private settings() {
     const { capture } = this.session;
     if (capture.kind !== 'running' || capture.settings === null) return nothing;
-    return html`<span class="small">${settingsWords(capture.settings, capture.sampleRateHz)}</span>`;
+    return html`<span class="small settings">${settingsWords(capture.settings, capture.sampleRateHz)}</span>`;
   }
 }
 

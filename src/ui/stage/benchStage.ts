@@ -60,11 +60,17 @@ export class BenchStage extends LitElement {
         align-items: end;
         gap: var(--gap-2) var(--gap-4);
       }
+      /* As high as a full result, so that the picture stays where it is when the first one comes. */
       .readings {
         display: grid;
         grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
         gap: var(--gap-3) var(--gap-5);
         align-items: start;
+        min-block-size: 13.25rem;
+      }
+      .readings.check {
+        grid-template-columns: minmax(0, 1fr);
+        min-block-size: 12rem;
       }
       .hands {
         display: flex;
@@ -76,6 +82,9 @@ export class BenchStage extends LitElement {
       @media (max-width: 760px) {
         .readings {
           display: contents;
+        }
+        bench-readout {
+          min-block-size: 10.5rem;
         }
         bench-column {
           order: 1;
@@ -91,8 +100,8 @@ export class BenchStage extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  /** Without the readings: the column alone, for views that need the room. */
-  @property({ type: Boolean }) plain = false;
+  /** What it is there for: to measure, to check something, or as a picture for views that need the room. */
+  @property() use: 'measure' | 'check' | 'picture' = 'measure';
   @state() private kind: SourceKind = 'practice';
   @state() private isFlashing = false;
   /** Where the column is drawn when the tube is real: where the handle was put. */
@@ -178,10 +187,12 @@ export class BenchStage extends LitElement {
     const { column } = this.practice;
     const { lesson } = this.session.experiment;
     const isWithheld = lesson?.hideExpected === true;
+    const isLive = this.use !== 'picture';
     return html`
       <div class="stage ${this.isFlashing ? 'flash' : ''}">
         <div class="controls">
           <bench-source
+            ?hidden=${!isLive && !this.session.isListening}
             .session=${this.session}
             .kind=${this.kind}
             @source-change=${this.onSource}
@@ -190,9 +201,8 @@ export class BenchStage extends LitElement {
           ></bench-source>
           <bench-now .session=${this.session}></bench-now>
         </div>
-        <bench-capture-state .session=${this.session} @listen-start=${this.onListen}></bench-capture-state>
         ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>Task:</strong> ${lesson.task}</p>`}
-        ${this.plain ? nothing : this.readings()}
+        ${isLive ? this.readings() : this.captureState()}
         <bench-column
           .session=${this.session}
           .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
@@ -203,12 +213,20 @@ export class BenchStage extends LitElement {
           .forkAtMouth=${isPractice ? column.forkIsAtMouth : true}
           @slide=${this.onSlide}
         ></bench-column>
-        ${this.plain ? nothing : this.hands(isPractice, isWithheld)}
+        ${isLive ? this.hands(isPractice, isWithheld) : nothing}
       </div>
     `;
   }
 
+  private captureState() {
+    return html`<bench-capture-state
+      .session=${this.session}
+      @listen-start=${this.onListen}
+    ></bench-capture-state>`;
+  }
+
   private hands(isPractice: boolean, isWithheld: boolean) {
+    const isMeasure = this.use === 'measure';
     return html`<div class="hands">
         ${
           isPractice
@@ -219,19 +237,33 @@ export class BenchStage extends LitElement {
               ></bench-practice-desk>`
             : nothing
         }
-        <bench-drawn .drawn=${this.drawn} ?withheld=${isWithheld} @drawn-change=${this.onDrawn}></bench-drawn>
+        ${
+          isMeasure
+            ? html`<bench-drawn
+                .drawn=${this.drawn}
+                ?withheld=${isWithheld}
+                @drawn-change=${this.onDrawn}
+              ></bench-drawn>`
+            : nothing
+        }
       </div>
       ${
-        isPractice
+        isPractice && isMeasure
           ? html`<bench-guide .session=${this.session} .practice=${this.practice}></bench-guide>`
           : nothing
       }`;
   }
 
+  /** A failure or a pause stands where the level would: nothing below it moves. */
   private readings() {
-    return html`<div class="readings">
-      <bench-readout .session=${this.session}></bench-readout>
-      <bench-result .session=${this.session}></bench-result>
+    const { kind } = this.session.capture;
+    return html`<div class="readings ${this.use}">
+      ${
+        kind === 'failed' || kind === 'interrupted'
+          ? this.captureState()
+          : html`<bench-readout .session=${this.session}></bench-readout>`
+      }
+      ${this.use === 'measure' ? html`<bench-result .session=${this.session}></bench-result>` : nothing}
     </div>`;
   }
 }

@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
@@ -19,6 +19,16 @@ export class BenchStrip extends LitElement {
       canvas {
         position: absolute;
         inset: 0;
+      }
+      .plot p {
+        position: absolute;
+        inset: 0;
+        display: grid;
+        place-items: center;
+        text-align: center;
+        padding: var(--gap-3);
+        border: 1px dashed var(--edge);
+        border-radius: var(--radius);
       }
       .legend {
         display: flex;
@@ -46,10 +56,17 @@ export class BenchStrip extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   @query('canvas') private canvas!: HTMLCanvasElement;
   @state() private words = 'Nothing heard yet.';
-  private chart: StripChart | null = null;
+  @state() private chart: StripChart | null = null;
   private isAskedFor = false;
   private drawn = 0;
+  /** A canvas doesn't follow the page's colours by itself, whoever changes them. */
+  private readonly themes = new MutationObserver(() => this.chart?.recolour(getComputedStyle(this)));
   protected readonly watch = new BenchWatch(this, ['live', 'capture'], () => this.onLive());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.themes.observe(document.documentElement, { attributeFilter: ['data-theme'] });
+  }
 
   override firstUpdated(): void {
     if (this.session.trace.points.length > 0) void this.loadChart();
@@ -67,14 +84,10 @@ export class BenchStrip extends LitElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    this.themes.disconnect();
     this.chart?.destroy();
     this.chart = null;
     this.isAskedFor = false;
-  }
-
-  /** Takes the page's colours again after the theme has changed. */
-  recolour(): void {
-    this.chart?.recolour(getComputedStyle(this));
   }
 
   private onLive(): void {
@@ -90,6 +103,13 @@ export class BenchStrip extends LitElement {
     return html`
       <div class="plot">
         <canvas role="img" aria-label="Level of the last minute. ${this.words}"></canvas>
+        ${
+          this.chart === null
+            ? html`<p class="small" aria-hidden="true">
+                The last minute of sound shows here while the bench listens.
+              </p>`
+            : nothing
+        }
       </div>
       <p class="legend" aria-hidden="true">
         <span>tone at the fork’s pitch</span><span class="room">room at the same pitch</span

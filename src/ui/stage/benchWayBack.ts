@@ -6,6 +6,8 @@ import { sharedStyles } from '../sharedStyles.ts';
 
 const WIDEST_DB = 18;
 const NEAR_DB = 1.5;
+const CLOSE_DB = 5;
+const SPOKEN_EVERY_MS = 1000;
 
 /** The way back to the maximum as a picture: a puck that comes to rest in the ring when the column is there. */
 @customElement('bench-way-back')
@@ -16,7 +18,7 @@ export class BenchWayBack extends LitElement {
       svg {
         display: block;
         inline-size: 100%;
-        block-size: 4.5rem;
+        block-size: clamp(3.5rem, 2.5rem + 3vw, 5.75rem);
       }
       .track {
         stroke: var(--edge);
@@ -42,14 +44,38 @@ export class BenchWayBack extends LitElement {
         stroke: var(--line);
       }
       p {
-        text-align: end;
-        font-size: var(--text-small);
-        min-block-size: 1.4em;
+        text-align: center;
+        font-size: var(--words);
+        line-height: 1.25;
+        min-block-size: 1.25em;
+      }
+      p.idle {
+        font-size: var(--text);
+        color: var(--ink-soft);
       }
     `,
   ];
 
   @property({ attribute: false }) guidance: Guidance | null = null;
+  private spoken = '';
+  private spokenAt = -Infinity;
+
+  /** For the ear in three steps only, and a second apart: more would talk over the fork. */
+  override willUpdate(): void {
+    const below = this.guidance === null ? null : Math.max(-this.guidance.belowBestDb, 0);
+    const words =
+      below === null
+        ? ''
+        : below <= NEAR_DB
+          ? 'Here. Hold still and read the rule.'
+          : below <= CLOSE_DB
+            ? 'Close to the maximum.'
+            : 'Away from the maximum.';
+    const now = performance.now();
+    if (words === this.spoken || now - this.spokenAt < SPOKEN_EVERY_MS) return;
+    this.spoken = words;
+    this.spokenAt = now;
+  }
 
   override render() {
     const below = this.guidance === null ? null : Math.max(-this.guidance.belowBestDb, 0);
@@ -62,7 +88,7 @@ export class BenchWayBack extends LitElement {
         <circle class="ring" cx="262" cy="30" r="12" />
         ${x === null ? nothing : svg`<circle class="puck" cx=${x} cy="30" r="10" />`}
       </svg>
-      <p>
+      <p class=${below === null ? 'idle' : ''}>
         ${
           below === null
             ? 'Way back to the maximum'
@@ -71,6 +97,7 @@ export class BenchWayBack extends LitElement {
               : html`${fixed(below, 0)} dB below the maximum`
         }
       </p>
+      <p class="unseen" role="status">${this.spoken}</p>
     `;
   }
 }

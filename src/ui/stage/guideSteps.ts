@@ -43,12 +43,13 @@ export function guideSteps(
     {
       id: 'back',
       words:
-        'Go back until the dot lies in the ring. Strike again when the fork fades. Read the rule (the round window shows it close up) and type the length.',
+        'Go back until the dot lies in the ring (strike again if it fades), read the round window, type the length below.',
       isDone: lengths.length > 0,
     },
     {
       id: 'second',
-      words: 'Slide on, about half a wavelength further, to the second resonance, and read that one too.',
+      words:
+        'Slide on, about half a wavelength further, to the second resonance; read and type that one too.',
       isDone: isTwo,
     },
   ];

@@ -1,8 +1,9 @@
 import type { CaptureState } from '../../capture/soundSource.ts';
+import type { CaptureTrust } from '../../session/captureTrust.ts';
 import type { BenchTrace } from '../../session/benchTrace.ts';
 
 /** What is going on and what to do next, in one line. */
-export function stageWords(capture: CaptureState, trace: BenchTrace): string {
+export function stageWords(capture: CaptureState, trace: BenchTrace, trust: CaptureTrust): string {
   switch (capture.kind) {
     case 'idle':
       return 'Press Listen. Then both hands are free for fork and tube.';
@@ -15,6 +16,7 @@ export function stageWords(capture: CaptureState, trace: BenchTrace): string {
     case 'ended':
       return 'The recording is over. Type the lengths of the marks.';
     case 'running':
+      if (trust.kind === 'blocked') return 'Flags are off: something may rewrite the level.';
       if (trace.latest === null) return 'Getting to know the room…';
       if (trace.presentSounding === null) return 'Listening. Strike the fork, hold it to the mouth.';
       return trace.guidance === null

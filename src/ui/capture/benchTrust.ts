@@ -1,0 +1,78 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { flagFacts } from './flagFacts.ts';
+
+/** While the microphone runs: whether its level may be rewritten, what the browser says of it, and what to do. */
+@customElement('bench-trust')
+export class BenchTrust extends LitElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      section {
+        border-inline-start: 5px solid var(--caution);
+        background: var(--caution-wash);
+        padding: var(--gap-2) var(--gap-3);
+      }
+      .bad {
+        border-inline-start-color: var(--alert);
+        background: var(--alert-wash);
+      }
+      a {
+        color: inherit;
+      }
+      a.button {
+        display: inline-flex;
+        align-items: center;
+        text-decoration: none;
+      }
+      ul {
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--gap-1) var(--gap-4);
+        list-style: none;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: BenchSession;
+  private shown = '';
+  protected readonly watch = new BenchWatch(this, ['capture', 'notebook', 'live'], () => this.onChange());
+
+  /** The level changes twenty times a second, this hardly ever. */
+  private onChange(): void {
+    const { capture, trust, withheldFlags } = this.session;
+    const next = JSON.stringify([capture, trust, withheldFlags]);
+    if (next !== this.shown) this.requestUpdate();
+    this.shown = next;
+  }
+
+  override render() {
+    const { trust, withheldFlags, capture, gainCheck } = this.session;
+    if (trust.kind === 'trusted' || capture.kind !== 'running' || capture.settings === null) return nothing;
+    const isBlocked = trust.kind === 'blocked';
+    return html`<section class="stack ${isBlocked ? 'bad' : ''}" aria-label="Can the level be trusted?">
+      <p><strong>${isBlocked ? 'Flags are off.' : 'Not proven raw.'}</strong> ${trust.message}</p>
+      <ul>
+        ${flagFacts(capture.settings).map(({ name, state }) => html`<li>${name}: <strong>${state}</strong></li>`)}
+      </ul>
+      ${withheldFlags > 0 ? html`<p>Withheld so far: ${withheldFlags}.</p>` : nothing}
+      <p class="row">
+        ${
+          trust.gainCheckHelps && gainCheck === null
+            ? html`<a class="button" href="#check">Go to the gain check</a>`
+            : nothing
+        }
+        <a href="#microphone">Help with the microphone</a>
+      </p>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-trust': BenchTrust;
+  }
+}

@@ -1,0 +1,102 @@
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, inject, it } from 'vitest';
+import { lessonHash } from '../../src/notebook/lessonLink.ts';
+import { BenchPage } from './support/benchPage.ts';
+import { openPage } from './support/openPage.ts';
+import type { OpenedPage } from './support/openPage.ts';
+
+const VIEWS = ['measure', 'apparatus', 'check', 'working', 'compare', 'records', 'report', 'class'] as const;
+/** Where theory's speed stands when nothing hides it: the search below is worth nothing unless it finds it there. */
+const TELLING_VIEWS = ['measure', 'working', 'compare', 'report', 'class'] as const;
+
+let opened: OpenedPage | null = null;
+
+afterEach(async () => {
+  expect(opened?.faults ?? []).toEqual([]);
+  await opened?.close();
+  opened = null;
+});
+
+/** Everything on the page, view by view, under a lesson of which theory's speed is hidden or shown. */
+async function everyView(hideTheory: boolean): Promise<Map<string, string>> {
+  const lesson = { task: 'Find three resonances.', hideExpected: true, hideTheory, hideTruth: true };
+  const plan = { forksHz: [512], ends: 'closed', diameterM: 0.035, travelM: 1, lesson } as const;
+  opened = await openPage({
+    chromiumPath: inject('chromiumPath'),
+    url: inject('pageUrl') + lessonHash(plan),
+    // A lesson may be opened over one that was there: nothing of it may show.
+  });
+  const { page } = opened;
+  const bench = new BenchPage(page);
+  await page.getByText('Find three resonances.').waitFor();
+  await bench.goTo('Apparatus');
+  await bench.fill('Air temperature', '21');
+  await bench.goTo('Measure');
+  // Half waves of 34.6 cm, 354 m/s: far enough from theory for warnings to speak of it.
+  for (const length of ['16.2', '50.8', '85.4']) {
+    const field = page.getByRole('textbox', { name: 'Length of a new mark' });
+    await field.fill(length);
+    await field.press('Enter');
+  }
+  await bench.speed();
+  await page.evaluate(() => (location.hash = '#class'));
+  await page
+    .getByRole('textbox', { name: 'Paste or type a table' })
+    .fill(
+      [
+        'group,speed_mps,standard_uncertainty_mps,temperature_c',
+        'Group 1,353.2,0.8,21',
+        'Group 2,354.1,1.1,21',
+        'Group 3,352.9,0.9,21',
+      ].join('\n'),
+    );
+  await page.getByRole('button', { name: 'Read the table' }).click();
+  await page.getByRole('region', { name: 'Table of groups' }).getByText('Group 3').waitFor();
+  const found = new Map<string, string>();
+  for (const view of VIEWS) {
+    await page.evaluate((id) => (location.hash = `#${id}`), view);
+    await page.waitForTimeout(500);
+    found.set(view, await everythingOn(page));
+  }
+  await opened.close();
+  return found;
+}
+
+/** Texts, what is said for screen readers, what stands in fields, and the words inside of pictures. */
+function everythingOn(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const parts: string[] = [];
+    const look = (node: Node): void => {
+      if (node instanceof Text) parts.push(node.data);
+      if (node instanceof HTMLInputElement || node instanceof HTMLTextAreaElement) parts.push(node.value);
+      if (node instanceof Element) {
+        if (node.localName === 'style') return;
+        for (const name of ['aria-label', 'aria-valuetext', 'alt', 'title']) {
+          parts.push(node.getAttribute(name) ?? '');
+        }
+        if (node instanceof HTMLImageElement) parts.push(decodeURIComponent(node.src));
+        if (node.shadowRoot !== null) look(node.shadowRoot);
+      }
+      node.childNodes.forEach(look);
+    };
+    look(document.body);
+    return parts.join(' ').replaceAll(/\s+/g, ' ');
+  });
+}
+
+describe('a lesson that hides theory', () => {
+  it('shows theory’s speed on no view, and the same lesson without hiding shows it', async () => {
+    const shown = await everyView(false);
+    const theory = /Theory (3\d\d)\.\d+ ± [\d.]+ m\/s/.exec(shown.get('measure') ?? '')?.[1];
+    if (theory === undefined) throw new Error('The page shows no theory.');
+    // 21 °C: 344 m/s and some tenths, by Cramer 1993; no mark, group or tick of an axis says 344.
+    const speed = new RegExp(String.raw`\b${theory}(\.\d+)?( ±| m/s)|theory for this air|Theory expects`);
+    for (const view of TELLING_VIEWS) expect(shown.get(view), view).toMatch(speed);
+
+    const hidden = await everyView(true);
+    for (const view of VIEWS) expect(speed.exec(hidden.get(view) ?? '')?.[0] ?? null, view).toBeNull();
+    // What the students measured is still there.
+    expect(hidden.get('measure')).toMatch(/35\d\.\d ± /);
+    expect(hidden.get('compare')).toContain('Theory is hidden in this lesson.');
+  });
+});
