@@ -12,6 +12,13 @@ const BUILT = 'dist';
 /** A host may keep the bench anywhere. */
 const PATH = '/school/physics lab/bench/'.replaceAll(' ', '%20');
 
+const GROUPS = [
+  'group,speed_mps,standard_uncertainty_mps',
+  'Group 1,343.2,0.8',
+  'Group 2,344.1,1.1',
+  'Group 3,342.9,0.9',
+].join('\n');
+
 let opened: OpenedPage | null = null;
 let site: SiteServer | null = null;
 
@@ -77,6 +84,19 @@ describe('with the network off', () => {
       await bench.goTo(view);
       await page.locator('bench-app main section, bench-app main [role=region]').first().waitFor();
     }
+    // What is reached from Records: the lab report with its picture, the class, and the sound that is kept.
+    await page.getByRole('link', { name: 'Open the report' }).click();
+    const report = page.getByRole('article');
+    await report.getByText(/c = \(3\d\d/).waitFor();
+    expect(await report.locator('figure svg').count()).toBeGreaterThan(0);
+    await bench.goTo('Records');
+    await page.getByRole('region', { name: 'Kept sound' }).getByRole('checkbox').check();
+    await page.getByRole('link', { name: /class view/i }).click();
+    await page.getByRole('textbox', { name: 'Paste or type a table' }).fill(GROUPS);
+    await page.getByRole('button', { name: 'Read the table' }).click();
+    await page.getByRole('region', { name: 'Table of groups' }).getByText('Group 2').waitFor();
+    await page.evaluate(() => (location.hash = '#microphone'));
+    await page.getByRole('article', { name: 'Microphone help' }).waitFor();
     expect(readFileSync(await bench.saveCsv(), 'utf8')).toContain('15.8');
     expect(JSON.parse(readFileSync(await bench.saveJson(), 'utf8'))).toMatchObject({ schemaVersion: 2 });
     expect(opened?.faults).toEqual([]);
