@@ -10,6 +10,7 @@ import type { ReadItems } from '../notebook/readExperiment.ts';
 import { readHistory } from '../notebook/readHistory.ts';
 import { ConflictError, GoneError, storageFault } from '../notebook/storageFault.ts';
 import type { TabHandlers } from '../notebook/tabHold.ts';
+import type { Tell } from './notice.ts';
 
 /** The part of the notebook's store that holds sound. */
 export interface SoundStore {
@@ -57,7 +58,7 @@ export interface KeepingHandlers {
   onHandOver(): void;
   /** What is said about saving or about other tabs has changed. */
   onChange(): void;
-  tell(kind: 'info' | 'problem', message: string): void;
+  tell: Tell;
 }
 
 /**

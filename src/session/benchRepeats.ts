@@ -26,9 +26,4 @@ export class BenchRepeats {
   note(resonance: Resonance, markId: string): void {
     this.last = { resonance, markId };
   }
-
-  /** Forgets what was flagged: another fork, place or column type is measured. */
-  forget(): void {
-    this.last = null;
-  }
 }

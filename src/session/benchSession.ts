@@ -1,19 +1,17 @@
 import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '../capture/soundSource.ts';
-import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
-import { addMark, deleteMark, editMark, markNumber, restoreMark, waitingMarks } from '../marks/markList.ts';
+import { addMark, deleteMark, editMark, restoreMark } from '../marks/markList.ts';
 import type { MarkChange } from '../marks/markList.ts';
+import { newMark } from '../marks/newMark.ts';
 import type { SaveState } from '../notebook/autosave.ts';
-import type { Experiment, Fork, GainCheckRecord } from '../notebook/experiment.ts';
+import type { Experiment, Fork } from '../notebook/experiment.ts';
 import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
-import { lessonExperiment } from '../notebook/lessonLink.ts';
-import type { LessonPlan } from '../notebook/lessonLink.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
 import { BenchCheck } from './benchCheck.ts';
+import { BenchExperiments } from './benchExperiments.ts';
 import { BenchGainCheck } from './benchGainCheck.ts';
 import { BenchKeeping } from './benchKeeping.ts';
 import type { KeepingOutside } from './benchKeeping.ts';
-import { BenchRepeats } from './benchRepeats.ts';
 import { BenchListen } from './benchListen.ts';
 import type { CreateListening } from './benchListen.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
@@ -23,14 +21,13 @@ import { BenchTrace } from './benchTrace.ts';
 import { captureTrust } from './captureTrust.ts';
 import type { CaptureTrust } from './captureTrust.ts';
 import { defaultToleranceHz } from './forkTolerance.ts';
-import { REWRITTEN_DB, STEADY_DB } from './gainCheck.ts';
-import { LevelLog } from './levelLog.ts';
-import { lengthOfLabel, matchCues } from './recordedMarks.ts';
-import type { RecordedMark } from './recordedMarks.ts';
+import { FlagMarking } from './flagMarking.ts';
+import { gainCheckEnd } from './gainCheckEnd.ts';
+import type { Notice } from './notice.ts';
+import { matchCues } from './recordedMarks.ts';
 import { SoundKeeping } from './soundKeeping.ts';
 import type { SoundRun } from './soundKeeping.ts';
-import { KEPT_AROUND_S, evidenceOf, evidenceTrace } from './markEvidence.ts';
-import type { ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
+import type { ListeningReport, ListeningUpdate } from './listeningTypes.ts';
 
 /** What the session needs from outside, so that it runs under test without a clock or a browser. */
 export interface BenchOutside extends KeepingOutside {
@@ -38,16 +35,6 @@ export interface BenchOutside extends KeepingOutside {
   newId(): string;
   createListening: CreateListening;
   solve(experiment: Experiment): BenchOutcome;
-}
-
-/** Of a live run's level trace so much is kept for marks to take from, s. */
-const LIVE_TRACE_S = 120;
-
-/** Something to be shown and announced: `serial` grows so that the same words are announced again. */
-export interface Notice {
-  readonly serial: number;
-  readonly kind: 'info' | 'problem';
-  readonly message: string;
 }
 
 /** Joins a sound source, the listening and the notebook. The page reads its state and calls its actions. */
@@ -67,9 +54,8 @@ export class BenchSession {
   microphoneId: string | null = null;
   /** Flags of this run that weren't kept because the level may be rewritten. */
   withheldFlags = 0;
-  private history: History<Experiment>;
+  private steps: History<Experiment>;
   private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
-  private readonly repeats = new BenchRepeats();
   private listen: BenchListen | null = null;
   /** What the browser last said of this run's processing; null where nothing can process the sound. */
   private settings: CaptureSettings | null = null;
@@ -77,12 +63,13 @@ export class BenchSession {
   readonly keeping: BenchKeeping;
   /** Keeps the sound of soundings while it is asked for. */
   readonly sound: SoundKeeping;
-  private log = new LevelLog();
-  /** Marks of this run whose trace hasn't been heard to its end, with the time of their peak, s. */
-  private readonly unfinishedTraces = new Map<string, number>();
+  /** The experiments of the notebook, of which this one is open. */
+  readonly experiments: BenchExperiments;
+  /** Makes marks of what this run flags; null before the first run. */
+  private marking: FlagMarking | null = null;
 
   constructor(private readonly outside: BenchOutside) {
-    this.history = beginHistory(newExperiment(outside.newId(), outside.now()));
+    this.steps = beginHistory(newExperiment(outside.newId(), outside.now()));
     this.keeping = new BenchKeeping(outside, {
       onHistory: (history) => this.showHistory(history),
       onHandOver: () => this.stopListening(),
@@ -97,6 +84,13 @@ export class BenchSession {
       newId: () => outside.newId(),
       store: () => this.keeping.sounds,
       onChange: () => this.topics.announce('keeping'),
+      tell: (kind, message) => this.tell(kind, message),
+    });
+    this.experiments = new BenchExperiments(this.keeping, this, {
+      now: () => outside.now(),
+      newId: () => outside.newId(),
+      onChange: () => this.topics.announce('keeping'),
+      onErased: () => this.sound.recount(),
       tell: (kind, message) => this.tell(kind, message),
     });
   }
@@ -118,6 +112,11 @@ export class BenchSession {
   /** An id that is new everywhere. */
   newId(): string {
     return this.outside.newId();
+  }
+
+  /** The experiment with its steps. */
+  get history(): History<Experiment> {
+    return this.steps;
   }
 
   get experiment(): Experiment {
@@ -177,108 +176,14 @@ export class BenchSession {
     this.tell('info', `Done again: ${name}.`);
   }
 
-  /**
-   * Opens an experiment, as from a file. One that is in the notebook already gets this state as a step that can be
-   * undone; any other opens beside what was open, which stays in the list.
-   */
-  async open(experiment: Experiment, step: string): Promise<void> {
-    if (experiment.id === this.experiment.id && this.keeping.access !== 'elsewhere') {
-      this.change(step, () => experiment);
-      return;
-    }
-    const there = await this.keeping.load(experiment.id).catch(() => null);
-    await this.keeping.show(there?.history ?? beginHistory(experiment), there?.revision ?? 0);
-    if (this.keeping.access === 'elsewhere') await this.openCopy(experiment);
-    else if (there !== null) this.change(step, () => experiment);
-    else this.setHistory(this.history);
-  }
-
-  /** Opens what is in the notebook under this id, with its steps. */
-  async openStored(id: string): Promise<void> {
-    const there = await this.keeping.load(id).catch(() => null);
-    if (there === null) this.tell('problem', 'This experiment can’t be opened: it is no longer there.');
-    else await this.keeping.show(there.history, there.revision);
-  }
-
-  /** Goes on with a copy of this experiment, or of the open one with its steps; the original stays as it is. */
-  async openCopy(experiment?: Experiment): Promise<void> {
-    const id = this.outside.newId();
-    const source = experiment === undefined ? this.history : beginHistory(experiment);
-    const copy = copyOf(source, id);
-    await this.keeping.show(copy, 0);
-    // With what was done to it in the meantime.
-    this.setHistory(this.history);
-    this.tell('info', `You are working on “${copy.present.title}” now. The original stays in the list.`);
-  }
-
-  /** Opens a new experiment beside the present one. @param sameApparatus  with its forks, places, tube and rule */
-  async openNew(sameApparatus: boolean): Promise<void> {
-    const fresh = newExperiment(this.outside.newId(), this.outside.now());
-    const { forks, places, tube, rule, present, lesson } = this.experiment;
-    const apparatus = { forks, places, tube, rule, present, ...(lesson === undefined ? {} : { lesson }) };
-    await this.open(sameApparatus ? { ...fresh, ...apparatus } : fresh, 'new experiment');
-  }
-
-  /** Sets up a lesson as an experiment of its own; the one before stays in the list. */
-  async openLesson(plan: LessonPlan): Promise<void> {
-    await this.open(lessonExperiment(plan, this.outside.newId(), this.outside.now()), 'open lesson');
-    this.tell('info', 'The lesson is set up. What was here before is kept in the list under Records.');
-  }
-
-  /** Gives an experiment of the list another title. */
-  async rename(id: string, title: string): Promise<void> {
-    if (id === this.experiment.id) this.change('rename', (experiment) => ({ ...experiment, title }));
-    else {
-      const changedAt = this.outside.now();
-      const isDone = await this.keeping.changeClosed(id, (history) =>
-        recordStep(history, { ...history.present, title, changedAt }, 'rename'),
-      );
-      if (!isDone) this.tellBusy();
-    }
-    this.topics.announce('keeping');
-  }
-
-  /** Puts a copy of an experiment of the list beside it, its steps included. */
-  async duplicate(id: string): Promise<void> {
-    const source = id === this.experiment.id ? this.history : (await this.keeping.load(id))?.history;
-    if (source === undefined) return;
-    await this.keeping.keepBeside(copyOf(source, this.outside.newId()));
-    this.topics.announce('keeping');
-  }
-
-  /** Puts an experiment away; if it is the open one, the next of the list is opened, or a new one. */
-  async putAway(id: string): Promise<void> {
-    if (id === this.experiment.id && this.isOnlyShown()) return;
-    if (!(await this.keeping.putAway(id, this.outside.now()))) {
-      this.tellBusy();
-      return;
-    }
-    if (id === this.experiment.id) {
-      const next = (await this.keeping.list()).find((other) => other.deletedAt === null);
-      if (next === undefined) await this.openNew(true);
-      else await this.openStored(next.id);
-    }
-    this.topics.announce('keeping');
-    this.tell('info', 'Experiment deleted. It can be brought back below the list.');
-  }
-
-  /** Brings a deleted experiment back into the list. */
-  async bringBack(id: string): Promise<void> {
-    await this.keeping.putAway(id, null);
-    this.topics.announce('keeping');
-  }
-
-  /** Takes a deleted experiment out for good. */
-  async erase(id: string): Promise<void> {
-    await this.keeping.remove(id);
-    await this.sound.recount();
-    this.topics.announce('keeping');
-  }
-
   /** A mark by hand or key: with its length, the two of a bracket, or waiting for it. */
   addMarkByHand(lengthM: number | null, otherLengthM: number | null = null): void {
     this.change('add mark', (experiment) =>
-      addMark(experiment, { ...this.newMark(null), lengthM, otherLengthM }),
+      addMark(experiment, {
+        ...newMark(experiment.present, this.outside.newId(), this.outside.now(), null),
+        lengthM,
+        otherLengthM,
+      }),
     );
   }
 
@@ -307,11 +212,9 @@ export class BenchSession {
     if (this.isOnlyShown()) return;
     this.listen?.stop();
     this.trace = new BenchTrace();
-    this.log = new LevelLog(source.kind === 'recording' ? Infinity : LIVE_TRACE_S);
+    this.marking = this.markingOf(source);
     this.settings = null;
     this.withheldFlags = 0;
-    this.unfinishedTraces.clear();
-    this.repeats.forget();
     this.report = null;
     const listen = new BenchListen(source, this.forkPitch(), this.outside.createListening, {
       onUpdate: (update) => this.takeUpdate(update),
@@ -390,14 +293,14 @@ export class BenchSession {
   private takeUpdate(heard: ListeningUpdate): void {
     const update = this.withoutUntrusted(heard);
     this.trace.add(update);
-    this.log.add(update.points);
+    this.marking?.addPoints(update.points);
     this.sound.takeSoundings(update.soundings);
     // A recording is marked from the second look, which sees both sides of each passage.
     if (this.sourceKind !== 'recording' && this.check === null) {
-      for (const resonance of update.resonances) this.markResonance(resonance);
+      for (const resonance of update.resonances) this.marking?.mark(resonance);
     }
     this.followGainCheck(update);
-    this.finishTraces(false);
+    this.marking?.finishTraces(false);
     this.topics.announce('live');
   }
 
@@ -417,22 +320,10 @@ export class BenchSession {
     const check = this.gainCheck;
     if (check === null || check.isOver || !check.push(points)) return;
     this.topics.announce('capture');
-    const { verdict, departureDb } = check.answer;
-    if (!check.isOver || verdict === 'cannot-tell' || departureDb === null) return;
-    const gainCheck: GainCheckRecord = {
-      checkedAt: this.outside.now(),
-      verdict,
-      departureDb,
-      limitDb: verdict === 'steady' ? STEADY_DB : REWRITTEN_DB,
-      device: this.settings?.deviceLabel ?? null,
-    };
-    this.change('gain check', (experiment) => ({ ...experiment, gainCheck }));
-    this.tell(
-      verdict === 'steady' ? 'info' : 'problem',
-      verdict === 'steady'
-        ? 'Gain check passed: the fork died smoothly while there was talk. It is kept with the experiment.'
-        : 'Gain check failed: something rewrites the level. Nothing is flagged until that is put right.',
-    );
+    const end = gainCheckEnd(check, this.outside.now(), this.settings?.deviceLabel ?? null);
+    if (end === null) return;
+    this.change('gain check', (experiment) => ({ ...experiment, gainCheck: end.record }));
+    this.tell(end.kind, end.message);
   }
 
   /** Ends the sounding that a fault cut through. @returns words for it, empty where none sounded */
@@ -443,23 +334,13 @@ export class BenchSession {
       : '';
   }
 
-  /** Gives marks the rest of their trace once it has been heard. @param isEnd  nothing more comes */
-  private finishTraces(isEnd: boolean): void {
-    for (const [id, peakS] of [...this.unfinishedTraces]) {
-      if (!isEnd && (this.log.latestS ?? 0) < peakS + KEPT_AROUND_S) continue;
-      this.unfinishedTraces.delete(id);
-      const trace = evidenceTrace(this.log, peakS);
-      this.setHistory(amendHistory(this.history, (state) => amendTrace(state, id, trace)));
-    }
-  }
-
   private takeReport(report: ListeningReport): void {
     this.report = report;
     if (this.sourceKind !== 'recording') return;
     this.trace.resonances = [...report.resonances];
     this.trace.soundings = [...report.soundings];
     const found = matchCues(report.resonances, this.listen?.source.cues ?? []);
-    for (const mark of found) this.takeRecorded(mark);
+    for (const mark of found) this.marking?.takeRecorded(mark);
     const count = report.resonances.length;
     this.tell(
       count > 0 ? 'info' : 'problem',
@@ -469,82 +350,16 @@ export class BenchSession {
     );
   }
 
-  /** Marks what a recording holds; what it has marked itself keeps its length, or renews the mark it belongs to. */
-  private takeRecorded({ resonance, cue }: RecordedMark): void {
-    const old = this.experiment.marks.find((mark) => mark.id === cue?.markId);
-    if (old !== undefined && resonance === null) return;
-    if (resonance === null) {
-      const mark = {
-        ...this.newMark(null),
-        lengthM: lengthOfLabel(cue?.label ?? ''),
-        note: cue?.label ?? '',
-      };
-      this.change('marked in the recording', (experiment) => addMark(experiment, mark));
-      return;
-    }
-    if (old === undefined) {
-      const lengthM = lengthOfLabel(cue?.label ?? '');
-      this.markResonance(resonance, lengthM === null ? {} : { lengthM });
-      return;
-    }
-    const sounding = this.trace.soundings.find((one) => one.index === resonance.soundingIndex);
-    const trace = evidenceTrace(this.log, resonance.timeS);
-    this.editMark(old.id, { evidence: evidenceOf(resonance, sounding, 'recording', trace) }, 'listen again');
-  }
-
-  private markResonance(resonance: Resonance, known: { readonly lengthM?: number } = {}): void {
-    const sounding = this.trace.soundings.find((one) => one.index === resonance.soundingIndex);
-    const source = this.sourceKind ?? 'microphone';
-    const trace = evidenceTrace(this.log, resonance.timeS);
-    const repeatOf = this.repeatedNow(resonance);
-    const mark = {
-      ...this.newMark(evidenceOf(resonance, sounding, source, trace)),
-      ...(repeatOf === null ? {} : { repeatOf }),
-      ...known,
-    };
-    this.repeats.note(resonance, repeatOf ?? mark.id);
-    this.change('flagged resonance', (experiment) => addMark(experiment, mark));
-    this.unfinishedTraces.set(mark.id, resonance.timeS);
-    this.sound.addMark(mark.id, resonance.timeS);
-    if (this.sourceKind === 'recording') return;
-    const rise = `${Math.round(resonance.riseDb)} dB`;
-    const waiting = waitingMarks(this.experiment).length;
-    this.tell(
-      'info',
-      repeatOf === null
-        ? `Resonance flagged, ${rise}. ${waiting} ${waiting === 1 ? 'mark waits' : 'marks wait'} for a length.`
-        : `The same resonance again, ${rise}: counted with mark ${markNumber(this.experiment.marks, repeatOf)}.`,
-    );
-  }
-
-  /** The mark that this flag passes again; null where it is new, or where that mark is gone. */
-  private repeatedNow(resonance: Resonance): string | null {
-    const id = this.repeats.repeated(resonance);
-    const { marks, present } = this.experiment;
-    const mark = marks.find((one) => one.id === id);
-    const isHere =
-      mark !== undefined &&
-      mark.forkId === present.forkId &&
-      mark.placeId === present.placeId &&
-      mark.ends === present.ends;
-    return isHere ? mark.id : null;
-  }
-
-  private newMark(evidence: MarkEvidence | null): Mark {
-    const { present } = this.experiment;
-    return {
-      id: this.outside.newId(),
-      createdAt: this.outside.now(),
-      forkId: present.forkId,
-      placeId: present.placeId,
-      ends: present.ends satisfies ColumnEnds,
-      lengthM: null,
-      otherLengthM: null,
-      evidence,
-      order: null,
-      excluded: false,
-      note: '',
-    };
+  private markingOf(source: SoundSource): FlagMarking {
+    return new FlagMarking(source.kind, this.trace, {
+      now: () => this.outside.now(),
+      newId: () => this.outside.newId(),
+      experiment: () => this.experiment,
+      change: (step, make) => this.change(step, make),
+      amend: (make) => this.setHistory(amendHistory(this.history, make)),
+      onMark: (id, timeS) => this.sound.addMark(id, timeS),
+      tell: (kind, message) => this.tell(kind, message),
+    });
   }
 
   private soundRun(sampleRateHz: number): SoundRun {
@@ -561,6 +376,11 @@ export class BenchSession {
     return { nominalHz, toleranceHz: defaultToleranceHz(nominalHz) };
   }
 
+  /** Saves what is shown, as it is. */
+  save(): void {
+    this.setHistory(this.history);
+  }
+
   private setHistory(history: History<Experiment>): void {
     this.keeping.save(history);
     this.showHistory(history);
@@ -568,7 +388,7 @@ export class BenchSession {
 
   private showHistory(history: History<Experiment>): void {
     const pitchBefore = this.presentFork.nominalHz;
-    this.history = history;
+    this.steps = history;
     if (this.isListening && this.presentFork.nominalHz !== pitchBefore) {
       this.listen?.retune(this.forkPitch());
       if (this.capture.kind === 'running') this.sound.begin(this.soundRun(this.capture.sampleRateHz));
@@ -577,7 +397,7 @@ export class BenchSession {
   }
 
   /** Says so and gives true where another tab works on the experiment. */
-  private isOnlyShown(): boolean {
+  isOnlyShown(): boolean {
     if (this.keeping.access !== 'elsewhere') return false;
     this.tell(
       'problem',
@@ -586,17 +406,13 @@ export class BenchSession {
     return true;
   }
 
-  private tellBusy(): void {
-    this.tell('problem', 'This experiment is open in another tab: close it there first.');
-  }
-
   private setCapture(state: CaptureState): void {
     const wasRunning = this.capture.kind === 'running';
     this.capture = state;
     if (state.kind === 'running' && !wasRunning) this.sound.begin(this.soundRun(state.sampleRateHz));
     if (!this.isListening) {
       this.sound.begin(null);
-      this.finishTraces(true);
+      this.marking?.finishTraces(true);
       this.progress = null;
       this.check = null;
       this.gainCheck = null;
@@ -607,28 +423,6 @@ export class BenchSession {
     if (state.kind === 'interrupted') this.tell('problem', state.message + this.voidSounding());
     this.topics.announce('capture');
   }
-}
-
-/** The state with the trace of one mark, deleted or not, completed. */
-function amendTrace(state: Experiment, id: string, trace: LevelStretch | null): Experiment {
-  const has = (list: readonly Mark[]): boolean => list.some((mark) => mark.id === id);
-  const amend = (list: readonly Mark[]): readonly Mark[] =>
-    list.map((mark) =>
-      mark.id === id && mark.evidence !== null ? { ...mark, evidence: { ...mark.evidence, trace } } : mark,
-    );
-  if (has(state.marks)) return { ...state, marks: amend(state.marks) };
-  return has(state.deletedMarks) ? { ...state, deletedMarks: amend(state.deletedMarks) } : state;
-}
-
-/** The same under another id and title, in every step. */
-function copyOf(history: History<Experiment>, id: string): History<Experiment> {
-  return amendHistory(history, (state) => ({ ...state, id, title: copyTitle(state.title) }));
-}
-
-/** The title of a copy; a copy of a copy is counted on. */
-function copyTitle(title: string): string {
-  const found = /^(.*) \(copy(?: (\d+))?\)$/.exec(title);
-  return found === null ? `${title} (copy)` : `${found[1]} (copy ${Number(found[2] ?? 1) + 1})`;
 }
 
 /** What a short notice says of a failure; all of it, with what to do, stands where the listening was. */

@@ -6,6 +6,7 @@ import type { KeptSound } from '../notebook/keptSound.ts';
 import { storageFault } from '../notebook/storageFault.ts';
 import type { SoundStore } from './benchKeeping.ts';
 import type { Sounding } from './listeningTypes.ts';
+import type { Tell } from './notice.ts';
 
 export interface SoundKeepingOutside {
   now(): string;
@@ -13,7 +14,7 @@ export interface SoundKeepingOutside {
   /** Null while nothing can be stored. */
   store(): SoundStore | null;
   onChange(): void;
-  tell(kind: 'info' | 'problem', message: string): void;
+  tell: Tell;
 }
 
 /** What a run is about: each of its soundings is kept with it. */

@@ -116,7 +116,7 @@ export class BenchApp extends LitElement {
     const plan = readLessonHash(location.hash);
     await this.session.restore();
     if (plan !== null && 'fault' in plan) this.session.tell('problem', plan.fault);
-    else if (plan !== null) await this.session.openLesson(plan);
+    else if (plan !== null) await this.session.experiments.openLesson(plan);
     if (plan !== null) history.replaceState(null, '', '#measure');
     await this.goTo(viewOf(location.hash));
   }

@@ -132,7 +132,7 @@ export class BenchIntake extends LitElement {
     this.done();
     for (const { intake } of chosen) {
       if (intake.content?.kind === 'experiment') {
-        await this.session.open(intake.content.experiment, 'open file');
+        await this.session.experiments.open(intake.content.experiment, 'open file');
         this.session.tell(
           'info',
           `“${intake.content.experiment.title}” is open. What was open before is in the list, or a step back.`,
@@ -140,7 +140,8 @@ export class BenchIntake extends LitElement {
       } else if (intake.content?.kind === 'table') {
         const title = intake.name.replace(/\.\w+$/, '');
         const taken = experimentFromRows(title, intake.content.rows, this.outside());
-        if (taken.experiment.marks.length > 0) await this.session.open(taken.experiment, 'open table');
+        if (taken.experiment.marks.length > 0)
+          await this.session.experiments.open(taken.experiment, 'open table');
         this.tellTaken(taken, `“${title}” is open as a new experiment`);
       }
     }

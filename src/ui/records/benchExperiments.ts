@@ -94,7 +94,8 @@ export class BenchExperiments extends LitElement {
     event.preventDefault();
     const title = (event.target as HTMLFormElement).querySelector('input')?.value.trim() ?? '';
     this.renamedId = null;
-    if (title !== '' && title !== entry.title) this.run(() => this.session.rename(entry.id, title));
+    if (title !== '' && title !== entry.title)
+      this.run(() => this.session.experiments.rename(entry.id, title));
   }
 
   private async startRename(entry: ExperimentEntry): Promise<void> {
@@ -111,7 +112,7 @@ export class BenchExperiments extends LitElement {
       no: 'Keep it',
       yes: 'Erase it',
     });
-    if (isWanted) this.run(() => this.session.erase(entry.id));
+    if (isWanted) this.run(() => this.session.experiments.erase(entry.id));
   }
 
   private onSaveRecord(entry: ExperimentEntry): void {
@@ -126,8 +127,12 @@ export class BenchExperiments extends LitElement {
     return html`<section class="stack" aria-label="Experiments">
       <h2>Experiments</h2>
       <div class="row">
-        <button @click=${() => this.run(() => this.session.openNew(true))}>New, same apparatus</button>
-        <button @click=${() => this.run(() => this.session.openNew(false))}>New from scratch</button>
+        <button @click=${() => this.run(() => this.session.experiments.openNew(true))}>
+          New, same apparatus
+        </button>
+        <button @click=${() => this.run(() => this.session.experiments.openNew(false))}>
+          New from scratch
+        </button>
       </div>
       ${
         kept.length === 0
@@ -173,7 +178,7 @@ export class BenchExperiments extends LitElement {
         <button
           ?disabled=${isOpen}
           aria-label="Open ${entry.title}"
-          @click=${() => this.run(() => this.session.openStored(entry.id))}
+          @click=${() => this.run(() => this.session.experiments.openStored(entry.id))}
         >
           Open
         </button>
@@ -182,13 +187,13 @@ export class BenchExperiments extends LitElement {
         </button>
         <button
           aria-label="Duplicate ${entry.title}"
-          @click=${() => this.run(() => this.session.duplicate(entry.id))}
+          @click=${() => this.run(() => this.session.experiments.duplicate(entry.id))}
         >
           Duplicate
         </button>
         <button
           aria-label="Delete ${entry.title}"
-          @click=${() => this.run(() => this.session.putAway(entry.id))}
+          @click=${() => this.run(() => this.session.experiments.putAway(entry.id))}
         >
           Delete
         </button>
@@ -203,7 +208,7 @@ export class BenchExperiments extends LitElement {
       <div class="row tools">
         <button
           aria-label="Bring back ${titleOf(entry)}"
-          @click=${() => this.run(() => this.session.bringBack(entry.id))}
+          @click=${() => this.run(() => this.session.experiments.bringBack(entry.id))}
         >
           Bring back
         </button>
@@ -220,7 +225,7 @@ export class BenchExperiments extends LitElement {
       <span class="fault">${entry.fault}</span>
       <div class="row tools">
         <button @click=${() => this.run(() => this.onSaveRecord(entry))}>Save it as it is</button>
-        <button @click=${() => this.run(() => this.session.putAway(entry.id))}>Delete</button>
+        <button @click=${() => this.run(() => this.session.experiments.putAway(entry.id))}>Delete</button>
       </div>
     </li>`;
   }

@@ -64,13 +64,13 @@ export class BenchKeepingBar extends LitElement {
       return this.line(
         'This experiment is open in another tab. Here it is only shown and follows what is done there.',
         html`<button @click=${() => void keeping.takeOver()}>Work on it here</button>
-          <button @click=${() => void this.session.openCopy()}>Open a copy</button>`,
+          <button @click=${() => void this.session.experiments.openCopy()}>Open a copy</button>`,
       );
     }
     if (keeping.access === 'apart') {
       return this.line(
         'Another tab has changed this experiment meanwhile: what you do here isn’t saved.',
-        html`<button @click=${() => void this.session.openCopy()}>Go on with a copy</button>
+        html`<button @click=${() => void this.session.experiments.openCopy()}>Go on with a copy</button>
           <button @click=${() => void keeping.takeOver()}>Use what the other tab saved</button>`,
       );
     }

@@ -52,13 +52,13 @@ describe('several experiments', () => {
     const bench = await begin(store);
     bench.addMarkByHand(0.1);
     const { id } = bench.experiment;
-    await bench.openNew(true);
+    await bench.experiments.openNew(true);
     bench.addMarkByHand(0.2);
     await bench.keeping.idle();
     expect(store.experiment(id)?.marks).toHaveLength(1);
-    await bench.openStored(id);
+    await bench.experiments.openStored(id);
     expect(lengths(bench)).toEqual([0.1]);
-    await bench.openCopy();
+    await bench.experiments.openCopy();
     bench.addMarkByHand(0.3);
     await bench.keeping.idle();
     expect(bench.experiment.title).toBe('Experiment (copy)');
@@ -68,10 +68,10 @@ describe('several experiments', () => {
     expect(lengths(bench)).toEqual([0.1]);
 
     const copy = bench.experiment.id;
-    await bench.putAway(copy);
+    await bench.experiments.putAway(copy);
     expect(bench.experiment.id).not.toBe(copy);
-    await bench.bringBack(copy);
-    await bench.openStored(copy);
+    await bench.experiments.bringBack(copy);
+    await bench.experiments.openStored(copy);
     expect(lengths(bench)).toEqual([0.1]);
   });
 
@@ -84,7 +84,7 @@ describe('several experiments', () => {
     const bench = await begin(store, { createHold: () => ({ ...freeHold, hold }) });
     bench.addMarkByHand(0.1);
     isSlow = true;
-    const copying = bench.openCopy();
+    const copying = bench.experiments.openCopy();
     await new Promise((resolve) => setTimeout(resolve));
     bench.addMarkByHand(0.2);
     waiting.forEach((give) => give());
@@ -98,8 +98,8 @@ describe('several experiments', () => {
     const stored = exampleExperiment([exampleMark('a', { lengthM: 0.16 })]);
     const store = new MemoryStore([stored]);
     const bench = await begin(store);
-    await bench.openNew(false);
-    await bench.open({ ...stored, marks: [] }, 'open file');
+    await bench.experiments.openNew(false);
+    await bench.experiments.open({ ...stored, marks: [] }, 'open file');
     expect(lengths(bench)).toEqual([]);
     bench.undo();
     expect(lengths(bench)).toEqual([0.16]);
@@ -194,7 +194,7 @@ describe('two tabs', () => {
     expect(bench.keeping.access).toBe('apart');
     expect(bench.saveState).toMatchObject({ kind: 'refused', fault: 'elsewhere' });
     expect(store.experiment('example')?.title).toBe('The other tab’s');
-    await bench.openCopy();
+    await bench.experiments.openCopy();
     await bench.keeping.idle();
     expect(bench.saveState).toEqual({ kind: 'saved' });
     expect(store.experiment(bench.experiment.id)?.marks).toHaveLength(2);

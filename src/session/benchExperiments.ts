@@ -1,0 +1,152 @@
+import { copyExperiment } from '../notebook/copyExperiment.ts';
+import type { Experiment } from '../notebook/experiment.ts';
+import { beginHistory, recordStep } from '../notebook/history.ts';
+import type { History } from '../notebook/history.ts';
+import { lessonExperiment } from '../notebook/lessonLink.ts';
+import type { LessonPlan } from '../notebook/lessonLink.ts';
+import { newExperiment } from '../notebook/newExperiment.ts';
+import type { BenchKeeping } from './benchKeeping.ts';
+import type { Tell } from './notice.ts';
+
+/** The experiment that is open, as the list sees it. */
+export interface OpenExperiment {
+  readonly history: History<Experiment>;
+  /** Makes a change that can be undone. */
+  change(step: string, make: (experiment: Experiment) => Experiment): void;
+  /** Saves what is shown, as it is. */
+  save(): void;
+  /** Says so and gives true where another tab works on it. */
+  isOnlyShown(): boolean;
+}
+
+export interface ExperimentsOutside {
+  now(): string;
+  newId(): string;
+  /** The list has changed. */
+  onChange(): void;
+  /** One has gone for good, and the sound that was kept with it. */
+  onErased(): Promise<void>;
+  tell: Tell;
+}
+
+/** The experiments of the notebook: opening, copying, renaming and putting away. One of them is open. */
+export class BenchExperiments {
+  constructor(
+    private readonly keeping: BenchKeeping,
+    private readonly bench: OpenExperiment,
+    private readonly outside: ExperimentsOutside,
+  ) {}
+
+  /**
+   * Opens an experiment, as from a file. One that is in the notebook already gets this state as a step that can be
+   * undone; any other opens beside what was open, which stays in the list.
+   */
+  async open(experiment: Experiment, step: string): Promise<void> {
+    if (this.isOpen(experiment.id) && this.keeping.access !== 'elsewhere') {
+      this.bench.change(step, () => experiment);
+      return;
+    }
+    const there = await this.keeping.load(experiment.id).catch(() => null);
+    await this.keeping.show(there?.history ?? beginHistory(experiment), there?.revision ?? 0);
+    if (this.keeping.access === 'elsewhere') await this.openCopy(experiment);
+    else if (there !== null) this.bench.change(step, () => experiment);
+    else this.bench.save();
+  }
+
+  /** Opens what is in the notebook under this id, with its steps. */
+  async openStored(id: string): Promise<void> {
+    const there = await this.keeping.load(id).catch(() => null);
+    if (there === null)
+      this.outside.tell('problem', 'This experiment can’t be opened: it is no longer there.');
+    else await this.keeping.show(there.history, there.revision);
+  }
+
+  /** Goes on with a copy of this experiment, or of the open one with its steps; the original stays as it is. */
+  async openCopy(experiment?: Experiment): Promise<void> {
+    const id = this.outside.newId();
+    const source = experiment === undefined ? this.bench.history : beginHistory(experiment);
+    const copy = copyExperiment(source, id);
+    await this.keeping.show(copy, 0);
+    // With what was done to it in the meantime.
+    this.bench.save();
+    this.outside.tell(
+      'info',
+      `You are working on “${copy.present.title}” now. The original stays in the list.`,
+    );
+  }
+
+  /** Opens a new experiment beside the present one. @param sameApparatus  with its forks, places, tube and rule */
+  async openNew(sameApparatus: boolean): Promise<void> {
+    const fresh = newExperiment(this.outside.newId(), this.outside.now());
+    const { forks, places, tube, rule, present, lesson } = this.bench.history.present;
+    const apparatus = { forks, places, tube, rule, present, ...(lesson === undefined ? {} : { lesson }) };
+    await this.open(sameApparatus ? { ...fresh, ...apparatus } : fresh, 'new experiment');
+  }
+
+  /** Sets up a lesson as an experiment of its own; the one before stays in the list. */
+  async openLesson(plan: LessonPlan): Promise<void> {
+    await this.open(lessonExperiment(plan, this.outside.newId(), this.outside.now()), 'open lesson');
+    this.outside.tell(
+      'info',
+      'The lesson is set up. What was here before is kept in the list under Records.',
+    );
+  }
+
+  /** Gives an experiment of the list another title. */
+  async rename(id: string, title: string): Promise<void> {
+    if (this.isOpen(id)) this.bench.change('rename', (experiment) => ({ ...experiment, title }));
+    else {
+      const changedAt = this.outside.now();
+      const isDone = await this.keeping.changeClosed(id, (history) =>
+        recordStep(history, { ...history.present, title, changedAt }, 'rename'),
+      );
+      if (!isDone) this.tellBusy();
+    }
+    this.outside.onChange();
+  }
+
+  /** Puts a copy of an experiment of the list beside it, its steps included. */
+  async duplicate(id: string): Promise<void> {
+    const source = this.isOpen(id) ? this.bench.history : (await this.keeping.load(id))?.history;
+    if (source === undefined) return;
+    await this.keeping.keepBeside(copyExperiment(source, this.outside.newId()));
+    this.outside.onChange();
+  }
+
+  /** Puts an experiment away; if it is the open one, the next of the list is opened, or a new one. */
+  async putAway(id: string): Promise<void> {
+    if (this.isOpen(id) && this.bench.isOnlyShown()) return;
+    if (!(await this.keeping.putAway(id, this.outside.now()))) {
+      this.tellBusy();
+      return;
+    }
+    if (this.isOpen(id)) {
+      const next = (await this.keeping.list()).find((other) => other.deletedAt === null);
+      if (next === undefined) await this.openNew(true);
+      else await this.openStored(next.id);
+    }
+    this.outside.onChange();
+    this.outside.tell('info', 'Experiment deleted. It can be brought back below the list.');
+  }
+
+  /** Brings a deleted experiment back into the list. */
+  async bringBack(id: string): Promise<void> {
+    await this.keeping.putAway(id, null);
+    this.outside.onChange();
+  }
+
+  /** Takes a deleted experiment out for good. */
+  async erase(id: string): Promise<void> {
+    await this.keeping.remove(id);
+    await this.outside.onErased();
+    this.outside.onChange();
+  }
+
+  private isOpen(id: string): boolean {
+    return id === this.bench.history.present.id;
+  }
+
+  private tellBusy(): void {
+    this.outside.tell('problem', 'This experiment is open in another tab: close it there first.');
+  }
+}
