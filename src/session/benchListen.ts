@@ -1,15 +1,7 @@
 import type { CaptureState, SampleBlock, SoundListener, SoundSource } from '../capture/soundSource.ts';
+import type { CreateListening, ListeningLike } from './listeningLike.ts';
 import { LongListening } from './longListening.ts';
 import type { ForkPitch, ListeningReport, ListeningUpdate } from './listeningTypes.ts';
-
-/** The stages tone → room → resonance as the bench drives them. */
-export interface ListeningLike {
-  push(block: SampleBlock): ListeningUpdate;
-  finish(): ListeningUpdate;
-  secondLook(): ListeningReport;
-}
-
-export type CreateListening = (options: { sampleRateHz: number; fork: ForkPitch }) => ListeningLike;
 
 export interface ListenHandlers {
   onUpdate(update: ListeningUpdate): void;

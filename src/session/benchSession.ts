@@ -13,7 +13,7 @@ import { BenchGainCheck } from './benchGainCheck.ts';
 import { BenchKeeping } from './benchKeeping.ts';
 import type { KeepingOutside } from './benchKeeping.ts';
 import { BenchListen } from './benchListen.ts';
-import type { CreateListening } from './benchListen.ts';
+import type { CreateListening } from './listeningLike.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
 import { BenchTopics } from './benchTopics.ts';
 import type { BenchTopic } from './benchTopics.ts';

@@ -1,5 +1,5 @@
 import type { SampleBlock } from '../capture/soundSource.ts';
-import type { ListeningLike } from './benchListen.ts';
+import type { ListeningLike } from './listeningLike.ts';
 import type { ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
 
 /** Age from which a listening gets a successor, s. */

@@ -1,5 +1,5 @@
 import type { SampleBlock } from '../../src/capture/soundSource.ts';
-import type { ListeningLike } from '../../src/session/benchListen.ts';
+import type { ListeningLike } from '../../src/session/listeningLike.ts';
 import type { ListeningUpdate, Resonance } from '../../src/session/listeningTypes.ts';
 
 /** Blocks of one passage. */

@@ -6,7 +6,7 @@ import { plotSvg } from '../plots/plotSvg.ts';
 import { placeSpeeds, temperaturePlot } from '../plots/temperaturePlot.ts';
 import { resultLines } from '../resultLines.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
-import type { LabReportInput } from './labReport.ts';
+import type { LabReportInput } from './labReportInput.ts';
 
 /** The result beside theory, and places beside each other. */
 export function comparisonPart({ experiment, places, comparisons }: LabReportInput): Markup {

@@ -1,4 +1,3 @@
-import type { Experiment } from '../../notebook/experiment.ts';
 import { budgetRows } from '../budgetRows.ts';
 import { dayAndTime } from '../dayAndTime.ts';
 import { placeLabel } from '../marksCsv.ts';
@@ -13,17 +12,9 @@ import type { PlaceSolution } from '../tables/placeSolution.ts';
 import { apparatusPart } from './apparatusPart.ts';
 import { comparisonPart } from './comparisonPart.ts';
 import { factsWithoutTheory, stepsWithoutTheory, warningsWithoutTheory } from '../hideTheory.ts';
+import type { LabReportInput } from './labReportInput.ts';
 import { marksPart } from './marksPart.ts';
 import { methodPart } from './methodPart.ts';
-
-/** What a report is made of. */
-export interface LabReportInput {
-  readonly experiment: Experiment;
-  /** One answer a place that has marks with lengths. */
-  readonly places: readonly PlaceSolution[];
-  /** Sentences on the differences between places; empty where there is one place. */
-  readonly comparisons: readonly string[];
-}
 
 const CAUTIONS = [
   'Strike a fork on rubber or the sole of a shoe, never on glass or a hard edge.',

@@ -1,6 +1,6 @@
 import { markup, trusted } from '../markup.ts';
 import { labReport } from './labReport.ts';
-import type { LabReportInput } from './labReport.ts';
+import type { LabReportInput } from './labReportInput.ts';
 import { LAB_REPORT_STYLE } from './labReportStyle.ts';
 
 /** Nothing may run and nothing may be fetched, should the file be tampered with. */

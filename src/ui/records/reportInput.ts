@@ -1,4 +1,4 @@
-import type { LabReportInput } from '../../report/labReport/labReport.ts';
+import type { LabReportInput } from '../../report/labReport/labReportInput.ts';
 import { comparedGroups, comparePairs } from '../../session/benchCompare.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LongListening } from '../../../src/session/longListening.ts';
-import type { ListeningLike } from '../../../src/session/benchListen.ts';
+import type { ListeningLike } from '../../../src/session/listeningLike.ts';
 import type { ListeningUpdate, Resonance, Sounding } from '../../../src/session/listeningTypes.ts';
 
 const RATE_HZ = 1000;
