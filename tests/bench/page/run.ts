@@ -1,67 +1,115 @@
 import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build, preview } from 'vite';
 import { findChromium } from '../../browser/findChromium.ts';
-import { openPage } from '../../browser/support/openPage.ts';
+import { openBrowser, openPage } from '../../browser/support/openPage.ts';
 import { slideRecording } from '../../support/slideRecording.ts';
 import { writeMicrophoneFile } from '../../support/wavFile.ts';
 import { measureFirstLoad } from './firstLoad.ts';
+import { addStampTo, flagDelays, WATCH_FOR_FLASH } from './flagDelay.ts';
+import { addProgrammeTo, heapGrowth } from './heapGrowth.ts';
 import { watchMainThread } from './mainThread.ts';
-import type { MainThread } from './mainThread.ts';
+import { pageLines } from './pageLines.ts';
+import type { PageFindings } from './pageLines.ts';
+import { readyCold, readyFromWorker } from './readyTime.ts';
 
-/** What the page sets itself: share of a core, ms, bytes. */
-const GOALS = { busyShare: 0.15, longestTaskMs: 50, scriptBytes: 130_000 } as const;
+/**
+ * What the page costs: bytes and time until it can be used, the main thread while it listens, the delay of a flag,
+ * memory over an hour. `--json` prints the findings as they are; `--profile` names the functions that took the time.
+ */
+
 /** Time after the start in which the strip's chart loads and the room is learnt, s. */
 const WARM_UP_S = 8;
 const SAMPLE_RATE_HZ = 48_000;
+const OPENINGS = 5;
 
 const { values } = parseArgs({
-  options: { seconds: { type: 'string', default: '60' }, profile: { type: 'boolean', default: false } },
+  options: {
+    seconds: { type: 'string', default: '60' },
+    /** Simulated minutes after which memory is measured; empty leaves it out. */
+    minutes: { type: 'string', default: '1,10,60' },
+    profile: { type: 'boolean', default: false },
+    json: { type: 'boolean', default: false },
+  },
 });
 const durationS = Number(values.seconds);
+const minutes = values.minutes
+  .split(',')
+  .filter((text) => text !== '')
+  .map(Number);
+if (!(durationS > 0) || !minutes.every((minute) => minute > 0)) {
+  process.stderr.write(
+    'Usage: npm run bench:page -- [--seconds 60] [--minutes 1,10,60] [--profile] [--json]\n',
+  );
+  process.exit(2);
+}
+
 const folder = mkdtempSync(join(tmpdir(), 'bench-page-'));
-await build({ logLevel: 'error', build: { outDir: join(folder, 'site'), emptyOutDir: true } });
+const site = join(folder, 'site');
+await build({ logLevel: 'error', build: { outDir: site, emptyOutDir: true } });
+addStampTo(site);
+if (minutes.length > 0) addProgrammeTo(site);
 const server = await preview({
   logLevel: 'warn',
-  build: { outDir: join(folder, 'site') },
+  build: { outDir: site },
   preview: { port: 0, host: '127.0.0.1' },
 });
 const url = server.resolvedUrls?.local[0];
 if (url === undefined) throw new Error('The preview server gave no address.');
+const chromiumPath = findChromium();
 
 try {
-  const wav = join(folder, 'slides.wav');
-  writeMicrophoneFile(wav, repeated(durationS + WARM_UP_S + 4), SAMPLE_RATE_HZ);
-  const opened = await openPage({ chromiumPath: findChromium(), url: 'about:blank', microphoneWav: wav });
-  const { page } = opened;
-  try {
-    const load = await measureFirstLoad(page, url);
-    line(
-      'First load, script',
-      `${(load.scriptBytes / 1000).toFixed(1)} kB gzip`,
-      load.scriptBytes <= GOALS.scriptBytes,
-    );
-    line('First load, page and style', `${(load.otherBytes / 1000).toFixed(1)} kB gzip`);
-    line('Practice column on the page', `${load.columnMs.toFixed(0)} ms`);
-    line('From Listen to “strike the fork”', `${load.listeningMs.toFixed(0)} ms`);
-    await page.getByRole('button', { name: 'Stop' }).click();
-
-    await page.getByRole('radio', { name: 'Microphone' }).check();
-    await page.getByRole('button', { name: 'Listen', exact: true }).click();
-    await page.waitForTimeout(WARM_UP_S * 1000);
-    const found = await watchMainThread(page, durationS, values.profile);
-    const flagged = await page.getByRole('group', { name: /^Mark \d+$/ }).count();
-    print(found);
-    line('Resonances flagged meanwhile', String(flagged), flagged > 0);
-    if (opened.faults.length > 0) line('Errors', opened.faults.join('; '), false);
-  } finally {
-    await opened.close();
-  }
+  const findings = await measure(url);
+  process.stdout.write(values.json ? `${JSON.stringify(findings)}\n` : `${pageLines(findings).join('\n')}\n`);
 } finally {
   await server.close();
   rmSync(folder, { recursive: true, force: true });
+}
+
+async function measure(url: string): Promise<PageFindings> {
+  const loadBefore = loadavg()[0] ?? 0;
+  const live = await listen(url);
+  const browser = await openBrowser({ chromiumPath });
+  try {
+    const cold = await readyCold(browser, chromiumPath, url, OPENINGS);
+    const fromWorker = await readyFromWorker(browser, chromiumPath, url, OPENINGS);
+    const heap = minutes.length === 0 ? [] : await heapGrowth(browser, chromiumPath, url, minutes);
+    return {
+      ...live,
+      cold,
+      fromWorker,
+      heap,
+      machine: { cores: cpus().length, loadBefore, loadAfter: loadavg()[0] ?? 0 },
+    };
+  } finally {
+    await browser.close();
+  }
+}
+
+/** A first visit that listens to the practice column, then a minute of the microphone. */
+async function listen(url: string): Promise<Pick<PageFindings, 'load' | 'mainThread' | 'flags' | 'faults'>> {
+  const wav = join(folder, 'slides.wav');
+  writeMicrophoneFile(wav, repeated(durationS + WARM_UP_S + 4), SAMPLE_RATE_HZ);
+  const opened = await openPage({
+    chromiumPath,
+    url: 'about:blank',
+    microphoneWav: wav,
+    beforeScripts: WATCH_FOR_FLASH,
+  });
+  const { page } = opened;
+  try {
+    const load = await measureFirstLoad(page, url);
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.getByRole('radio', { name: 'Microphone' }).check();
+    await page.getByRole('button', { name: 'Listen', exact: true }).click();
+    await page.waitForTimeout(WARM_UP_S * 1000);
+    const mainThread = await watchMainThread(page, durationS, values.profile);
+    return { load, mainThread, flags: await flagDelays(page), faults: opened.faults };
+  } finally {
+    await opened.close();
+  }
 }
 
 /** Two soundings amid talk, one after the other as often as they are needed. */
@@ -72,23 +120,4 @@ function repeated(seconds: number): Float32Array {
     all.set(samples.subarray(0, Math.min(samples.length, all.length - at)), at);
   }
   return all;
-}
-
-function print(found: MainThread): void {
-  process.stdout.write(`Microphone and strip, ${found.durationS} s:\n`);
-  line('  Main thread busy', `${(100 * found.busyShare).toFixed(1)} %`, found.busyShare <= GOALS.busyShare);
-  line(
-    '  Longest task, processor time',
-    `${found.longestCpuMs.toFixed(1)} ms`,
-    found.longestCpuMs <= GOALS.longestTaskMs,
-  );
-  line('  Longest task, by the clock', `${found.longestTaskMs.toFixed(1)} ms`);
-  line('  Tasks over 50 ms by the clock', String(found.tasksOver50Ms));
-  for (const { name, ms } of found.functions)
-    process.stdout.write(`${ms.toFixed(0).padStart(8)} ms  ${name}\n`);
-}
-
-function line(name: string, value: string, isMet?: boolean): void {
-  const verdict = isMet === undefined ? '' : isMet ? '  goal met' : '  GOAL MISSED';
-  process.stdout.write(`${name.padEnd(36)} ${value}${verdict}\n`);
 }
