@@ -90,6 +90,17 @@ export const sharedStyles = css`
     border-color: var(--tone);
     box-shadow: inset 0 -3px 0 var(--tone);
   }
+  @media (forced-colors: active) {
+    button[aria-pressed='true'] {
+      border-width: 4px;
+    }
+    button.primary {
+      forced-color-adjust: none;
+      background: Highlight;
+      color: HighlightText;
+      border-color: Highlight;
+    }
+  }
   input[type='checkbox'],
   input[type='radio'] {
     min-height: 0;
@@ -103,6 +114,9 @@ export const sharedStyles = css`
   :focus-visible {
     outline: 3px solid var(--focus);
     outline-offset: 2px;
+  }
+  a {
+    color: inherit;
   }
   .fault {
     color: var(--alert);

@@ -2,8 +2,18 @@ import { escapeMarkup } from '../markup.ts';
 import { roundTicks } from './plot.ts';
 import type { Plot, PlotBand, PlotLine, PlotPalette, PlotPoint } from './plot.ts';
 
-const WIDTH = 640;
-const HEIGHT = 400;
+/** Size of a plot in its own pixels; letters keep theirs, so a small plot is one for a narrow place. */
+interface PlotSize {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** About how many ticks have room along x. */
+  readonly xTicks: number;
+}
+
+/** For paper and files. */
+const LARGE: PlotSize = { widthPx: 640, heightPx: 400, xTicks: 7 };
+/** For a telephone or a narrow card. */
+const SMALL: PlotSize = { widthPx: 400, heightPx: 300, xTicks: 4 };
 const LEFT = 76;
 const RIGHT = 20;
 const TOP = 44;
@@ -15,8 +25,13 @@ interface Scale {
   readonly at: (value: number) => number;
 }
 
-/** A plot as a self-contained SVG file: every colour and size is in it, every text is escaped. */
-export function plotSvg(plot: Plot, palette: PlotPalette): string {
+/**
+ * A plot as a self-contained SVG file: every colour and size is in it, every text is escaped.
+ * @param isSmall  drawn for a place of about 400 px: the same letters around a smaller picture
+ */
+export function plotSvg(plot: Plot, palette: PlotPalette, isSmall = false): string {
+  const size = isSmall ? SMALL : LARGE;
+  const { widthPx, heightPx } = size;
   const xs = [
     ...plot.points.map((point) => point.x),
     ...plot.lines.flatMap((line) => line.points.map((point) => point.x)),
@@ -28,14 +43,14 @@ export function plotSvg(plot: Plot, palette: PlotPalette): string {
     ...plot.bands.flatMap((band) => band.points.flatMap((point) => [point.low, point.high])),
     ...plot.include.y,
   ];
-  const x = scale(xs, LEFT, WIDTH - RIGHT);
-  const y = scale(ys, HEIGHT - BOTTOM, TOP);
+  const x = scale(xs, LEFT, widthPx - RIGHT);
+  const y = scale(ys, heightPx - BOTTOM, TOP);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" width="${WIDTH}" height="${HEIGHT}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthPx} ${heightPx}" width="${widthPx}" height="${heightPx}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
     `<title>${escapeMarkup(plot.title)}</title><desc>${escapeMarkup(plot.words)}</desc>`,
-    `<rect width="${WIDTH}" height="${HEIGHT}" fill="${palette.paper}"/>`,
+    `<rect width="${widthPx}" height="${heightPx}" fill="${palette.paper}"/>`,
     `<text x="${LEFT}" y="24" font-size="16" font-weight="600">${escapeMarkup(plot.title)}</text>`,
-    axes(plot, x, y, palette),
+    axes(plot, x, y, palette, size),
     ...plot.bands.map((band) => bandSvg(band, x, y, palette)),
     ...plot.lines.map((line) => lineSvg(line, x, y, palette)),
     ...plot.points.map((point) => pointSvg(point, x, y, palette)),
@@ -52,21 +67,22 @@ function scale(values: readonly number[], from: number, to: number): Scale {
   return { low, high, at: (value) => from + ((value - low) / (high - low)) * (to - from) };
 }
 
-function axes(plot: Plot, x: Scale, y: Scale, palette: PlotPalette): string {
-  const bottom = HEIGHT - BOTTOM;
-  const middle = (LEFT + WIDTH - RIGHT) / 2;
+function axes(plot: Plot, x: Scale, y: Scale, palette: PlotPalette, size: PlotSize): string {
+  const { widthPx, heightPx, xTicks } = size;
+  const bottom = heightPx - BOTTOM;
+  const middle = (LEFT + widthPx - RIGHT) / 2;
   const centre = (TOP + bottom) / 2;
   return [
-    ...roundTicks(x.low, x.high, 7).map(
+    ...roundTicks(x.low, x.high, xTicks).map(
       (tick) =>
         `<path d="M${px(x.at(tick))} ${TOP}V${bottom}" stroke="${palette.line}"/><text x="${px(x.at(tick))}" y="${bottom + 20}" text-anchor="middle">${minus(tick)}</text>`,
     ),
     ...roundTicks(y.low, y.high, 6).map(
       (tick) =>
-        `<path d="M${LEFT} ${px(y.at(tick))}H${WIDTH - RIGHT}" stroke="${tick === 0 ? palette.ink : palette.line}"/><text x="${LEFT - 8}" y="${px(y.at(tick) + 5)}" text-anchor="end">${minus(tick)}</text>`,
+        `<path d="M${LEFT} ${px(y.at(tick))}H${widthPx - RIGHT}" stroke="${tick === 0 ? palette.ink : palette.line}"/><text x="${LEFT - 8}" y="${px(y.at(tick) + 5)}" text-anchor="end">${minus(tick)}</text>`,
     ),
-    `<path d="M${LEFT} ${TOP}V${bottom}H${WIDTH - RIGHT}" fill="none" stroke="${palette.ink}"/>`,
-    `<text x="${middle}" y="${HEIGHT - 14}" text-anchor="middle">${escapeMarkup(plot.xLabel)}</text>`,
+    `<path d="M${LEFT} ${TOP}V${bottom}H${widthPx - RIGHT}" fill="none" stroke="${palette.ink}"/>`,
+    `<text x="${middle}" y="${heightPx - 14}" text-anchor="middle">${escapeMarkup(plot.xLabel)}</text>`,
     `<text transform="translate(20 ${centre}) rotate(-90)" text-anchor="middle">${escapeMarkup(plot.yLabel)}</text>`,
   ].join('');
 }
@@ -97,7 +113,7 @@ function pointSvg(point: PlotPoint, x: Scale, y: Scale, palette: PlotPalette): s
     point.yBar === null
       ? ''
       : `<path d="M${cx} ${px(y.at(point.y - point.yBar))}V${px(y.at(point.y + point.yBar))}" stroke="${colour}" stroke-width="1.5"/>`;
-  const isRight = x.at(point.x) > WIDTH - 120;
+  const isRight = x.at(point.x) > x.at(x.high) - 100;
   const label =
     point.label === null
       ? ''

@@ -18,6 +18,7 @@ export class BenchApparatus extends LitElement {
         display: grid;
         grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr));
         gap: var(--gap-4);
+        align-items: start;
       }
       .fields {
         display: grid;

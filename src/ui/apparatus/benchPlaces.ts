@@ -19,6 +19,20 @@ export class BenchPlaces extends LitElement {
         border-block-end: 1px solid var(--line);
         padding-block-end: var(--gap-3);
       }
+      .name {
+        display: flex;
+        gap: var(--gap-2);
+        align-items: end;
+      }
+      .name label {
+        flex: 1;
+        display: grid;
+        font-size: var(--text-small);
+      }
+      .name input {
+        font-size: var(--text);
+        inline-size: 100%;
+      }
       .fields {
         display: grid;
         grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr));
@@ -79,7 +93,7 @@ export class BenchPlaces extends LitElement {
     );
     return html`<li>
       <div class="stack" role="group" aria-label="Place ${index + 1}">
-        <div class="row">
+        <div class="name">
           <label
             >Name
             <input

@@ -73,7 +73,7 @@ export class BenchMarkRow extends LitElement {
         padding-inline: var(--gap-2);
         font-size: var(--text-small);
       }
-      @container (max-width: 38rem) {
+      @container (max-width: 40rem) {
         .mark {
           grid-template-columns: 1.5rem auto minmax(9rem, 1fr);
         }

@@ -58,6 +58,11 @@ export class BenchHeader extends LitElement {
         border-block-end-color: var(--ink);
         font-weight: 600;
       }
+      @media (forced-colors: active) {
+        nav a:not([aria-current='page']) {
+          border-block-end-color: Canvas;
+        }
+      }
       .speed {
         font-weight: 600;
         white-space: nowrap;

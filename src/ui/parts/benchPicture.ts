@@ -1,5 +1,5 @@
 import { LitElement, css, html } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { PRINT_PALETTE } from '../../report/plots/plot.ts';
 import type { Plot } from '../../report/plots/plot.ts';
 import { plotSvg } from '../../report/plots/plotSvg.ts';
@@ -7,6 +7,9 @@ import { saveFile } from '../saveFile.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { plotPalette } from './plotPalette.ts';
 import { svgToPng } from './svgToPng.ts';
+
+/** In a narrower place letters would shrink with the picture. */
+const SMALL_BELOW_PX = 480;
 
 /** A picture of numbers with its words, to look at and to save. Files are drawn in print colours. */
 @customElement('bench-picture')
@@ -26,15 +29,21 @@ export class BenchPicture extends LitElement {
   @property({ attribute: false }) plot!: Plot;
   /** Of the saved file, without ending. */
   @property() name = 'picture';
+  @state() private isSmall = false;
+  private readonly sizes = new ResizeObserver(([entry]) => {
+    if (entry !== undefined) this.isSmall = entry.contentRect.width < SMALL_BELOW_PX;
+  });
   private readonly themes = new MutationObserver(() => this.requestUpdate());
 
   override connectedCallback(): void {
     super.connectedCallback();
+    this.sizes.observe(this);
     this.themes.observe(document.documentElement, { attributeFilter: ['data-theme'] });
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    this.sizes.disconnect();
     this.themes.disconnect();
   }
 
@@ -47,9 +56,14 @@ export class BenchPicture extends LitElement {
   }
 
   override render() {
-    const source = `data:image/svg+xml,${encodeURIComponent(plotSvg(this.plot, plotPalette(this)))}`;
+    const source = `data:image/svg+xml,${encodeURIComponent(plotSvg(this.plot, plotPalette(this), this.isSmall))}`;
     return html`<figure class="stack">
-      <img src=${source} width="640" height="400" alt="${this.plot.title}. ${this.plot.words}" />
+      <img
+        src=${source}
+        width="640"
+        height=${this.isSmall ? 480 : 400}
+        alt="${this.plot.title}. ${this.plot.words}"
+      />
       <figcaption class="small">${this.plot.words}</figcaption>
       <div class="row">
         <button @click=${this.onSvg} aria-label="Save “${this.plot.title}” as SVG">Save as SVG</button>

@@ -37,6 +37,12 @@ export class BenchStage extends LitElement {
         box-shadow: 0 0 0 0.9rem var(--tone-fill);
         background: var(--tone-wash);
       }
+      /* Shadows and backgrounds are not drawn there. */
+      @media (forced-colors: active) {
+        .flash {
+          outline: 0.9rem solid Highlight;
+        }
+      }
       @media (prefers-reduced-motion: no-preference) {
         .stage {
           transition:

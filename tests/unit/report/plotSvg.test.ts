@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { PRINT_PALETTE } from '../../../src/report/plots/plot.ts';
+import type { Plot } from '../../../src/report/plots/plot.ts';
+import { plotSvg } from '../../../src/report/plots/plotSvg.ts';
+
+const point = { yBar: null, colour: 'tone', shape: 'disc' } as const;
+const plot: Plot = {
+  title: 'A plot',
+  words: 'Two points.',
+  xLabel: 'x',
+  yLabel: 'y',
+  points: [
+    { x: 0, y: 0, label: 'left', ...point },
+    { x: 10, y: 5, label: 'right', ...point },
+  ],
+  lines: [],
+  bands: [],
+  include: { x: [], y: [] },
+};
+
+describe('plotSvg', () => {
+  it.each([
+    [false, 640],
+    [true, 400],
+  ])('small: %s keeps everything inside %d px, with the same letters', (isSmall, widthPx) => {
+    const svg = new DOMParser().parseFromString(plotSvg(plot, PRINT_PALETTE, isSmall), 'text/html');
+    const root = svg.querySelector('svg');
+    expect(root?.getAttribute('width')).toBe(String(widthPx));
+    expect(root?.getAttribute('font-size')).toBe('14');
+    const discs = [...svg.querySelectorAll('circle')].map((circle) => Number(circle.getAttribute('cx')));
+    expect(discs).toHaveLength(2);
+    for (const cx of discs) expect(cx).toBeGreaterThan(0);
+    expect(Math.max(...discs)).toBeLessThan(widthPx);
+    // A label at the right edge stands to the left of its point.
+    const labels = [...svg.querySelectorAll('text')].filter(
+      (text) => text.getAttribute('font-size') === '12',
+    );
+    expect(labels.map((text) => text.getAttribute('text-anchor'))).toEqual(['start', 'end']);
+  });
+});
