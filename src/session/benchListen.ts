@@ -1,7 +1,21 @@
 import type { CaptureState, SampleBlock, SoundListener, SoundSource } from '../capture/soundSource.ts';
 import type { CreateListening, ListeningLike } from './listeningLike.ts';
 import { LongListening } from './longListening.ts';
-import type { ForkPitch, ListeningReport, ListeningUpdate } from './listeningTypes.ts';
+import type { ForkPitch, ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
+
+/** A passage is judged at most 1.25 s after its middle: so long a fork that was put away is still listened for, s. */
+const LATE_S = 1.5;
+
+/** @param changedS  when the fork was changed, s on the source's time axis */
+export type LateFlag = (resonance: Resonance, changedS: number) => void;
+
+/** The listening for the fork before, while its last passage may still be judged. */
+interface Leaving {
+  readonly listening: ListeningLike;
+  /** When the fork was changed, s on the source's time axis. */
+  readonly changedS: number;
+  readonly onLate: LateFlag;
+}
 
 export interface ListenHandlers {
   onUpdate(update: ListeningUpdate): void;
@@ -17,6 +31,10 @@ export class BenchListen implements SoundListener {
   private listening: ListeningLike | null = null;
   private sampleRateHz: number | null = null;
   private over = false;
+  private leaving: Leaving | null = null;
+  private heardS = 0;
+  /** Number of the newest sounding: the next listening counts on. */
+  private lastSounding = 0;
 
   constructor(
     readonly source: SoundSource,
@@ -29,10 +47,17 @@ export class BenchListen implements SoundListener {
     return this.source.start(this);
   }
 
-  /** Listens for another fork from the next block on. */
-  retune(fork: ForkPitch): void {
+  /**
+   * Listens for another fork from the next block on. Not for a recording: what was heard of it would be missing.
+   * @param onLate  called for each passage of the fork before that is flagged only now
+   */
+  retune(fork: ForkPitch, onLate: LateFlag): void {
     this.fork = fork;
-    if (this.sampleRateHz !== null && !this.over) this.tune(this.sampleRateHz);
+    if (this.sampleRateHz === null || this.over) return;
+    this.letGo();
+    const before = this.listening;
+    if (!this.tune(this.sampleRateHz) || before === null) return;
+    this.leaving = { listening: before, changedS: this.heardS, onLate };
   }
 
   /** Ends the run; nothing is reported afterwards. Safe to call twice. */
@@ -40,13 +65,16 @@ export class BenchListen implements SoundListener {
     if (this.over) return;
     this.over = true;
     this.source.stop();
-    if (this.listening !== null) this.handlers.onUpdate(this.listening.finish());
+    this.letGo();
+    if (this.listening !== null) this.pass(this.listening.finish());
     this.handlers.onState({ kind: 'idle' });
   }
 
   onBlock(block: SampleBlock): void {
     if (this.over || this.listening === null) return;
-    this.handlers.onUpdate(this.listening.push(block));
+    this.heardS = (block.startFrame + block.samples.length) / (this.sampleRateHz ?? 1);
+    this.hearLeaving(block);
+    this.pass(this.listening.push(block));
     this.handlers.onBlock?.(block);
   }
 
@@ -56,6 +84,7 @@ export class BenchListen implements SoundListener {
       this.sampleRateHz = state.sampleRateHz;
       if (!this.tune(state.sampleRateHz)) return;
     }
+    if (state.kind === 'ended' || state.kind === 'failed') this.letGo();
     if (state.kind === 'ended') this.end();
     this.handlers.onState(state);
     if (state.kind === 'ended' || state.kind === 'failed') this.over = true;
@@ -63,8 +92,26 @@ export class BenchListen implements SoundListener {
 
   private end(): void {
     if (this.listening === null) return;
-    this.handlers.onUpdate(this.listening.finish());
+    this.pass(this.listening.finish());
     this.handlers.onReport(this.listening.secondLook());
+  }
+
+  private pass(update: ListeningUpdate): void {
+    for (const { index } of update.soundings) this.lastSounding = Math.max(this.lastSounding, index);
+    this.handlers.onUpdate(update);
+  }
+
+  private hearLeaving(block: SampleBlock): void {
+    const { leaving } = this;
+    if (leaving === null) return;
+    tellLate(leaving, leaving.listening.push(block));
+    if (this.heardS > leaving.changedS + LATE_S) this.letGo();
+  }
+
+  private letGo(): void {
+    const { leaving } = this;
+    this.leaving = null;
+    if (leaving !== null) tellLate(leaving, leaving.listening.finish());
   }
 
   /** A fork that this sample rate can't carry is a failure the page shows, not a crash. */
@@ -73,7 +120,10 @@ export class BenchListen implements SoundListener {
       const { fork } = this;
       const create = (): ListeningLike => this.create({ sampleRateHz, fork });
       // A recording gets a second look at its whole; what goes on for hours must not be kept whole.
-      this.listening = this.source.kind === 'recording' ? create() : new LongListening(sampleRateHz, create);
+      this.listening =
+        this.source.kind === 'recording'
+          ? create()
+          : new LongListening(sampleRateHz, create, this.lastSounding + 1);
       return true;
     } catch (error) {
       this.over = true;
@@ -83,4 +133,8 @@ export class BenchListen implements SoundListener {
       return false;
     }
   }
+}
+
+function tellLate({ changedS, onLate }: Leaving, { resonances }: ListeningUpdate): void {
+  for (const resonance of resonances) if (resonance.timeS <= changedS) onLate(resonance, changedS);
 }

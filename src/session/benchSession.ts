@@ -27,7 +27,7 @@ import type { Notice } from './notice.ts';
 import { matchCues } from './recordedMarks.ts';
 import { SoundKeeping } from './soundKeeping.ts';
 import type { SoundRun } from './soundKeeping.ts';
-import type { ListeningReport, ListeningUpdate } from './listeningTypes.ts';
+import type { ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
 
 /** What the session needs from outside, so that it runs under test without a clock or a browser. */
 export interface BenchOutside extends KeepingOutside {
@@ -291,7 +291,7 @@ export class BenchSession {
   }
 
   private takeUpdate(heard: ListeningUpdate): void {
-    const update = this.withoutUntrusted(heard);
+    const update = { ...heard, resonances: this.trusted(heard.resonances) };
     this.trace.add(update);
     this.marking?.addPoints(update.points);
     this.sound.takeSoundings(update.soundings);
@@ -305,15 +305,14 @@ export class BenchSession {
   }
 
   /** A level that was rewritten on its way here must not become a result: its flags are withheld, and said to be. */
-  private withoutUntrusted(update: ListeningUpdate): ListeningUpdate {
-    if (this.gainCheck !== null && !this.gainCheck.isOver) return { ...update, resonances: [] };
-    if (update.resonances.length === 0) return update;
+  private trusted(resonances: readonly Resonance[]): readonly Resonance[] {
+    if (resonances.length === 0 || (this.gainCheck !== null && !this.gainCheck.isOver)) return [];
     const { kind, message } = this.trust;
-    if (kind !== 'blocked') return update;
-    this.withheldFlags += update.resonances.length;
+    if (kind !== 'blocked') return resonances;
+    this.withheldFlags += resonances.length;
     this.tell('problem', `A resonance seemed to pass; it was not kept. ${message}`);
     this.topics.announce('capture');
-    return { ...update, resonances: [] };
+    return [];
   }
 
   private followGainCheck({ points }: ListeningUpdate): void {
@@ -387,13 +386,39 @@ export class BenchSession {
   }
 
   private showHistory(history: History<Experiment>): void {
+    const before = this.experiment;
     const pitchBefore = this.presentFork.nominalHz;
     this.steps = history;
-    if (this.isListening && this.presentFork.nominalHz !== pitchBefore) {
-      this.listen?.retune(this.forkPitch());
-      if (this.capture.kind === 'running') this.sound.begin(this.soundRun(this.capture.sampleRateHz));
-    }
+    if (this.isListening && this.presentFork.nominalHz !== pitchBefore) this.followFork(before);
     this.topics.announce('notebook');
+  }
+
+  /** Listens for the fork that is now in use. @param before  when the other one was */
+  private followFork(before: Experiment): void {
+    const { listen } = this;
+    if (listen?.source.kind === 'recording') {
+      this.tell('info', 'The recording is heard again from its beginning, for this fork.');
+      void this.startListening(listen.source);
+      return;
+    }
+    // What is heard from now on is another fork's level.
+    this.marking?.finishTraces(true);
+    this.trace.voidOpenSounding();
+    listen?.retune(this.forkPitch(), (resonance, changedS) => this.takeLate(resonance, changedS, before));
+    if (this.capture.kind === 'running') this.sound.begin(this.soundRun(this.capture.sampleRateHz));
+  }
+
+  /** A passage that was flagged only after the fork was changed: it is marked with the fork that sounded. */
+  private takeLate(resonance: Resonance, endS: number, { id, present }: Experiment): void {
+    const { experiment } = this;
+    const isThere =
+      experiment.id === id &&
+      experiment.forks.some((fork) => fork.id === present.forkId) &&
+      experiment.places.some((place) => place.id === present.placeId);
+    if (!isThere || this.check !== null || this.trusted([resonance]).length === 0) return;
+    this.trace.resonances.push(resonance);
+    this.marking?.mark(resonance, {}, { present, endS });
+    this.topics.announce('live');
   }
 
   /** Says so and gives true where another tab works on the experiment. */

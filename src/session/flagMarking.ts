@@ -50,23 +50,32 @@ export class FlagMarking {
     this.log.add(points);
   }
 
-  /** A mark that waits for its length, or a repeat of one; `known` is what is known of it already. */
-  mark(resonance: Resonance, known: { readonly lengthM?: number } = {}): void {
+  /**
+   * A mark that waits for its length, or a repeat of one.
+   * @param known  what is known of it already
+   * @param earlier  where something else has been measured since: what was, and until when
+   */
+  mark(
+    resonance: Resonance,
+    known: { readonly lengthM?: number } = {},
+    earlier: { readonly present: Experiment['present']; readonly endS: number } | null = null,
+  ): void {
     const { outside } = this;
-    const repeatOf = this.repeatedNow(resonance);
+    const present = earlier?.present ?? outside.experiment().present;
+    const repeatOf = this.repeatedNow(resonance, present);
     const mark = {
       ...newMark(
-        outside.experiment().present,
+        present,
         outside.newId(),
         outside.now(),
-        this.evidence(resonance, this.source),
+        this.evidence(resonance, this.source, earlier?.endS),
       ),
       ...(repeatOf === null ? {} : { repeatOf }),
       ...known,
     };
     this.repeats.note(resonance, repeatOf ?? mark.id);
     outside.change('flagged resonance', (experiment) => addMark(experiment, mark));
-    this.unfinishedTraces.set(mark.id, resonance.timeS);
+    if (earlier === null) this.unfinishedTraces.set(mark.id, resonance.timeS);
     outside.onMark(mark.id, resonance.timeS);
     if (this.source !== 'recording') this.tellOf(resonance, repeatOf);
   }
@@ -104,9 +113,9 @@ export class FlagMarking {
     }
   }
 
-  private evidence(resonance: Resonance, source: MarkEvidence['source']): MarkEvidence {
+  private evidence(resonance: Resonance, source: MarkEvidence['source'], endS?: number): MarkEvidence {
     const sounding = this.trace.soundings.find((one) => one.index === resonance.soundingIndex);
-    return evidenceOf(resonance, sounding, source, evidenceTrace(this.log, resonance.timeS));
+    return evidenceOf(resonance, sounding, source, evidenceTrace(this.log, resonance.timeS, endS));
   }
 
   private tellOf({ riseDb }: Resonance, repeatOf: string | null): void {
@@ -122,9 +131,9 @@ export class FlagMarking {
   }
 
   /** The mark that this flag passes again; null where it is new, or where that mark is gone. */
-  private repeatedNow(resonance: Resonance): string | null {
+  private repeatedNow(resonance: Resonance, present: Experiment['present']): string | null {
     const id = this.repeats.repeated(resonance);
-    const { marks, present } = this.outside.experiment();
+    const { marks } = this.outside.experiment();
     const mark = marks.find((one) => one.id === id);
     const isHere =
       mark !== undefined &&

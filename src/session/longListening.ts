@@ -27,12 +27,16 @@ export class LongListening implements ListeningLike {
   private run: Run;
   private next: Run | null = null;
 
-  /** @param create  makes a listening that hears from now on */
+  /**
+   * @param create  makes a listening that hears from now on
+   * @param firstSounding  number of the first sounding in the whole, >= 1
+   */
   constructor(
     private readonly sampleRateHz: number,
     private readonly create: () => ListeningLike,
+    firstSounding = 1,
   ) {
-    this.run = begin(create(), 1);
+    this.run = begin(create(), firstSounding);
   }
 
   push(block: SampleBlock): ListeningUpdate {

@@ -5,9 +5,12 @@ import type { Resonance, Sounding } from './listeningTypes.ts';
 /** What is kept of the level trace before and after a peak, s: the whole of a careful passage. */
 export const KEPT_AROUND_S = 3;
 
-/** The stretch of trace that is kept with a mark whose level peaked then, as far as it has been heard. */
-export function evidenceTrace(log: LevelLog, peakS: number): LevelStretch | null {
-  return log.stretch(peakS - KEPT_AROUND_S, peakS + KEPT_AROUND_S);
+/**
+ * The stretch of trace that is kept with a mark whose level peaked then, as far as it has been heard.
+ * @param endS  where the trace of the mark's fork ends, s
+ */
+export function evidenceTrace(log: LevelLog, peakS: number, endS = Infinity): LevelStretch | null {
+  return log.stretch(peakS - KEPT_AROUND_S, Math.min(peakS + KEPT_AROUND_S, endS));
 }
 
 /**
