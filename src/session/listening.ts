@@ -147,7 +147,8 @@ export class Listening {
   /** Takes samples up to each fixed step and decides there, so that decisions don't depend on the blocks. */
   #feed(samples: Float32Array, isHeard = true): void {
     for (let taken = 0; taken < samples.length;) {
-      const part = samples.subarray(taken, taken + STEP_FRAMES - (this.#frames % STEP_FRAMES));
+      const next = taken + STEP_FRAMES - (this.#frames % STEP_FRAMES);
+      const part = taken === 0 && samples.length <= next ? samples : samples.subarray(taken, next);
       taken += part.length;
       if (isHeard) this.#health.push(part);
       this.#take(part);
@@ -157,7 +158,7 @@ export class Listening {
 
   #take(samples: Float32Array): void {
     for (let taken = 0; taken < samples.length;) {
-      const part = this.#broadband.take(samples.subarray(taken));
+      const part = this.#broadband.take(taken === 0 ? samples : samples.subarray(taken));
       taken += part;
       this.#frames += part;
       if (this.#frames % BROADBAND_FRAME === 0) this.#frameMeanSquares.push(this.#broadband.meanSquare);

@@ -23,6 +23,11 @@ export class BroadbandMeter {
 
   /** Takes samples until a frame is full. @returns how many were taken */
   take(samples: Float32Array): number {
+    // A whole frame needs no copy.
+    if (this.#filled === 0 && samples.length === BROADBAND_FRAME) {
+      this.#meanSquare = rms({ signal: samples }) ** 2;
+      return BROADBAND_FRAME;
+    }
     const part = samples.subarray(0, BROADBAND_FRAME - this.#filled);
     this.#frame.set(part, this.#filled);
     this.#filled += part.length;

@@ -40,8 +40,10 @@ export class ComplexDecimator {
 
   /** @param count  values taken of `re` and `im`, 0..MOST_AT_ONCE @returns how many came out */
   push(re: Float64Array, im: Float64Array, count: number): number {
-    this.#bufferRe.set(re.subarray(0, count), this.#filled);
-    this.#bufferIm.set(im.subarray(0, count), this.#filled);
+    for (let i = 0; i < count; i += 1) {
+      this.#bufferRe[this.#filled + i] = re[i] as number;
+      this.#bufferIm[this.#filled + i] = im[i] as number;
+    }
     this.#filled += count;
     let start = 0;
     let out = 0;

@@ -92,7 +92,8 @@ export class ForkBand {
       const first = this.#first;
       const second = this.#second;
       const third = this.#third;
-      const middle = first.push(samples.subarray(taken, taken + MOST_AT_ONCE));
+      const isAll = samples.length <= MOST_AT_ONCE;
+      const middle = first.push(isAll ? samples : samples.subarray(taken, taken + MOST_AT_ONCE));
       const wide = second.push(first.re, first.im, middle);
       this.#turnBack(second.re, second.im, wide);
       const narrow = third.push(second.re, second.im, wide);

@@ -12,7 +12,10 @@ export function weightedMedian(values: Float64Array, weights: Float64Array): num
   while (from < to) {
     const pivot = values[(from + to) >> 1] as number;
     // Parts [from, to] into smaller ones, equal ones [low, high] and larger ones.
-    let [low, high, smaller, equal] = [from, to, 0, 0];
+    let low = from;
+    let high = to;
+    let smaller = 0;
+    let equal = 0;
     for (let i = from; i <= high;) {
       const value = values[i] as number;
       if (value < pivot) {

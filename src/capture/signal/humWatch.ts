@@ -60,8 +60,10 @@ export class HumWatch {
       for (let order = 1; order <= 3; order += 1) {
         const hz = order * mainsHz;
         const levelDb = this.lineDb(hz);
+        // A quiet line needs no look beside it.
+        if (levelDb < LOUD_DB) continue;
         const besideDb = Math.max(this.lineDb(hz - 5), this.lineDb(hz + 5));
-        if (levelDb < LOUD_DB || levelDb < besideDb + OUT_DB) continue;
+        if (levelDb < besideDb + OUT_DB) continue;
         if (loudest === null || levelDb > loudest.levelDb) loudest = { mainsHz, levelDb };
       }
     }

@@ -56,10 +56,15 @@ export class SignalWatch {
   push(samples: Float32Array): void {
     for (let taken = 0; taken < samples.length;) {
       const part = Math.min(samples.length - taken, LOOK_FRAMES - this.filled);
-      this.look.set(samples.subarray(taken, taken + part), this.filled);
-      this.filled += part;
+      const piece = part === samples.length ? samples : samples.subarray(taken, taken + part);
       taken += part;
-      if (this.filled === LOOK_FRAMES) this.takeLook();
+      // A whole look needs no copy.
+      if (part === LOOK_FRAMES) this.takeLook(piece);
+      else {
+        this.look.set(piece, this.filled);
+        this.filled += part;
+        if (this.filled === LOOK_FRAMES) this.takeLook(this.look);
+      }
     }
   }
 
@@ -92,11 +97,11 @@ export class SignalWatch {
     this.found = null;
   }
 
-  private takeLook(): void {
+  private takeLook(look: Float32Array): void {
     const { tally } = this;
     this.filled = 0;
-    tally.take(this.look, LOOK_FRAMES);
-    this.edge.take(this.look);
+    tally.take(look, LOOK_FRAMES);
+    this.edge.take(look);
     this.hum.take(tally.sums);
     this.floor.take(tally.slopeMeanSquare);
     this.looks += 1;
