@@ -4,17 +4,21 @@ import { defaultToleranceHz } from '../session/forkTolerance.ts';
 import answerFile from './answerFile.ts';
 import type { AnalysisOrder, FileAnswer } from './answerFile.ts';
 
-const USAGE = `usage: npm run --silent analyse -- --fork HZ [--tolerance HZ] [--live] [--check] [--json] FILE.wav…
+const USAGE = `usage: npm run --silent analyse -- --fork HZ [--tolerance HZ] [--live] [--check] [--threads N] [--json] FILE.wav…
   --fork       pitch stamped on the fork, 60..2100 Hz
   --tolerance  how far the real pitch may be off it (default: 0.5 % or 1.5 Hz, whichever is more)
   --live       what the live detector flags, as the page would show it while listening
   --check      the column stays, the fork goes away and comes back: is it at resonance?
+  --threads    files worked on at a time (default: as many as the machine has cores)
   --json       one line of JSON a file`;
 
+interface Order extends AnalysisOrder {
+  readonly files: readonly string[];
+  readonly threads: number;
+}
+
 /** @returns the order, or what is wrong with the words */
-function readOrder(
-  words: readonly string[],
-): (AnalysisOrder & { readonly files: readonly string[] }) | string {
+function readOrder(words: readonly string[]): Order | string {
   let parsed;
   try {
     parsed = parseArgs({
@@ -25,6 +29,7 @@ function readOrder(
         tolerance: { type: 'string' },
         live: { type: 'boolean', default: false },
         check: { type: 'boolean', default: false },
+        threads: { type: 'string', default: String(availableParallelism()) },
         json: { type: 'boolean', default: false },
       },
     });
@@ -41,6 +46,10 @@ function readOrder(
   if (!(toleranceHz > 0 && toleranceHz <= 15)) {
     return `--tolerance ${values.tolerance ?? ''} is not a width from 0 to 15 Hz`;
   }
+  const threads = Number(values.threads);
+  if (!(Number.isInteger(threads) && threads >= 1 && threads <= 256)) {
+    return `--threads ${values.threads} is not a whole number from 1 to 256`;
+  }
   if (positionals.length === 0) return 'no file given';
   return {
     forkHz,
@@ -48,6 +57,7 @@ function readOrder(
     live: values.live,
     check: values.check,
     json: values.json,
+    threads,
     files: positionals,
   };
 }
@@ -62,9 +72,9 @@ async function main(words: readonly string[]): Promise<number> {
     process.stderr.write(`${order}\n${USAGE}\n`);
     return 1;
   }
-  const { files, ...each } = order;
+  const { files, threads, ...each } = order;
   let status = 0;
-  for await (const { output, error } of answers(files, each)) {
+  for await (const { output, error } of answers(files, threads, each)) {
     process.stdout.write(output);
     if (error === null) continue;
     process.stderr.write(error);
@@ -73,9 +83,13 @@ async function main(words: readonly string[]): Promise<number> {
   return status;
 }
 
-/** One answer a file, in the files' order; several files share all cores. */
-async function* answers(files: readonly string[], order: AnalysisOrder): AsyncGenerator<FileAnswer> {
-  const threads = Math.min(files.length, availableParallelism());
+/** One answer a file, in the files' order. */
+async function* answers(
+  files: readonly string[],
+  mostThreads: number,
+  order: AnalysisOrder,
+): AsyncGenerator<FileAnswer> {
+  const threads = Math.min(files.length, mostThreads);
   if (threads < 2) {
     for (const file of files) yield await answerFile({ file, order });
     return;
@@ -94,4 +108,6 @@ async function* answers(files: readonly string[], order: AnalysisOrder): AsyncGe
   }
 }
 
+// Whoever reads only the first lines (| head) closes the pipe: that is no fault.
+process.stdout.on('error', () => process.exit());
 process.exitCode = await main(process.argv.slice(2));

@@ -1,4 +1,4 @@
-import { execFile } from 'node:child_process';
+import { execFile, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -192,5 +192,29 @@ describe('analyse', { timeout: 60_000 }, () => {
     const help = await analyse('--help');
     expect(help.status).toBe(0);
     expect(help.out).toMatch(/--check/);
+  });
+
+  it('works on as many files at a time as it is told, with the same answers, and refuses nonsense', async () => {
+    const files = [at('slide.wav'), at('small.wav'), at('quiet.wav')];
+    const [one, two] = await Promise.all(
+      ['1', '2'].map((threads) => analyse('--fork', '512', '--json', '--threads', threads, ...files)),
+    );
+    expect(lines(one?.out ?? '')).toHaveLength(3);
+    expect(two?.out).toBe(one?.out);
+    const none = await analyse('--fork', '512', '--threads', '0', at('small.wav'));
+    expect(none.status).toBe(1);
+    expect(none.err).toContain('--threads 0 is not a whole number from 1 to 256');
+  });
+
+  it('stops without a fault when nobody reads on', async () => {
+    const files = Array.from({ length: 6 }, () => at('small.wav'));
+    const words = ['--import', 'tsx', 'src/cli/analyse.ts', '--fork', '512', '--json', ...files];
+    const child = spawn(process.execPath, words, { stdio: ['ignore', 'pipe', 'pipe'] });
+    let err = '';
+    child.stderr.on('data', (data: Buffer) => (err += data.toString()));
+    child.stdout.destroy();
+    const status = await new Promise((resolve) => child.on('exit', resolve));
+    expect(err).toBe('');
+    expect(status).toBe(0);
   });
 });
