@@ -1,13 +1,18 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { appendFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { encodeWav } from '../../../src/capture/wav.ts';
 import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
 import { writeWavFile } from '../../support/wavFile.ts';
 import { growthExponent } from './sideBySide.ts';
 
+const COMMAND = fileURLToPath(new URL('../../../src/cli/analyse.ts', import.meta.url));
+
 const SAMPLE_RATE_HZ = 48_000;
+/** Of a WAV as we write it: RIFF, fmt and the data chunk's head. */
+const HEADER_BYTES = 44;
 
 export interface RecordingsResult {
   readonly rows: readonly {
@@ -24,10 +29,8 @@ export function benchRecordings(lengthsMin: readonly number[]): RecordingsResult
   try {
     const minute = slides();
     const rows = lengthsMin.map((minutes) => {
-      const samples = new Float32Array(minutes * minute.length);
-      for (let i = 0; i < minutes; i += 1) samples.set(minute, i * minute.length);
       const wav = join(folder, `${minutes}.wav`);
-      writeWavFile(wav, samples, SAMPLE_RATE_HZ);
+      writeRepeated(wav, minute, minutes);
       const start = performance.now();
       const child = spawnSync(
         process.execPath,
@@ -46,6 +49,61 @@ export function benchRecordings(lengthsMin: readonly number[]): RecordingsResult
         rows.map((row) => row.seconds),
       ),
     };
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+/**
+ * One sound again and again as a WAV, without ever holding it whole: a process that is started counts its parent's
+ * memory as its own peak.
+ */
+function writeRepeated(path: string, samples: Float32Array, times: number): void {
+  const bytes = encodeWav([samples], SAMPLE_RATE_HZ);
+  const dataLength = bytes.length - HEADER_BYTES;
+  const view = new DataView(bytes.buffer);
+  view.setUint32(4, HEADER_BYTES - 8 + times * dataLength, true);
+  view.setUint32(40, times * dataLength, true);
+  writeFileSync(path, bytes);
+  for (let i = 1; i < times; i += 1) appendFileSync(path, bytes.subarray(HEADER_BYTES));
+}
+
+export interface CoresResult {
+  readonly files: number;
+  readonly cores: number;
+  /** On one core, and on all. */
+  readonly oneS: number;
+  readonly allS: number;
+  readonly isSameOutput: boolean;
+}
+
+/** `analyse` of many files of a minute each: on one core, and on all. */
+export function benchCores(files: number): CoresResult {
+  const folder = mkdtempSync(join(tmpdir(), 'bench-cores-'));
+  try {
+    const minute = slides();
+    const names = Array.from({ length: files }, (_, i) => {
+      const wav = join(folder, `${i}.wav`);
+      // Each a little fainter, so that a mix-up of answers would show.
+      writeWavFile(
+        wav,
+        minute.map((sample) => sample * (1 - i / (2 * files))),
+        SAMPLE_RATE_HZ,
+      );
+      return wav;
+    });
+    const run = (threads: number): { seconds: number; output: string } => {
+      const start = performance.now();
+      const words = ['--import', 'tsx', COMMAND, '--fork', '512', '--json', '--threads', String(threads)];
+      const child = spawnSync(process.execPath, [...words, ...names], { encoding: 'utf8' });
+      if (child.status !== 0) throw new Error(`analyse failed: ${child.stderr}`);
+      return { seconds: (performance.now() - start) / 1000, output: child.stdout };
+    };
+    const cores = availableParallelism();
+    const one = run(1);
+    const all = run(cores);
+    const isSameOutput = one.output === all.output;
+    return { files, cores, oneS: one.seconds, allS: all.seconds, isSameOutput };
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -1,7 +1,7 @@
 import { cpus } from 'node:os';
 import { parseArgs } from 'node:util';
 import { benchPitch } from './pitchAccuracy.ts';
-import { benchRecordings } from './recordings.ts';
+import { benchCores, benchRecordings } from './recordings.ts';
 import { benchSignalPath } from './signalPath.ts';
 import { benchSolving } from './solving.ts';
 
@@ -9,7 +9,7 @@ import { benchSolving } from './solving.ts';
 const { values: args } = parseArgs({
   options: {
     json: { type: 'boolean', default: false },
-    /** Also an hour of sound. */
+    /** Also an hour of sound, in one file and in 60. */
     hour: { type: 'boolean', default: false },
   },
 });
@@ -19,9 +19,10 @@ const signalPath = await benchSignalPath();
 const pitch = benchPitch();
 const solving = benchSolving();
 const recordings = benchRecordings(args.hour ? [1, 10, 60] : [1, 10]);
+const cores = benchCores(args.hour ? 60 : 8);
 
 if (args.json) {
-  console.log(JSON.stringify({ machine, signalPath, pitch, solving, recordings }));
+  console.log(JSON.stringify({ machine, signalPath, pitch, solving, recordings, cores }));
 } else {
   console.log(machine);
   console.log('\nSignal path, 48 kHz, one core');
@@ -53,4 +54,8 @@ if (args.json) {
     );
   }
   console.log(`  growth: time ∝ length^${recordings.exponent.toFixed(2)}`);
+  const sameness = cores.isSameOutput ? 'the same output' : 'NOT THE SAME OUTPUT';
+  console.log(
+    `  ${cores.files} files of a minute: ${cores.oneS.toFixed(1)} s on one core, ${cores.allS.toFixed(1)} s on ${cores.cores}, ${(cores.allS / cores.oneS).toFixed(2)} of the time, ${sameness}`,
+  );
 }
