@@ -1,18 +1,26 @@
+import { cpuMs } from '../../support/cpuMs.ts';
+
 /** One way of doing a job, with the name it is printed under. */
 export interface Contestant {
   readonly name: string;
   readonly run: () => void;
 }
 
-/** Median time of each contestant, ms, in their order; they take turns, so that what disturbs one disturbs all. */
+/** Rounds until the engine has compiled what it will compile, on a busy machine, too. */
+const WARM_UP_ROUNDS = 4;
+
+/**
+ * Median processor time of each contestant, ms, in their order, whatever else the machine does; the engine's own
+ * collecting and compiling counts. They take turns, so that what disturbs one disturbs all.
+ */
 export function timeSideBySide(contestants: readonly Contestant[], rounds: number): number[] {
   const times = contestants.map((): number[] => []);
-  for (let round = -1; round < rounds; round += 1) {
+  for (let round = -WARM_UP_ROUNDS; round < rounds; round += 1) {
     contestants.forEach(({ run }, i) => {
-      const start = performance.now();
+      const start = cpuMs();
       run();
-      // The first round only warms the compiler up.
-      if (round >= 0) times[i]?.push(performance.now() - start);
+      // The first rounds only warm the compiler up.
+      if (round >= 0) times[i]?.push(cpuMs() - start);
     });
   }
   return times.map(median);

@@ -1,0 +1,21 @@
+import { describe, expect, it } from 'vitest';
+import { BUDGETS } from '../bench/budgets.ts';
+import { siteBytes } from '../bench/siteBytes.ts';
+
+/** The site that the browser tests are run on. */
+const SITE = 'dist';
+
+describe('the built site’s script', () => {
+  const bytes = siteBytes(SITE);
+
+  it('keeps within the budget until the page can be used', () => {
+    expect(bytes.firstLoad).toBeGreaterThan(50_000);
+    expect(bytes.firstLoad).toBeLessThanOrEqual(BUDGETS.firstLoadBytes);
+  });
+
+  it('keeps within it for what comes later', () => {
+    expect(bytes.strip).toBeGreaterThan(10_000);
+    expect(bytes.strip).toBeLessThanOrEqual(BUDGETS.stripBytes);
+    expect(bytes.largestView.bytes, bytes.largestView.name).toBeLessThanOrEqual(BUDGETS.viewBytes);
+  });
+});
