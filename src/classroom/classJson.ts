@@ -1,9 +1,13 @@
 import type { ClassResult } from './classResult.ts';
 
+/** Name of the form, as in public/schema/class.schema.json: another form gets another number. */
+const CLASS_SCHEMA = 'urn:air-column-bench:class:1';
+
 /** The class as JSON: the pooled result, how it was come by, and every group. Speeds in m/s. */
 export function classJson(result: ClassResult): string {
   const { pooled, air, theoryMps } = result;
   const whole = {
+    $schema: CLASS_SCHEMA,
     method: 'random-effects mean (Paule & Mandel 1982), interval after Hartung & Knapp 2001',
     pooled:
       pooled === null
