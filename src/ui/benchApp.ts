@@ -22,6 +22,9 @@ import './records/benchKeepingBar.ts';
 import './stage/benchStage.ts';
 import './stage/benchStrip.ts';
 
+/** One press of an arrow, m: the handle's own step. */
+const KEY_STEP_M = 0.001;
+
 /** The whole page: the experiment on top, the chosen view below it. */
 @customElement('bench-app')
 export class BenchApp extends LitElement {
@@ -52,6 +55,12 @@ export class BenchApp extends LitElement {
         .measure > .stack {
           order: -1;
           --strip-height: 9rem;
+        }
+      }
+      /* On a phone the strip is out of sight while one slides; the lengths to type come first. */
+      @media (max-width: 760px) {
+        .measure > .stack {
+          order: 0;
         }
       }
       .drop {
@@ -185,6 +194,8 @@ export class BenchApp extends LitElement {
       lengths: () => void this.toLengths(),
       strike: () => this.stage.strike(),
       fork: () => this.stage.toggleFork(),
+      shorter: () => this.stage.slideBy(-KEY_STEP_M),
+      longer: () => this.stage.slideBy(KEY_STEP_M),
       undo: () => this.session.undo(),
       redo: () => this.session.redo(),
       keys: () => this.keys.show(),
@@ -228,7 +239,7 @@ export class BenchApp extends LitElement {
         ></bench-stage>
         ${this.content()}
       </main>
-      <bench-notice .session=${this.session}></bench-notice>
+      <bench-notice .session=${this.session} @lengths-show=${() => this.run('lengths')}></bench-notice>
       <bench-keys></bench-keys>
       <bench-intake
         .session=${this.session}

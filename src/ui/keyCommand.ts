@@ -1,4 +1,5 @@
-export type KeyCommand = 'listen' | 'mark' | 'lengths' | 'strike' | 'fork' | 'undo' | 'redo' | 'keys';
+export type KeyCommand =
+  'listen' | 'mark' | 'lengths' | 'strike' | 'fork' | 'shorter' | 'longer' | 'undo' | 'redo' | 'keys';
 
 const LETTERS: Readonly<Record<string, KeyCommand>> = {
   l: 'listen',
@@ -8,6 +9,9 @@ const LETTERS: Readonly<Record<string, KeyCommand>> = {
   f: 'fork',
   '?': 'keys',
 };
+
+/** Held down they go on, as a hand does that pushes the piston. */
+const ARROWS: Readonly<Record<string, KeyCommand>> = { arrowleft: 'shorter', arrowright: 'longer' };
 
 /**
  * What a key asks for; null where it belongs to the element that has the keyboard.
@@ -23,7 +27,17 @@ export function keyCommand(
     if (key === 'z') return event.shiftKey ? 'redo' : 'undo';
     return key === 'y' ? 'redo' : null;
   }
+  const arrow = ARROWS[key];
+  // A slider, a row of choices and a list that slides have arrows of their own.
+  if (arrow !== undefined) return event.shiftKey || hasArrows(target) ? null : arrow;
   return event.repeat ? null : (LETTERS[key] ?? null);
+}
+
+function hasArrows(target: EventTarget | undefined): boolean {
+  return (
+    target instanceof HTMLInputElement ||
+    (target instanceof HTMLElement && target.tabIndex === 0 && target.scrollWidth > target.clientWidth)
+  );
 }
 
 function isTyping(target: EventTarget | undefined): boolean {

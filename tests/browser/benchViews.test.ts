@@ -119,11 +119,11 @@ describe('hands on the bench', () => {
   it('the guide follows what is done', async () => {
     const bench = await open();
     const { page } = bench;
-    await page.getByText('press “Note these readings”').waitFor();
-    await page.getByRole('button', { name: 'Note these readings' }).click();
     await page.getByText('Press Listen and wait a moment.').waitFor();
     await bench.listen();
-    await page.getByText('Guide, 2 of 6:').waitFor();
+    await page.getByText('Guide, 1 of 6: Strike the fork.').waitFor();
+    await page.getByRole('button', { name: 'Note these readings' }).click();
+    await page.getByText('Guide, 2 of 6: Strike the fork.').waitFor();
   });
 
   it('a tone is played, starting quiet, and stops', async () => {

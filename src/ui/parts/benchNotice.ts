@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { waitingMarks } from '../../marks/markList.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -9,7 +10,9 @@ const SAVED_WORDS = { saved: 'Saved', saving: 'Saving…', refused: 'Not saved o
 
 /**
  * The line along the page's lower edge: what the bench has to say, announced politely, and whether the work is saved.
- * It is always there, so that nothing moves and nothing is covered when a message comes.
+ * It is always there, so that nothing moves and nothing is covered when a message comes. From anywhere it leads to the
+ * marks that wait for a length.
+ * @fires lengths-show  to go to the newest of them
  */
 @customElement('bench-notice')
 export class BenchNotice extends LitElement {
@@ -41,6 +44,24 @@ export class BenchNotice extends LitElement {
         background: var(--alert-wash);
         border-block-start: 3px solid var(--alert);
       }
+      button {
+        flex: none;
+      }
+      @media (max-width: 480px) {
+        .bar {
+          gap: var(--gap-2);
+        }
+        .told .saved {
+          display: none;
+        }
+        .told p {
+          font-size: var(--text-small);
+          line-height: 1.2;
+        }
+        button {
+          padding-inline: var(--gap-2);
+        }
+      }
       .saved {
         font-size: var(--text-small);
         color: var(--ink-soft);
@@ -54,7 +75,7 @@ export class BenchNotice extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   private hideTimer = 0;
-  protected readonly watch = new BenchWatch(this, ['notice', 'capture'], () => this.onChange());
+  protected readonly watch = new BenchWatch(this, ['notice', 'capture', 'notebook'], () => this.onChange());
   private lastSerial: number | null = null;
 
   /** News goes by itself; a problem stays until it is closed. */
@@ -70,7 +91,8 @@ export class BenchNotice extends LitElement {
   }
 
   override render() {
-    const { notice, saveState } = this.session;
+    const { notice, saveState, experiment } = this.session;
+    const waiting = waitingMarks(experiment).length;
     const isProblem = notice?.kind === 'problem';
     return html`
       <div class="bar ${notice === null ? '' : 'told'} ${isProblem ? 'problem' : ''}">
@@ -80,9 +102,20 @@ export class BenchNotice extends LitElement {
             ? nothing
             : html`<button @click=${() => this.session.dismissNotice()}>Close</button>`
         }
+        ${
+          waiting === 0
+            ? nothing
+            : html`<button @click=${this.onLengths}>
+                Type ${waiting === 1 ? 'a length' : `${waiting} lengths`}
+              </button>`
+        }
         <span class="saved ${saveState.kind}" role="status">${SAVED_WORDS[saveState.kind]}</span>
       </div>
     `;
+  }
+
+  private onLengths(): void {
+    this.dispatchEvent(new CustomEvent('lengths-show'));
   }
 
   /** What stands elsewhere on the page for the eye, but must be heard with the message: what to do about a failure. */

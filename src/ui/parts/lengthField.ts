@@ -75,6 +75,8 @@ export class LengthField extends LitElement {
   }
 
   private onKey(event: KeyboardEvent): void {
+    // Back to the keys that strike and listen; the tabulator goes on from here.
+    if (event.key === 'Escape') this.input.blur();
     if (event.key !== 'Enter') return;
     event.preventDefault();
     if (this.take()) this.dispatchEvent(new CustomEvent('length-done', { bubbles: true, composed: true }));

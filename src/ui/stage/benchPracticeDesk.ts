@@ -4,8 +4,11 @@ import { fixed } from '../../report/rounding.ts';
 import type { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { HoldRepeat } from '../parts/holdRepeat.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchLoupe.ts';
+
+const STEP_M = 0.001;
 
 const ROOMS = [
   { noise: 'quiet', name: 'quiet' },
@@ -16,6 +19,7 @@ const ROOMS = [
 /**
  * The hands of the practice column: strike, bring the fork to the mouth, and what the instruments read.
  * @fires listen-start  when the fork is struck while nobody listens
+ * @fires slide-by  detail: metres to slide on, negative to slide back
  */
 @customElement('bench-practice-desk')
 export class BenchPracticeDesk extends LitElement {
@@ -52,11 +56,24 @@ export class BenchPracticeDesk extends LitElement {
       bench-loupe {
         inline-size: 15rem;
       }
+      .fine {
+        display: flex;
+        gap: var(--gap-2);
+        align-items: center;
+      }
+      .fine button {
+        inline-size: var(--target);
+        padding: 0;
+        font-size: var(--text-large);
+        touch-action: none;
+        user-select: none;
+      }
     `,
   ];
 
   @property({ attribute: false }) session!: BenchSession;
   @property({ attribute: false }) practice!: BenchPractice;
+  private readonly hold = new HoldRepeat();
   @state() private noise: string = 'quiet';
   @state() private lengthM = 0;
   @state() private isAtMouth = true;
@@ -65,6 +82,11 @@ export class BenchPracticeDesk extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.look();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.hold.end();
   }
 
   /** What the key S does as well. */
@@ -110,6 +132,29 @@ export class BenchPracticeDesk extends LitElement {
     }));
   }
 
+  private onStep(byM: number): void {
+    this.dispatchEvent(new CustomEvent('slide-by', { detail: byM, bubbles: true, composed: true }));
+  }
+
+  /** A finger can't set a millimetre on a rule that a phone draws three to the pixel. */
+  private stepButton(byM: number, name: string, sign: string) {
+    const end = (): void => this.hold.end();
+    return html`<button
+      aria-label=${name}
+      @pointerdown=${() => this.hold.begin(() => this.onStep(byM))}
+      @pointerup=${end}
+      @pointerleave=${end}
+      @pointercancel=${end}
+      @contextmenu=${(event: Event) => event.preventDefault()}
+      @click=${(event: MouseEvent) => {
+        // Pressed by a key or by a screen reader: no pointer came before it.
+        if (event.detail === 0) this.onStep(byM);
+      }}
+    >
+      ${sign}
+    </button>`;
+  }
+
   /** Whether the experiment already has what the instruments read. */
   private get isNoted(): boolean {
     const { tube, places, present } = this.session.experiment;
@@ -130,7 +175,11 @@ export class BenchPracticeDesk extends LitElement {
           </button>
           <button @click=${this.damp}>Damp it</button>
         </div>
-        <bench-loupe .readingM=${this.lengthM + experiment.rule.zeroOffsetM}></bench-loupe>
+        <div class="fine">
+          ${this.stepButton(-STEP_M, 'One millimetre shorter', '‹')}
+          <bench-loupe .readingM=${this.lengthM + experiment.rule.zeroOffsetM}></bench-loupe>
+          ${this.stepButton(STEP_M, 'One millimetre longer', '›')}
+        </div>
         <label class="room"
           >Room
           <select @change=${this.onRoom}>

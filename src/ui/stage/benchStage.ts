@@ -21,6 +21,8 @@ import './benchSource.ts';
 
 /** A flash long enough to be seen from the corner of the eye, far slower than 3 Hz. */
 const FLASH_MS = 1200;
+/** No column is drawn shorter, m. */
+const SHORTEST_M = 0.02;
 
 /** The experiment itself: where sound comes from, what is heard, the column on its rule, the practice hands. */
 @customElement('bench-stage')
@@ -138,6 +140,13 @@ export class BenchStage extends LitElement {
     this.desk?.toggleFork();
   }
 
+  /** Slides the column on or back. @param byM  metres, positive to lengthen it */
+  slideBy(byM: number): void {
+    const isPractice = this.kind === 'practice';
+    const fromM = isPractice ? this.practice.column.goalM : this.drawnLengthM;
+    this.slideTo(Math.min(Math.max(fromM + byM, SHORTEST_M), this.session.experiment.tube.travelM));
+  }
+
   private onSession(): void {
     this.practice.follow(this.session.experiment);
     const flags = this.session.trace.resonances.length;
@@ -183,8 +192,16 @@ export class BenchStage extends LitElement {
   }
 
   private onSlide(event: CustomEvent<number>): void {
-    if (this.kind === 'practice') this.practice.slideTo(event.detail, this.session.isListening);
-    else this.drawnLengthM = event.detail;
+    this.slideTo(event.detail);
+  }
+
+  private onSlideBy(event: CustomEvent<number>): void {
+    this.slideBy(event.detail);
+  }
+
+  private slideTo(lengthM: number): void {
+    if (this.kind === 'practice') this.practice.slideTo(lengthM, this.session.isListening);
+    else this.drawnLengthM = lengthM;
     this.requestUpdate();
   }
 
@@ -233,13 +250,19 @@ export class BenchStage extends LitElement {
 
   private hands(isPractice: boolean, isWithheld: boolean) {
     const isMeasure = this.use === 'measure';
-    return html`<div class="hands">
+    return html`${
+        isPractice && isMeasure
+          ? html`<bench-guide .session=${this.session} .practice=${this.practice}></bench-guide>`
+          : nothing
+      }
+      <div class="hands">
         ${
           isPractice
             ? html`<bench-practice-desk
                 .session=${this.session}
                 .practice=${this.practice}
                 @listen-start=${this.onListen}
+                @slide-by=${this.onSlideBy}
               ></bench-practice-desk>`
             : nothing
         }
@@ -252,12 +275,7 @@ export class BenchStage extends LitElement {
               ></bench-drawn>`
             : nothing
         }
-      </div>
-      ${
-        isPractice && isMeasure
-          ? html`<bench-guide .session=${this.session} .practice=${this.practice}></bench-guide>`
-          : nothing
-      }`;
+      </div>`;
   }
 
   /** A failure or a pause stands where the level would: nothing below it moves. */

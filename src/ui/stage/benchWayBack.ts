@@ -49,6 +49,11 @@ export class BenchWayBack extends LitElement {
         line-height: 1.25;
         min-block-size: 1.25em;
       }
+      @media (max-width: 480px) {
+        p.near {
+          font-size: var(--text-small);
+        }
+      }
       p.idle {
         font-size: var(--text);
         color: var(--ink-soft);
@@ -88,7 +93,7 @@ export class BenchWayBack extends LitElement {
         <circle class="ring" cx="262" cy="30" r="12" />
         ${x === null ? nothing : svg`<circle class="puck" cx=${x} cy="30" r="10" />`}
       </svg>
-      <p class=${below === null ? 'idle' : ''}>
+      <p class=${below === null ? 'idle' : isNear ? 'near' : ''}>
         ${
           below === null
             ? 'Way back to the maximum'

@@ -25,11 +25,6 @@ export function guideSteps(
   const isTwo = spreadM > 0.05;
   return [
     {
-      id: 'read',
-      words: 'Read the instruments: press “Note these readings”.',
-      isDone: experiment.tube.diameterM !== null && place?.temperatureC !== null,
-    },
-    {
       id: 'listen',
       words: 'Press Listen and wait a moment.',
       isDone: isListening || heard || marks.length > 0,
@@ -45,6 +40,11 @@ export function guideSteps(
       words:
         'Go back until the dot lies in the ring (strike again if it fades), read the round window, type the length below.',
       isDone: lengths.length > 0,
+    },
+    {
+      id: 'read',
+      words: 'Read the instruments beside the fork’s buttons: press “Note these readings”.',
+      isDone: experiment.tube.diameterM !== null && place?.temperatureC !== null,
     },
     {
       id: 'second',

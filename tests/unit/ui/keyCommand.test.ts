@@ -25,6 +25,20 @@ describe('keyCommand', () => {
     expect(keyCommand(press('m', { repeat: true }), document.body)).toBeNull();
   });
 
+  it('slides the column with the arrows, also held down, but not where they have a meaning of their own', () => {
+    expect(keyCommand(press('ArrowRight'), document.body)).toBe('longer');
+    expect(keyCommand(press('ArrowLeft', { repeat: true }), document.createElement('button'))).toBe(
+      'shorter',
+    );
+    expect(keyCommand(press('ArrowLeft', { altKey: true }), document.body)).toBeNull();
+    const field = document.createElement('input');
+    for (const type of ['text', 'range', 'radio']) {
+      field.type = type;
+      expect(keyCommand(press('ArrowRight'), field)).toBeNull();
+    }
+    expect(keyCommand(press('ArrowRight'), document.createElement('select'))).toBeNull();
+  });
+
   it('undoes and redoes as everywhere, and leaves a text field its own undo', () => {
     expect(keyCommand(press('z', { ctrlKey: true }), document.body)).toBe('undo');
     expect(keyCommand(press('z', { metaKey: true, shiftKey: true }), document.body)).toBe('redo');
