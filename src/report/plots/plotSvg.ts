@@ -2,22 +2,26 @@ import { escapeMarkup } from '../markup.ts';
 import { roundTicks } from './plot.ts';
 import type { Plot, PlotBand, PlotLine, PlotPalette, PlotPoint } from './plot.ts';
 
+const LEFT = 76;
+const RIGHT = 20;
+const TOP = 44;
+const BOTTOM = 58;
+
 /** Size of a plot in its own pixels; letters keep theirs, so a small plot is one for a narrow place. */
 interface PlotSize {
   readonly widthPx: number;
   readonly heightPx: number;
   /** About how many ticks have room along x. */
   readonly xTicks: number;
+  /** Where the title begins, and how large its letters are. */
+  readonly titlePx: number;
+  readonly titleFontPx: number;
 }
 
 /** For paper and files. */
-const LARGE: PlotSize = { widthPx: 640, heightPx: 400, xTicks: 7 };
+const LARGE: PlotSize = { widthPx: 640, heightPx: 400, xTicks: 7, titlePx: LEFT, titleFontPx: 16 };
 /** For a telephone or a narrow card. */
-const SMALL: PlotSize = { widthPx: 400, heightPx: 300, xTicks: 4 };
-const LEFT = 76;
-const RIGHT = 20;
-const TOP = 44;
-const BOTTOM = 58;
+const SMALL: PlotSize = { widthPx: 400, heightPx: 300, xTicks: 4, titlePx: 10, titleFontPx: 14 };
 
 interface Scale {
   readonly low: number;
@@ -49,7 +53,7 @@ export function plotSvg(plot: Plot, palette: PlotPalette, isSmall = false): stri
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthPx} ${heightPx}" width="${widthPx}" height="${heightPx}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
     `<title>${escapeMarkup(plot.title)}</title><desc>${escapeMarkup(plot.words)}</desc>`,
     `<rect width="${widthPx}" height="${heightPx}" fill="${palette.paper}"/>`,
-    `<text x="${LEFT}" y="24" font-size="16" font-weight="600">${escapeMarkup(plot.title)}</text>`,
+    `<text x="${size.titlePx}" y="24" font-size="${size.titleFontPx}" font-weight="600">${escapeMarkup(plot.title)}</text>`,
     axes(plot, x, y, palette, size),
     ...plot.bands.map((band) => bandSvg(band, x, y, palette)),
     ...plot.lines.map((line) => lineSvg(line, x, y, palette)),

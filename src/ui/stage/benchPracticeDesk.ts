@@ -54,14 +54,17 @@ export class BenchPracticeDesk extends LitElement {
         flex: none;
       }
       bench-loupe {
-        inline-size: 15rem;
+        flex: 0 1 clamp(12.5rem, 15.5vw, 15rem);
+        min-inline-size: 0;
       }
       .fine {
         display: flex;
+        max-inline-size: 100%;
         gap: var(--gap-2);
         align-items: center;
       }
       .fine button {
+        flex: none;
         inline-size: var(--target);
         padding: 0;
         font-size: var(--text-large);

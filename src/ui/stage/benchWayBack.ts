@@ -72,7 +72,7 @@ export class BenchWayBack extends LitElement {
       below === null
         ? ''
         : below <= NEAR_DB
-          ? 'Here. Hold still and read the rule.'
+          ? 'At the maximum.'
           : below <= CLOSE_DB
             ? 'Close to the maximum.'
             : 'Away from the maximum.';
