@@ -1,6 +1,7 @@
 import FFT from 'fft.js';
 import { FLANK_REACH_HZ } from './forkBand.ts';
 import type { StreamPart } from './forkBand.ts';
+import { StandingLines } from './standingLines.ts';
 import { SteadyToneFinder } from './steadyTone.ts';
 import type { SteadyTone } from './steadyTone.ts';
 import { weightedMedian } from './weightedMedian.ts';
@@ -40,9 +41,13 @@ export class FlankMeter {
   readonly #spectrum: number[];
   readonly #re = new Float64Array(SIZE);
   readonly #im = new Float64Array(SIZE);
-  readonly #near: readonly number[];
-  readonly #far: readonly number[];
+  /** Of both flanks, the near ones first, and how many these are. */
+  readonly #bins: readonly number[];
+  readonly #near: number;
+  /** Density at each of the bins; the same to be reordered. */
   readonly #all: Float64Array;
+  readonly #parted: Float64Array;
+  readonly #lines = new StandingLines(SIZE);
   readonly #evenly: Float64Array;
   readonly #scale: number;
   readonly #wideRateHz: number;
@@ -76,9 +81,10 @@ export class FlankMeter {
       if (distanceHz >= NEAR_HZ && distanceHz < MIDDLE_HZ) near.push(bin);
       else if (distanceHz >= MIDDLE_HZ && distanceHz <= FLANK_REACH_HZ) far.push(bin);
     }
-    this.#near = near;
-    this.#far = far;
-    this.#all = new Float64Array(near.length + far.length);
+    this.#near = near.length;
+    this.#bins = [...near, ...far];
+    this.#all = new Float64Array(this.#bins.length);
+    this.#parted = new Float64Array(this.#bins.length);
     this.#evenly = new Float64Array(this.#all.length).fill(1);
   }
 
@@ -113,25 +119,35 @@ export class FlankMeter {
       this.#frame[2 * i + 1] = w * (this.#im[at] as number);
     }
     this.#fft.transform(this.#spectrum, this.#frame);
-    const nearDensity = this.#meanDensity(this.#near, 0);
-    const farDensity = this.#meanDensity(this.#far, this.#near.length);
-    const floorDensity = weightedMedian(this.#all, this.#evenly) / Math.LN2;
+    this.#readDensities();
+    this.#parted.set(this.#all);
+    const floorDensity = weightedMedian(this.#parted, this.#evenly) / Math.LN2;
+    this.#bins.forEach((bin, i) => this.#lines.push(bin, this.#all[i] as number, floorDensity));
+    const nearDensity = this.#meanDensity(0, this.#near) ?? floorDensity;
+    const farDensity = this.#meanDensity(this.#near, this.#bins.length) ?? floorDensity;
     this.#steady.push(this.#spectrum, floorDensity / this.#scale + 1e-30);
     const timeS = (this.#frames * FLANK_HOP) / this.#wideRateHz;
     this.#frames += 1;
     return { timeS, nearDensity, farDensity, floorDensity };
   }
 
-  #meanDensity(bins: readonly number[], offset: number): number {
-    let sum = 0;
-    for (let i = 0; i < bins.length; i += 1) {
-      const bin = bins[i] as number;
+  #readDensities(): void {
+    for (let i = 0; i < this.#bins.length; i += 1) {
+      const bin = this.#bins[i] as number;
       const re = this.#spectrum[2 * bin] as number;
       const im = this.#spectrum[2 * bin + 1] as number;
-      const density = (re * re + im * im) * this.#scale;
-      this.#all[offset + i] = density;
-      sum += density;
+      this.#all[i] = (re * re + im * im) * this.#scale;
     }
-    return sum / bins.length;
+  }
+
+  /** Mean over some bins, those of standing lines left out. @returns null where none is left */
+  #meanDensity(from: number, to: number): number | null {
+    let [sum, count] = [0, 0];
+    for (let i = from; i < to; i += 1) {
+      if (this.#lines.stands(this.#bins[i] as number)) continue;
+      sum += this.#all[i] as number;
+      count += 1;
+    }
+    return count === 0 ? null : sum / count;
   }
 }
