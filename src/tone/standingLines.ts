@@ -26,7 +26,7 @@ export class StandingLines {
       return;
     }
     this.#missed[bin] = (this.#missed[bin] as number) + 1;
-    if ((this.#missed[bin] as number) > MOST_MISSED) this.#looks[bin] = 0;
+    if ((this.#missed[bin]) > MOST_MISSED) this.#looks[bin] = 0;
   }
 
   stands(bin: number): boolean {
