@@ -47,7 +47,7 @@ export class FlankMeter {
   /** Density at each of the bins; the same to be reordered. */
   readonly #all: Float64Array;
   readonly #parted: Float64Array;
-  readonly #lines = new StandingLines(SIZE);
+  readonly #lines: StandingLines;
   readonly #evenly: Float64Array;
   readonly #scale: number;
   readonly #wideRateHz: number;
@@ -85,6 +85,7 @@ export class FlankMeter {
     this.#bins = [...near, ...far];
     this.#all = new Float64Array(this.#bins.length);
     this.#parted = new Float64Array(this.#bins.length);
+    this.#lines = new StandingLines(this.#bins.length);
     this.#evenly = new Float64Array(this.#all.length).fill(1);
   }
 
@@ -122,7 +123,7 @@ export class FlankMeter {
     this.#readDensities();
     this.#parted.set(this.#all);
     const floorDensity = weightedMedian(this.#parted, this.#evenly) / Math.LN2;
-    this.#bins.forEach((bin, i) => this.#lines.push(bin, this.#all[i] as number, floorDensity));
+    this.#lines.push(this.#all, floorDensity);
     const nearDensity = this.#meanDensity(0, this.#near) ?? floorDensity;
     const farDensity = this.#meanDensity(this.#near, this.#bins.length) ?? floorDensity;
     this.#steady.push(this.#spectrum, floorDensity / this.#scale + 1e-30);
@@ -144,7 +145,7 @@ export class FlankMeter {
   #meanDensity(from: number, to: number): number | null {
     let [sum, count] = [0, 0];
     for (let i = from; i < to; i += 1) {
-      if (this.#lines.stands(this.#bins[i] as number)) continue;
+      if (this.#lines.stands(i)) continue;
       sum += this.#all[i] as number;
       count += 1;
     }

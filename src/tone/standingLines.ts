@@ -18,15 +18,17 @@ export class StandingLines {
     this.#missed = new Uint8Array(bins);
   }
 
-  /** Takes in one bin of a look. @param floor  what noise has there */
-  push(bin: number, power: number, floor: number): void {
-    if (power > ABOVE_FLOOR * floor) {
-      this.#missed[bin] = 0;
-      if ((this.#looks[bin] as number) < LEAST_LOOKS) this.#looks[bin] = (this.#looks[bin] as number) + 1;
-      return;
+  /** Takes in one look. @param powers  one a bin @param floor  what noise has there */
+  push(powers: Float64Array, floor: number): void {
+    const looks = this.#looks;
+    const missed = this.#missed;
+    for (let bin = 0; bin < looks.length; bin += 1) {
+      if ((powers[bin] as number) > ABOVE_FLOOR * floor) {
+        missed[bin] = 0;
+        looks[bin] = Math.min(LEAST_LOOKS, (looks[bin] as number) + 1);
+      } else if ((missed[bin] as number) < MOST_MISSED) missed[bin] = (missed[bin] as number) + 1;
+      else looks[bin] = 0;
     }
-    this.#missed[bin] = (this.#missed[bin] as number) + 1;
-    if ((this.#missed[bin]) > MOST_MISSED) this.#looks[bin] = 0;
   }
 
   stands(bin: number): boolean {
