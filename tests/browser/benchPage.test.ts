@@ -1,33 +1,14 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { afterEach, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { writeWavFile } from '../support/wavFile.ts';
-import { BenchPage, scratchFolder } from './support/benchPage.ts';
-import { openPage } from './support/openPage.ts';
-import type { OpenedPage, OpenPageOptions } from './support/openPage.ts';
+import { scratchFolder } from './support/benchPage.ts';
+import { eachBench } from './support/eachBench.ts';
 
 const VIEWS = ['Measure', 'Apparatus', 'Check', 'Working', 'Compare', 'Records'] as const;
 
-let opened: OpenedPage | null = null;
-
-async function open(options: Partial<OpenPageOptions> = {}): Promise<BenchPage> {
-  opened = await openPage({ chromiumPath: inject('chromiumPath'), url: inject('pageUrl'), ...options });
-  return new BenchPage(opened.page);
-}
-
-afterEach(async () => {
-  await opened?.close();
-  opened = null;
-});
-
-async function addMarks(bench: BenchPage, lengths: readonly string[]): Promise<void> {
-  for (const length of lengths) {
-    const field = bench.page.getByRole('textbox', { name: 'Length of a new mark' });
-    await field.fill(length);
-    await field.press('Enter');
-  }
-}
+const { open } = eachBench();
 
 describe('what goes wrong is said, and nothing is lost', () => {
   it('says what to do when the microphone is refused, and goes on by hand', async () => {
@@ -43,7 +24,7 @@ describe('what goes wrong is said, and nothing is lost', () => {
       .getByRole('region', { name: 'Listening ended' })
       .filter({ hasText: 'allow the microphone' })
       .waitFor();
-    await addMarks(bench, ['15,8']);
+    await bench.addMarks(['15,8']);
     expect(await bench.marks.count()).toBe(1);
     await bench.page.getByRole('button', { name: 'Listen', exact: true }).waitFor();
   });
@@ -78,7 +59,7 @@ describe('what goes wrong is said, and nothing is lost', () => {
 
   it('keeps what was typed and names the fault of a wrong length', async () => {
     const bench = await open();
-    await addMarks(bench, ['15.8']);
+    await bench.addMarks(['15.8']);
     for (const [typed, words] of [
       ['abc', 'no number'],
       ['-3', 'negative'],
@@ -100,7 +81,7 @@ describe('what goes wrong is said, and nothing is lost', () => {
       beforeScripts: `Object.defineProperty(window, 'indexedDB', { get() { throw new Error('storage is refused'); } });`,
     });
     await bench.page.getByText('Not saved on this device').waitFor();
-    await addMarks(bench, ['15.8', '49.2']);
+    await bench.addMarks(['15.8', '49.2']);
     expect((await bench.speed()).speedMps).toBeGreaterThan(330);
   });
 });
@@ -109,7 +90,7 @@ describe('marks', () => {
   it('are deleted, undone, brought back, left out and made by key', async () => {
     const bench = await open();
     const { page } = bench;
-    await addMarks(bench, ['15.8', '49.2', '82.6']);
+    await bench.addMarks(['15.8', '49.2', '82.6']);
     await page.getByRole('button', { name: 'Delete mark 2' }).click();
     expect(await bench.marks.count()).toBe(2);
     await page.getByRole('button', { name: /^Undo/ }).click();
@@ -132,7 +113,7 @@ describe('marks', () => {
 
   it('survive a file: everything out as JSON and in again; a damaged file is named and changes nothing', async () => {
     const bench = await open();
-    await addMarks(bench, ['15.8', '49.2']);
+    await bench.addMarks(['15.8', '49.2']);
     const before = await bench.speed();
     const path = await bench.saveJson();
     const damaged = join(scratchFolder(), 'damaged.json');
@@ -157,7 +138,7 @@ describe('marks', () => {
 describe('apparatus', () => {
   it('takes decimal commas, °F and units, and says what is wrong with the rest', async () => {
     const bench = await open();
-    await addMarks(bench, ['15.8', '49.2']);
+    await bench.addMarks(['15.8', '49.2']);
     await bench.goTo('Apparatus');
     await bench.fill('Air temperature', '70 °F');
     await expect
@@ -181,7 +162,7 @@ describe('access', () => {
     { width: 390, height: 844 },
   ])('axe finds nothing on any view in light and dark, $width px wide', async (viewport) => {
     const bench = await open({ viewport });
-    await addMarks(bench, ['15.8', '49.2', '30']);
+    await bench.addMarks(['15.8', '49.2', '30']);
     await bench.page.getByRole('button', { name: 'Note these readings' }).click();
     for (const view of VIEWS) {
       await bench.goTo(view);
@@ -227,7 +208,7 @@ describe('access', () => {
     ['at 200 % zoom', { width: 640, height: 400 }],
   ])('holds %s without anything running out of the page', async (_name, viewport) => {
     const bench = await open({ viewport });
-    await addMarks(bench, ['15.8']);
+    await bench.addMarks(['15.8']);
     for (const view of VIEWS) {
       await bench.goTo(view);
       await bench.page.waitForTimeout(300);

@@ -1,29 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { afterEach, describe, expect, inject, it } from 'vitest';
-import { BenchPage } from './support/benchPage.ts';
-import { openPage } from './support/openPage.ts';
-import type { OpenedPage, OpenPageOptions } from './support/openPage.ts';
+import { describe, expect, it } from 'vitest';
+import { eachBench } from './support/eachBench.ts';
 
-let opened: OpenedPage | null = null;
-
-async function open(options: Partial<OpenPageOptions> = {}): Promise<BenchPage> {
-  opened = await openPage({ chromiumPath: inject('chromiumPath'), url: inject('pageUrl'), ...options });
-  return new BenchPage(opened.page);
-}
-
-afterEach(async () => {
-  expect(opened?.faults ?? []).toEqual([]);
-  await opened?.close();
-  opened = null;
-});
-
-async function addMarks(bench: BenchPage, lengths: readonly string[]): Promise<void> {
-  for (const length of lengths) {
-    const field = bench.page.getByRole('textbox', { name: 'Length of a new mark' });
-    await field.fill(length);
-    await field.press('Enter');
-  }
-}
+const { open } = eachBench(true);
 
 for (const viewport of [
   { width: 1280, height: 800 },
@@ -47,7 +26,7 @@ for (const viewport of [
 
     it('working, fit and budget: every step with its numbers; pictures saved as SVG and PNG; what next', async () => {
       const bench = await open({ viewport });
-      await addMarks(bench, ['15.8', '49.2', '82.7']);
+      await bench.addMarks(['15.8', '49.2', '82.7']);
       await bench.goTo('Working');
       const { page } = bench;
       await page.getByRole('heading', { name: 'Expanded uncertainty' }).waitFor();
@@ -74,7 +53,7 @@ for (const viewport of [
       const bench = await open({ viewport });
       const { page } = bench;
       await bench.enterApparatus({ diameterMm: 35, temperatureC: 21 });
-      await addMarks(bench, ['15.7', '49.25']);
+      await bench.addMarks(['15.7', '49.25']);
       await bench.goTo('Compare');
       await page.getByText(/There is only “Bench” to compare yet/).waitFor();
       await page
@@ -88,7 +67,7 @@ for (const viewport of [
       await cold.getByRole('textbox', { name: 'Air temperature' }).fill('4');
       await cold.getByRole('textbox', { name: 'Air temperature' }).press('Tab');
       await bench.goTo('Measure');
-      await addMarks(bench, ['15.2', '47.75']);
+      await bench.addMarks(['15.2', '47.75']);
       await bench.goTo('Compare');
       await page
         .getByText(/Sound is \d+ m\/s faster in Bench than in Cold store.*a real difference/)

@@ -1,23 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { afterEach, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { BenchPage, scratchFolder } from './support/benchPage.ts';
-import { openPage } from './support/openPage.ts';
-import type { OpenedPage, OpenPageOptions } from './support/openPage.ts';
+import { eachBench } from './support/eachBench.ts';
 
-let opened: OpenedPage | null = null;
-
-async function open(options: Partial<OpenPageOptions> = {}): Promise<BenchPage> {
-  opened = await openPage({ chromiumPath: inject('chromiumPath'), url: inject('pageUrl'), ...options });
-  return new BenchPage(opened.page);
-}
-
-afterEach(async () => {
-  expect(opened?.faults ?? []).toEqual([]);
-  await opened?.close();
-  opened = null;
-});
+const { open } = eachBench(true);
 
 type NamedText = readonly [name: string, text: string];
 
@@ -45,14 +33,6 @@ async function paste({ page }: BenchPage, text: string): Promise<void> {
   }, text);
 }
 
-async function addMarks({ page }: BenchPage, lengths: readonly string[]): Promise<void> {
-  for (const length of lengths) {
-    const field = page.getByRole('textbox', { name: 'Length of a new mark' });
-    await field.fill(length);
-    await field.press('Enter');
-  }
-}
-
 async function expectNoViolations({ page }: BenchPage): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(
@@ -72,7 +52,7 @@ for (const [scheme, viewport] of [
     it('a dropped table with faults asks; only its good part comes in, and undo takes it back', async () => {
       const bench = await open({ viewport, colorScheme: scheme });
       const { page } = bench;
-      await addMarks(bench, ['15.8']);
+      await bench.addMarks(['15.8']);
       await drop(bench, [
         ['half.csv', 'fork_hz;ends;length_cm\n512;closed;49,3\n512;closed;abc\n512;shut;82,7\n'],
       ]);
@@ -105,7 +85,7 @@ for (const [scheme, viewport] of [
     it('the report: shown, saved as one file, printed as a PDF of a few pages', async () => {
       const bench = await open({ viewport, colorScheme: scheme });
       const { page } = bench;
-      await addMarks(bench, ['15.8', '49.2', '82.7']);
+      await bench.addMarks(['15.8', '49.2', '82.7']);
       await bench.goTo('Records');
       await page.getByRole('link', { name: 'Open the report' }).click();
       const report = page.getByRole('region', { name: 'Lab report' });
@@ -177,7 +157,7 @@ describe('copy as a table', () => {
     const bench = await open();
     const { page } = bench;
     await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
-    await addMarks(bench, ['15.8', '49.2']);
+    await bench.addMarks(['15.8', '49.2']);
     await bench.goTo('Records');
     await page.getByRole('button', { name: 'Copy marks as a table' }).click();
     await page.getByText('Marks: 2 rows copied, ready to paste.').waitFor();

@@ -1,30 +1,19 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, describe, expect, inject, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { newExperiment } from '../../src/notebook/newExperiment.ts';
-import { BenchPage, scratchFolder } from './support/benchPage.ts';
-import { openPage } from './support/openPage.ts';
-import type { OpenedPage } from './support/openPage.ts';
+import { scratchFolder } from './support/benchPage.ts';
+import { eachBench } from './support/eachBench.ts';
 
 const VIEWS = ['Measure', 'Apparatus', 'Check', 'Working', 'Compare', 'Records'] as const;
 const ATTACK = `"><script>window.ran = 1</script><img src=x onerror="window.ran = 2"><svg onload="window.ran = 3"/>{{ran = 4}}\${window.ran = 5}`;
 
-let opened: OpenedPage | null = null;
-
-async function open(): Promise<BenchPage> {
-  opened = await openPage({ chromiumPath: inject('chromiumPath'), url: inject('pageUrl') });
-  return new BenchPage(opened.page);
-}
-
-afterEach(async () => {
-  await opened?.close();
-  opened = null;
-});
+const { open, current } = eachBench();
 
 describe('the built page', () => {
   it('makes no request outside its origin, through every view, sound and files', async () => {
     const bench = await open();
-    const { page, context } = opened ?? expect.fail();
+    const { page, context } = current() ?? expect.fail();
     const asked: string[] = [];
     context.on('request', (request) => asked.push(request.url()));
     await page.reload();
@@ -41,12 +30,12 @@ describe('the built page', () => {
     expect(asked.length).toBeGreaterThan(5);
     const outside = asked.filter((url) => !/^(blob|data):/.test(url) && new URL(url).origin !== origin);
     expect(outside).toEqual([]);
-    expect(opened?.faults).toEqual([]);
+    expect(current()?.faults).toEqual([]);
   });
 
   it('is kept from it, and from running strings, by its policy', async () => {
     await open();
-    const { page } = opened ?? expect.fail();
+    const { page } = current() ?? expect.fail();
     const refused = await page.evaluate(async () => {
       const directives: string[] = [];
       document.addEventListener('securitypolicyviolation', (event) =>
@@ -87,7 +76,7 @@ describe('the built page', () => {
 
   it('shows an imported file’s words and never runs them', async () => {
     const bench = await open();
-    const { page } = opened ?? expect.fail();
+    const { page } = current() ?? expect.fail();
     const base = newExperiment('hostile', '2030-03-01T10:00:00.000Z');
     const [fork] = base.forks;
     const [place] = base.places;
@@ -137,6 +126,6 @@ describe('the built page', () => {
     await bench.goTo('Measure');
     expect(await bench.marks.count()).toBe(2);
     expect(await page.evaluate(() => (window as { ran?: number }).ran ?? null)).toBeNull();
-    expect(opened?.faults).toEqual([]);
+    expect(current()?.faults).toEqual([]);
   });
 });

@@ -39,14 +39,6 @@ describe.each([
     return new BenchPage(opened.page);
   }
 
-  async function addMarks(bench: BenchPage, lengths: readonly string[]): Promise<void> {
-    for (const length of lengths) {
-      const field = bench.page.getByRole('textbox', { name: 'Length of a new mark' });
-      await field.fill(length);
-      await field.press('Enter');
-    }
-  }
-
   it('apparatus, marks, speed, records: typed by hand, from the forks to the files', async () => {
     const bench = await open();
     const { page } = bench;
@@ -58,7 +50,7 @@ describe.each([
     await bench.goTo('Measure');
     await page.getByRole('combobox', { name: 'Fork' }).selectOption({ label: '512 Hz' });
     // A bracket around the first resonance, single lengths for the others; the offset is on all of them.
-    await addMarks(bench, ['15.3 – 16.5', '49,4', '83.0 cm']);
+    await bench.addMarks(['15.3 – 16.5', '49,4', '83.0 cm']);
     const bracket = page.getByRole('group', { name: 'Mark 1', exact: true });
     await bracket.getByText('between both: 15.90 cm, u = 0.35 cm').waitFor();
     expect(await bench.lengthOf(1).inputValue()).toBe('15.3–16.5');
@@ -181,7 +173,7 @@ describe.each([
   it('end correction against diameter: the open experiment’s tube stands in the picture', async () => {
     const bench = await open();
     await bench.enterApparatus({ diameterMm: 35, temperatureC: 21 });
-    await addMarks(bench, ['15.7', '49.25', '82.8']);
+    await bench.addMarks(['15.7', '49.25', '82.8']);
     await bench.goTo('Compare');
     await bench.page.getByRole('img', { name: /End correction against diameter.*35\.0 mm: \d/ }).waitFor();
   });

@@ -1,45 +1,14 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterEach, describe, expect, inject, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { RECORDS_OF_EVERY_VERSION } from '../unit/notebook/recordsOfEveryVersion.ts';
 import { BenchPage, scratchFolder } from './support/benchPage.ts';
 import { openKillable } from './support/killableBrowser.ts';
-import { openPage } from './support/openPage.ts';
-import type { OpenedPage, OpenPageOptions } from './support/openPage.ts';
+import { eachBench } from './support/eachBench.ts';
 import type {} from '../../src/ui/benchApp.ts';
 
-let opened: OpenedPage | null = null;
-
-async function open(options: Partial<OpenPageOptions> = {}): Promise<BenchPage> {
-  opened = await openPage({ chromiumPath: inject('chromiumPath'), url: inject('pageUrl'), ...options });
-  return new BenchPage(opened.page);
-}
-
-afterEach(async () => {
-  await opened?.close();
-  opened = null;
-});
-
-async function addMark(bench: BenchPage, length: string): Promise<void> {
-  const field = bench.page.getByRole('textbox', { name: 'Length of a new mark' });
-  await field.fill(length);
-  await field.press('Enter');
-}
-
-function lengths(bench: BenchPage): Promise<string[]> {
-  const fields = bench.page.getByRole('textbox', { name: /^Length of mark \d+$/ });
-  // The list shows the newest first; a mark's number is its place in the notebook.
-  return fields.evaluateAll((inputs) =>
-    inputs
-      .map((input) => input as HTMLInputElement)
-      .sort(
-        (one, other) =>
-          parseInt((one.ariaLabel ?? '').slice(15)) - parseInt((other.ariaLabel ?? '').slice(15)),
-      )
-      .map((input) => input.value),
-  );
-}
+const { open, current } = eachBench();
 
 /** Until the page says that all is saved. */
 async function saved(page: Page): Promise<void> {
@@ -95,18 +64,18 @@ function recordInStore(page: Page, id: string): Promise<unknown> {
 describe('steps', () => {
   it('are undone and redone after a reload', async () => {
     const bench = await open();
-    for (const length of ['10', '20', '30']) await addMark(bench, length);
+    await bench.addMarks(['10', '20', '30']);
     await saved(bench.page);
     await bench.page.reload();
-    await expect.poll(() => lengths(bench)).toEqual(['10', '20', '30']);
+    await expect.poll(() => bench.lengths()).toEqual(['10', '20', '30']);
     await bench.page.getByRole('button', { name: /^Undo/ }).click();
-    await expect.poll(() => lengths(bench)).toEqual(['10', '20']);
+    await expect.poll(() => bench.lengths()).toEqual(['10', '20']);
     await saved(bench.page);
     await bench.page.reload();
-    await expect.poll(() => lengths(bench)).toEqual(['10', '20']);
+    await expect.poll(() => bench.lengths()).toEqual(['10', '20']);
     await bench.page.getByRole('heading', { name: 'Marks' }).click();
     await bench.page.keyboard.press('Control+y');
-    await expect.poll(() => lengths(bench)).toEqual(['10', '20', '30']);
+    await expect.poll(() => bench.lengths()).toEqual(['10', '20', '30']);
   });
 });
 
@@ -114,7 +83,7 @@ describe('the list of experiments', () => {
   it('new, rename, duplicate, delete, bring back', async () => {
     const bench = await open();
     const { page } = bench;
-    await addMark(bench, '10');
+    await bench.addMarks(['10']);
     await bench.goTo('Records');
     const list = page.getByRole('region', { name: 'Experiments' });
     await list.getByRole('button', { name: 'Rename Experiment', exact: true }).click();
@@ -123,8 +92,8 @@ describe('the list of experiments', () => {
     await list.getByRole('button', { name: 'Duplicate Cold room', exact: true }).click();
     await list.getByRole('button', { name: 'Open Cold room (copy)' }).click();
     await bench.goTo('Measure');
-    await expect.poll(() => lengths(bench)).toEqual(['10']);
-    await addMark(bench, '20');
+    await expect.poll(() => bench.lengths()).toEqual(['10']);
+    await bench.addMarks(['20']);
     await bench.goTo('Records');
     await list.getByRole('button', { name: 'New, same apparatus' }).click();
     await list.getByRole('button', { name: 'Delete Cold room (copy)' }).click();
@@ -132,18 +101,18 @@ describe('the list of experiments', () => {
     await list.getByRole('button', { name: 'Bring back Cold room (copy)' }).click();
     await list.getByRole('button', { name: 'Open Cold room (copy)' }).click();
     await bench.goTo('Measure');
-    await expect.poll(() => lengths(bench)).toEqual(['10', '20']);
+    await expect.poll(() => bench.lengths()).toEqual(['10', '20']);
     await bench.goTo('Records');
     await list.getByRole('button', { name: 'Open Cold room', exact: true }).click();
     await bench.goTo('Measure');
-    await expect.poll(() => lengths(bench)).toEqual(['10']);
-    expect(opened?.faults).toEqual([]);
+    await expect.poll(() => bench.lengths()).toEqual(['10']);
+    expect(current()?.faults).toEqual([]);
   });
 
   it('one is erased for good only after a question', async () => {
     const bench = await open();
     const { page } = bench;
-    await addMark(bench, '10');
+    await bench.addMarks(['10']);
     await bench.goTo('Records');
     const list = page.getByRole('region', { name: 'Experiments' });
     await list.getByRole('button', { name: 'Duplicate Experiment', exact: true }).click();
@@ -158,21 +127,21 @@ describe('the list of experiments', () => {
     await question.getByRole('button', { name: 'Erase it' }).click();
     await list.getByText('Deleted experiments').waitFor({ state: 'detached' });
     await list.getByRole('button', { name: 'Open Experiment', exact: true }).waitFor();
-    expect(opened?.faults).toEqual([]);
+    expect(current()?.faults).toEqual([]);
   });
 
   it('everything is erased on request, and nothing comes back', async () => {
     const bench = await open();
     const { page } = bench;
-    await addMark(bench, '10');
+    await bench.addMarks(['10']);
     await saved(page);
     await bench.goTo('Records');
     await page.getByRole('button', { name: 'Erase everything…' }).click();
     await page.getByRole('button', { name: 'Erase everything', exact: true }).click();
     await page.waitForLoadState();
-    await expect.poll(() => lengths(bench)).toEqual([]);
+    await expect.poll(() => bench.lengths()).toEqual([]);
     await page.reload();
-    await expect.poll(() => lengths(bench)).toEqual([]);
+    await expect.poll(() => bench.lengths()).toEqual([]);
     await bench.goTo('Records');
     await page.getByText('Nothing is kept yet').waitFor();
   });
@@ -181,66 +150,66 @@ describe('the list of experiments', () => {
 describe('two tabs', () => {
   it('the second is told, follows, takes over; the first is told and goes on with a copy', async () => {
     const first = await open();
-    await addMark(first, '10');
+    await first.addMarks(['10']);
     await saved(first.page);
     const second = new BenchPage(await first.page.context().newPage());
     await second.page.goto(inject('pageUrl'));
     await second.page.getByText('open in another tab').first().waitFor();
-    await expect.poll(() => lengths(second)).toEqual(['10']);
-    await addMark(second, '99');
-    expect(await lengths(second)).toEqual(['10']);
-    await addMark(first, '20');
-    await expect.poll(() => lengths(second)).toEqual(['10', '20']);
+    await expect.poll(() => second.lengths()).toEqual(['10']);
+    await second.addMarks(['99']);
+    expect(await second.lengths()).toEqual(['10']);
+    await first.addMarks(['20']);
+    await expect.poll(() => second.lengths()).toEqual(['10', '20']);
 
     await second.page.getByRole('button', { name: 'Work on it here' }).click();
     await first.page.getByText('open in another tab').first().waitFor();
-    await addMark(second, '30');
-    await expect.poll(() => lengths(first)).toEqual(['10', '20', '30']);
+    await second.addMarks(['30']);
+    await expect.poll(() => first.lengths()).toEqual(['10', '20', '30']);
     await first.page.getByRole('button', { name: 'Open a copy' }).click();
-    await addMark(first, '40');
-    await addMark(second, '50');
+    await first.addMarks(['40']);
+    await second.addMarks(['50']);
     await saved(first.page);
     await saved(second.page);
     await first.page.reload();
     await second.page.reload();
-    await expect.poll(() => lengths(first)).toEqual(['10', '20', '30', '40']);
-    await expect.poll(() => lengths(second)).toEqual(['10', '20', '30', '50']);
+    await expect.poll(() => first.lengths()).toEqual(['10', '20', '30', '40']);
+    await expect.poll(() => second.lengths()).toEqual(['10', '20', '30', '50']);
   });
 
   it('a tab that waits gets the experiment when the other one is closed', async () => {
     const first = await open();
-    await addMark(first, '10');
+    await first.addMarks(['10']);
     await saved(first.page);
     const second = new BenchPage(await first.page.context().newPage());
     await second.page.goto(inject('pageUrl'));
     await second.page.getByText('open in another tab').first().waitFor();
     await first.page.close();
     await expect.poll(() => second.page.getByText('open in another tab').count()).toBe(0);
-    await addMark(second, '20');
+    await second.addMarks(['20']);
     await saved(second.page);
     await second.page.reload();
-    await expect.poll(() => lengths(second)).toEqual(['10', '20']);
+    await expect.poll(() => second.lengths()).toEqual(['10', '20']);
   });
 
   it('without locks, as on plain http, nothing is overwritten and a copy saves both', async () => {
     const first = await open({
       beforeScripts: `Object.defineProperty(Navigator.prototype, 'locks', { get: () => undefined });`,
     });
-    await addMark(first, '10');
+    await first.addMarks(['10']);
     await saved(first.page);
     const second = new BenchPage(await first.page.context().newPage());
     await second.page.goto(inject('pageUrl'));
-    await expect.poll(() => lengths(second)).toEqual(['10']);
-    await addMark(first, '20');
+    await expect.poll(() => second.lengths()).toEqual(['10']);
+    await first.addMarks(['20']);
     await saved(first.page);
-    await addMark(second, '30');
+    await second.addMarks(['30']);
     await second.page.getByText('Another tab has changed this experiment').waitFor();
     await second.page.getByRole('button', { name: 'Go on with a copy' }).click();
     await saved(second.page);
     await first.page.reload();
     await second.page.reload();
-    await expect.poll(() => lengths(first)).toEqual(['10', '20']);
-    await expect.poll(() => lengths(second)).toEqual(['10', '30']);
+    await expect.poll(() => first.lengths()).toEqual(['10', '20']);
+    await expect.poll(() => second.lengths()).toEqual(['10', '30']);
   });
 });
 
@@ -252,10 +221,10 @@ describe('storage fails', () => {
     const control = await page.context().newCDPSession(page);
     const { origin } = new URL(inject('pageUrl'));
     await control.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
-    await addMark(bench, '10');
-    await addMark(bench, '20');
+    await bench.addMarks(['10']);
+    await bench.addMarks(['20']);
     await page.getByRole('alert').filter({ hasText: 'is full' }).waitFor({ timeout: 2000 });
-    await addMark(bench, '30');
+    await bench.addMarks(['30']);
     const waiting = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the file' }).click();
     const file = JSON.parse(readFileSync(await (await waiting).path(), 'utf8')) as { marks: unknown[] };
@@ -264,7 +233,7 @@ describe('storage fails', () => {
     await page.getByRole('button', { name: 'Try again' }).click();
     await saved(page);
     await page.reload();
-    await expect.poll(() => lengths(bench)).toEqual(['10', '20', '30']);
+    await expect.poll(() => bench.lengths()).toEqual(['10', '20', '30']);
   });
 
   it('refused by the browser’s own setting: says so at once, works, and gives the file', async () => {
@@ -279,8 +248,8 @@ describe('storage fails', () => {
         .getByRole('alert')
         .filter({ hasText: 'lets the page store nothing' })
         .waitFor({ timeout: 5000 });
-      await addMark(bench, '15.8');
-      await addMark(bench, '49.2');
+      await bench.addMarks(['15.8']);
+      await bench.addMarks(['49.2']);
       expect((await bench.speed()).speedMps).toBeGreaterThan(330);
       await browser.page.getByRole('button', { name: 'Save the file' }).waitFor();
     } finally {
@@ -291,16 +260,16 @@ describe('storage fails', () => {
   it('wiped while the page is open: says so at once, keeps what it holds, and goes on', async () => {
     const bench = await open();
     const { page } = bench;
-    await addMark(bench, '10');
+    await bench.addMarks(['10']);
     await saved(page);
     const control = await page.context().newCDPSession(page);
     const { origin } = new URL(inject('pageUrl'));
     await control.send('Storage.clearDataForOrigin', { origin, storageTypes: 'indexeddb' });
     await page.getByRole('alert').filter({ hasText: 'was erased' }).waitFor({ timeout: 2000 });
-    await addMark(bench, '20');
+    await bench.addMarks(['20']);
     await saved(page);
     await page.reload();
-    await expect.poll(() => lengths(bench)).toEqual(['10', '20']);
+    await expect.poll(() => bench.lengths()).toEqual(['10', '20']);
   });
 });
 
@@ -310,11 +279,11 @@ describe('what lies in the store', () => {
       const bench = await open({ url: `${inject('pageUrl')}icon.svg` });
       await storeOfFirstVersion(bench.page, record);
       await bench.page.goto(inject('pageUrl'));
-      await expect.poll(() => lengths(bench)).toEqual(['15.8', '']);
+      await expect.poll(() => bench.lengths()).toEqual(['15.8', '']);
       await bench.goTo('Records');
       expect(await bench.page.getByRole('textbox', { name: 'Title' }).inputValue()).toBe(record.title);
       // The picture's own page asks the host for an icon that no host has.
-      expect(opened?.faults.filter((fault) => !fault.includes('404'))).toEqual([]);
+      expect(current()?.faults.filter((fault) => !fault.includes('404'))).toEqual([]);
     });
   }
 
@@ -325,7 +294,7 @@ describe('what lies in the store', () => {
     await storeOfFirstVersion(page, corrupt);
     await page.goto(inject('pageUrl'));
     await page.getByRole('alert').filter({ hasText: 'couldn’t be read' }).waitFor();
-    await addMark(bench, '10');
+    await bench.addMarks(['10']);
     await saved(page);
     await bench.goTo('Records');
     await page.getByText('A record that can’t be read').waitFor();
@@ -335,6 +304,6 @@ describe('what lies in the store', () => {
     expect(await recordInStore(page, 'corrupt')).toEqual(corrupt);
     await page.reload();
     await bench.goTo('Measure');
-    await expect.poll(() => lengths(bench)).toEqual(['10']);
+    await expect.poll(() => bench.lengths()).toEqual(['10']);
   });
 });

@@ -1,22 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { WavReader, readCues } from '../../src/capture/wav.ts';
-import { BenchPage, scratchFolder } from './support/benchPage.ts';
-import { openPage } from './support/openPage.ts';
-import type { OpenedPage } from './support/openPage.ts';
+import { scratchFolder } from './support/benchPage.ts';
+import { eachBench } from './support/eachBench.ts';
 
-let opened: OpenedPage | null = null;
-
-async function open(): Promise<BenchPage> {
-  opened = await openPage({ chromiumPath: inject('chromiumPath'), url: inject('pageUrl') });
-  return new BenchPage(opened.page);
-}
-
-afterEach(async () => {
-  await opened?.close();
-  opened = null;
-});
+const { open, current } = eachBench();
 
 describe('sound, if wanted', () => {
   it('is kept on request with its mark, goes out as WAV with a cue point, and is heard again', async () => {
@@ -78,8 +67,8 @@ describe('sound, if wanted', () => {
     expect(await bench.lengthOf(1).inputValue()).toBe('15.8');
 
     // And the file in a browser that has never seen it: the mark is in place, with its length.
-    expect(opened?.faults).toEqual([]);
-    await opened?.close();
+    expect(current()?.faults).toEqual([]);
+    await current()?.close();
     const elsewhere = await open();
     await elsewhere.page.getByRole('radio', { name: 'Recording' }).check();
     const choosing = elsewhere.page.waitForEvent('filechooser');
@@ -88,7 +77,7 @@ describe('sound, if wanted', () => {
     await expect.poll(() => elsewhere.marks.count()).toBe(1);
     expect(await elsewhere.lengthOf(1).inputValue()).toBe('15.8');
     expect(Math.abs((await elsewhere.flagTimeS(1)) - cueS)).toBeLessThan(0.75);
-    expect(opened?.faults).toEqual([]);
+    expect(current()?.faults).toEqual([]);
   });
 
   it('is deleted on request, and its room is free again', async () => {

@@ -26,20 +26,6 @@ interface Made {
   readonly atMs: number;
 }
 
-async function lengthsShown(bench: BenchPage): Promise<string[]> {
-  const fields = bench.page.getByRole('textbox', { name: /^Length of mark \d+$/ });
-  // The list shows the newest first; a mark's number is its place in the notebook.
-  return fields.evaluateAll((inputs) =>
-    inputs
-      .map((input) => input as HTMLInputElement)
-      .sort(
-        (one, other) =>
-          parseInt((one.ariaLabel ?? '').slice(15)) - parseInt((other.ariaLabel ?? '').slice(15)),
-      )
-      .map((input) => input.value),
-  );
-}
-
 describe('the browser’s process is ended at a random moment', () => {
   it(
     `${KILLS} times: nothing older than a second is lost, and the notebook opens`,
@@ -55,7 +41,7 @@ describe('the browser’s process is ended at a random moment', () => {
         }
         running = await openKillable(inject('chromiumPath'), profile, inject('pageUrl'));
         const bench = new BenchPage(running.page);
-        await expect.poll(() => lengthsShown(bench)).toEqual(kept);
+        await expect.poll(() => bench.lengths()).toEqual(kept);
         await bench.listen();
         const made: Made[] = [];
         const isOver = { yet: false };
@@ -71,9 +57,9 @@ describe('the browser’s process is ended at a random moment', () => {
         const old = made.filter((one) => one.atMs < killedMs - PROMISE_MS);
         const all = [...kept, ...made.map((one) => one.length)];
         await expect
-          .poll(async () => (await lengthsShown(after)).length)
+          .poll(async () => (await after.lengths()).length)
           .toBeGreaterThanOrEqual(kept.length + old.length);
-        const shown = await lengthsShown(after);
+        const shown = await after.lengths();
         // Whole states in their order, never a hole or a half-written one; the one under way may have landed.
         expect(all.slice(0, shown.length)).toEqual(shown.slice(0, all.length));
         expect(shown.length).toBeLessThanOrEqual(all.length + 1);

@@ -1,10 +1,9 @@
 import { join } from 'node:path';
-import { afterEach, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { slideRecording } from '../support/slideRecording.ts';
 import { writeMicrophoneFile, writeWavFile } from '../support/wavFile.ts';
 import { BenchPage, scratchFolder, solveCsv } from './support/benchPage.ts';
-import { openPage } from './support/openPage.ts';
-import type { OpenedPage, OpenPageOptions } from './support/openPage.ts';
+import { eachBench } from './support/eachBench.ts';
 
 /** How far the results may be from the truth. */
 const TOLERANCES = {
@@ -20,17 +19,7 @@ const LEAD_IN_S = 0.5;
 /** Reading errors of the typed lengths, m. */
 const MISREAD_M = [0.0007, -0.0007] as const;
 
-let opened: OpenedPage | null = null;
-
-async function open(options: Partial<OpenPageOptions> = {}): Promise<BenchPage> {
-  opened = await openPage({ chromiumPath: inject('chromiumPath'), url: inject('pageUrl'), ...options });
-  return new BenchPage(opened.page);
-}
-
-afterEach(async () => {
-  await opened?.close();
-  opened = null;
-});
+const { open, current } = eachBench();
 
 const centimetres = (lengthM: number, sign: string): string => (lengthM * 100).toFixed(2).replace('.', sign);
 
@@ -70,7 +59,7 @@ describe('the whole main job in a browser', () => {
 
     const solved = solveCsv(await bench.saveCsv());
     expect(Math.abs(solved.speedMps - shown.speedMps)).toBeLessThan(TOLERANCES.roundingMps);
-    expect(opened?.faults).toEqual([]);
+    expect(current()?.faults).toEqual([]);
   });
 
   it('finds the resonances of an open tube with a 384 Hz fork in a recording', async () => {
@@ -103,7 +92,7 @@ describe('the whole main job in a browser', () => {
     expect(await bench.speed()).toEqual(shown);
     const solved = solveCsv(await bench.saveCsv());
     expect(Math.abs(solved.speedMps - shown.speedMps)).toBeLessThan(TOLERANCES.roundingMps);
-    expect(opened?.faults).toEqual([]);
+    expect(current()?.faults).toEqual([]);
   });
 
   it('plays the practice column with its own controls, from the door to a speed', async () => {
@@ -149,7 +138,7 @@ describe('the whole main job in a browser', () => {
     expect(await bench.speed()).toEqual(shown);
     const solved = solveCsv(await bench.saveCsv());
     expect(Math.abs(solved.speedMps - shown.speedMps)).toBeLessThan(TOLERANCES.roundingMps);
-    expect(opened?.faults).toEqual([]);
+    expect(current()?.faults).toEqual([]);
   });
 });
 

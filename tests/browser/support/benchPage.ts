@@ -28,6 +28,28 @@ export class BenchPage {
     return this.page.getByRole('textbox', { name: `Length of mark ${mark}`, exact: true });
   }
 
+  /** Types lengths of new marks, cm, as a person does. */
+  async addMarks(lengths: readonly string[]): Promise<void> {
+    for (const length of lengths) {
+      const field = this.page.getByRole('textbox', { name: 'Length of a new mark' });
+      await field.fill(length);
+      await field.press('Enter');
+    }
+  }
+
+  /** What stands in the marks' length fields, by the marks' numbers; the list itself shows the newest first. */
+  lengths(): Promise<string[]> {
+    return this.page.getByRole('textbox', { name: /^Length of mark \d+$/ }).evaluateAll((inputs) =>
+      inputs
+        .map((input) => input as HTMLInputElement)
+        .sort(
+          (one, other) =>
+            parseInt((one.ariaLabel ?? '').slice(15)) - parseInt((other.ariaLabel ?? '').slice(15)),
+        )
+        .map((input) => input.value),
+    );
+  }
+
   /** Source time at which a mark's level peaked, as the page says it. */
   async flagTimeS(mark: number): Promise<number> {
     const text = await this.page.getByRole('group', { name: `Mark ${mark}`, exact: true }).innerText();
