@@ -9,6 +9,8 @@ import type { ForkPitch, Sounding } from './listeningTypes.ts';
 const ANEW_S = 1;
 /** A tone that has gone may come back within this and be the same sounding, values. */
 const REOPEN = 50;
+/** Looked at from another place, an end may be found this much later, values. */
+const SAME_END = 5;
 
 /** Soundings as they begin, grow and end, from a view of the newest seconds. */
 export class SoundingTrack {
@@ -41,22 +43,25 @@ export class SoundingTrack {
   advance(view: ToneView): Sounding[] {
     const { rateHz } = this.#series;
     const last = this.#soundings.at(-1);
-    const open = this.open;
+    const lastEndS = last?.endS ?? null;
+    const lastEnd = lastEndS === null ? null : Math.round(lastEndS * rateHz);
     const since =
-      last === undefined
-        ? 0
-        : Math.round((last.endS ?? last.startS) * rateHz) + (open === null ? 1 : -REOPEN);
+      last === undefined ? 0 : lastEnd === null ? Math.round(last.startS * rateHz) : lastEnd - REOPEN;
     const spans = findSoundings(laterPart(view, Math.min(view.length, Math.max(0, since - view.firstIndex))));
-    let index = (last?.index ?? 0) + (open === null ? 1 : 0);
-    const changed = spans.map((span): Sounding => {
+    const changed: Sounding[] = [];
+    for (const span of spans) {
+      // What begins before the last end is the last sounding: its own tail again, or the tone come back.
+      const isTail = lastEnd !== null && span.from < lastEnd;
+      if (isTail && span.ended && span.to <= lastEnd + SAME_END) continue;
+      const isLast = changed.length === 0 && last !== undefined && (lastEnd === null || isTail);
+      const index = isLast ? last.index : this.#soundings.length + 1;
       const old = this.#soundings[index - 1];
       const startS = Math.min(old?.startS ?? Infinity, span.from / rateHz);
       const endS = span.ended ? span.to / rateHz : null;
       const sounding = { index, startS, endS, ...this.#character(old, startS, span.to, endS !== null) };
-      index += 1;
-      return sounding;
-    });
-    for (const sounding of changed) this.#soundings[sounding.index - 1] = sounding;
+      this.#soundings[index - 1] = sounding;
+      changed.push(sounding);
+    }
     return changed;
   }
 

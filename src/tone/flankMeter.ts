@@ -26,6 +26,8 @@ const SIZE = 256;
 export const FLANK_HOP = 96;
 const NEAR_HZ = 19;
 const MIDDLE_HZ = 70;
+/** A line this far under the fork's own, as a ratio of powers, spoils nothing: 50 dB. */
+const LEAST_LINE = 1e-5;
 /** Below this real frequency the mirror image of the spectrum and mains hum spoil the flank. */
 const LOWEST_HZ = 60;
 
@@ -123,7 +125,7 @@ export class FlankMeter {
     this.#readDensities();
     this.#parted.set(this.#all);
     const floorDensity = weightedMedian(this.#parted, this.#evenly) / Math.LN2;
-    this.#lines.push(this.#all, floorDensity);
+    this.#lines.push(this.#all, floorDensity, LEAST_LINE * this.#densityAt(0));
     const nearDensity = this.#meanDensity(0, this.#near) ?? floorDensity;
     const farDensity = this.#meanDensity(this.#near, this.#bins.length) ?? floorDensity;
     this.#steady.push(this.#spectrum, floorDensity / this.#scale + 1e-30);
@@ -134,11 +136,14 @@ export class FlankMeter {
 
   #readDensities(): void {
     for (let i = 0; i < this.#bins.length; i += 1) {
-      const bin = this.#bins[i] as number;
-      const re = this.#spectrum[2 * bin] as number;
-      const im = this.#spectrum[2 * bin + 1] as number;
-      this.#all[i] = (re * re + im * im) * this.#scale;
+      this.#all[i] = this.#densityAt(this.#bins[i] as number);
     }
+  }
+
+  #densityAt(bin: number): number {
+    const re = this.#spectrum[2 * bin] as number;
+    const im = this.#spectrum[2 * bin + 1] as number;
+    return (re * re + im * im) * this.#scale;
   }
 
   /** Mean over some bins, those of standing lines left out. @returns null where none is left */

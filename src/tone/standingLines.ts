@@ -18,12 +18,18 @@ export class StandingLines {
     this.#missed = new Uint8Array(bins);
   }
 
-  /** Takes in one look. @param powers  one a bin @param floor  what noise has there */
-  push(powers: Float64Array, floor: number): void {
+  /**
+   * Takes in one look.
+   * @param powers  one a bin
+   * @param floor  what noise has there
+   * @param least  weaker lines don't count: the skirts of the tone listened to must not be taken for lines
+   */
+  push(powers: Float64Array, floor: number, least: number): void {
+    const threshold = Math.max(ABOVE_FLOOR * floor, least);
     const looks = this.#looks;
     const missed = this.#missed;
     for (let bin = 0; bin < looks.length; bin += 1) {
-      if ((powers[bin] as number) > ABOVE_FLOOR * floor) {
+      if ((powers[bin] as number) > threshold) {
         missed[bin] = 0;
         looks[bin] = Math.min(LEAST_LOOKS, (looks[bin] as number) + 1);
       } else if ((missed[bin] as number) < MOST_MISSED) missed[bin] = (missed[bin] as number) + 1;

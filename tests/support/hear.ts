@@ -4,6 +4,7 @@ import type {
   ListeningReport,
   ListeningWarning,
   Resonance,
+  Sounding,
 } from '../../src/session/listeningTypes.ts';
 import type { ToneSeries } from '../../src/tone/toneSeries.ts';
 import { ToneStream } from '../../src/tone/toneStream.ts';
@@ -21,6 +22,8 @@ export interface Heard {
   readonly points: readonly LevelPoint[];
   readonly flagged: readonly Resonance[];
   readonly warned: readonly ListeningWarning[];
+  /** As told live, each as of its last telling, in order. */
+  readonly soundings: readonly Sounding[];
   readonly report: ListeningReport;
 }
 
@@ -29,6 +32,7 @@ export function hear(samples: Float32Array, sampleRateHz: number, forkHz: number
   const listening = new Listening({ sampleRateHz, fork: { nominalHz: forkHz, toleranceHz: 2 } });
   const points: LevelPoint[] = [];
   const warned: ListeningWarning[] = [];
+  const soundings = new Map<number, Sounding>();
   for (let start = 0; start < samples.length; start += blockSize) {
     const update = listening.push({
       samples: samples.subarray(start, start + blockSize),
@@ -37,8 +41,16 @@ export function hear(samples: Float32Array, sampleRateHz: number, forkHz: number
     });
     points.push(...update.points);
     warned.push(...update.warnings);
+    for (const sounding of update.soundings) soundings.set(sounding.index, sounding);
   }
   const update = listening.finish();
   points.push(...update.points);
-  return { points, warned, flagged: [...listening.resonances], report: listening.secondLook() };
+  for (const sounding of update.soundings) soundings.set(sounding.index, sounding);
+  return {
+    points,
+    warned,
+    soundings: [...soundings.values()],
+    flagged: [...listening.resonances],
+    report: listening.secondLook(),
+  };
 }

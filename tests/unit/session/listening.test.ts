@@ -158,3 +158,35 @@ describe('listening where there is nothing to flag', () => {
     expect(report.durationS).toBeCloseTo(3.21, 9);
   });
 });
+
+describe('live soundings', () => {
+  const SAMPLE_RATE_HZ = 8000;
+
+  it('are told once each: struck, struck again while sounding, damped, and nothing after', () => {
+    const samples = toneInNoise(
+      { sampleRateHz: SAMPLE_RATE_HZ, durationS: 24, frequencyHz: 512, amplitude: 0, noiseRms: 0.001 },
+      7,
+    );
+    addStrikes(samples, SAMPLE_RATE_HZ, 512, [
+      { strikeS: 1, amplitude: 0.03, decayTimeS: 10, dampedS: 5 },
+      { strikeS: 7, amplitude: 0.02, decayTimeS: 10 },
+      { strikeS: 12, amplitude: 0.03, decayTimeS: 10, dampedS: 16 },
+    ]);
+    const { soundings } = hear(samples, SAMPLE_RATE_HZ, 512);
+    expect(soundings.map(({ index }) => index)).toEqual([1, 2, 3]);
+    const times = soundings.flatMap(({ startS, endS }) => [startS, endS ?? NaN]);
+    [1, 5, 7, 12, 12, 16].forEach((timeS, i) => {
+      expect(Math.abs((times[i] ?? NaN) - timeS)).toBeLessThan(0.1);
+    });
+  });
+
+  it.each(['talk-0', 'turning', 'pause-and-return'] as const)(
+    'of a simulated recording, %s, are as many as are found afterwards, give or take one',
+    (condition) => {
+      const { samples, sampleRateHz, truth } = simulate({ condition, durationS: 20 }, 4);
+      const { soundings, report } = hear(samples, sampleRateHz, truth.nominalHz);
+      expect(soundings.length).toBeGreaterThan(0);
+      expect(Math.abs(soundings.length - report.soundings.length)).toBeLessThanOrEqual(1);
+    },
+  );
+});
