@@ -1,26 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import type { TabHandlers } from '../../../src/notebook/tabHold.ts';
 import type { BenchHold, BenchStore, KeepingOutside } from '../../../src/session/benchKeeping.ts';
-import { BenchSession } from '../../../src/session/benchSession.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
-import { EXAMPLE_TIME, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
+import type { BenchSession } from '../../../src/session/benchSession.ts';
+import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { MemoryStore, freeHold } from '../notebook/memoryStore.ts';
+import { benchInTest } from './benchInTest.ts';
 
+// Of all sessions together: several work on one store.
 let ids = 0;
+const newId = (): string => `new-${(ids += 1)}`;
 
 async function begin(store: BenchStore, outside: Partial<KeepingOutside> = {}): Promise<BenchSession> {
-  const bench = new BenchSession({
-    now: () => EXAMPLE_TIME,
-    newId: () => `new-${(ids += 1)}`,
-    openStore: () => Promise.resolve(store),
-    createHold: () => freeHold,
-    tabMemory: { get: () => null, set: () => undefined },
-    createListening: () => {
-      throw new Error('nothing is heard here');
-    },
-    solve: solveExperiment,
-    ...outside,
-  });
+  const bench = benchInTest({ openStore: () => Promise.resolve(store), newId, ...outside });
   await bench.restore();
   return bench;
 }
@@ -110,17 +101,7 @@ describe('several experiments', () => {
     const store = new MemoryStore([stored]);
     let give = (): void => undefined;
     const opening = new Promise<BenchStore>((resolve) => (give = () => resolve(store)));
-    const bench = new BenchSession({
-      now: () => EXAMPLE_TIME,
-      newId: () => `new-${(ids += 1)}`,
-      openStore: () => opening,
-      createHold: () => freeHold,
-      tabMemory: { get: () => null, set: () => undefined },
-      createListening: () => {
-        throw new Error('nothing is heard here');
-      },
-      solve: solveExperiment,
-    });
+    const bench = benchInTest({ openStore: () => opening, newId });
     const restoring = bench.restore();
     bench.addMarkByHand(0.5);
     give();

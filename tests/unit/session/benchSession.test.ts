@@ -3,11 +3,11 @@ import type { SoundListener, SoundSource } from '../../../src/capture/soundSourc
 import { waitingMarks } from '../../../src/marks/markList.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
-import { BenchSession } from '../../../src/session/benchSession.ts';
 import type { BenchOutside } from '../../../src/session/benchSession.ts';
 import type { ListeningReport, ListeningUpdate, Resonance } from '../../../src/session/listeningTypes.ts';
-import { EXAMPLE_TIME, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
-import { MemoryStore, freeHold } from '../notebook/memoryStore.ts';
+import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
+import { MemoryStore } from '../notebook/memoryStore.ts';
+import { benchInTest } from './benchInTest.ts';
 
 const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
 
@@ -60,19 +60,12 @@ class HandSource implements SoundSource {
 }
 
 function session(outside: Partial<BenchOutside> = {}, updates: ListeningUpdate[] = []) {
-  let ids = 0;
   const pitches: number[] = [];
-  const bench = new BenchSession({
-    now: () => EXAMPLE_TIME,
-    newId: () => `id-${(ids += 1)}`,
-    openStore: () => Promise.reject(new Error('no storage here')),
-    createHold: () => freeHold,
-    tabMemory: { get: () => null, set: () => undefined },
+  const bench = benchInTest({
     createListening: ({ fork }) => {
       pitches.push(fork.nominalHz);
       return { push: () => updates.shift() ?? NOTHING, finish: () => NOTHING, secondLook: () => REPORT };
     },
-    solve: solveExperiment,
     ...outside,
   });
   return { bench, pitches };

@@ -1,12 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { SampleBlock, SoundListener, SoundSource } from '../../../src/capture/soundSource.ts';
 import { newFork } from '../../../src/notebook/newExperiment.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
-import { BenchSession } from '../../../src/session/benchSession.ts';
 import { Listening } from '../../../src/session/listening.ts';
 import { slideRecording } from '../../support/slideRecording.ts';
-import { EXAMPLE_TIME } from '../notebook/exampleExperiment.ts';
-import { freeHold } from '../notebook/memoryStore.ts';
+import { benchInTest } from './benchInTest.ts';
 
 const BLOCK_FRAMES = 2048;
 // Two soundings of a 512 Hz fork, each past one resonance.
@@ -55,16 +52,7 @@ class SlideSource implements SoundSource {
 
 /** A session that listens to the slide with the first of two forks, 512 and 384 Hz. */
 async function listening(kind: SoundSource['kind'], forkId = 'fork-1') {
-  let ids = 0;
-  const bench = new BenchSession({
-    now: () => EXAMPLE_TIME,
-    newId: () => `id-${(ids += 1)}`,
-    openStore: () => Promise.reject(new Error('no storage here')),
-    createHold: () => freeHold,
-    tabMemory: { get: () => null, set: () => undefined },
-    createListening: (options) => new Listening(options),
-    solve: solveExperiment,
-  });
+  const bench = benchInTest({ createListening: (options) => new Listening(options) });
   bench.change('another fork', (experiment) => ({
     ...experiment,
     forks: [...experiment.forks, newFork('fork-2', 384)],

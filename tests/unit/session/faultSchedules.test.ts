@@ -1,12 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { MicrophoneSource } from '../../../src/capture/microphoneSource.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
-import { BenchSession } from '../../../src/session/benchSession.ts';
+import type { BenchSession } from '../../../src/session/benchSession.ts';
 import { CodedListening, PASSAGE_PARTS, passageSample } from '../../support/codedPassages.ts';
 import { FakeAudio } from '../capture/fakeAudio.ts';
-import { EXAMPLE_TIME } from '../notebook/exampleExperiment.ts';
-import { freeHold } from '../notebook/memoryStore.ts';
+import { benchInTest } from './benchInTest.ts';
 
 // The real worklet is loaded in the browser tests; here its address is never used.
 vi.mock('../../../src/capture/worklet/captureProcessor.ts?worker&url', () => ({ default: '' }));
@@ -73,16 +71,7 @@ class Bench {
   private passages = 0;
 
   constructor() {
-    let ids = 0;
-    this.session = new BenchSession({
-      now: () => EXAMPLE_TIME,
-      newId: () => `id-${(ids += 1)}`,
-      openStore: () => Promise.reject(new Error('no storage here')),
-      createHold: () => freeHold,
-      tabMemory: { get: () => null, set: () => undefined },
-      createListening: () => new CodedListening(),
-      solve: solveExperiment,
-    });
+    this.session = benchInTest({ createListening: () => new CodedListening() });
   }
 
   get marked(): (number | undefined)[] {

@@ -1,0 +1,22 @@
+import { BenchSession } from '../../../src/session/benchSession.ts';
+import type { BenchOutside } from '../../../src/session/benchSession.ts';
+import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { EXAMPLE_TIME } from '../notebook/exampleExperiment.ts';
+import { freeHold } from '../notebook/memoryStore.ts';
+
+/** A session at a fixed time with ids counted up, without storage and without ears. @param outside  what differs */
+export function benchInTest(outside: Partial<BenchOutside> = {}): BenchSession {
+  let ids = 0;
+  return new BenchSession({
+    now: () => EXAMPLE_TIME,
+    newId: () => `id-${(ids += 1)}`,
+    openStore: () => Promise.reject(new Error('no storage here')),
+    createHold: () => freeHold,
+    tabMemory: { get: () => null, set: () => undefined },
+    createListening: () => {
+      throw new Error('nothing is heard here');
+    },
+    solve: solveExperiment,
+    ...outside,
+  });
+}
