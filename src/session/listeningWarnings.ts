@@ -6,6 +6,7 @@ import { levelAgainstRoom } from '../room/levelAgainstRoom.ts';
 import type { SteadyTone } from '../tone/steadyTone.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, ListeningReport, ListeningWarning } from './listeningTypes.ts';
+import { newWarning } from './newWarning.ts';
 
 /** Correlation of level and room from which a gain must be riding on the sound. Simulated rooms: never below −0.3. */
 const PUMPING = -0.3;
@@ -37,7 +38,7 @@ export function listeningWarnings(
   const gap = gapWarning(heard.series);
   if (report.durationS < 1) {
     return [
-      warning(
+      newWarning(
         'too-short',
         'The recording is shorter than a second: too short to find a fork in it. Record a whole slide.',
       ),
@@ -56,23 +57,15 @@ export function listeningWarnings(
   ];
 }
 
-function warning(
-  code: ListeningWarning['code'],
-  message: string,
-  timeS: number | null = null,
-): ListeningWarning {
-  return { code, message, timeS };
-}
-
 function noForkWarning(fork: ForkPitch, other: SteadyTone | null): ListeningWarning {
   const nothing = `No steady tone within ${fork.toleranceHz.toFixed(1)} Hz of ${fork.nominalHz} Hz was heard`;
   if (other !== null && Math.abs(other.offsetHz) > fork.toleranceHz) {
-    return warning(
+    return newWarning(
       'no-fork-heard',
       `${nothing}, but one at about ${(fork.nominalHz + other.offsetHz).toFixed(0)} Hz: check the fork's stamp and what the bench is set to. If it is the right fork, it is far off its stamp: weighted, nicked or loose.`,
     );
   }
-  return warning(
+  return newWarning(
     'no-fork-heard',
     `${nothing}: check the fork's stamp, strike harder or hold the fork nearer to the microphone.`,
   );
@@ -86,7 +79,7 @@ function offStampWarning(report: Omit<ListeningReport, 'warnings'>, fork: ForkPi
   const limit = Math.max(1, 0.0025 * fork.nominalHz);
   if (Math.abs(off) <= limit + 2 * (standardUncertaintyHz ?? 0)) return [];
   return [
-    warning(
+    newWarning(
       'off-stamp',
       `The fork sounds at ${measuredHz.toFixed(2)} Hz, ${Math.abs(off).toFixed(2)} Hz ${off > 0 ? 'above' : 'below'} its stamp: use the measured pitch, and check the fork for nicks.`,
     ),
@@ -104,7 +97,7 @@ function turnOrBeatWarning(report: Omit<ListeningReport, 'warnings'>, look: Seco
     if (turns.length < LEAST_TURNS) continue;
     const timeS = (turns[0] as number) / view.rateHz;
     return [
-      warning(
+      newWarning(
         'fork-turned',
         `The tone went silent and came back reversed ${turns.length} times from ${timeS.toFixed(1)} s on, as when a fork is turned about its stem: keep one prong facing the mouth.`,
         timeS,
@@ -115,7 +108,7 @@ function turnOrBeatWarning(report: Omit<ListeningReport, 'warnings'>, look: Seco
   if (other === null) return [];
   const timeS = other.middle / view.rateHz;
   return [
-    warning(
+    newWarning(
       'beating',
       `Another fork of nearly the same pitch sounds, ${Math.abs(other.offsetHz).toFixed(2)} Hz ${other.offsetHz > 0 ? 'above' : 'below'} yours: the level beats ${Math.abs(other.offsetHz).toFixed(2)} times a second. Have it damped, or wait until it has died away.`,
       timeS,
@@ -153,7 +146,7 @@ function fastWarning(report: Omit<ListeningReport, 'warnings'>): ListeningWarnin
   const middle = widths[(widths.length - 1) >> 1];
   if (widths.length < 2 || middle === undefined || middle >= TOO_FAST_S) return [];
   return [
-    warning(
+    newWarning(
       'slide-too-fast',
       `The resonances passed within ${middle.toFixed(2)} s: too fast for the column to ring up fully. Slide at half the speed or slower near a resonance.`,
     ),
@@ -164,7 +157,7 @@ function pumpingWarning(series: ToneSeries): ListeningWarning[] {
   const correlation = levelAgainstRoom(series);
   if (correlation === null || correlation > PUMPING) return [];
   return [
-    warning(
+    newWarning(
       'gain-pumping',
       'The room grows quieter whenever the fork is loud: an automatic gain rides on the sound, and levels can’t be compared. Turn off automatic gain, noise suppression and echo cancelling of the microphone.',
     ),
@@ -174,7 +167,7 @@ function pumpingWarning(series: ToneSeries): ListeningWarning[] {
 function faintWarning(largest: number): ListeningWarning[] {
   if (largest >= FAINT) return [];
   return [
-    warning(
+    newWarning(
       'too-faint',
       `The loudest moment reaches only ${(100 * largest).toFixed(2)} % of full scale: raise the microphone’s gain or move it nearer to the mouth of the column.`,
     ),
@@ -189,7 +182,7 @@ export function gapWarning(series: ToneSeries): ListeningWarning[] {
   // Each loss is marked at both its ends.
   const losses = Math.ceil(series.gaps.length / 2);
   return [
-    warning(
+    newWarning(
       'gap',
       `Sound was lost ${losses === 1 ? 'once' : `${losses} times`}, first at ${timeS.toFixed(1)} s: nothing is flagged across it. Close other programs and slide there again.`,
       timeS,

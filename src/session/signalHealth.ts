@@ -1,6 +1,7 @@
 import { SignalWatch } from '../capture/signal/signalWatch.ts';
 import type { SignalFindings } from '../capture/signal/signalWatch.ts';
 import type { ListeningWarning } from './listeningTypes.ts';
+import { newWarning } from './newWarning.ts';
 
 /** What the samples say of the way they came, in words: clipping, silence, gaps, holes in the band, hum, offset. */
 export class SignalHealth {
@@ -46,7 +47,7 @@ export function signalWarnings(found: SignalFindings, frames: number): Listening
   if (frames === 0) return [];
   if (found.largest === 0) {
     return [
-      warning(
+      newWarning(
         'silent',
         'The sound is pure silence: check that the right microphone is chosen and not muted.',
       ),
@@ -63,7 +64,7 @@ export function signalWarnings(found: SignalFindings, frames: number): Listening
 function loudnessWarning({ clips, flats, largest }: SignalFindings): ListeningWarning[] {
   if (clips > 0) {
     return [
-      warning(
+      newWarning(
         'clipping',
         `The input was too loud ${times(clips)}: move the microphone away or turn its gain down.`,
       ),
@@ -71,7 +72,7 @@ function loudnessWarning({ clips, flats, largest }: SignalFindings): ListeningWa
   }
   if (flats === 0) return [];
   return [
-    warning(
+    newWarning(
       'clipping',
       `The crests were cut off at ${Math.round(100 * largest)} % of full scale ${times(flats)}: what stands before the recorder is overdriven. Move the microphone away or turn its gain down.`,
     ),
@@ -82,7 +83,7 @@ function gapsWarning({ dropouts, firstDropoutS }: SignalFindings): ListeningWarn
   if (dropouts === 0) return [];
   const where = firstDropoutS === null ? '' : `, first at ${firstDropoutS.toFixed(1)} s`;
   return [
-    warning(
+    newWarning(
       'dropouts',
       `The sound broke off and came back ${times(dropouts)}${where}: levels there are too low. Close other programs, or use a microphone with a cable.`,
       firstDropoutS,
@@ -93,7 +94,7 @@ function gapsWarning({ dropouts, firstDropoutS }: SignalFindings): ListeningWarn
 function bandWarning({ edge, floorFallDb }: SignalFindings): ListeningWarning[] {
   if (edge !== null && edge.edgeHz < 16_000) {
     return [
-      warning(
+      newWarning(
         'narrow-band',
         `There is nothing above ${edge.edgeHz / 1000} kHz: so sounds a headset in its telephone mode, or a telephone’s own recording. Such a line changes the level. Choose the device’s own microphone and take the headset off.`,
       ),
@@ -101,7 +102,7 @@ function bandWarning({ edge, floorFallDb }: SignalFindings): ListeningWarning[] 
   }
   if (edge !== null) {
     return [
-      warning(
+      newWarning(
         'high-band-missing',
         'There is nothing above 16 kHz: so sounds a suppression of noise or a strong compression of the file. Do the gain check before you trust a level; record as WAV where you can.',
       ),
@@ -109,7 +110,7 @@ function bandWarning({ edge, floorFallDb }: SignalFindings): ListeningWarning[] 
   }
   if (floorFallDb === null) return [];
   return [
-    warning(
+    newWarning(
       'floor-fell',
       `The quiet between sounds fell ${Math.round(floorFallDb)} dB below what the room was at first: either the room became quiet, or a suppression of noise has set in. Do the gain check before you trust a level.`,
     ),
@@ -120,7 +121,7 @@ function electricWarnings({ offset, hum }: SignalFindings): ListeningWarning[] {
   const found: ListeningWarning[] = [];
   if (offset !== null) {
     found.push(
-      warning(
+      newWarning(
         'offset',
         `The sound lies ${(100 * Math.abs(offset)).toFixed(1)} % of full scale beside zero: a fault of the sound card or its plug. Levels at the fork’s pitch stand; try another input if the sound clips.`,
       ),
@@ -128,7 +129,7 @@ function electricWarnings({ offset, hum }: SignalFindings): ListeningWarning[] {
   }
   if (hum !== null) {
     found.push(
-      warning(
+      newWarning(
         'hum',
         `The mains hum at ${hum.mainsHz} Hz is loud (${Math.round(hum.levelDb)} dB): unplug the charger, or move away from power supplies and lamps.`,
       ),
@@ -139,12 +140,4 @@ function electricWarnings({ offset, hum }: SignalFindings): ListeningWarning[] {
 
 function times(count: number): string {
   return count === 1 ? 'once' : `${count} times`;
-}
-
-function warning(
-  code: ListeningWarning['code'],
-  message: string,
-  timeS: number | null = null,
-): ListeningWarning {
-  return { code, message, timeS };
 }
