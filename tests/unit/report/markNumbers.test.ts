@@ -5,17 +5,10 @@ import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';
 import { fitRows } from '../../../src/report/tables/fitRows.ts';
 import { traceRows } from '../../../src/report/tables/traceRows.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
-import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
+import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 const evidence = {
-  source: 'practice' as const,
-  timeS: 2.2,
-  riseDb: 12,
-  aboveRoomDb: 20,
-  confidence: 0.9,
-  frequencyHz: null,
-  frequencyStandardUncertaintyHz: null,
-  reason: '',
+  ...EXAMPLE_EVIDENCE,
   trace: { startS: 2, stepS: 0.5, toneDb: [-40], roomDb: [-60] },
 };
 // The first resonance is passed three times before the second is reached: the page numbers them 1, 2 and 3.

@@ -6,20 +6,10 @@ import { toCsv } from '../../../src/report/csv.ts';
 import { EXPERIMENT_TABLES } from '../../../src/report/tables/experimentTables.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import { anyExperiment } from '../../support/anyExperiment.ts';
-import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
+import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 const trace = { startS: 2, stepS: 0.5, toneDb: [-40, null], roomDb: [-60, -61] };
-const evidence = {
-  source: 'practice' as const,
-  timeS: 2.2,
-  riseDb: 12,
-  aboveRoomDb: 20,
-  confidence: 0.9,
-  frequencyHz: null,
-  frequencyStandardUncertaintyHz: null,
-  reason: '',
-  trace,
-};
+const evidence = { ...EXAMPLE_EVIDENCE, trace };
 const experiment = {
   ...exampleExperiment([
     exampleMark('a', { lengthM: 0.162, evidence }),
