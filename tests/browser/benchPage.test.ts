@@ -155,6 +155,38 @@ describe('apparatus', () => {
   });
 });
 
+describe('nothing moves under the eye', () => {
+  it('when the first speed, doubts and a refused microphone come, picture and strip stay where they are', async () => {
+    const bench = await open({ microphone: 'refused' });
+    const { page } = bench;
+    const places = () =>
+      page.evaluate(() => {
+        const root = document.querySelector('bench-app')?.shadowRoot;
+        const column = root?.querySelector('bench-stage')?.shadowRoot?.querySelector('bench-column');
+        return [column, root?.querySelector('bench-strip')].map(
+          (element) => Math.round(element?.getBoundingClientRect().top ?? NaN) + scrollY,
+        );
+      });
+    await page.getByRole('button', { name: 'Note these readings' }).click();
+    await page.waitForTimeout(300);
+    const before = await places();
+    await addMarks(bench, ['15.8', '49.2', '82.6', '60']);
+    await page.getByRole('list', { name: 'To look at' }).waitFor();
+    await page.getByRole('button', { name: 'Show the truth' }).waitFor();
+    expect(await places()).toEqual(before);
+    // What is doubtful is one press away, from wherever the level is watched.
+    await page.getByRole('button', { name: /things? to look at$/ }).click();
+    await page.getByText('Mark 4 is left out of the fit').waitFor();
+
+    await page.getByRole('radio', { name: 'Microphone' }).check();
+    await page.waitForTimeout(300);
+    const withMicrophone = await places();
+    await bench.listen();
+    await page.getByRole('region', { name: 'Listening ended' }).waitFor();
+    expect(await places()).toEqual(withMicrophone);
+  });
+});
+
 describe('access', () => {
   it.each([
     { width: 1280, height: 800 },

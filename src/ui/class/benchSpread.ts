@@ -17,6 +17,8 @@ export class BenchSpread extends LitElement {
       img {
         display: block;
         inline-size: 100%;
+        /* Narrower its letters could not be read: it slides sideways instead. */
+        min-inline-size: 32rem;
         block-size: auto;
       }
     `,
@@ -47,7 +49,9 @@ export class BenchSpread extends LitElement {
     const source = `data:image/svg+xml,${encodeURIComponent(spreadSvg(this.result, plotPalette(this)))}`;
     const words = spreadWords(this.result);
     return html`<figure class="stack">
-      <img src=${source} alt=${`Spread of the class. ${words}`} />
+      <div class="scroll" tabindex="0" role="region" aria-label="Picture of the spread">
+        <img src=${source} alt=${`Spread of the class. ${words}`} />
+      </div>
       <figcaption class="small">${words}</figcaption>
       <div class="row">
         <button @click=${this.onSvg} aria-label="Save the spread as SVG">Save as SVG</button>

@@ -14,6 +14,9 @@ export class BenchResult extends LitElement {
   static override styles = [
     sharedStyles,
     css`
+      .stack {
+        gap: var(--gap-1);
+      }
       .speed {
         font-size: clamp(1.75rem, 1.2rem + 2.4vw, 3rem);
         line-height: 1.1;

@@ -56,8 +56,8 @@ export class BenchDrawn extends LitElement {
   override render() {
     return html`<div class="row">
       <label
-        >Wave drawn
-        <select @change=${this.onWave}>
+        >Wave
+        <select aria-label="Wave drawn" @change=${this.onWave}>
           ${WAVES.map(
             ({ wave, name }) =>
               html`<option value=${wave} ?selected=${wave === this.drawn.wave}>${name}</option>`,

@@ -14,26 +14,38 @@ export class BenchGuide extends LitElement {
   static override styles = [
     sharedStyles,
     css`
-      details {
+      section {
         border-inline-start: 5px solid var(--room);
         background: var(--sheet);
-        padding: var(--gap-2) var(--gap-4);
+        padding: 0 var(--gap-4);
       }
-      /* The longest step has its place from the start. */
+      .step {
+        display: flex;
+        justify-content: space-between;
+        align-items: center;
+        gap: var(--gap-2) var(--gap-4);
+        /* As high as the button that comes with the first speed, and as the longest step. */
+        min-block-size: 3.25rem;
+      }
+      .step button {
+        flex: none;
+      }
+      .truth {
+        padding-block-end: var(--gap-2);
+      }
       @media (max-width: 1180px) {
-        details {
+        .step {
           min-block-size: 4.25rem;
         }
       }
       @media (max-width: 760px) {
-        details {
-          min-block-size: 5.5rem;
+        section {
           padding-inline: var(--gap-3);
         }
-      }
-      summary {
-        min-block-size: 1.75rem;
-        cursor: pointer;
+        .step {
+          flex-wrap: wrap;
+          min-block-size: 5.5rem;
+        }
       }
       .now {
         font-weight: 600;
@@ -70,26 +82,28 @@ export class BenchGuide extends LitElement {
     const done = steps.filter((step) => step.isDone).length;
     const next = steps.find((step) => !step.isDone);
     const solution = presentSolution(experiment, outcome);
-    return html`<details open>
-      <summary>
-        <span class="count">Guide, ${done} of ${steps.length}:</span>
-        <span class="now" role="status"
-          >${next?.words ?? 'Done: the speed stands above. More marks make it more certain.'}</span
-        >
-      </summary>
-      ${
-        solution === null || experiment.lesson?.hideTruth === true
-          ? nothing
-          : html`<p class="row">
-              <button aria-expanded=${this.isTruthShown ? 'true' : 'false'} @click=${this.onTruth}>
+    return html`<section aria-label="Guide">
+      <div class="step">
+        <p>
+          <span class="count">Guide, ${done} of ${steps.length}:</span>
+          <span class="now" role="status"
+            >${next?.words ?? 'Done: the speed stands above. More marks make it more certain.'}</span
+          >
+        </p>
+        ${
+          solution === null || experiment.lesson?.hideTruth === true
+            ? nothing
+            : html`<button aria-expanded=${this.isTruthShown ? 'true' : 'false'} @click=${this.onTruth}>
                 ${this.isTruthShown ? 'Hide the truth' : 'Show the truth'}
-              </button>
-              ${
-                this.isTruthShown ? html`<span>${truthWords(this.practice.column, solution)}</span>` : nothing
-              }
-            </p>`
+              </button>`
+        }
+      </div>
+      ${
+        this.isTruthShown && solution !== null && experiment.lesson?.hideTruth !== true
+          ? html`<p class="truth">${truthWords(this.practice.column, solution)}</p>`
+          : nothing
       }
-    </details>`;
+    </section>`;
   }
 }
 

@@ -80,6 +80,7 @@ export class BenchPracticeDesk extends LitElement {
   @state() private noise: string = 'quiet';
   @state() private lengthM = 0;
   @state() private isAtMouth = true;
+  @state() private isNoted = false;
   protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook'], () => this.look());
 
   override connectedCallback(): void {
@@ -114,6 +115,7 @@ export class BenchPracticeDesk extends LitElement {
   private look(): void {
     this.lengthM = this.practice.column.lengthM;
     this.isAtMouth = this.practice.column.forkIsAtMouth;
+    this.isNoted = this.areReadingsNoted();
   }
 
   private onRoom(event: Event): void {
@@ -159,7 +161,7 @@ export class BenchPracticeDesk extends LitElement {
   }
 
   /** Whether the experiment already has what the instruments read. */
-  private get isNoted(): boolean {
+  private areReadingsNoted(): boolean {
     const { tube, places, present } = this.session.experiment;
     const place = places.find((one) => one.id === present.placeId);
     const { diameterM, temperatureC } = this.practice.readings;

@@ -60,6 +60,11 @@ export class BenchReadout extends LitElement {
         font-size: var(--words);
         line-height: 1.25;
       }
+      @media (min-width: 1180px) {
+        .words {
+          min-block-size: var(--target);
+        }
+      }
       .words button {
         flex: none;
         font-size: var(--text-small);

@@ -74,7 +74,7 @@ export class BenchStage extends LitElement {
         grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
         gap: var(--gap-3) var(--gap-5);
         align-items: start;
-        min-block-size: 13.25rem;
+        min-block-size: 12.75rem;
       }
       .readings.check {
         grid-template-columns: minmax(0, 1fr);
