@@ -170,7 +170,7 @@ describe('nothing moves under the eye', () => {
     await page.getByRole('button', { name: 'Note these readings' }).click();
     await page.waitForTimeout(300);
     const before = await places();
-    await addMarks(bench, ['15.8', '49.2', '82.6', '60']);
+    await bench.addMarks(['15.8', '49.2', '82.6', '60']);
     await page.getByRole('list', { name: 'To look at' }).waitFor();
     await page.getByRole('button', { name: 'Show the truth' }).waitFor();
     expect(await places()).toEqual(before);
