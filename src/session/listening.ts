@@ -18,7 +18,7 @@ import type {
   Resonance,
   Sounding,
 } from './listeningTypes.ts';
-import { gapWarning, listeningWarnings } from './listeningWarnings.ts';
+import { gapWarning, listeningWarnings, pumpingSoFar } from './listeningWarnings.ts';
 import { SignalHealth } from './signalHealth.ts';
 import { SoundingTrack } from './soundingTrack.ts';
 import { toResonance } from './toResonance.ts';
@@ -218,12 +218,20 @@ export class Listening {
     if (ready < this.#nextSounding || this.#live.offsetHz === null) return;
     while (this.#nextSounding <= ready) this.#nextSounding += SOUNDING_STEP;
     const before = this.#track.open?.index ?? null;
-    this.#gathered.soundings.push(...this.#track.advance(this.#live.view));
+    const changed = this.#track.advance(this.#live.view);
+    this.#gathered.soundings.push(...changed);
+    if (changed.some(({ endS }) => endS !== null)) this.#tell(pumpingSoFar(this.#series));
     if ((this.#track.open?.index ?? null) !== before) this.#wayBack.clear();
   }
 
   #newWarnings(): void {
-    for (const found of [...this.#health.warnings(), ...gapWarning(this.#series)]) {
+    this.#tell(this.#health.warnings());
+    this.#tell(gapWarning(this.#series));
+  }
+
+  /** Each kind of warning once. */
+  #tell(warnings: readonly ListeningWarning[]): void {
+    for (const found of warnings) {
       if (found.code === 'silent' || this.#told.has(found.code)) continue;
       this.#told.add(found.code);
       this.#gathered.warnings.push(found);

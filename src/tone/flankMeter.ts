@@ -1,6 +1,7 @@
 import FFT from 'fft.js';
-import { FLANK_REACH_HZ } from './forkBand.ts';
+import { FLANK_REACH_HZ, narrowTapsAt } from './forkBand.ts';
 import type { StreamPart } from './forkBand.ts';
+import { powerPassed } from './lowPass.ts';
 import { StandingLines } from './standingLines.ts';
 import { SteadyToneFinder } from './steadyTone.ts';
 import type { SteadyTone } from './steadyTone.ts';
@@ -50,6 +51,8 @@ export class FlankMeter {
   readonly #all: Float64Array;
   readonly #parted: Float64Array;
   readonly #lines: StandingLines;
+  /** Of a line in each of the bins, see lineLeak. */
+  readonly #leaks: Float64Array;
   readonly #evenly: Float64Array;
   readonly #scale: number;
   readonly #wideRateHz: number;
@@ -76,8 +79,9 @@ export class FlankMeter {
     this.#scale = 1 / (squares * wideRateHz);
     const near: number[] = [];
     const far: number[] = [];
+    const offsetOf = (bin: number): number => ((bin < SIZE / 2 ? bin : bin - SIZE) * wideRateHz) / SIZE;
     for (let bin = 0; bin < SIZE; bin += 1) {
-      const offsetHz = ((bin < SIZE / 2 ? bin : bin - SIZE) * wideRateHz) / SIZE;
+      const offsetHz = offsetOf(bin);
       const distanceHz = Math.abs(offsetHz);
       if (frequencyHz + offsetHz < LOWEST_HZ && offsetHz < -40) continue;
       if (distanceHz >= NEAR_HZ && distanceHz < MIDDLE_HZ) near.push(bin);
@@ -88,6 +92,7 @@ export class FlankMeter {
     this.#all = new Float64Array(this.#bins.length);
     this.#parted = new Float64Array(this.#bins.length);
     this.#lines = new StandingLines(this.#bins.length);
+    this.#leaks = Float64Array.from(this.#bins, (bin) => lineLeak(offsetOf(bin), wideRateHz));
     this.#evenly = new Float64Array(this.#all.length).fill(1);
   }
 
@@ -126,8 +131,8 @@ export class FlankMeter {
     this.#parted.set(this.#all);
     const floorDensity = weightedMedian(this.#parted, this.#evenly) / Math.LN2;
     this.#lines.push(this.#all, floorDensity, LEAST_LINE * this.#densityAt(0));
-    const nearDensity = this.#meanDensity(0, this.#near) ?? floorDensity;
-    const farDensity = this.#meanDensity(this.#near, this.#bins.length) ?? floorDensity;
+    const nearDensity = this.#meanDensity(0, this.#near);
+    const farDensity = this.#meanDensity(this.#near, this.#bins.length);
     this.#steady.push(this.#spectrum, floorDensity / this.#scale + 1e-30);
     const timeS = (this.#frames * FLANK_HOP) / this.#wideRateHz;
     this.#frames += 1;
@@ -146,14 +151,24 @@ export class FlankMeter {
     return (re * re + im * im) * this.#scale;
   }
 
-  /** Mean over some bins, those of standing lines left out. @returns null where none is left */
-  #meanDensity(from: number, to: number): number | null {
-    let [sum, count] = [0, 0];
+  /** Mean over some bins; of a standing line only what it does at the pitch. */
+  #meanDensity(from: number, to: number): number {
+    let sum = 0;
     for (let i = from; i < to; i += 1) {
-      if (this.#lines.stands(i)) continue;
-      sum += this.#all[i] as number;
-      count += 1;
+      const share = this.#lines.stands(i) ? (this.#leaks[i] as number) : 1;
+      sum += share * (this.#all[i] as number);
     }
-    return count === 0 ? null : sum / count;
+    return sum / (to - from);
   }
+}
+
+/**
+ * What a line beside the pitch does at the pitch, as a share of what noise of its power spread over the near flanks
+ * would do: it passes the narrow filter in part, and a mean over 0.2 s lets 1 / (π f 0.2 s)² of that through.
+ */
+function lineLeak(offsetHz: number, wideRateHz: number): number {
+  const meanS = 0.2;
+  const passed = powerPassed(narrowTapsAt(wideRateHz), offsetHz, wideRateHz);
+  const flankHz = 2 * (MIDDLE_HZ - NEAR_HZ);
+  return Math.min(1, (passed / (Math.PI * offsetHz * meanS) ** 2) * flankHz * meanS);
 }

@@ -10,6 +10,9 @@ const NARROW_STEP = 12;
 /** Flanks are looked at up to this distance from the fork's pitch. */
 export const FLANK_REACH_HZ = 300;
 
+/** Low-pass of the narrow stream, on the wide one. */
+export const narrowTapsAt = (wideRateHz: number): Float64Array => lowPassTaps(wideRateHz, 27, 44, 60);
+
 /** Values of a stream that one push has given: the first `count`; filled anew by the next. */
 export interface StreamPart {
   readonly re: Float64Array;
@@ -66,7 +69,7 @@ export class ForkBand {
     // What folds onto ±300 Hz must be gone: the stop band starts 300 Hz below the wide rate.
     const transitionHz = this.wideRateHz - 2 * FLANK_REACH_HZ;
     const secondTaps = lowPassTaps(middleRateHz, this.wideRateHz / 2, transitionHz, 70);
-    const narrowTaps = lowPassTaps(this.wideRateHz, 27, 44, 60);
+    const narrowTaps = narrowTapsAt(this.wideRateHz);
     this.narrowBandwidthHz = noiseBandwidthHz(narrowTaps, this.wideRateHz);
     // A real sine of amplitude A is A/2 at each of ±f: twice the taps give A.
     const doubled = firstTaps.map((tap) => 2 * tap);

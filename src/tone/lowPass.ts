@@ -60,6 +60,15 @@ function besselI0(x: number): number {
   return sum;
 }
 
+/** Share of a tone's power that passes a symmetric low-pass of odd length. @param offsetHz  the tone's distance from 0 Hz */
+export function powerPassed(taps: Float64Array, offsetHz: number, sampleRateHz: number): number {
+  const half = (taps.length - 1) / 2;
+  const turn = (2 * Math.PI * offsetHz) / sampleRateHz;
+  let sum = 0;
+  for (let i = 0; i < taps.length; i += 1) sum += (taps[i] as number) * Math.cos(turn * (i - half));
+  return sum * sum;
+}
+
 /** Noise-equivalent bandwidth of a complex low-pass, both sides of 0 Hz together: fs · Σh² / (Σh)². */
 export function noiseBandwidthHz(taps: Float64Array, sampleRateHz: number): number {
   let sum = 0;
