@@ -3,10 +3,9 @@ import { customElement, property } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import type { Guidance } from '../../session/listeningTypes.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { NEAR_DB, spokenWayBack } from './spokenWayBack.ts';
 
 const WIDEST_DB = 18;
-const NEAR_DB = 1.5;
-const CLOSE_DB = 5;
 const SPOKEN_EVERY_MS = 1000;
 
 /** The way back to the maximum as a picture: a puck that comes to rest in the ring when the column is there. */
@@ -65,17 +64,10 @@ export class BenchWayBack extends LitElement {
   private spoken = '';
   private spokenAt = -Infinity;
 
-  /** For the ear in three steps only, and a second apart: more would talk over the fork. */
+  /** What is spoken changes once a second at most. */
   override willUpdate(): void {
     const below = this.guidance === null ? null : Math.max(-this.guidance.belowBestDb, 0);
-    const words =
-      below === null
-        ? ''
-        : below <= NEAR_DB
-          ? 'At the maximum.'
-          : below <= CLOSE_DB
-            ? 'Close to the maximum.'
-            : 'Away from the maximum.';
+    const words = spokenWayBack(below, this.spoken);
     const now = performance.now();
     if (words === this.spoken || now - this.spokenAt < SPOKEN_EVERY_MS) return;
     this.spoken = words;
