@@ -29,9 +29,13 @@ export const LAB_REPORT_STYLE = `
 .report .outcome { font-weight: 600; }
 .report figure { margin: 0.8rem 0; }
 .report svg { display: block; width: 100%; height: auto; max-width: 40rem; }
-@media (max-width: 40rem) {
+.report .sliding:focus-visible { outline: 2px solid #0b57d0; outline-offset: 2px; }
+@media screen and (max-width: 40rem) {
   .report { padding: 0.75rem; }
-  .report .marks { display: block; overflow-x: auto; }
+  .report .facts th { width: 6.5rem; }
+  .report .sliding { overflow-x: auto; }
+  .report .marks { width: 42rem; }
+  .report .marks td:last-child { width: 15rem; }
 }
 @media print {
   .report { max-width: none; margin: 0; padding: 0; font-size: 10pt; }

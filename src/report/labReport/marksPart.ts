@@ -17,9 +17,9 @@ export function marksPart(experiment: Experiment, places: readonly PlaceSolution
   return markup`<section><h2>Marks</h2>${
     experiment.marks.length === 0
       ? markup`<p>None yet.</p>`
-      : markup`<table class="marks"><thead><tr><th scope="col" class="number">Mark</th><th scope="col">Fork and column</th>
+      : markup`<div class="sliding" tabindex="0" role="region" aria-label="Table of marks"><table class="marks"><thead><tr><th scope="col" class="number">Mark</th><th scope="col">Fork and column</th>
 <th scope="col" class="number">Length, cm</th><th scope="col">Order</th><th scope="col" class="number">From the fit, mm</th><th scope="col">Remarks</th></tr></thead>
-<tbody>${experiment.marks.map((mark) => row(experiment, mark, solved.get(mark.id) ?? null))}</tbody></table>
+<tbody>${experiment.marks.map((mark) => row(experiment, mark, solved.get(mark.id) ?? null))}</tbody></table></div>
 <p class="small">Lengths as the rule reads them.</p>`
   }</section>`;
 }
