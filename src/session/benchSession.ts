@@ -1,5 +1,5 @@
 import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '../capture/soundSource.ts';
-import { addMark, deleteMark, editMark, restoreMark } from '../marks/markList.ts';
+import { addMark, deleteMark, editMark, restoreMark, waitingMarks } from '../marks/markList.ts';
 import type { MarkChange } from '../marks/markList.ts';
 import { newMark } from '../marks/newMark.ts';
 import type { SaveState } from '../notebook/autosave.ts';
@@ -193,7 +193,9 @@ export class BenchSession {
 
   deleteMark(id: string): void {
     this.change('delete mark', (experiment) => deleteMark(experiment, id));
-    this.tell('info', 'Mark deleted. It can be brought back below the list.');
+    this.tell('info', 'Mark deleted. It can be brought back below the list.', ({ deletedMarks }) =>
+      deletedMarks.some((mark) => mark.id === id),
+    );
   }
 
   restoreMark(id: string): void {
@@ -274,9 +276,10 @@ export class BenchSession {
     this.topics.announce('capture');
   }
 
-  /** Shows a message and has it announced. */
-  tell(kind: Notice['kind'], message: string): void {
-    this.notice = { serial: (this.notice?.serial ?? 0) + 1, kind, message };
+  /** Shows a message and has it announced. @param holds  as `Notice.holds` */
+  tell(kind: Notice['kind'], message: string, holds?: Notice['holds']): void {
+    const serial = (this.notice?.serial ?? 0) + 1;
+    this.notice = { serial, kind, message, ...(holds === undefined ? {} : { holds }) };
     this.topics.announce('notice');
   }
 
@@ -341,12 +344,14 @@ export class BenchSession {
     const found = matchCues(report.resonances, this.listen?.source.cues ?? []);
     for (const mark of found) this.marking?.takeRecorded(mark);
     const count = report.resonances.length;
-    this.tell(
-      count > 0 ? 'info' : 'problem',
-      count > 0
-        ? `${count} ${count === 1 ? 'resonance' : 'resonances'} found in the recording: type the lengths.`
-        : (report.warnings[0]?.message ?? 'No resonance was found in this recording.'),
-    );
+    if (count === 0) {
+      this.tell('problem', report.warnings[0]?.message ?? 'No resonance was found in this recording.');
+      return;
+    }
+    const isWaiting = (now: Experiment): boolean => waitingMarks(now).length > 0;
+    const words = `${count} ${count === 1 ? 'resonance' : 'resonances'} found in the recording`;
+    if (isWaiting(this.experiment)) this.tell('info', `${words}: type the lengths.`, isWaiting);
+    else this.tell('info', `${words}.`);
   }
 
   private markingOf(source: SoundSource): FlagMarking {
@@ -357,7 +362,7 @@ export class BenchSession {
       change: (step, make) => this.change(step, make),
       amend: (make) => this.setHistory(amendHistory(this.history, make)),
       onMark: (id, timeS) => this.sound.addMark(id, timeS),
-      tell: (kind, message) => this.tell(kind, message),
+      tell: (kind, message, holds) => this.tell(kind, message, holds),
     });
   }
 
@@ -389,6 +394,7 @@ export class BenchSession {
     const before = this.experiment;
     const pitchBefore = this.presentFork.nominalHz;
     this.steps = history;
+    if (this.notice?.holds?.(this.experiment) === false) this.dismissNotice();
     if (this.isListening && this.presentFork.nominalHz !== pitchBefore) this.followFork(before);
     this.topics.announce('notebook');
   }

@@ -121,12 +121,16 @@ export class FlagMarking {
   private tellOf({ riseDb }: Resonance, repeatOf: string | null): void {
     const experiment = this.outside.experiment();
     const rise = `${Math.round(riseDb)} dB`;
+    if (repeatOf !== null) {
+      const number = markNumber(experiment.marks, repeatOf);
+      this.outside.tell('info', `The same resonance again, ${rise}: counted with mark ${number}.`);
+      return;
+    }
     const waiting = waitingMarks(experiment).length;
     this.outside.tell(
       'info',
-      repeatOf === null
-        ? `Resonance flagged, ${rise}. ${waiting} ${waiting === 1 ? 'mark waits' : 'marks wait'} for a length.`
-        : `The same resonance again, ${rise}: counted with mark ${markNumber(experiment.marks, repeatOf)}.`,
+      `Resonance flagged, ${rise}. ${waiting} ${waiting === 1 ? 'mark waits' : 'marks wait'} for a length.`,
+      (now) => waitingMarks(now).length === waiting,
     );
   }
 

@@ -82,6 +82,12 @@ describe('BenchSession', () => {
       { lengthM: null, evidence: { source: 'microphone', timeS: 5.5, riseDb: 13, confidence: 0.9 } },
     ]);
     expect(bench.notice?.message).toBe('Resonance flagged, 13 dB. 1 mark waits for a length.');
+    const [flagged] = bench.experiment.marks;
+    bench.editMark(flagged?.id ?? '', { note: 'loud' });
+    expect(bench.notice?.message).toMatch(/1 mark waits/);
+    // What it says is over at once, not after the seconds that a message stays.
+    bench.editMark(flagged?.id ?? '', { lengthM: 0.158 });
+    expect(bench.notice).toBeNull();
   });
 
   it('counts a passage the other way within one sounding with the mark before it, and one the same way as new', async () => {
