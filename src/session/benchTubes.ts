@@ -1,6 +1,7 @@
 import type { Experiment } from '../notebook/experiment.ts';
 import { readExperiment } from '../notebook/readExperiment.ts';
 import type { TubeEnd } from '../solver/endRatio.ts';
+import { placeLabel } from '../report/marksCsv.ts';
 import { solveExperiment } from './benchSolve.ts';
 
 /** Calliper or rule across a school tube, standard uncertainty of the radius. Common practice, no source. */
@@ -15,12 +16,16 @@ export interface MeasuredTube extends TubeEnd {
 export function measuredTubes(experiment: Experiment): readonly MeasuredTube[] {
   const { diameterM } = experiment.tube;
   if (diameterM === null) return [];
-  return solveExperiment(experiment).places.flatMap(({ solution }): MeasuredTube[] =>
+  const places = solveExperiment(experiment).places;
+  return places.flatMap(({ placeId, solution }): MeasuredTube[] =>
     solution.speedMps === null || solution.endCorrectionSource !== 'measured'
       ? []
       : [
           {
-            name: experiment.title,
+            name:
+              places.length > 1
+                ? `${experiment.title}, ${placeLabel(experiment, placeId)}`
+                : experiment.title,
             radiusM: diameterM / 2,
             radiusStandardUncertaintyM: RADIUS_STANDARD_UNCERTAINTY_M,
             endCorrectionM: solution.endCorrectionM,
@@ -44,5 +49,16 @@ export function notebookTubes(
       const reading = readExperiment(one.experiment);
       return reading.kind === 'experiment' ? measuredTubes(reading.experiment) : [];
     });
-  return [...measuredTubes(open), ...others];
+  return withDifferentNames([...measuredTubes(open), ...others]);
+}
+
+/** Experiments may share a title: theirs are numbered, in the order given. */
+function withDifferentNames(tubes: readonly MeasuredTube[]): readonly MeasuredTube[] {
+  const seen = new Map<string, number>();
+  return tubes.map((tube) => {
+    if (tubes.filter(({ name }) => name === tube.name).length === 1) return tube;
+    const number = (seen.get(tube.name) ?? 0) + 1;
+    seen.set(tube.name, number);
+    return { ...tube, name: `${tube.name} ${number}` };
+  });
 }

@@ -1,4 +1,5 @@
 import { escapeMarkup } from '../markup.ts';
+import { labelPlaces } from './labelPlaces.ts';
 import { roundTicks } from './plot.ts';
 import type { Plot, PlotBand, PlotLine, PlotPalette, PlotPoint } from './plot.ts';
 
@@ -58,6 +59,7 @@ export function plotSvg(plot: Plot, palette: PlotPalette, isSmall = false): stri
     ...plot.bands.map((band) => bandSvg(band, x, y, palette)),
     ...plot.lines.map((line) => lineSvg(line, x, y, palette)),
     ...plot.points.map((point) => pointSvg(point, x, y, palette)),
+    labelsSvg(plot.points, x, y, widthPx - RIGHT),
     '</svg>',
   ].join('\n');
 }
@@ -117,12 +119,20 @@ function pointSvg(point: PlotPoint, x: Scale, y: Scale, palette: PlotPalette): s
     point.yBar === null
       ? ''
       : `<path d="M${cx} ${px(y.at(point.y - point.yBar))}V${px(y.at(point.y + point.yBar))}" stroke="${colour}" stroke-width="1.5"/>`;
-  const isRight = x.at(point.x) > x.at(x.high) - 100;
-  const label =
-    point.label === null
-      ? ''
-      : `<text x="${isRight ? cx - 9 : cx + 9}" y="${cy - 7}" font-size="12" text-anchor="${isRight ? 'end' : 'start'}">${escapeMarkup(point.label)}</text>`;
-  return bar + shapes[point.shape] + label;
+  return bar + shapes[point.shape];
+}
+
+function labelsSvg(points: readonly PlotPoint[], x: Scale, y: Scale, rightPx: number): string {
+  const labelled = points.flatMap((point) =>
+    point.label === null ? [] : [{ xPx: x.at(point.x), yPx: y.at(point.y), label: point.label }],
+  );
+  const places = labelPlaces(labelled, LEFT, rightPx);
+  return places
+    .map(
+      ({ xPx, yPx, anchor }, index) =>
+        `<text x="${px(xPx)}" y="${px(yPx)}" font-size="12" text-anchor="${anchor}">${escapeMarkup(labelled[index]?.label ?? '')}</text>`,
+    )
+    .join('');
 }
 
 function px(value: number): number {

@@ -25,6 +25,23 @@ describe('end correction against diameter', () => {
     expect(notebookTubes(open, stored).map((tube) => tube.radiusM)).toEqual([0.015, 0.025]);
   });
 
+  it('labels places of one tube, and tubes of experiments with one title, so that they differ', () => {
+    const [place] = open.places;
+    if (place === undefined) throw new Error('An experiment always has a place.');
+    const warm = { ...place, id: 'warm', name: 'Window' };
+    const both = {
+      ...open,
+      title: 'Tube A',
+      places: [{ ...place, name: 'Cellar' }, warm],
+      marks: open.marks.flatMap((mark) => [mark, { ...mark, id: `${mark.id} warm`, placeId: 'warm' }]),
+    };
+    const names = (first: typeof open, others: typeof stored): string[] =>
+      notebookTubes(first, others).map((tube) => tube.name);
+    expect(names(both, [])).toEqual(['Tube A, Cellar', 'Tube A, Window']);
+    const { title } = open;
+    expect(names(open, stored)).toEqual([`${title} 1`, `${title} 2`]);
+  });
+
   it('finds 0.3 d from two tubes, and says so', () => {
     const tubes = notebookTubes(open, stored);
     const plot = endPlot(tubes, endRatio(tubes));

@@ -1,0 +1,37 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { labelPlaces } from '../../../src/report/plots/labelPlaces.ts';
+
+describe('labelPlaces', () => {
+  it('sets labels of points that lie on one another above and below, then at the other side', () => {
+    const point = { xPx: 200, yPx: 100, label: 'Tube, Bench' };
+    expect(labelPlaces([point, point, point], 76, 620)).toEqual([
+      { xPx: 209, yPx: 93, anchor: 'start' },
+      { xPx: 209, yPx: 116, anchor: 'start' },
+      { xPx: 191, yPx: 93, anchor: 'end' },
+    ]);
+  });
+
+  it('keeps a label that fits at one side inside, and gives every point one', () => {
+    const points = fc.array(
+      fc.record({
+        xPx: fc.double({ min: 80, max: 616, noNaN: true }),
+        yPx: fc.double({ min: 44, max: 342, noNaN: true }),
+        label: fc.string({ minLength: 1, maxLength: 20 }),
+      }),
+      { maxLength: 12 },
+    );
+    fc.assert(
+      fc.property(points, (list) => {
+        const places = labelPlaces(list, 76, 620);
+        expect(places).toHaveLength(list.length);
+        places.forEach(({ xPx, anchor }, index) => {
+          // The longest is 132 px wide: one side or the other has room for it.
+          const widthPx = 6.6 * (list[index]?.label.length ?? 0);
+          expect(anchor === 'start' ? xPx + widthPx : xPx).toBeLessThanOrEqual(620.001);
+          expect(anchor === 'start' ? xPx : xPx - widthPx).toBeGreaterThanOrEqual(75.999);
+        });
+      }),
+    );
+  });
+});
