@@ -1,9 +1,11 @@
 import { escapeMarkup } from '../report/markup.ts';
+import type { Picture } from '../report/plots/picture.ts';
 import { roundTicks } from '../report/plots/plot.ts';
 import type { PlotPalette } from '../report/plots/plot.ts';
 import { fixed } from '../report/rounding.ts';
 import type { ClassResult } from './classResult.ts';
 
+const TITLE = 'Spread of the class';
 const WIDTH = 760;
 const LEFT = 150;
 const RIGHT = 24;
@@ -13,6 +15,15 @@ const BOTTOM = 52;
 const MOST_NAMED = 40;
 /** A group beyond this many half widths of the usual ones is drawn at the edge, m/s. */
 const WIDEST = 4;
+
+/** The picture of a class's spread. */
+export function spreadPicture(result: ClassResult): Picture {
+  return {
+    title: TITLE,
+    words: spreadWords(result),
+    svg: (palette) => spreadSvg(result, palette),
+  };
+}
 
 /** What the picture of the spread shows, for those who don't see it. */
 export function spreadWords({ rows, pooled }: ClassResult): string {
@@ -75,7 +86,7 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
   });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
-    `<title>Spread of the class</title><desc>${escapeMarkup(spreadWords(result))}</desc>`,
+    `<title>${TITLE}</title><desc>${escapeMarkup(spreadWords(result))}</desc>`,
     `<rect width="${WIDTH}" height="${height}" fill="${palette.paper}"/>`,
     `<text x="16" y="26" font-size="16" font-weight="600">Speed of sound, group by group</text>`,
     ...ticks,

@@ -135,8 +135,8 @@ for (const [scheme, viewport] of [
       for (const [button, ending] of [
         ['Save class as CSV', 'csv'],
         ['Save class as JSON', 'json'],
-        ['Save the spread as SVG', 'svg'],
-        ['Save the spread as PNG', 'png'],
+        ['Save “Spread of the class” as SVG', 'svg'],
+        ['Save “Spread of the class” as PNG', 'png'],
       ] as const) {
         const waiting = page.waitForEvent('download');
         await page.getByRole('button', { name: button }).click();

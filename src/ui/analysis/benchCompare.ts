@@ -2,6 +2,7 @@ import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { hidesTheory, statementWithoutTheory } from '../../report/hideTheory.ts';
 import { placeLabel } from '../../report/marksCsv.ts';
+import { plotPicture } from '../../report/plots/picture.ts';
 import { placeSpeeds, temperaturePlot } from '../../report/plots/temperaturePlot.ts';
 import { resultLines } from '../../report/resultLines.ts';
 import { comparedGroups, comparePairs } from '../../session/benchCompare.ts';
@@ -86,7 +87,9 @@ export class BenchCompare extends LitElement {
       ${this.table()}
       <bench-picture
         name="temperature"
-        .plot=${temperaturePlot(placeSpeeds(this.session.experiment, this.session.outcome.places))}
+        .picture=${plotPicture(
+          temperaturePlot(placeSpeeds(this.session.experiment, this.session.outcome.places)),
+        )}
       ></bench-picture>
     </section>`;
   }

@@ -1,6 +1,7 @@
 import { LitElement, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { endPlot } from '../../report/plots/endPlot.ts';
+import { plotPicture } from '../../report/plots/picture.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { notebookTubes } from '../../session/benchTubes.ts';
 import { endRatio } from '../../solver/endRatio.ts';
@@ -35,7 +36,10 @@ export class BenchEnds extends LitElement {
         One point a tube, each an experiment of its own in the notebook; the end correction needs resonances
         of two orders.
       </p>
-      <bench-picture name="end-correction" .plot=${endPlot(tubes, endRatio(tubes))}></bench-picture>
+      <bench-picture
+        name="end-correction"
+        .picture=${plotPicture(endPlot(tubes, endRatio(tubes)))}
+      ></bench-picture>
     </section>`;
   }
 }

@@ -1,6 +1,7 @@
 import { LitElement, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { fitPlot, residualPlot } from '../../report/plots/fitPlot.ts';
+import { plotPicture } from '../../report/plots/picture.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -21,8 +22,11 @@ export class BenchFitPicture extends LitElement {
     return html`<section class="stack" aria-label="Fit">
       <h2>Fit</h2>
       <p class="lead">The slope is the speed in the tube; the start below zero is the end correction.</p>
-      <bench-picture name="fit" .plot=${fitPlot(experiment, solution)}></bench-picture>
-      <bench-picture name="residuals" .plot=${residualPlot(experiment, solution)}></bench-picture>
+      <bench-picture name="fit" .picture=${plotPicture(fitPlot(experiment, solution))}></bench-picture>
+      <bench-picture
+        name="residuals"
+        .picture=${plotPicture(residualPlot(experiment, solution))}
+      ></bench-picture>
     </section>`;
   }
 }

@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { sweepDurationS } from '../../capture/sweepPlan.ts';
 import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
+import { plotPicture } from '../../report/plots/picture.ts';
 import { sweepPlot } from '../../report/plots/sweepPlot.ts';
 import { sweepNote, sweepRows, sweepWords } from '../../report/sweepWords.ts';
 import type { SweepResonances } from '../../resonance/sweepResonances.ts';
@@ -236,7 +237,7 @@ export class BenchSweepCard extends LitElement {
   }
 
   private picture(found: SweepResonances) {
-    return html`<bench-picture name="sweep" .plot=${sweepPlot(found)}></bench-picture>`;
+    return html`<bench-picture name="sweep" .picture=${plotPicture(sweepPlot(found))}></bench-picture>`;
   }
 }
 

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { ClassDesk } from '../../classroom/classDesk.ts';
 import { classJson } from '../../classroom/classJson.ts';
 import { classTable } from '../../classroom/classTable.ts';
+import { spreadPicture } from '../../classroom/spreadSvg.ts';
 import { classWords, groupWords } from '../../classroom/classWords.ts';
 import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
@@ -10,8 +11,8 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { saveFile } from '../saveFile.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../intake/benchBringIn.ts';
+import '../parts/benchPicture.ts';
 import { putOnClipboard } from '../records/putOnClipboard.ts';
-import './benchSpread.ts';
 
 /** A whole class: every group's result, the picture of their spread, and what they give together. */
 @customElement('bench-class')
@@ -122,7 +123,16 @@ export class BenchClass extends LitElement {
         <bench-bring-in></bench-bring-in>
         <a href="#records">Back to records</a>
       </section>
-      ${isEmpty ? nothing : html`<bench-spread class="sheet" .result=${this.desk.result}></bench-spread>`}
+      ${
+        isEmpty
+          ? nothing
+          : html`<bench-picture
+              class="sheet"
+              name="class-spread"
+              sliding
+              .picture=${spreadPicture(this.desk.result)}
+            ></bench-picture>`
+      }
       ${isEmpty ? nothing : this.table()}
     </div>`;
   }

@@ -1,17 +1,17 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PRINT_PALETTE } from '../../report/plots/plot.ts';
-import type { Plot } from '../../report/plots/plot.ts';
-import { plotSvg } from '../../report/plots/plotSvg.ts';
+import type { Picture } from '../../report/plots/picture.ts';
 import { saveFile } from '../saveFile.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { ThemeWatch } from '../themeWatch.ts';
 import { plotPalette } from './plotPalette.ts';
 import { svgToPng } from './svgToPng.ts';
 
 /** In a narrower place letters would shrink with the picture. */
 const SMALL_BELOW_PX = 480;
 
-/** A picture of numbers with its words, to look at and to save. Files are drawn in print colours. */
+/** A picture with its words, to look at and to save. Files are drawn in print colours. */
 @customElement('bench-picture')
 export class BenchPicture extends LitElement {
   static override styles = [
@@ -23,53 +23,71 @@ export class BenchPicture extends LitElement {
         block-size: auto;
         border: 1px solid var(--line);
       }
+      /* Narrower its letters could not be read: it slides sideways instead. */
+      .scroll img {
+        min-inline-size: 32rem;
+      }
     `,
   ];
 
-  @property({ attribute: false }) plot!: Plot;
+  @property({ attribute: false }) picture!: Picture;
   /** Of the saved file, without ending. */
   @property() name = 'picture';
+  /** It has no form for a narrow place, and any height. */
+  @property({ type: Boolean }) sliding = false;
   @state() private isSmall = false;
   private readonly sizes = new ResizeObserver(([entry]) => {
     if (entry !== undefined) this.isSmall = entry.contentRect.width < SMALL_BELOW_PX;
   });
-  private readonly themes = new MutationObserver(() => this.requestUpdate());
+  protected readonly themes = new ThemeWatch(this);
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.sizes.observe(this);
-    this.themes.observe(document.documentElement, { attributeFilter: ['data-theme'] });
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.sizes.disconnect();
-    this.themes.disconnect();
+  }
+
+  private get printed(): string {
+    return this.picture.svg(PRINT_PALETTE, false);
   }
 
   private onSvg(): void {
-    saveFile(`${this.name}.svg`, 'image/svg+xml', plotSvg(this.plot, PRINT_PALETTE));
+    saveFile(`${this.name}.svg`, 'image/svg+xml', this.printed);
   }
 
   private async onPng(): Promise<void> {
-    saveFile(`${this.name}.png`, 'image/png', await svgToPng(plotSvg(this.plot, PRINT_PALETTE)));
+    saveFile(`${this.name}.png`, 'image/png', await svgToPng(this.printed));
   }
 
   override render() {
-    const source = `data:image/svg+xml,${encodeURIComponent(plotSvg(this.plot, plotPalette(this), this.isSmall))}`;
+    const { title, words } = this.picture;
     return html`<figure class="stack">
-      <img
-        src=${source}
-        width="640"
-        height=${this.isSmall ? 480 : 400}
-        alt="${this.plot.title}. ${this.plot.words}"
-      />
-      <figcaption class="small">${this.plot.words}</figcaption>
+      ${
+        this.sliding
+          ? html`<div class="scroll" tabindex="0" role="region" aria-label="Picture: ${title}">
+              ${this.image()}
+            </div>`
+          : this.image()
+      }
+      <figcaption class="small">${words}</figcaption>
       <div class="row">
-        <button @click=${this.onSvg} aria-label="Save “${this.plot.title}” as SVG">Save as SVG</button>
-        <button @click=${this.onPng} aria-label="Save “${this.plot.title}” as PNG">Save as PNG</button>
+        <button @click=${this.onSvg} aria-label="Save “${title}” as SVG">Save as SVG</button>
+        <button @click=${this.onPng} aria-label="Save “${title}” as PNG">Save as PNG</button>
       </div>
     </figure>`;
+  }
+
+  private image() {
+    const { title, words } = this.picture;
+    const source = `data:image/svg+xml,${encodeURIComponent(this.picture.svg(plotPalette(this), this.isSmall))}`;
+    const alt = `${title}. ${words}`;
+    return this.sliding
+      ? html`<img src=${source} alt=${alt} />`
+      : html`<img src=${source} width="640" height=${this.isSmall ? 480 : 400} alt=${alt} />`;
   }
 }
 

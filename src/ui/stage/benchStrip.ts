@@ -3,6 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { ThemeWatch } from '../themeWatch.ts';
 import type { StripChart } from './stripChart.ts';
 import { stripWords } from './stripWords.ts';
 
@@ -60,13 +61,8 @@ export class BenchStrip extends LitElement {
   private isAskedFor = false;
   private drawn = 0;
   /** A canvas doesn't follow the page's colours by itself, whoever changes them. */
-  private readonly themes = new MutationObserver(() => this.chart?.recolour(getComputedStyle(this)));
+  protected readonly themes = new ThemeWatch(this, () => this.chart?.recolour(getComputedStyle(this)));
   protected readonly watch = new BenchWatch(this, ['live', 'capture'], () => this.onLive());
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.themes.observe(document.documentElement, { attributeFilter: ['data-theme'] });
-  }
 
   override firstUpdated(): void {
     if (this.session.trace.points.length > 0) void this.loadChart();
@@ -84,7 +80,6 @@ export class BenchStrip extends LitElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.themes.disconnect();
     this.chart?.destroy();
     this.chart = null;
     this.isAskedFor = false;
