@@ -80,6 +80,7 @@ for (const viewport of [
       await page.getByRole('combobox', { name: 'Column' }).selectOption('open at both ends');
       await bench.goTo('Records');
       await page.getByRole('textbox', { name: 'What to measure' }).fill('Find two resonances.');
+      await page.getByText(/“Show the truth” still tells who practises the speed/).waitFor();
       await page.getByRole('checkbox', { name: 'Hide theory’s speed' }).check();
       await page.getByRole('button', { name: 'Make the link' }).click();
       const link = await page.getByRole('textbox', { name: 'Link' }).inputValue();
@@ -93,6 +94,62 @@ for (const viewport of [
     });
   });
 }
+
+describe('on a phone', () => {
+  const viewport = { width: 390, height: 844 };
+
+  it('the report’s table of marks slides sideways rather than setting one word a line', async () => {
+    const bench = await open({ viewport });
+    await bench.addMarks(['15.8', '49.2']);
+    const { page } = bench;
+    await page.evaluate(() => (location.hash = '#report'));
+    const table = page.getByRole('region', { name: 'Table of marks' });
+    const remarks = table.getByRole('columnheader', { name: 'Remarks' });
+    expect((await remarks.boundingBox())?.width).toBeGreaterThan(180);
+    expect((await table.boundingBox())?.width).toBeLessThan(390);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  });
+
+  it('while it listens, the column’s fine steps stay above a notice of two lines', async () => {
+    const bench = await open({ viewport });
+    const { page } = bench;
+    await bench.addMarks(['15.8', '49.2']);
+    await bench.listen();
+    await page.getByRole('button', { name: 'Stop' }).waitFor();
+    await page.getByRole('button', { name: 'Delete mark 2' }).click();
+    const words = page.getByText('Mark deleted. It can be brought back below the list.');
+    await words.waitFor();
+    await page.evaluate(() => scrollTo(0, 0));
+    const bar = await words.locator('..').boundingBox();
+    const step = await page.getByRole('button', { name: 'One millimetre longer' }).boundingBox();
+    if (bar === null || step === null) throw new Error('The notice or the step is not to be seen.');
+    expect(step.y + step.height).toBeLessThanOrEqual(bar.y);
+  });
+});
+
+describe('the system’s own colours', () => {
+  it('are taken by strip and pictures as soon as they are switched on', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await bench.addMarks(['15.8', '49.2', '82.7']);
+    await bench.listen();
+    await page.waitForTimeout(1500);
+    await bench.stop();
+    const strip = page.getByRole('img', { name: /^Level of the last minute/ });
+    const drawn = (): Promise<string> =>
+      strip.evaluate((canvas) => (canvas as HTMLCanvasElement).toDataURL());
+    const before = await drawn();
+    expect(await drawn()).toBe(before);
+    await page.emulateMedia({ forcedColors: 'active' });
+    await expect.poll(drawn).not.toBe(before);
+    await page.emulateMedia({ forcedColors: 'none' });
+    await bench.goTo('Working');
+    const fit = page.getByRole('img', { name: /Length against the sound/ });
+    const source = await fit.getAttribute('src');
+    await page.emulateMedia({ forcedColors: 'active' });
+    await expect.poll(() => fit.getAttribute('src')).not.toBe(source);
+  });
+});
 
 describe('hands on the bench', () => {
   it('the guide follows what is done', async () => {

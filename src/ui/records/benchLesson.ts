@@ -56,6 +56,10 @@ export class BenchLesson extends LitElement {
       <label class="row"><input type="checkbox" id="expected" />Hide where resonances are expected</label>
       <label class="row"><input type="checkbox" id="theory" />Hide theory’s speed</label>
       <label class="row"><input type="checkbox" id="truth" />Hide the practice column’s truth</label>
+      <p class="small">
+        The last two are separate: with theory hidden, “Show the truth” still tells who practises the speed of
+        sound. Tick both to keep the speed back everywhere.
+      </p>
       <p><button @click=${this.onMake}>Make the link</button></p>
       ${
         this.link === ''

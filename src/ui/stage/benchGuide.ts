@@ -47,6 +47,13 @@ export class BenchGuide extends LitElement {
           min-block-size: 5.5rem;
         }
       }
+      /* Held in the hand: two lines and the button have room, and the column's fine steps stay in sight. */
+      @media (max-width: 480px) {
+        .step p {
+          font-size: var(--text-small);
+          line-height: 1.25;
+        }
+      }
       .now {
         font-weight: 600;
       }

@@ -88,6 +88,10 @@ export class BenchStage extends LitElement {
       }
       /* One column: what is heard and the tube first, the result after them. */
       @media (max-width: 760px) {
+        /* So near that the column's fine steps stay above the line along the lower edge when it speaks. */
+        .stage {
+          gap: var(--gap-2);
+        }
         .readings {
           display: contents;
         }
