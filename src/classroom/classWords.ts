@@ -32,8 +32,12 @@ export function classWords(result: ClassResult, hideTheory: boolean): ClassWords
   return { speed: `${pair.value} ± ${pair.uncertainty} m/s`, sentences };
 }
 
-/** What the table says of one group. */
-export function groupWords(row: ClassRow, nameOf: (id: string) => string): { speed: string; remark: string } {
+/** What the table says of one group. @param isReferred  whether the class's speeds are referred to a common air */
+export function groupWords(
+  row: ClassRow,
+  nameOf: (id: string) => string,
+  isReferred: boolean,
+): { speed: string; remark: string } {
   const { group, speedMps, standardUncertaintyMps, state, repeat, differenceMps, reason } = row;
   const pair =
     speedMps === null || standardUncertaintyMps === null
@@ -42,10 +46,12 @@ export function groupWords(row: ClassRow, nameOf: (id: string) => string): { spe
   const remarks: (string | null)[] = [
     state === 'no result' ? (group.problem ?? 'no result') : null,
     state === 'outlying'
-      ? `Outlying, ${signed(differenceMps ?? 0, 1)} m/s from the class. ${reason ?? 'There are no marks to look into.'}`
+      ? `Outlying, not counted: ${signed(differenceMps ?? 0, 1)} m/s from the class. ${reason ?? 'There are no marks to look into.'}`
       : null,
     repeat === null ? null : `${REPEAT_WORDS[repeat.why]} “${nameOf(repeat.of)}”.`,
     ...(group.outcome?.causes ?? []),
+    group.source.stated !== null && state !== 'outlying' ? 'A stated result, without marks.' : null,
+    isReferred && group.outcome?.air === null ? 'No temperature noted: taken as it is.' : null,
   ];
   return {
     speed: pair === null ? '—' : `${pair.value} ± ${pair.uncertainty}`,

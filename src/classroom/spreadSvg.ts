@@ -29,7 +29,7 @@ export function spreadPicture(result: ClassResult): Picture {
 export function spreadWords({ rows, pooled }: ClassResult): string {
   const outlying = rows.filter(({ state }) => state === 'outlying').length;
   if (pooled === null) return 'No group has a result yet.';
-  return `${rows.length} groups from the slowest to the fastest with their 95 % intervals; the band is the class’s ${fixed(pooled.value, 1)} ± ${fixed(pooled.expandedUncertainty, 1)} m/s. ${outlying} outlying ${outlying === 1 ? 'group is a cross' : 'groups are crosses'}, what isn’t counted is hollow.`;
+  return `${rows.length} groups from the slowest to the fastest with their 95 % intervals; the band is the class’s ${fixed(pooled.value, 1)} ± ${fixed(pooled.expandedUncertainty, 1)} m/s. ${outlying} outlying ${outlying === 1 ? 'group is a cross' : 'groups are crosses'}, what isn’t counted is hollow.${outlying === 0 ? '' : ' A group beyond the edge stands there with its speed.'}`;
 }
 
 /** Every group's speed with its 95 % interval, sorted, over the class's band; a whole SVG file. */
@@ -79,10 +79,16 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
     const shape = isOut
       ? `<path d="M${at} ${y}m-5 -5l10 10m0 -10l-10 10" stroke="${colour}" stroke-width="2.5"/>`
       : `<circle cx="${at}" cy="${y}" r="${radius}" fill="${row.state === 'counted' ? colour : palette.paper}" stroke="${colour}"/>`;
+    // Beyond the picture's edge: the number stands for the place.
+    const isBeyond = speedMps < low || speedMps > high;
+    const beyond =
+      isBeyond && isNamed
+        ? `<text x="${speedMps > high ? at - 12 : at + 12}" y="${y + 4}" text-anchor="${speedMps > high ? 'end' : 'start'}" font-size="12">${fixed(speedMps, 0)} ${speedMps > high ? '→' : '←'}</text>`
+        : '';
     const name = isNamed
       ? `<text x="${LEFT - 10}" y="${y + 4}" text-anchor="end" font-size="12">${escapeMarkup(short(row.group.source.name))}</text>`
       : '';
-    return `<path d="M${x(speedMps - halfMps)} ${y}H${x(speedMps + halfMps)}" stroke="${colour}" stroke-width="${isNamed ? 1.5 : 0.8}"/>${shape}${name}`;
+    return `<path d="M${x(speedMps - halfMps)} ${y}H${x(speedMps + halfMps)}" stroke="${colour}" stroke-width="${isNamed ? 1.5 : 0.8}"/>${shape}${name}${beyond}`;
   });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,

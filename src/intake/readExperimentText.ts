@@ -9,6 +9,8 @@ type Fields = Record<string, unknown>;
 const LISTS = ['marks', 'deletedMarks', 'forks', 'places'] as const;
 const ITEM = new RegExp(`^(${LISTS.join('|')})\\[(\\d+)\\]`);
 const DANGLING = /^mark (.*): there is no (fork|place) “/s;
+/** What a class's result calls itself, as public/schema/class.schema.json has it. */
+const CLASS_SCHEMA = /^urn:air-column-bench:class:/;
 /** A mark may name a fork that was left out for a fault of its own. */
 const MOST_ROUNDS = 4;
 
@@ -29,6 +31,11 @@ export function readExperimentText(name: string, text: string): Intake {
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
     return refuse(`The file isn’t whole JSON: ${reason}. Save it again from the bench.`);
+  }
+  if (CLASS_SCHEMA.test(String((value as Fields | null)?.['$schema']))) {
+    return refuse(
+      'This is the result of a whole class: it holds no marks. Open the groups’ own files, or the class’s CSV file.',
+    );
   }
   const reading = readExperiment(value);
   if (reading.kind === 'experiment') {

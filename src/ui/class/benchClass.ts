@@ -151,7 +151,15 @@ export class BenchClass extends LitElement {
 
   private table() {
     const { rows } = this.desk.result;
-    const names = new Map(rows.map(({ group }) => [group.id, group.source.name]));
+    const names = rows.map(({ group }) => group.source.name);
+    /** Groups of one name are told apart by their files. */
+    const isShared = (name: string): boolean => names.indexOf(name) !== names.lastIndexOf(name);
+    const called = new Map(
+      rows.map(({ group: { id, source } }) => [
+        id,
+        isShared(source.name) ? `${source.name}, ${source.fileName}` : source.name,
+      ]),
+    );
     return html`<section class="sheet stack wide" aria-label="Groups">
       <h2>Groups</h2>
       <div class="groups scroll" tabindex="0" role="region" aria-label="Table of groups">
@@ -167,20 +175,22 @@ export class BenchClass extends LitElement {
           </thead>
           <tbody>
             ${rows.map((row) => {
-              const words = groupWords(row, (id) => names.get(id) ?? '?');
+              const words = groupWords(row, (id) => called.get(id) ?? '?', this.desk.result.air !== null);
               const { group } = row;
               return html`<tr class=${row.state}>
                 <td>
                   <input
                     type="checkbox"
                     value=${group.id}
-                    aria-label=${`Count ${group.source.name}`}
+                    aria-label=${`Count ${called.get(group.id)}`}
                     .checked=${row.state === 'counted' || row.state === 'outlying'}
                     ?disabled=${row.state === 'no result'}
                     @change=${this.onChoose}
                   />
                 </td>
-                <th scope="row" title=${group.source.fileName}>${group.source.name}</th>
+                <th scope="row" title=${group.source.fileName}>
+                  ${group.source.name}${isShared(group.source.name) ? html`<div class="small">${group.source.fileName}</div>` : nothing}
+                </th>
                 <td class="number">${words.speed}</td>
                 <td class="number">${group.outcome?.markCount ?? 0}</td>
                 <td>${words.remark}</td>

@@ -151,7 +151,32 @@ describe('a class', () => {
     expect(rows).toHaveLength(1);
     const none = classResult([{ ...stated('x', 1, 1), outcome: null, problem: 'There is no mark.' }]);
     expect(none.rows[0]?.state).toBe('no result');
-    expect(groupWords(none.rows[0] ?? fail(), () => '').remark).toBe('There is no mark.');
+    expect(groupWords(none.rows[0] ?? fail(), () => '', true).remark).toBe('There is no mark.');
+  });
+
+  it('says of each group what is not as with the others: not counted, no temperature, stated', async () => {
+    const { rows } = (
+      await deskWith([
+        ...named(GOOD),
+        ['stated.csv', 'group,speed_mps,standard_uncertainty_mps\nNine,344,0.7'],
+        ['far.csv', 'group,speed_mps,standard_uncertainty_mps,temperature_c\nTen,380,0.7,21'],
+      ])
+    ).result;
+    const remark = (name: string): string =>
+      groupWords(rows.find(({ group }) => group.source.name === name) ?? fail(), () => '', true).remark;
+    expect(remark('Nine')).toBe('A stated result, without marks. No temperature noted: taken as it is.');
+    expect(remark('Ten')).toMatch(
+      /^Outlying, not counted: \+3\d\.\d m\/s from the class\. There are no marks/,
+    );
+    // Far beyond the edge of the picture, its speed is written there.
+    expect(spreadSvg(classResult(rows.map(({ group }) => group)), PRINT_PALETTE)).toMatch(/>380 →</);
+  });
+
+  it('its JSON is known for what it is when it is opened as an experiment', async () => {
+    const text = classJson((await deskWith(named(GOOD))).result);
+    const { content, faults } = await readFile(new File([text], 'class.json'));
+    expect(content).toBeNull();
+    expect(faults[0]?.message).toMatch(/result of a whole class.*groups’ own files/);
   });
 
   it('its table opens as a class again with the same speed', async () => {
