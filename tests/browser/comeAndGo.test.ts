@@ -152,6 +152,28 @@ for (const [scheme, viewport] of [
   });
 }
 
+describe('a broken file among a class’s', () => {
+  it('is named first, and the class view is what is offered first', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await page.evaluate(() => (location.hash = '#class'));
+    await page.getByRole('heading', { name: 'Class' }).waitFor();
+    await drop(bench, [
+      ['a.csv', group(['15,8', '49,25', '82,8'])],
+      ['broken.json', '{"schemaVersion": 2, "marks": ['],
+    ]);
+    const dialog = page.getByRole('dialog', { name: 'What came in' });
+    await dialog.getByText('1 of 2 files can be used. What is wrong comes first.').waitFor();
+    expect(await dialog.getByRole('list', { name: 'Files' }).locator('strong').allInnerTexts()).toEqual([
+      'broken.json',
+      'a.csv',
+    ]);
+    expect(await dialog.getByRole('button').first().innerText()).toBe('Take into the class view');
+    await dialog.getByRole('button').first().click();
+    await page.getByRole('region', { name: 'Table of groups' }).getByText('a', { exact: true }).waitFor();
+  });
+});
+
 describe('copy as a table', () => {
   it('puts the marks on the clipboard as text for spreadsheets and as an HTML table', async () => {
     const bench = await open();

@@ -92,7 +92,9 @@ export class BenchIntake extends LitElement {
   private async decide(offers: readonly Offer[]): Promise<void> {
     const isWhole = offers.every(({ intake }) => intake.content !== null && intake.faults.length === 0);
     const kinds = new Set(offers.map(({ intake }) => intake.content?.kind));
-    this.offers = offers;
+    // What needs a decision comes first.
+    const isSound = ({ intake }: Offer): number => (intake.faults.length === 0 ? 1 : 0);
+    this.offers = [...offers].sort((one, other) => isSound(one) - isSound(other));
     if (isWhole && this.forClass && !kinds.has('recording')) this.onClass();
     else if (isWhole && kinds.size === 1 && kinds.has('recording')) this.onListen();
     else if (isWhole && offers.length === 1 && kinds.has('experiment')) await this.onOpen();
@@ -189,15 +191,23 @@ export class BenchIntake extends LitElement {
     const kinds = new Set(this.chosen.map(({ intake }) => intake.content?.kind));
     const isOpenable = kinds.has('experiment') || kinds.has('table');
     const openName = this.chosen.length > 1 ? 'Open each as an experiment' : 'Open as a new experiment';
+    const toClass =
+      isOpenable || kinds.has('results')
+        ? html`<button class=${this.forClass ? 'primary' : ''} @click=${this.onClass}>
+            Take into the class view
+          </button>`
+        : nothing;
     return html`<dialog aria-labelledby="title" @cancel=${this.onCancel}>
       <h2 id="title">What came in</h2>
+      ${this.offers.length > 1 ? html`<p>${sumWords(this.offers)}</p>` : nothing}
       <ul class="files" tabindex="0" aria-label="Files">
         ${this.offers.map((offer, index) => this.offerItem(offer, index))}
       </ul>
       <div class="row">
-        ${kinds.has('table') ? html`<button class="primary" @click=${this.onAdd}>Add to this experiment</button>` : nothing}
+        ${this.forClass ? toClass : nothing}
+        ${kinds.has('table') ? html`<button class=${this.forClass ? '' : 'primary'} @click=${this.onAdd}>Add to this experiment</button>` : nothing}
         ${isOpenable ? html`<button @click=${this.onOpen}>${openName}</button>` : nothing}
-        ${isOpenable || kinds.has('results') ? html`<button @click=${this.onClass}>Take into the class view</button>` : nothing}
+        ${this.forClass ? nothing : toClass}
         ${kinds.has('recording') ? html`<button @click=${this.onListen}>Listen to the recordings</button>` : nothing}
         <button @click=${this.onCancel}>
           ${this.chosen.length === 0 ? 'Close, nothing changes' : 'Cancel'}
@@ -231,6 +241,16 @@ export class BenchIntake extends LitElement {
       }
     </li>`;
   }
+}
+
+/** How much of what came in is of use. */
+function sumWords(offers: readonly Offer[]): string {
+  const usable = offers.filter(({ intake }) => intake.content !== null).length;
+  const faulty = offers.filter(({ intake }) => intake.content !== null && intake.faults.length > 0).length;
+  const inPart = faulty === 0 ? '' : `, ${faulty} of them in part`;
+  return usable === offers.length && faulty === 0
+    ? `All ${offers.length} files can be used.`
+    : `${usable} of ${offers.length} files can be used${inPart}. What is wrong comes first.`;
 }
 
 /** A whole file is wanted unless said otherwise, the good part of a faulty one only when asked for. */
