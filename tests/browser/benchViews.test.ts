@@ -80,11 +80,16 @@ for (const viewport of [
       await page.getByRole('combobox', { name: 'Column' }).selectOption('open at both ends');
       await bench.goTo('Records');
       await page.getByRole('textbox', { name: 'What to measure' }).fill('Find two resonances.');
-      await page.getByText(/“Show the truth” still tells who practises the speed/).waitFor();
+      await page.getByText(/“Show the truth” still gives the speed of sound away/).waitFor();
       await page.getByRole('checkbox', { name: 'Hide theory’s speed' }).check();
       await page.getByRole('button', { name: 'Make the link' }).click();
       const link = await page.getByRole('textbox', { name: 'Link' }).inputValue();
       expect(link).toContain('#lesson=');
+      // A link that is shown follows the form: a later tick is in it.
+      await page.getByRole('checkbox', { name: 'Hide where resonances are expected' }).check();
+      await expect.poll(() => page.getByRole('textbox', { name: 'Link' }).inputValue()).not.toBe(link);
+      await page.getByRole('checkbox', { name: 'Hide where resonances are expected' }).uncheck();
+      await expect.poll(() => page.getByRole('textbox', { name: 'Link' }).inputValue()).toBe(link);
       await page.goto('about:blank');
       await page.goto(link);
       await page.getByText('Find two resonances.').waitFor();

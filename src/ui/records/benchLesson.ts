@@ -24,7 +24,12 @@ export class BenchLesson extends LitElement {
   @query('#expected') private expected!: HTMLInputElement;
   @query('#theory') private theory!: HTMLInputElement;
   @query('#truth') private truth!: HTMLInputElement;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook'], () => this.followUp());
+
+  /** A link once made never stays behind what the form and the apparatus say. */
+  private followUp(): void {
+    if (this.link !== '') this.onMake();
+  }
 
   private onMake(): void {
     const plan = planOf(this.session.experiment, {
@@ -46,7 +51,7 @@ export class BenchLesson extends LitElement {
   }
 
   override render() {
-    return html`<section class="stack" aria-label="Lesson link">
+    return html`<section class="stack" aria-label="Lesson link" @input=${this.followUp}>
       <h2>Lesson link</h2>
       <p class="lead">
         For teachers: the forks, the tube and the column as they are set now, as a link for the class. It
@@ -57,8 +62,8 @@ export class BenchLesson extends LitElement {
       <label class="row"><input type="checkbox" id="theory" />Hide theory’s speed</label>
       <label class="row"><input type="checkbox" id="truth" />Hide the practice column’s truth</label>
       <p class="small">
-        The last two are separate: with theory hidden, “Show the truth” still tells who practises the speed of
-        sound. Tick both to keep the speed back everywhere.
+        The last two are separate: with theory hidden, “Show the truth” still gives the speed of sound away to
+        whoever practises. Tick both to keep it back everywhere.
       </p>
       <p><button @click=${this.onMake}>Make the link</button></p>
       ${
