@@ -31,12 +31,14 @@ export function addMark(experiment: Experiment, mark: Mark): Experiment {
 }
 
 /**
- * The experiment with one mark changed.
+ * The experiment with one mark changed; the very same experiment where the change leaves all as it is.
  * @throws RangeError if there is no such mark, or the new length isn't above 0
  */
 export function editMark(experiment: Experiment, id: string, change: MarkChange): Experiment {
-  findMark(experiment.marks, id);
+  const before = findMark(experiment.marks, id);
   checkLength(change.lengthM ?? null);
+  const names = Object.keys(change) as (keyof MarkChange)[];
+  if (names.every((name) => change[name] === before[name])) return experiment;
   return {
     ...experiment,
     marks: experiment.marks.map((mark) => (mark.id === id ? { ...mark, ...change } : mark)),

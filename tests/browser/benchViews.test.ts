@@ -157,6 +157,24 @@ describe('the system’s own colours', () => {
 });
 
 describe('hands on the bench', () => {
+  it('a length typed is one step to undo, though the keyboard then goes on to the next', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await page.locator('body').press('m');
+    await page.locator('body').press('m');
+    await bench.lengthOf(2).click();
+    await page.keyboard.type('49.2');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('15.8');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => bench.lengths()).toEqual(['15.8', '49.2']);
+    await page.getByRole('button', { name: 'Undo type length' }).click();
+    await expect.poll(() => bench.lengths()).toEqual(['', '49.2']);
+    await page.getByRole('button', { name: 'Undo type length' }).click();
+    await expect.poll(() => bench.lengths()).toEqual(['', '']);
+    await page.getByRole('button', { name: 'Undo add mark' }).waitFor();
+  });
+
   it('the guide follows what is done', async () => {
     const bench = await open();
     const { page } = bench;

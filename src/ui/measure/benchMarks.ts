@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
 import { markNumber, nextWaitingMark, ownMarks, waitingMarks } from '../../marks/markList.ts';
+import { fixed } from '../../report/rounding.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -115,10 +116,13 @@ export class BenchMarks extends LitElement {
           ${deletedMarks.map(
             (mark) =>
               html`<li class="row">
-                <span
-                  >${mark.lengthM === null ? 'without length' : `${(mark.lengthM * 100).toFixed(2)} cm`}</span
+                <span>${lengthWords(mark)}</span>
+                <button
+                  aria-label="Bring back the mark ${lengthWords(mark)}"
+                  @click=${() => this.session.restoreMark(mark.id)}
                 >
-                <button @click=${() => this.session.restoreMark(mark.id)}>Bring back</button>
+                  Bring back
+                </button>
               </li>`,
           )}
         </ul>
@@ -129,6 +133,10 @@ export class BenchMarks extends LitElement {
   private onToggle(event: Event): void {
     this.showDeleted = (event.target as HTMLDetailsElement).open;
   }
+}
+
+function lengthWords({ lengthM }: Mark): string {
+  return lengthM === null ? 'without length' : `at ${fixed(lengthM * 100, 2)} cm`;
 }
 
 declare global {

@@ -44,6 +44,12 @@ describe('marks of an experiment', () => {
     expect(restored.deletedMarks).toEqual([]);
   });
 
+  it('gives the very same experiment where a change leaves all as it is, which is no step to undo', () => {
+    const before = editMark(exampleExperiment([exampleMark('a')]), 'a', { lengthM: 0.2, note: 'loud' });
+    expect(editMark(before, 'a', { lengthM: 0.2, note: 'loud' })).toBe(before);
+    expect(editMark(before, 'a', { lengthM: 0.2, note: 'soft' })).not.toBe(before);
+  });
+
   it('refuses to edit, delete or bring back what is not there', () => {
     const experiment = exampleExperiment([exampleMark('a')]);
     expect(() => editMark(experiment, 'x', { note: 'n' })).toThrow(RangeError);
