@@ -72,9 +72,9 @@ export class BenchStored extends LitElement {
           : isPersistent
             ? html`<p class="small">The browser has promised to keep it until you erase it.</p>`
             : html`<p class="small">
-                The browser may clear it when space runs short or the bench isn’t used for long.
-                <button class="quiet" @click=${this.onPersist}>Ask it to keep it</button>
-              </p>`
+                  The browser may clear it when space runs short or the bench isn’t used for long.
+                </p>
+                <p><button class="quiet" @click=${this.onPersist}>Ask it to keep it</button></p>`
       }
       <p><button @click=${this.onErase}>Erase everything…</button></p>
       <bench-ask></bench-ask>

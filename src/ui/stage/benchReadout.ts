@@ -6,6 +6,7 @@ import { BenchWatch } from '../benchWatch.ts';
 import { checkWords } from '../check/checkWords.ts';
 import { warningMessages } from '../measure/warningMessages.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import type { SourceKind } from './benchSource.ts';
 import { stageWords } from './stageWords.ts';
 import './benchWayBack.ts';
 
@@ -79,6 +80,7 @@ export class BenchReadout extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
+  @property() kind: SourceKind = 'practice';
   @state() private shownDb: number | null = null;
   private lastShown = 0;
   protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook'], () => this.onChange());
@@ -127,8 +129,8 @@ export class BenchReadout extends LitElement {
 
   /** A check of one length has the first word while it goes on: its answer is awaited from afar, too. */
   private words(): string {
-    const { check, capture, trace, trust } = this.session;
-    if (check === null || capture.kind !== 'running') return stageWords(capture, trace, trust);
+    const { check, capture } = this.session;
+    if (check === null || capture.kind !== 'running') return stageWords(this.session, this.kind);
     const { sign, verdict, detail } = checkWords(check.answer);
     return check.answer === null ? detail : `This length: ${sign} ${verdict}`;
   }

@@ -289,7 +289,7 @@ export class BenchStage extends LitElement {
       ${
         kind === 'failed' || kind === 'interrupted'
           ? this.captureState()
-          : html`<bench-readout .session=${this.session}></bench-readout>`
+          : html`<bench-readout .session=${this.session} kind=${this.kind}></bench-readout>`
       }
       ${this.use === 'measure' ? html`<bench-result .session=${this.session}></bench-result>` : nothing}
     </div>`;

@@ -1,11 +1,15 @@
-import type { CaptureState } from '../../capture/soundSource.ts';
-import type { CaptureTrust } from '../../session/captureTrust.ts';
-import type { BenchTrace } from '../../session/benchTrace.ts';
+import { waitingMarks } from '../../marks/markList.ts';
+import type { BenchSession } from '../../session/benchSession.ts';
+import type { SourceKind } from './benchSource.ts';
 
-/** What is going on and what to do next, in one line. */
-export function stageWords(capture: CaptureState, trace: BenchTrace, trust: CaptureTrust): string {
+/** What is going on and what to do next, in one line. @param kind  of the source that is chosen */
+export function stageWords(
+  { capture, trace, trust, experiment }: Pick<BenchSession, 'capture' | 'trace' | 'trust' | 'experiment'>,
+  kind: SourceKind,
+): string {
   switch (capture.kind) {
     case 'idle':
+      if (kind === 'recording') return 'Open a recording of the fork over the column.';
       return 'Press Listen. Then both hands are free for fork and tube.';
     case 'starting':
       return capture.message ?? 'Waiting for the sound…';
@@ -14,7 +18,9 @@ export function stageWords(capture: CaptureState, trace: BenchTrace, trust: Capt
     case 'failed':
       return capture.failure.message;
     case 'ended':
-      return 'The recording is over. Type the lengths of the marks.';
+      return waitingMarks(experiment).length > 0
+        ? 'The recording is over. Type the lengths of the marks.'
+        : 'The recording is over.';
     case 'running':
       if (trust.kind === 'blocked') return 'Flags are off: something may rewrite the level.';
       if (trace.latest === null) return 'Getting to know the room…';
