@@ -7,7 +7,7 @@ import { marksOfRows } from '../solver/marksOfRows.ts';
 import type { GroupSource } from './classGroup.ts';
 
 /** Titles that the bench gives by itself: they name nobody. */
-const UNNAMED = /^(experiment|lesson)?( \(copy\))*$/i;
+const UNNAMED = /^(experiment|lesson)?( \d+)?( \(copy( \d+)?\))*$/i;
 
 /** The groups in what was read from one file: a table may hold many. Empty for a recording or where nothing was read. */
 export function groupsOfIntake(intake: Intake): readonly GroupSource[] {

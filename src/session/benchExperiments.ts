@@ -77,10 +77,23 @@ export class BenchExperiments {
 
   /** Opens a new experiment beside the present one. @param sameApparatus  with its forks, places, tube and rule */
   async openNew(sameApparatus: boolean): Promise<void> {
-    const fresh = newExperiment(this.outside.newId(), this.outside.now());
+    const plain = newExperiment(this.outside.newId(), this.outside.now());
+    const fresh = { ...plain, title: await this.freeTitle(plain.title) };
     const { forks, places, tube, rule, present, lesson } = this.bench.history.present;
     const apparatus = { forks, places, tube, rule, present, ...(lesson === undefined ? {} : { lesson }) };
     await this.open(sameApparatus ? { ...fresh, ...apparatus } : fresh, 'new experiment');
+  }
+
+  /** The title, with a number where the notebook has it already: a list of equal titles tells nothing apart. */
+  private async freeTitle(title: string): Promise<string> {
+    const stored = await this.keeping.list().catch(() => []);
+    const taken = new Set([
+      this.bench.history.present.title,
+      ...stored.map(({ experiment }) => (experiment as Partial<Experiment> | null)?.title),
+    ]);
+    let number = 1;
+    while (taken.has(number === 1 ? title : `${title} ${number}`)) number += 1;
+    return number === 1 ? title : `${title} ${number}`;
   }
 
   /** Sets up a lesson as an experiment of its own; the one before stays in the list. */

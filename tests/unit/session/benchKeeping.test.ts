@@ -44,6 +44,8 @@ describe('several experiments', () => {
     bench.addMarkByHand(0.1);
     const { id } = bench.experiment;
     await bench.experiments.openNew(true);
+    // A list of equal titles would tell nothing apart.
+    expect(bench.experiment.title).toBe('Experiment 2');
     bench.addMarkByHand(0.2);
     await bench.keeping.idle();
     expect(store.experiment(id)?.marks).toHaveLength(1);
