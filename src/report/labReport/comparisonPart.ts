@@ -1,11 +1,10 @@
 import { placeLabel } from '../marksCsv.ts';
-import { markup, trusted } from '../markup.ts';
+import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
-import { PRINT_PALETTE } from '../plots/plot.ts';
-import { plotSvg } from '../plots/plotSvg.ts';
 import { placeSpeeds, temperaturePlot } from '../plots/temperaturePlot.ts';
 import { resultLines } from '../resultLines.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
+import { figurePart } from './figurePart.ts';
 import type { LabReportInput } from './labReportInput.ts';
 
 /** The result beside theory, and places beside each other. */
@@ -28,5 +27,5 @@ export function comparisonPart({ experiment, places, comparisons }: LabReportInp
   return markup`<section><h2>Comparison with theory</h2>
 <p>Theory is the speed of sound in air at the noted temperature, humidity and pressure (Cramer 1993).</p>
 <ul>${withTheory}${between}</ul>
-${plot === null ? null : markup`<figure>${trusted(plotSvg(plot, PRINT_PALETTE))}<figcaption>${plot.words}</figcaption></figure>`}</section>`;
+${plot === null ? null : figurePart(plot)}</section>`;
 }

@@ -1,17 +1,15 @@
 import { budgetRows } from '../budgetRows.ts';
 import { dayAndTime } from '../dayAndTime.ts';
 import { placeLabel } from '../marksCsv.ts';
-import { markup, trusted } from '../markup.ts';
+import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { fitPlot, residualPlot } from '../plots/fitPlot.ts';
-import { PRINT_PALETTE } from '../plots/plot.ts';
-import type { Plot } from '../plots/plot.ts';
-import { plotSvg } from '../plots/plotSvg.ts';
 import { resultLines } from '../resultLines.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 import { apparatusPart } from './apparatusPart.ts';
 import { comparisonPart } from './comparisonPart.ts';
 import { factsWithoutTheory, stepsWithoutTheory, warningsWithoutTheory } from '../hideTheory.ts';
+import { figurePart } from './figurePart.ts';
 import type { LabReportInput } from './labReportInput.ts';
 import { marksPart } from './marksPart.ts';
 import { methodPart } from './methodPart.ts';
@@ -72,8 +70,8 @@ function placePart({ experiment, places }: LabReportInput, { placeId, solution }
   const steps =
     experiment.lesson?.hideTheory === true ? stepsWithoutTheory(solution.working) : solution.working;
   return markup`<section><h2>Plots${at}</h2>
-${picture(fitPlot(experiment, solution))}
-${picture(residualPlot(experiment, solution))}</section>
+${figurePart(fitPlot(experiment, solution))}
+${figurePart(residualPlot(experiment, solution))}</section>
 <section><h2>Working${at}</h2>
 <ol class="working">${steps.map(
     (step) => markup`<li><h3>${step.title}</h3><p class="formula">${step.formula}</p>
@@ -86,10 +84,6 @@ ${picture(residualPlot(experiment, solution))}</section>
     (row) => markup`<tr><th scope="row">${row.quantity}</th><td class="number">${row.uncertainty}</td>
 <td class="number">${row.contribution}</td><td class="number">${row.share}</td></tr>`,
   )}</tbody></table></section>`;
-}
-
-function picture(plot: Plot): Markup {
-  return markup`<figure>${trusted(plotSvg(plot, PRINT_PALETTE))}<figcaption>${plot.words}</figcaption></figure>`;
 }
 
 function warningsPart({ experiment, places }: LabReportInput): Markup {

@@ -35,7 +35,6 @@ export const LAB_REPORT_STYLE = `
   .report .facts th { width: 6.5rem; }
   .report .sliding { overflow-x: auto; }
   .report .marks { width: 42rem; }
-  .report figure { overflow-x: auto; }
   .report figure svg { width: 32rem; }
   .report figcaption { position: sticky; left: 0; }
   .report .marks td:last-child { width: 15rem; }
