@@ -78,6 +78,7 @@ export class BenchApp extends LitElement {
       /* On paper only what the view has to say. */
       @media print {
         bench-header,
+        bench-keeping-bar,
         bench-stage,
         bench-notice {
           display: none;
