@@ -185,4 +185,11 @@ export const sharedStyles = css`
   .scroll {
     overflow-x: auto;
   }
+  /* Cards beside each other, none narrower than --card unless the page is. */
+  .cards {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(var(--card, 24rem), 100%), 1fr));
+    gap: var(--gap-4);
+    align-items: start;
+  }
 `;

@@ -34,10 +34,7 @@ export class BenchCompare extends LitElement {
     sharedStyles,
     css`
       .cards {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(26rem, 100%), 1fr));
-        gap: var(--gap-4);
-        align-items: start;
+        --card: 26rem;
       }
       li {
         margin-inline-start: 1.25rem;

@@ -16,10 +16,7 @@ export class BenchWorking extends LitElement {
     sharedStyles,
     css`
       .cards {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(26rem, 100%), 1fr));
-        gap: var(--gap-4);
-        align-items: start;
+        --card: 26rem;
       }
       ol {
         padding-inline-start: 1.5rem;

@@ -15,10 +15,7 @@ export class BenchApparatus extends LitElement {
     sharedStyles,
     css`
       .cards {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr));
-        gap: var(--gap-4);
-        align-items: start;
+        --card: 20rem;
       }
       .fields {
         display: grid;

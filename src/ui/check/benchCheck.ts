@@ -22,12 +22,6 @@ export class BenchCheck extends LitElement {
   static override styles = [
     sharedStyles,
     css`
-      .cards {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr));
-        gap: var(--gap-4);
-        align-items: start;
-      }
       /* On a phone the cards lie far below one another. */
       nav {
         display: none;

@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { LitElement, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -13,17 +13,7 @@ import '../intake/benchBringIn.ts';
 /** What is kept, what goes out and comes in, and lessons. */
 @customElement('bench-records')
 export class BenchRecords extends LitElement {
-  static override styles = [
-    sharedStyles,
-    css`
-      .cards {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr));
-        gap: var(--gap-4);
-        align-items: start;
-      }
-    `,
-  ];
+  static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
 
