@@ -121,6 +121,10 @@ function splitAtStrikes(view: ToneView, span: SoundingSpan): SoundingSpan[] {
   return parts;
 }
 
+/** Room to work in, kept from one call to the next. */
+let slopes = new Float64Array(2048);
+let evenly = new Float64Array(2048);
+
 /**
  * Time in which the amplitude falls to 1/e, from a robust line through the logarithm of the level: stretches that
  * stand out of it (passages, turns of the fork) lose their weight.
@@ -142,7 +146,11 @@ export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | nul
     logs[b] = 0.5 * Math.log(sum / block + 1e-30);
   }
   // Theil–Sen: the median of all pairwise slopes (Sen 1968) stands up to a quarter of outliers.
-  const slopes = new Float64Array((logs.length * (logs.length - 1)) / 2);
+  const most = (logs.length * (logs.length - 1)) / 2;
+  if (slopes.length < most) {
+    slopes = new Float64Array(most);
+    evenly = new Float64Array(most);
+  }
   const apart = Math.max(1, Math.ceil((1.01 * rateHz) / (stride * block)));
   let pairs = 0;
   for (let i = 0; i < logs.length; i += 1) {
@@ -152,7 +160,7 @@ export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | nul
     }
   }
   if (pairs < 6) return null;
-  const slope = weightedMedian(slopes.subarray(0, pairs), new Float64Array(pairs).fill(1));
+  const slope = weightedMedian(slopes.subarray(0, pairs), evenly.fill(1, 0, pairs).subarray(0, pairs));
   return slope < -1 / 120 ? -1 / slope : null;
 }
 

@@ -91,7 +91,7 @@ export class RealDecimator {
   readonly #tapsIm: Float64Array;
   /** The tap in the middle; 0 where their number is even. */
   readonly #middleTap: number;
-  readonly #buffer: Float32Array;
+  readonly #buffer: Float64Array;
   #filled: number;
 
   /** See ComplexDecimator; where the taps are even in number, output k belongs to input k × step − ½. */
@@ -105,7 +105,7 @@ export class RealDecimator {
     this.#middleTap = isOdd ? (taps[pairs] as number) : 0;
     this.#length = taps.length;
     this.#step = step;
-    this.#buffer = new Float32Array(taps.length + MOST_AT_ONCE);
+    this.#buffer = new Float64Array(taps.length + MOST_AT_ONCE);
     this.re = new Float64Array(Math.ceil((taps.length + MOST_AT_ONCE) / step));
     this.im = new Float64Array(this.re.length);
     this.#filled = pairs;

@@ -92,7 +92,10 @@ export class FlankMeter {
     this.#all = new Float64Array(this.#bins.length);
     this.#parted = new Float64Array(this.#bins.length);
     this.#lines = new StandingLines(this.#bins.length);
-    this.#leaks = Float64Array.from(this.#bins, (bin) => lineLeak(offsetOf(bin), wideRateHz));
+    const narrowTaps = narrowTapsAt(wideRateHz);
+    this.#leaks = Float64Array.from(this.#bins, (bin) =>
+      lineLeak(offsetOf(bin), powerPassed(narrowTaps, offsetOf(bin), wideRateHz)),
+    );
     this.#evenly = new Float64Array(this.#all.length).fill(1);
   }
 
@@ -164,11 +167,10 @@ export class FlankMeter {
 
 /**
  * What a line beside the pitch does at the pitch, as a share of what noise of its power spread over the near flanks
- * would do: it passes the narrow filter in part, and a mean over 0.2 s lets 1 / (π f 0.2 s)² of that through.
+ * would do: of what has passed the narrow filter, as a share of its power, a mean over 0.2 s lets 1 / (π f 0.2 s)² through.
  */
-function lineLeak(offsetHz: number, wideRateHz: number): number {
+function lineLeak(offsetHz: number, passed: number): number {
   const meanS = 0.2;
-  const passed = powerPassed(narrowTapsAt(wideRateHz), offsetHz, wideRateHz);
   const flankHz = 2 * (MIDDLE_HZ - NEAR_HZ);
   return Math.min(1, (passed / (Math.PI * offsetHz * meanS) ** 2) * flankHz * meanS);
 }
