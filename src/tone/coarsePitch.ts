@@ -11,7 +11,7 @@ const FAR_STRONGER = 300;
 /** Room to work in, kept from one search to the next. */
 const fft = new FFT(SIZE);
 const data = new Float64Array(2 * SIZE);
-const out = fft.createComplexArray() as number[];
+const out = new Float64Array(2 * SIZE);
 const power = new Float64Array(SIZE);
 let magnitudes = new Float64Array(SIZE);
 let parted = new Float64Array(SIZE);

@@ -41,7 +41,7 @@ export class FlankMeter {
   readonly #fft = new FFT(SIZE);
   readonly #window = new Float64Array(SIZE);
   readonly #frame = new Float64Array(2 * SIZE);
-  readonly #spectrum: number[];
+  readonly #spectrum = new Float64Array(2 * SIZE);
   readonly #re = new Float64Array(SIZE);
   readonly #im = new Float64Array(SIZE);
   /** Of both flanks, the near ones first, and how many these are. */
@@ -68,7 +68,6 @@ export class FlankMeter {
     this.#wideRateHz = wideRateHz;
     this.#steady = new SteadyToneFinder(SIZE, wideRateHz / SIZE);
     this.#lowestOffsetHz = Math.max(-FLANK_REACH_HZ, LOWEST_HZ - frequencyHz);
-    this.#spectrum = this.#fft.createComplexArray() as number[];
     let squares = 0;
     for (let i = 0; i < SIZE; i += 1) {
       const x = (2 * Math.PI * i) / SIZE;

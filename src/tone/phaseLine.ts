@@ -21,7 +21,7 @@ const SHORT_STEPS = Math.round(REACH_HZ / SHORT_GRID_HZ);
 const SIDEBAND_POWER = 12;
 /** Rounds of the robust line, at most; it stands when it moves by less than this, Hz. */
 const MOST_ROUNDS = 8;
-const STILL_HZ = 1e-6;
+const STILL_HZ = 1e-5;
 
 /** Room to work in, one place a block, kept from one estimate to the next. */
 interface Room {

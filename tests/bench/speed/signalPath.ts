@@ -61,8 +61,8 @@ function meydaFrames(samples: Float32Array): void {
 
 function spectra(samples: Float32Array): void {
   const fft = new FFT(SPECTRUM);
-  const frame = new Array<number>(SPECTRUM);
-  const out = fft.createComplexArray();
+  const frame = new Float64Array(SPECTRUM);
+  const out = new Float64Array(2 * SPECTRUM);
   for (let i = 0; i + SPECTRUM <= samples.length; i += HOP) {
     for (let k = 0; k < SPECTRUM; k += 1) frame[k] = samples[i + k] as number;
     fft.realTransform(out, frame);
