@@ -135,6 +135,8 @@ export class BenchApp extends LitElement {
   private async goTo(view: ViewId): Promise<void> {
     await LATER_VIEWS[view]?.();
     if (view === 'class') await this.openDesk();
+    // Whoever has gone on while it loaded isn't brought back.
+    if (view !== viewOf(location.hash)) return;
     this.view = view;
     await this.updateComplete;
   }

@@ -195,3 +195,29 @@ describe('hands on the bench', () => {
     await bench.page.getByRole('button', { name: 'Play the tone' }).waitFor();
   });
 });
+
+describe('a view that is slow to load', () => {
+  it('doesn’t bring back who has gone on meanwhile', async () => {
+    const bench = await open();
+    const { page } = bench;
+    let deliver = (): void => undefined;
+    const held = new Promise<void>((resolve) => (deliver = resolve));
+    await page.route('**/benchCheck*.js', async (route) => {
+      await held;
+      await route.continue();
+    });
+    const asked = page.waitForRequest('**/benchCheck*.js');
+    await bench.goTo('Check');
+    await asked;
+    await bench.goTo('Apparatus');
+    await page.getByRole('region', { name: 'Forks' }).waitFor();
+    const arrived = page.waitForResponse('**/benchCheck*.js');
+    deliver();
+    await (await arrived).finished();
+    await page.waitForTimeout(300);
+    expect(await page.getByRole('region', { name: 'Forks' }).isVisible()).toBe(true);
+    // And the view opens when it is wanted again.
+    await bench.goTo('Check');
+    await page.getByRole('region', { name: 'Sound check' }).waitFor();
+  });
+});

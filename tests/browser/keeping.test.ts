@@ -137,8 +137,9 @@ describe('the list of experiments', () => {
     await saved(page);
     await bench.goTo('Records');
     await page.getByRole('button', { name: 'Erase everything…' }).click();
+    const startedAnew = page.waitForEvent('load');
     await page.getByRole('button', { name: 'Erase everything', exact: true }).click();
-    await page.waitForLoadState();
+    await startedAnew;
     await expect.poll(() => bench.lengths()).toEqual([]);
     await page.reload();
     await expect.poll(() => bench.lengths()).toEqual([]);
