@@ -77,7 +77,10 @@ async function listening(beforeScripts = ''): Promise<BenchPage> {
   const bench = await open({ beforeScripts: KEEP_PARTS + beforeScripts });
   await bench.page.getByRole('radio', { name: 'Microphone' }).check();
   await bench.listen();
-  await bench.page.waitForFunction(() => window.parts.contexts.at(-1)?.state === 'running');
+  // The context runs before the worklet is there: only the page knows when all is.
+  await bench.page.waitForFunction(
+    () => document.querySelector('bench-app')?.session.capture.kind === 'running',
+  );
   await bench.page.keyboard.press('m');
   await expect.poll(() => bench.marks.count()).toBe(1);
   return bench;
