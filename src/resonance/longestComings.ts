@@ -4,7 +4,7 @@ import { findComings } from './forkComings.ts';
 import type { ForkComings } from './forkComings.ts';
 import { typicalNoise } from './secondLook.ts';
 import { findSoundings } from './soundings.ts';
-import { viewOf } from './toneView.ts';
+import { meanPower, viewOf } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
 /** Stretches of tone this close together belong together: a talker may cover the fork. */
@@ -54,12 +54,4 @@ function isCovered(view: ToneView, from: number, to: number): boolean {
   let noise = 0;
   for (let k = from; k < to; k += 1) noise += ((view.noiseDensity[k] as number) * view.bandwidthHz) / gap;
   return noise > 0.3 * Math.min(before, after);
-}
-
-function meanPower(view: ToneView, fromIndex: number, toIndex: number): number {
-  const from = Math.max(0, fromIndex);
-  const to = Math.min(view.length, toIndex);
-  let sum = 0;
-  for (let k = from; k < to; k += 1) sum += (view.re[k] as number) ** 2 + (view.im[k] as number) ** 2;
-  return sum / Math.max(1, to - from);
 }

@@ -1,7 +1,7 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
-import { weightedMedian } from '../tone/weightedMedian.ts';
+import { partedMedian } from '../tone/weightedMedian.ts';
 import { findStrikes } from './strikes.ts';
-import { coherentPower, noisePower } from './toneView.ts';
+import { coherentPower, meanPower, noisePower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 
@@ -86,26 +86,17 @@ export function findStretches(view: ToneView): SoundingSpan[] {
  */
 function sharpStart(view: ToneView, from: number): number {
   const reach = Math.round(1.2 * HALF_S * view.rateHz);
-  const usual = powerAt(view, from + 2 * reach, 3);
-  for (let k = from; k < from + reach; k += 1) if (powerAt(view, k, 1) > usual / 4) return k;
+  const usual = meanPower(view, from + 2 * reach - 3, from + 2 * reach + 4);
+  for (let k = from; k < from + reach; k += 1) if (meanPower(view, k - 1, k + 2) > usual / 4) return k;
   return from;
 }
 
 /** The same for damping, backwards. */
 function sharpEnd(view: ToneView, to: number): number {
   const reach = Math.round(2 * HALF_S * view.rateHz);
-  const usual = powerAt(view, to - 2 * reach, 3);
-  for (let k = to; k > to - reach; k -= 1) if (powerAt(view, k - 1, 1) > usual / 4) return k;
+  const usual = meanPower(view, to - 2 * reach - 3, to - 2 * reach + 4);
+  for (let k = to; k > to - reach; k -= 1) if (meanPower(view, k - 2, k + 1) > usual / 4) return k;
   return to;
-}
-
-function powerAt(view: ToneView, index: number, half: number): number {
-  let [sum, n] = [0, 0];
-  for (let k = Math.max(0, index - half); k <= Math.min(view.length - 1, index + half); k += 1) {
-    sum += (view.re[k] as number) ** 2 + (view.im[k] as number) ** 2;
-    n += 1;
-  }
-  return sum / Math.max(1, n);
 }
 
 /** Cuts a stretch where the fork is struck again while it sounds. */
@@ -123,7 +114,6 @@ function splitAtStrikes(view: ToneView, span: SoundingSpan): SoundingSpan[] {
 
 /** Room to work in, kept from one call to the next. */
 let slopes = new Float64Array(2048);
-let evenly = new Float64Array(2048);
 
 /**
  * Time in which the amplitude falls to 1/e, from a robust line through the logarithm of the level: stretches that
@@ -147,10 +137,7 @@ export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | nul
   }
   // Theil–Sen: the median of all pairwise slopes (Sen 1968) stands up to a quarter of outliers.
   const most = (logs.length * (logs.length - 1)) / 2;
-  if (slopes.length < most) {
-    slopes = new Float64Array(most);
-    evenly = new Float64Array(most);
-  }
+  if (slopes.length < most) slopes = new Float64Array(most);
   const apart = Math.max(1, Math.ceil((1.01 * rateHz) / (stride * block)));
   let pairs = 0;
   for (let i = 0; i < logs.length; i += 1) {
@@ -160,7 +147,7 @@ export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | nul
     }
   }
   if (pairs < 6) return null;
-  const slope = weightedMedian(slopes.subarray(0, pairs), evenly.fill(1, 0, pairs).subarray(0, pairs));
+  const slope = partedMedian(slopes.subarray(0, pairs));
   return slope < -1 / 120 ? -1 / slope : null;
 }
 

@@ -1,4 +1,4 @@
-import { stretchSum } from './toneView.ts';
+import { meanPower, stretchSum } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
 /** Least lasting rise of the power that a strike makes. */
@@ -64,8 +64,8 @@ function isStrike(view: ToneView, i: number, jump: number, reach: Reach): boolea
   if ((view.noiseDensity[i] as number) * bandwidthHz > MOST_NOISE ** 2 * step) return false;
   let [before, after] = [0, Infinity];
   for (let k = 0; k < 3; k += 1) {
-    before = Math.max(before, meanPower(view, i - edge - (k + 1) * third, i - edge - k * third));
-    after = Math.min(after, meanPower(view, i + edge + k * third, i + edge + (k + 1) * third));
+    before = Math.max(before, meanPower(view, i - edge - (k + 1) * third, i - edge - k * third + 1));
+    after = Math.min(after, meanPower(view, i + edge + k * third, i + edge + (k + 1) * third + 1));
   }
   return after >= LASTING * before;
 }
@@ -76,11 +76,4 @@ function jumpPower({ sums }: ToneView, i: number, near: number, far: number): nu
   const x = stretchSum(sums.re, i + near, i + far + 1) - stretchSum(sums.re, i - far, i - near + 1);
   const y = stretchSum(sums.im, i + near, i + far + 1) - stretchSum(sums.im, i - far, i - near + 1);
   return (x * x + y * y) / (n * n);
-}
-
-/** Mean |value|² from one index to another, both included. */
-function meanPower({ re, im }: ToneView, from: number, to: number): number {
-  let sum = 0;
-  for (let k = from; k <= to; k += 1) sum += (re[k] as number) ** 2 + (im[k] as number) ** 2;
-  return sum / (to - from + 1);
 }

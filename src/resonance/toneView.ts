@@ -193,6 +193,15 @@ export function noisePower(view: ToneView, index: number, half: number): number 
 export const smoothedPower = (view: ToneView, index: number, half: number): number =>
   coherentPower(view, index, half) - noisePower(view, index, half);
 
+/** Mean |value|² over [from, to), as far as the view reaches; 0 of none. */
+export function meanPower(view: ToneView, fromIndex: number, toIndex: number): number {
+  const from = Math.max(0, fromIndex);
+  const to = Math.min(view.length, toIndex);
+  let sum = 0;
+  for (let k = from; k < to; k += 1) sum += (view.re[k] as number) ** 2 + (view.im[k] as number) ** 2;
+  return sum / Math.max(1, to - from);
+}
+
 /** Sum over [from, to) from running sums. */
 export const stretchSum = (sums: Float64Array, from: number, to: number): number =>
   (sums[to] as number) - (sums[from] as number);

@@ -1,5 +1,5 @@
 import FFT from 'fft.js';
-import { weightedMedian } from './weightedMedian.ts';
+import { partedMedian } from './weightedMedian.ts';
 
 const SIZE = 512;
 /** Values of one stretch: 2.6 s of 100 a second. */
@@ -15,7 +15,6 @@ const out = new Float64Array(2 * SIZE);
 const power = new Float64Array(SIZE);
 let magnitudes = new Float64Array(SIZE);
 let parted = new Float64Array(SIZE);
-let evenly = new Float64Array(SIZE);
 let window = hann(SEGMENT);
 
 /**
@@ -67,7 +66,6 @@ function medianMagnitude(re: ArrayLike<number>, im: ArrayLike<number>, from: num
   if (magnitudes.length < count) {
     magnitudes = new Float64Array(2 * count);
     parted = new Float64Array(count);
-    evenly = new Float64Array(count);
   }
   for (let i = 0; i < count; i += 1) {
     const x = re[from + i] as number;
@@ -76,7 +74,7 @@ function medianMagnitude(re: ArrayLike<number>, im: ArrayLike<number>, from: num
   }
   const some = Math.ceil(count / 4);
   for (let i = 0; i < some; i += 1) parted[i] = magnitudes[4 * i] as number;
-  return weightedMedian(parted.subarray(0, some), evenly.fill(1, 0, some).subarray(0, some));
+  return partedMedian(parted.subarray(0, some));
 }
 
 const at = (bin: number): number => power[(bin + SIZE) % SIZE] as number;

@@ -5,15 +5,15 @@ import { powerPassed } from './lowPass.ts';
 import { StandingLines } from './standingLines.ts';
 import { SteadyToneFinder } from './steadyTone.ts';
 import type { SteadyTone } from './steadyTone.ts';
-import { weightedMedian } from './weightedMedian.ts';
+import { partedMedian } from './weightedMedian.ts';
 
 /** One look at the bands beside the fork's pitch. Densities are mean squares per hertz of the complex stream. */
 export interface FlankFrame {
   /** Middle of the stretch looked at. */
   readonly timeS: number;
-  /** Noise density 19–70 Hz beside the pitch, mean of both sides. */
+  /** Noise density 19–70 Hz beside the pitch, mean of both sides; of a standing line only what it does at the pitch. */
   readonly nearDensity: number;
-  /** Noise density 70–300 Hz beside the pitch, mean of both sides. */
+  /** Noise density 70–300 Hz beside the pitch, likewise. */
   readonly farDensity: number;
   /**
    * Density that single lines (another fork, hum) can't raise: median over all bins of both flanks, scaled to the
@@ -53,7 +53,6 @@ export class FlankMeter {
   readonly #lines: StandingLines;
   /** Of a line in each of the bins, see lineLeak. */
   readonly #leaks: Float64Array;
-  readonly #evenly: Float64Array;
   readonly #scale: number;
   readonly #wideRateHz: number;
   readonly #steady: SteadyToneFinder;
@@ -95,7 +94,6 @@ export class FlankMeter {
     this.#leaks = Float64Array.from(this.#bins, (bin) =>
       lineLeak(offsetOf(bin), powerPassed(narrowTaps, offsetOf(bin), wideRateHz)),
     );
-    this.#evenly = new Float64Array(this.#all.length).fill(1);
   }
 
   /** The strongest line within ±300 Hz of the pitch that stood through much of what was heard; null: none. */
@@ -131,7 +129,7 @@ export class FlankMeter {
     this.#fft.transform(this.#spectrum, this.#frame);
     this.#readDensities();
     this.#parted.set(this.#all);
-    const floorDensity = weightedMedian(this.#parted, this.#evenly) / Math.LN2;
+    const floorDensity = partedMedian(this.#parted) / Math.LN2;
     this.#lines.push(this.#all, floorDensity, LEAST_LINE * this.#densityAt(0));
     const nearDensity = this.#meanDensity(0, this.#near);
     const farDensity = this.#meanDensity(this.#near, this.#bins.length);

@@ -1,9 +1,10 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { CaptureFailure } from '../../capture/soundSource.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { captureStyles } from './captureStyles.ts';
 
 /**
  * Why nothing is heard: a failure or a pause, each with the one thing to do. It stands where the level would, so that
@@ -12,28 +13,7 @@ import { sharedStyles } from '../sharedStyles.ts';
  */
 @customElement('bench-capture-state')
 export class BenchCaptureState extends LitElement {
-  static override styles = [
-    sharedStyles,
-    css`
-      section {
-        border-inline-start: 5px solid var(--caution);
-        background: var(--caution-wash);
-        padding: var(--gap-2) var(--gap-3);
-      }
-      .bad {
-        border-inline-start-color: var(--alert);
-        background: var(--alert-wash);
-      }
-      a.button {
-        display: inline-flex;
-        align-items: center;
-        text-decoration: none;
-      }
-      a {
-        color: inherit;
-      }
-    `,
-  ];
+  static override styles = [sharedStyles, captureStyles];
 
   @property({ attribute: false }) session!: BenchSession;
   protected readonly watch = new BenchWatch(this, ['capture']);

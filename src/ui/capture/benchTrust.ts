@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { captureStyles } from './captureStyles.ts';
 import { flagFacts } from './flagFacts.ts';
 
 /** While the microphone runs: whether its level may be rewritten, what the browser says of it, and what to do. */
@@ -10,24 +11,8 @@ import { flagFacts } from './flagFacts.ts';
 export class BenchTrust extends LitElement {
   static override styles = [
     sharedStyles,
+    captureStyles,
     css`
-      section {
-        border-inline-start: 5px solid var(--caution);
-        background: var(--caution-wash);
-        padding: var(--gap-2) var(--gap-3);
-      }
-      .bad {
-        border-inline-start-color: var(--alert);
-        background: var(--alert-wash);
-      }
-      a {
-        color: inherit;
-      }
-      a.button {
-        display: inline-flex;
-        align-items: center;
-        text-decoration: none;
-      }
       ul {
         display: flex;
         flex-wrap: wrap;
