@@ -92,6 +92,8 @@ describe('with the network off', () => {
     await bench.goTo('Records');
     await page.getByRole('region', { name: 'Kept sound' }).getByRole('checkbox').check();
     await page.getByRole('link', { name: /class view/i }).click();
+    // Records takes tables, too, until the class view is there.
+    await page.getByRole('region', { name: 'Class', exact: true }).waitFor();
     await page.getByRole('textbox', { name: 'Paste or type a table' }).fill(GROUPS);
     await page.getByRole('button', { name: 'Read the table' }).click();
     await page.getByRole('region', { name: 'Table of groups' }).getByText('Group 2').waitFor();

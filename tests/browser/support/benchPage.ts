@@ -8,8 +8,15 @@ import type { Download, Locator, Page } from 'playwright-core';
 export class BenchPage {
   constructor(readonly page: Page) {}
 
+  /** Until the view is there: most come when they are first opened. */
   async goTo(view: string): Promise<void> {
-    await this.page.getByRole('navigation', { name: 'Views' }).getByRole('link', { name: view }).click();
+    const link = this.linkTo(view);
+    await link.click();
+    await link.and(this.page.locator('[aria-current=page]')).waitFor();
+  }
+
+  linkTo(view: string): Locator {
+    return this.page.getByRole('navigation', { name: 'Views' }).getByRole('link', { name: view });
   }
 
   async listen(): Promise<void> {

@@ -25,6 +25,8 @@ export interface OpenPageOptions extends OpenBrowserOptions {
   readonly reducedMotion?: 'reduce' | 'no-preference';
   /** Runs in the page before its own scripts: the place to break what the browser offers. */
   readonly beforeScripts?: string;
+  /** `block` where a test holds requests back: the worker would answer them itself, from its own store. */
+  readonly serviceWorkers?: 'allow' | 'block';
 }
 
 export interface OpenedPage {
@@ -78,6 +80,7 @@ export async function openPage(options: OpenPageOptions): Promise<OpenedPage> {
       colorScheme: options.colorScheme ?? 'light',
       reducedMotion: options.reducedMotion ?? 'no-preference',
       acceptDownloads: true,
+      serviceWorkers: options.serviceWorkers ?? 'allow',
       permissions: (options.microphone ?? 'granted') === 'granted' ? ['microphone'] : [],
     });
     if (options.microphone === 'absent') await context.addInitScript(NO_MICROPHONE);
