@@ -11,8 +11,12 @@ import type { ToneView } from './toneView.ts';
 export const LEAST_STATISTIC = 5;
 /** Statistic from which a fit counts when the strongest of a recording is named. */
 const SURE_STATISTIC = 15;
-/** Between two passages the level falls at least to this part of the weaker one's power (−2 dB). */
-const DIP = 0.63;
+/** Between two passages the level falls at least to this part of the weaker one's power (−3 dB). */
+const DIP = 0.5;
+/** And to this part (−10 dB) where they are nearer than their shapes reach: a wobbling hand makes dips in one maximum. */
+const DEEP_DIP = 0.1;
+/** How far a shape reaches, in half widths. */
+const REACH = 1.5;
 const CLOSEST_S = 0.3;
 
 /** Something that may be a passage. */
@@ -74,7 +78,8 @@ export function samePassage(view: ToneView, a: PassageEvidence, b: PassageEviden
   const half = Math.max(2, Math.min(15, Math.round(0.25 * width * view.rateHz)));
   let lowest = Infinity;
   for (let k = from; k <= to; k += 1) lowest = Math.min(lowest, smoothedPower(view, k, half));
-  return lowest > DIP * Math.min(a.peakPower, b.peakPower);
+  const isNear = apartS < REACH * Math.exp(Math.max(a.width, b.width));
+  return lowest > (isNear ? DEEP_DIP : DIP) * Math.min(a.peakPower, b.peakPower);
 }
 
 /** Of all candidates that are to be flagged the one that stands for each passage. @returns in order of probability */
