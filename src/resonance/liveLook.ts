@@ -2,8 +2,8 @@ import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { CoarseGrid } from './coarseGrid.ts';
 import {
+  candidateOf,
   chooseEvents,
-  findCandidates,
   judge,
   LEAST_STATISTIC,
   samePassage,
@@ -11,7 +11,7 @@ import {
 } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
 import type { PassageRule } from './passageRule.ts';
-import { fitPassage, nextMaximum, scanTemplate } from './passageScan.ts';
+import { distinctPassages, fitPassage, nextMaximum, scanTemplate } from './passageScan.ts';
 import type { PassageFit, StatisticRow } from './passageScan.ts';
 import { passageBank } from './passageTemplates.ts';
 import type { PassageTemplate, SlideDirection } from './passageTemplates.ts';
@@ -161,9 +161,9 @@ export class LiveDetector {
     const series = this.#series;
     const due = this.#dueFits();
     if (due.length === 0) return;
-    const candidates = findCandidates(view, due, true).filter(
-      ({ fit }) => !touchesGap(series, fit.middle + view.firstIndex, fit.template.shape.halfWidthS),
-    );
+    const candidates = distinctPassages(due, view.rateHz)
+      .filter((fit) => !touchesGap(series, fit.middle + view.firstIndex, fit.template.shape.halfWidthS))
+      .map((fit) => candidateOf(view, fit, true));
     this.#strongest = strongestPower(candidates, this.#strongest);
     onLook?.(candidates, view, this.#strongest);
     const flagged = judge(candidates, this.#rule, this.#strongest).filter(

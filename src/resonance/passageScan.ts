@@ -32,6 +32,27 @@ export interface StatisticRow {
   readonly shorter: Float64Array;
 }
 
+/** Room to work in, kept from one call to the next: a long series is scanned in many. */
+const grids = new Map<number, CoarseGrid>();
+let spareRow: StatisticRow = { longer: new Float64Array(0), shorter: new Float64Array(0) };
+
+function gridOf(step: number): CoarseGrid {
+  const grid = grids.get(step) ?? new CoarseGrid(step);
+  grids.set(step, grid);
+  return grid;
+}
+
+/** Room for the statistics at `count` middles. */
+function rowOf(count: number): StatisticRow {
+  if (spareRow.longer.length < count) {
+    spareRow = { longer: new Float64Array(count), shorter: new Float64Array(count) };
+  }
+  return {
+    longer: spareRow.longer.subarray(0, count),
+    shorter: spareRow.shorter.subarray(0, count),
+  };
+}
+
 /**
  * Slides every template over the view by least squares of {1, t, shape} with complex coefficients.
  * @returns all local maxima in time of each template with a statistic of at least `threshold`
@@ -43,11 +64,11 @@ export function scanPassages(
 ): PassageFit[] {
   const fits: PassageFit[] = [];
   for (const template of bank) {
-    const grid = new CoarseGrid(template.step);
+    const grid = gridOf(template.step);
     const { before, after } = template;
     const middles = grid.cellsIn(view) - before - after;
     if (middles < 3) continue;
-    const row = { longer: new Float64Array(middles), shorter: new Float64Array(middles) };
+    const row = rowOf(middles);
     for (let from = 0; from < middles; from += CHUNK) {
       const count = Math.min(CHUNK, middles - from);
       grid.fill(view, from, count + before + after);
@@ -179,6 +200,9 @@ export function upperQuartile(values: Float64Array): number {
   return values.sort()[Math.floor(0.75 * values.length)] ?? 0;
 }
 
+/** At most 450 values. */
+const around = new Float64Array(512);
+
 /** Upper quartile of the statistic around one fit, the fit's own neighbourhood left out. */
 function usualStatistic(
   statistics: Float64Array,
@@ -188,12 +212,14 @@ function usualStatistic(
 ): number {
   const own = Math.ceil(((3 * template.shape.halfWidthS + 0.2) * rateHz) / template.step);
   const reach = own + Math.ceil((AROUND_S * rateHz) / template.step);
-  const around: number[] = [];
   const stride = Math.max(1, Math.round(reach / 150));
+  let count = 0;
   for (let i = Math.max(0, at - reach); i <= Math.min(statistics.length - 1, at + reach); i += stride) {
-    if (Math.abs(i - at) > own) around.push(statistics[i] as number);
+    if (Math.abs(i - at) <= own) continue;
+    around[count] = statistics[i] as number;
+    count += 1;
   }
-  return upperQuartile(Float64Array.from(around));
+  return upperQuartile(around.subarray(0, count));
 }
 
 /**

@@ -2,7 +2,6 @@ import { gatherEvidence } from './passageEvidence.ts';
 import type { PassageEvidence } from './passageEvidence.ts';
 import { passageProbability } from './passageRule.ts';
 import type { PassageRule } from './passageRule.ts';
-import { distinctPassages } from './passageScan.ts';
 import type { PassageFit } from './passageScan.ts';
 import { smoothedPower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
@@ -30,15 +29,16 @@ export interface JudgedCandidate extends Candidate {
 }
 
 /**
- * All that may be a passage, each with its evidence.
- * @param live  true: each fit may use no more than its own window after its middle
+ * One fit with its evidence.
+ * @param live  true: it may use no more than the fit's own window after its middle
  */
-export function findCandidates(view: ToneView, fits: readonly PassageFit[], live: boolean): Candidate[] {
-  return distinctPassages(fits, view.rateHz).map((fit) => {
-    const limit = live ? Math.round(fit.middle + fit.template.after * fit.template.step) : Infinity;
-    return { fit, evidence: gatherEvidence(view, fit, Math.min(view.length - 1, limit)) };
-  });
+export function candidateOf(view: ToneView, fit: PassageFit, live: boolean): Candidate {
+  const limit = live ? Math.round(fit.middle + fit.template.after * fit.template.step) : Infinity;
+  return { fit, evidence: gatherEvidence(view, fit, Math.min(view.length - 1, limit)) };
 }
+
+/** May it be the strongest of a recording, which the others are compared with? */
+export const isSure = (fit: PassageFit): boolean => fit.statistic >= SURE_STATISTIC;
 
 /** Peak power of the strongest sure candidate, or of one known before. @returns null where there is none */
 export function strongestPower(
@@ -47,7 +47,7 @@ export function strongestPower(
 ): number | null {
   let strongest = before;
   for (const { fit, evidence } of candidates) {
-    if (fit.statistic >= SURE_STATISTIC) strongest = Math.max(strongest ?? 0, evidence.peakPower);
+    if (isSure(fit)) strongest = Math.max(strongest ?? 0, evidence.peakPower);
   }
   return strongest;
 }

@@ -2,21 +2,26 @@ import type { FlankFrame } from '../tone/flankMeter.ts';
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { PitchEstimate } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
-import { chooseEvents, findCandidates, judge, LEAST_STATISTIC, strongestPower } from './passages.ts';
+import { candidateOf, chooseEvents, isSure, judge, LEAST_STATISTIC, strongestPower } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
 import type { PassageRule } from './passageRule.ts';
-import { scanPassages } from './passageScan.ts';
+import { distinctPassages, scanPassages } from './passageScan.ts';
+import type { PassageFit } from './passageScan.ts';
 import { passageBank } from './passageTemplates.ts';
 import { SECOND_LOOK_RULE } from './rules.ts';
 import { combinePitches, findSoundings, soundingPitch } from './soundings.ts';
 import type { SoundingPitch, SoundingSpan } from './soundings.ts';
-import { viewOf } from './toneView.ts';
+import { partOf, viewOf } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
 /** What the live look flagged too needs no more than this probability: two looks that agree are surer than one. */
 const AGREED_THRESHOLD = 0.5;
 /** How close a candidate's peak must be to a live flag's to be the same, s. */
 const AGREED_WITHIN_S = 0.15;
+
+/** Stretches of a long series that are scanned at a time, s, and how much on either side is seen with them: all that a fit is compared with. */
+const STRETCH_S = 120;
+const BESIDE_S = 20;
 
 /** Longest stretch for one estimate of the pitch, s. */
 const LONGEST_ESTIMATE_S = 90;
@@ -61,13 +66,16 @@ export function secondLook(
   const pitch = combinePitches(
     soundings.flatMap((s) => (s.pitch !== null && s.to - s.from >= fromS * series.rateHz ? [s.pitch] : [])),
   );
-  const candidates = secondLookCandidates(series, view);
-  const judged = judge(candidates, rule, strongestPower(candidates));
+  const fits = secondLookFits(series, view);
+  const strongest = strongestPower(fits.filter(isSure).map((fit) => candidateOf(view, fit, false)));
   const agreed = (index: number): boolean =>
     liveTimesS.some((timeS) => Math.abs(timeS - index / series.rateHz) <= AGREED_WITHIN_S);
-  const passed = judged.filter(
-    ({ probability, evidence }) =>
-      probability >= rule.threshold || (probability >= AGREED_THRESHOLD && agreed(evidence.peakIndex)),
+  // One by one, and only what passes is kept: an hour has 20 000 fits.
+  const passed = fits.flatMap((fit) =>
+    judge([candidateOf(view, fit, false)], rule, strongest).filter(
+      ({ probability, evidence }) =>
+        probability >= rule.threshold || (probability >= AGREED_THRESHOLD && agreed(evidence.peakIndex)),
+    ),
   );
   return { view, soundings, pitch, events: chooseEvents(view, passed) };
 }
@@ -89,12 +97,26 @@ function roughPitch(series: ToneSeries, rangeHz: number, noise: number): PitchEs
   return best;
 }
 
-/** All that may be a passage in a whole series, lost sound left out. */
-export function secondLookCandidates(series: ToneSeries, view: ToneView): Candidate[] {
-  const fits = scanPassages(view, passageBank(series.rateHz, secondLookAfterS), LEAST_STATISTIC);
-  return findCandidates(view, fits, false).filter(
-    ({ fit }) => !touchesGap(series, fit.middle, fit.template.shape.halfWidthS),
-  );
+/** All that may be a passage in a whole series, each with its evidence, lost sound left out. */
+export const secondLookCandidates = (series: ToneSeries, view: ToneView): Candidate[] =>
+  secondLookFits(series, view).map((fit) => candidateOf(view, fit, false));
+
+/** All shapes that stand out, lost sound left out. A long series is scanned stretch by stretch, to bound the memory. */
+function secondLookFits(series: ToneSeries, view: ToneView): PassageFit[] {
+  const bank = passageBank(series.rateHz, secondLookAfterS);
+  const stretch = Math.round(STRETCH_S * view.rateHz);
+  const beside = Math.round(BESIDE_S * view.rateHz);
+  const fits: PassageFit[] = [];
+  for (let from = 0; from < view.length; from += stretch) {
+    const first = Math.max(0, from - beside);
+    const part = partOf(view, first, Math.min(view.length, from + stretch + beside));
+    for (const fit of distinctPassages(scanPassages(part, bank, LEAST_STATISTIC), view.rateHz)) {
+      const middle = fit.middle + first;
+      const isOwn = middle >= from && middle < from + stretch;
+      if (isOwn && !touchesGap(series, middle, fit.template.shape.halfWidthS)) fits.push({ ...fit, middle });
+    }
+  }
+  return fits;
 }
 
 /**

@@ -151,6 +151,12 @@ export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | nul
   return slope < -1 / 120 ? -1 / slope : null;
 }
 
+/**
+ * Most of a sounding that its pitch is taken from, s: by then a fork has died away, while a tone that goes on for an hour
+ * must not cost the square of its length.
+ */
+const LONGEST_PITCH_S = 60;
+
 /** A fork's pitch in one sounding. */
 export interface SoundingPitch {
   readonly offsetHz: number;
@@ -169,7 +175,10 @@ export function soundingPitch(
 ): SoundingPitch | null {
   // The strike's clang and the damping hand are left out.
   const from = span.from + Math.round(0.15 * series.rateHz);
-  const to = span.to - Math.round(0.1 * series.rateHz);
+  const to = Math.min(
+    span.to - Math.round(0.1 * series.rateHz),
+    from + Math.round(LONGEST_PITCH_S * series.rateHz),
+  );
   const estimate = estimatePitch(series.re, series.im, from, to, series.rateHz, rangeHz, noiseMeanSquare);
   if (estimate === null) return null;
   const shiftHz = 0.3 / (2 * Math.PI * ((to - from) / series.rateHz));

@@ -147,13 +147,13 @@ export function viewOf(series: ToneSeries, fromIndex: number, toIndex: number, o
   return view;
 }
 
-/** The same view from a later index on. */
-export function laterPart(view: ToneView, from: number): ToneView {
+/** The values [from, to) of a view, not copied. */
+export function partOf(view: ToneView, from: number, to = view.length): ToneView {
   const { sums } = view;
   return {
     re: view.re.subarray(from),
     im: view.im.subarray(from),
-    length: view.length - from,
+    length: to - from,
     firstIndex: view.firstIndex + from,
     rateHz: view.rateHz,
     bandwidthHz: view.bandwidthHz,
