@@ -188,9 +188,9 @@ export class Listening {
   }
 
   #update(): ListeningUpdate {
-    const update = { ...this.#gathered, guidance: this.#guidance() };
+    const { points, resonances, soundings, warnings } = this.#gathered;
     this.#gathered = nothing();
-    return update;
+    return { points, resonances, soundings, warnings, guidance: this.#guidance() };
   }
 
   readonly #onFlag = ({ event, view, decidedIndex }: LiveFlag): void => {
@@ -241,8 +241,7 @@ export class Listening {
   #guidance(): Guidance | null {
     const { open } = this.#track;
     if (open === null) return null;
-    const own = this.#resonances.filter(({ timeS }) => timeS >= open.startS);
-    return this.#wayBack.guide(own, this.#track.decayTimeS);
+    return this.#wayBack.guide(this.#resonances, open.startS, this.#track.decayTimeS);
   }
 }
 

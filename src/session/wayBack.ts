@@ -25,28 +25,32 @@ export class WayBack {
   }
 
   /**
-   * @param flagged  what was flagged in this sounding, in order of time
+   * @param flagged  what was flagged so far, in order of time
+   * @param sinceS  when the present sounding began: what was flagged before doesn't count
    * @param decayTimeS  time in which the fork's amplitude falls to 1/e; null where not known yet
    * @returns null where nothing was flagged yet
    */
-  guide(flagged: readonly Resonance[], decayTimeS: number | null): Guidance | null {
+  guide(flagged: readonly Resonance[], sinceS: number, decayTimeS: number | null): Guidance | null {
     const last = this.#timesS.length - 1;
-    if (last < 0 || flagged.length === 0) return null;
+    let first = flagged.length;
+    while (first > 0 && (flagged[first - 1] as Resonance).timeS >= sinceS) first -= 1;
+    if (last < 0 || first === flagged.length) return null;
     const rate = decayTimeS === null ? 0 : 2 / decayTimeS;
-    const levels = flagged.map(({ timeS }) => this.#undying(this.#nearest(timeS), rate));
-    const strongest = Math.max(...levels);
+    const levelOf = (i: number): number =>
+      this.#undying(this.#nearest((flagged[i] as Resonance).timeS), rate);
+    let strongest = -Infinity;
+    for (let i = first; i < flagged.length; i += 1) strongest = Math.max(strongest, levelOf(i));
     // The latest of them: the less the fork has died since, the less is left to correct.
-    const best = flagged
-      .filter((_, i) => (levels[i] as number) > strongest - EQUAL_DB / DB_PER_LN_POWER)
-      .at(-1);
-    if (best === undefined) return null;
+    let best = flagged.length - 1;
+    while (best > first && levelOf(best) <= strongest - EQUAL_DB / DB_PER_LN_POWER) best -= 1;
+    const bestTimeS = (flagged[best] as Resonance).timeS;
     // A slow way back may climb higher than the passage that was flagged on the fly.
     let highest = -Infinity;
-    for (let i = last; i >= 0 && (this.#timesS[i] as number) >= best.timeS - BEFORE_S; i -= 1) {
+    for (let i = last; i >= 0 && (this.#timesS[i] as number) >= bestTimeS - BEFORE_S; i -= 1) {
       highest = Math.max(highest, this.#undying(i, rate));
     }
     const belowBestDb = DB_PER_LN_POWER * (this.#undying(last, rate) - highest);
-    return { belowBestDb: Math.min(0, belowBestDb), bestTimeS: best.timeS };
+    return { belowBestDb: Math.min(0, belowBestDb), bestTimeS };
   }
 
   /** Log level as if the fork did not die, up to a constant. */

@@ -83,7 +83,7 @@ export class BandEdgeWatch {
   get edge(): BandEdge | null {
     for (const { edgeHz, fallsDb } of this.edges) {
       if (fallsDb.length < LEAST_SPECTRA) return null;
-      const sorted = [...fallsDb].sort((a, b) => a - b);
+      const sorted = Float64Array.from(fallsDb).sort();
       if ((sorted[Math.floor((1 - SHARE) * sorted.length)] as number) < EDGE_DB) continue;
       return { edgeHz, fallDb: sorted[sorted.length >> 1] as number };
     }

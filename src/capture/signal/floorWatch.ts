@@ -17,7 +17,8 @@ const SILENT = 1e-11;
  * far below what the first seconds showed, a suppression of noise has set in, or the room became quiet.
  */
 export class FloorWatch {
-  private readonly looks: number[] = [];
+  private readonly looks = new Float64Array(LOOKS);
+  private filled = 0;
   private readonly recent: number[] = [];
   private baselineDb: number | null = null;
   private values = 0;
@@ -25,11 +26,12 @@ export class FloorWatch {
   /** @param slopeMeanSquare  of one look, >= 0 */
   take(slopeMeanSquare: number): void {
     if (slopeMeanSquare < SILENT) return;
-    this.looks.push(slopeMeanSquare);
-    if (this.looks.length < LOOKS) return;
-    this.looks.sort((a, b) => a - b);
+    this.looks[this.filled] = slopeMeanSquare;
+    this.filled += 1;
+    if (this.filled < LOOKS) return;
+    this.looks.sort();
     const floorDb = 10 * Math.log10(this.looks[RANK] as number);
-    this.looks.length = 0;
+    this.filled = 0;
     this.values += 1;
     if (this.values <= BASELINE_VALUES) {
       this.baselineDb = Math.min(this.baselineDb ?? floorDb, floorDb);
