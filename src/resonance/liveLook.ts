@@ -13,8 +13,8 @@ import type { Candidate, JudgedCandidate } from './passages.ts';
 import type { PassageRule } from './passageRule.ts';
 import { distinctPassages, fitPassage, nextMaximum, scanTemplate } from './passageScan.ts';
 import type { PassageFit, StatisticRow } from './passageScan.ts';
-import { passageBank } from './passageTemplates.ts';
-import type { PassageTemplate, SlideDirection } from './passageTemplates.ts';
+import { oneRingUp, passageBank, ringUpsOfFastSlides } from './passageTemplates.ts';
+import type { PassageTemplate, Sight, SlideDirection } from './passageTemplates.ts';
 import { RecentBest } from './recentBest.ts';
 import { LIVE_RULE } from './rules.ts';
 import { touchesGap, typicalNoise } from './secondLook.ts';
@@ -35,6 +35,9 @@ export const earlyAfterS = (halfWidthS: number): number => Math.min(1.25, 0.14 +
 
 /** How far past the middle it is judged again, with more to see, s. */
 export const patientAfterS = (halfWidthS: number): number => Math.min(1.25, 0.27 + 2.4 * halfWidthS);
+
+const EARLY: Sight = { afterS: earlyAfterS, ringUpRates: oneRingUp };
+const PATIENT: Sight = { afterS: patientAfterS, ringUpRates: ringUpsOfFastSlides };
 
 /** Least probability for a flag at the first judgement; at the second the rule's own threshold counts. */
 export const EARLY_THRESHOLD = 0.985;
@@ -102,7 +105,7 @@ export class LiveDetector {
     this.#rangeHz = rangeHz;
     this.#rule = rule;
     this.#view = new MovingView(series, Math.round(PAST_S * series.rateHz));
-    const bank = [earlyAfterS, patientAfterS].flatMap((afterS) => passageBank(series.rateHz, afterS));
+    const bank = [EARLY, PATIENT].flatMap((sight) => passageBank(series.rateHz, sight));
     const steps = new Set(bank.map(({ step }) => step));
     this.#watched = [...steps].map((step) =>
       watchGrid(

@@ -121,29 +121,40 @@ const LADDER: readonly (readonly [number, number])[] = [
   [1.5, 32],
 ];
 
-/** Banks made so far, by how far they see and by rate: the next listening needs the same. */
-const banks = new Map<(halfWidthS: number) => number, Map<number, readonly PassageTemplate[]>>();
+/** How well a look sees: what the bank's windows and shapes come from. */
+export interface Sight {
+  /** How long it waits after the middle, s, from the half width. */
+  readonly afterS: (halfWidthS: number) => number;
+  /** Ring-up rates in which shapes of this half width are looked for, 1/s. */
+  readonly ringUpRates: (halfWidthS: number) => readonly number[];
+}
 
+const TYPICAL_RATE = 20;
+/** One ring-up rate for all: what is judged early must be beyond doubt anyhow. */
+export const oneRingUp = (): readonly number[] => [TYPICAL_RATE];
 /**
- * All shapes that are looked for, as windows that reach `after(halfWidthS)` past the middle.
- * @param afterS  how long to wait after the middle, s, from the half width
+ * A slow slide follows the steady state, whatever the ring-up; only the fastest shows it. Two rates up to 0.09 s found
+ * no more, one rate throughout lost 1 % of the passages.
  */
-export function passageBank(
-  rateHz: number,
-  afterS: (halfWidthS: number) => number,
-): readonly PassageTemplate[] {
-  const known = banks.get(afterS)?.get(rateHz);
+export const ringUpsOfFastSlides = (halfWidthS: number): readonly number[] =>
+  halfWidthS < 0.05 ? [14, 32] : [TYPICAL_RATE];
+
+/** Banks made so far, by sight and by rate: the next listening needs the same. */
+const banks = new Map<Sight, Map<number, readonly PassageTemplate[]>>();
+
+/** All shapes that are looked for, as windows that reach as far past the middle as the look sees. */
+export function passageBank(rateHz: number, sight: Sight): readonly PassageTemplate[] {
+  const known = banks.get(sight)?.get(rateHz);
   if (known !== undefined) return known;
   const bank: PassageTemplate[] = [];
   for (const [halfWidthS, step] of LADDER) {
-    // A slow slide follows the steady state, whatever the ring-up; a fast one shows it.
-    const rates = halfWidthS < 0.1 ? [14, 32] : [20];
-    for (const ringUpRate of rates) {
+    for (const ringUpRate of sight.ringUpRates(halfWidthS)) {
       const beforeS = 4 * halfWidthS + 0.03;
-      bank.push(passageTemplate({ halfWidthS, ringUpRate }, rateHz, step, beforeS, afterS(halfWidthS)));
+      const shape = { halfWidthS, ringUpRate };
+      bank.push(passageTemplate(shape, rateHz, step, beforeS, sight.afterS(halfWidthS)));
     }
   }
-  if (!banks.has(afterS)) banks.set(afterS, new Map());
-  banks.get(afterS)?.set(rateHz, bank);
+  if (!banks.has(sight)) banks.set(sight, new Map());
+  banks.get(sight)?.set(rateHz, bank);
   return bank;
 }

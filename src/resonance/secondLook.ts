@@ -7,7 +7,8 @@ import type { Candidate, JudgedCandidate } from './passages.ts';
 import type { PassageRule } from './passageRule.ts';
 import { distinctPassages, scanPassages } from './passageScan.ts';
 import type { PassageFit } from './passageScan.ts';
-import { passageBank } from './passageTemplates.ts';
+import { passageBank, ringUpsOfFastSlides } from './passageTemplates.ts';
+import type { Sight } from './passageTemplates.ts';
 import { SECOND_LOOK_RULE } from './rules.ts';
 import { combinePitches, findSoundings, soundingPitch } from './soundings.ts';
 import type { SoundingPitch, SoundingSpan } from './soundings.ts';
@@ -41,8 +42,8 @@ export interface SecondLook {
   readonly pitch: SoundingPitch | null;
 }
 
-/** How far past a shape's middle the second look sees, s. */
-export const secondLookAfterS = (halfWidthS: number): number => 4 * halfWidthS + 0.05;
+/** The second look sees as far after a shape's middle as before it. */
+const SIGHT: Sight = { afterS: (halfWidthS) => 4 * halfWidthS + 0.05, ringUpRates: ringUpsOfFastSlides };
 
 /**
  * Looks at a finished series with time on both sides of everything.
@@ -103,7 +104,7 @@ export const secondLookCandidates = (series: ToneSeries, view: ToneView): Candid
 
 /** All shapes that stand out, lost sound left out. A long series is scanned stretch by stretch, to bound the memory. */
 function secondLookFits(series: ToneSeries, view: ToneView): PassageFit[] {
-  const bank = passageBank(series.rateHz, secondLookAfterS);
+  const bank = passageBank(series.rateHz, SIGHT);
   const stretch = Math.round(STRETCH_S * view.rateHz);
   const beside = Math.round(BESIDE_S * view.rateHz);
   const fits: PassageFit[] = [];

@@ -5,8 +5,9 @@ import type { ToneView } from '../resonance/toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, Sounding } from './listeningTypes.ts';
 
-/** An open sounding's pitch and decay are worked out anew after so much more of it, s. */
+/** An open sounding's pitch and decay are worked out anew after so much more of it, s, or as a share of what there was. */
 const ANEW_S = 1;
+const ANEW_SHARE = 0.15;
 /** A tone that has gone may come back within this and be the same sounding, values. */
 const REOPEN = 50;
 /** Looked at from another place, an end may be found this much later, values. */
@@ -73,7 +74,8 @@ export class SoundingTrack {
     hasEnded: boolean,
   ): Pick<Sounding, 'decayTimeS' | 'frequencyHz' | 'frequencyStandardUncertaintyHz'> {
     const { rateHz } = this.#series;
-    if (old !== undefined && !hasEnded && to / rateHz < this.#workedOutS + ANEW_S) {
+    const anewS = Math.max(ANEW_S, ANEW_SHARE * (this.#workedOutS - startS));
+    if (old !== undefined && !hasEnded && to / rateHz < this.#workedOutS + anewS) {
       const { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz } = old;
       return { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz };
     }
