@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { findStrikes } from '../../../src/resonance/strikes.ts';
-import { combinePitches, decayTimeS, findSoundings } from '../../../src/resonance/soundings.ts';
+import {
+  combinePitches,
+  decayTimeS,
+  findSoundings,
+  soundingPitch,
+} from '../../../src/resonance/soundings.ts';
 import { viewOf } from '../../../src/resonance/toneView.ts';
 import { addStrikes, toneInNoise } from '../../support/tones.ts';
 import type { StruckTone } from '../../support/tones.ts';
@@ -103,6 +108,21 @@ describe('decay time', () => {
     const span = soundings[0];
     if (span === undefined) throw new Error('no sounding');
     expect(decayTimeS(series, span)).toBeNull();
+  });
+});
+
+describe('pitch of a sounding', () => {
+  it('comes from its first 60 s, however long a tone goes on: an hour must not cost the square of its length', () => {
+    const { series } = heard([{ strikeS: 0, amplitude: 0.03, decayTimeS: 200 }], 90);
+    const long = { from: 0, to: series.length, ended: false };
+    // The first 0.15 s and the last 0.1 s of a sounding don't count.
+    const minute = { ...long, to: Math.round(60.25 * series.rateHz) };
+    const pitch = soundingPitch(series, long, 2, 1e-8);
+    expect(Math.abs(pitch?.offsetHz ?? NaN)).toBeLessThan(1e-3);
+    expect(pitch).toEqual(soundingPitch(series, minute, 2, 1e-8));
+    expect(pitch).not.toEqual(
+      soundingPitch(series, { ...long, to: Math.round(50 * series.rateHz) }, 2, 1e-8),
+    );
   });
 });
 
