@@ -34,19 +34,29 @@ const PITCH_PAST_S = 12;
 export const earlyAfterS = (halfWidthS: number): number => Math.min(1.25, 0.14 + 1.2 * halfWidthS);
 
 /** How far past the middle it is judged again, with more to see, s. */
-export const patientAfterS = (halfWidthS: number): number => Math.min(1.25, 0.27 + 2.4 * halfWidthS);
+export const patientAfterS = (halfWidthS: number): number => Math.min(1.1, 0.27 + 2.4 * halfWidthS);
+
+/** And wide shapes once more: only its end tells a long maximum from what a hand does. */
+const lateAfterS = (halfWidthS: number): number => Math.min(2.2, 0.05 + 4 * halfWidthS);
+/** Half width from which this shows more than the second judgement, s. */
+const JUDGED_LATE_FROM_S = 0.3;
 
 const EARLY: Sight = { afterS: earlyAfterS, ringUpRates: oneRingUp };
 const PATIENT: Sight = { afterS: patientAfterS, ringUpRates: ringUpsOfFastSlides };
 
-/** Least probability for a flag at the first judgement; at the second the rule's own threshold counts. */
+const LATE: Sight = {
+  afterS: lateAfterS,
+  ringUpRates: (halfWidthS) => (halfWidthS < JUDGED_LATE_FROM_S ? [] : oneRingUp()),
+};
+
+/** Least probability for a flag at the first judgement; at the others the rule's own threshold counts. */
 export const EARLY_THRESHOLD = 0.985;
 
 /** What a flag needs at one judgement of a candidate. */
 export const liveThreshold = (template: PassageTemplate, rateHz: number, rule: PassageRule): number =>
   isEarly(template, rateHz) ? EARLY_THRESHOLD : rule.threshold;
 
-/** Was it judged at the first of its two judgements? */
+/** Was it judged at the first of its judgements? */
 export function isEarly({ after, step, shape }: PassageTemplate, rateHz: number): boolean {
   const { halfWidthS } = shape;
   return (after * step) / rateHz < (earlyAfterS(halfWidthS) + patientAfterS(halfWidthS)) / 2;
@@ -105,7 +115,7 @@ export class LiveDetector {
     this.#rangeHz = rangeHz;
     this.#rule = rule;
     this.#view = new MovingView(series, Math.round(PAST_S * series.rateHz));
-    const bank = [EARLY, PATIENT].flatMap((sight) => passageBank(series.rateHz, sight));
+    const bank = [EARLY, PATIENT, LATE].flatMap((sight) => passageBank(series.rateHz, sight));
     const steps = new Set(bank.map(({ step }) => step));
     this.#watched = [...steps].map((step) =>
       watchGrid(
