@@ -52,14 +52,11 @@ const LATE: Sight = {
 /** Least probability for a flag at the first judgement; at the others the rule's own threshold counts. */
 export const EARLY_THRESHOLD = 0.985;
 
-/** What a flag needs at one judgement of a candidate. */
-export const liveThreshold = (template: PassageTemplate, rateHz: number, rule: PassageRule): number =>
-  isEarly(template, rateHz) ? EARLY_THRESHOLD : rule.threshold;
-
-/** Was it judged at the first of its judgements? */
-export function isEarly({ after, step, shape }: PassageTemplate, rateHz: number): boolean {
-  const { halfWidthS } = shape;
-  return (after * step) / rateHz < (earlyAfterS(halfWidthS) + patientAfterS(halfWidthS)) / 2;
+/** Which of its judgements a window belongs to: 0 the first, 1 the second, 2 the late one of a wide shape. */
+export function judgementOf({ after, step, shape }: PassageTemplate, rateHz: number): number {
+  const seenS = (after * step) / rateHz;
+  const offs = [EARLY, PATIENT, LATE].map(({ afterS }) => Math.abs(afterS(shape.halfWidthS) - seenS));
+  return offs.indexOf(Math.min(...offs));
 }
 
 /** A newly flagged passage; the view that its indices belong to is good until the next look only. */
@@ -180,7 +177,9 @@ export class LiveDetector {
     this.#strongest = strongestPower(candidates, this.#strongest);
     onLook?.(candidates, view, this.#strongest);
     const flagged = judge(candidates, this.#rule, this.#strongest).filter(
-      ({ fit, probability }) => probability >= liveThreshold(fit.template, view.rateHz, this.#rule),
+      ({ fit, probability }) =>
+        probability >= this.#rule.threshold &&
+        (probability >= EARLY_THRESHOLD || judgementOf(fit.template, view.rateHz) > 0),
     );
     for (const event of chooseEvents(view, flagged)) {
       if (this.#flaggedBefore(event)) continue;
