@@ -233,8 +233,8 @@ function fitAndTell(
       `${name} at ${percent} %: precision ${precision.toFixed(3)} recall ${recall.toFixed(3)} F1 ${f1.toFixed(3)}`,
     );
     highest = Math.max(highest, f1);
-    // A false flag costs trust: of thresholds that are as good to 0.008, the highest.
-    if (f1 >= highest - 0.008) best = { threshold: percent / 100, f1 };
+    // A false flag costs trust: of thresholds that are as good to 0.005, the highest.
+    if (f1 >= highest - 0.005) best = { threshold: percent / 100, f1 };
   }
   for (const condition of new Set(kept.map((r) => r.truth.condition))) {
     const own = kept.filter((r) => r.truth.condition === condition);
