@@ -16,7 +16,7 @@ import { partOf, viewOf } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
 /** What the live look flagged too needs no more than this probability: two looks that agree are surer than one. */
-const AGREED_THRESHOLD = 0.5;
+const AGREED_THRESHOLD = 0.35;
 /** How close a candidate's peak must be to a live flag's to be the same, s. */
 const AGREED_WITHIN_S = 0.15;
 
