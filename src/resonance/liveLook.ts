@@ -31,19 +31,23 @@ const PITCH_EVERY = 5 * STEP;
 const PITCH_PAST_S = 12;
 
 /** How far past a shape's middle it is judged first, s: flagged then only where it is beyond doubt. */
-export const earlyAfterS = (halfWidthS: number): number => Math.min(1.25, 0.14 + 1.2 * halfWidthS);
+const earlyAfterS = (halfWidthS: number): number => 0.14 + 1.2 * halfWidthS;
+/** Half width from which the second judgement comes as soon, s. */
+const JUDGED_EARLY_TO_S = 0.8;
 
 /** How far past the middle it is judged again, with more to see, s. */
-export const patientAfterS = (halfWidthS: number): number => Math.min(1.1, 0.27 + 2.4 * halfWidthS);
+const patientAfterS = (halfWidthS: number): number => Math.min(1.1, 0.27 + 2.4 * halfWidthS);
 
 /** And wide shapes once more: only its end tells a long maximum from what a hand does. */
 const lateAfterS = (halfWidthS: number): number => Math.min(2.2, 0.05 + 4 * halfWidthS);
 /** Half width from which this shows more than the second judgement, s. */
 const JUDGED_LATE_FROM_S = 0.3;
 
-const EARLY: Sight = { afterS: earlyAfterS, ringUpRates: oneRingUp };
+const EARLY: Sight = {
+  afterS: earlyAfterS,
+  ringUpRates: (halfWidthS) => (halfWidthS > JUDGED_EARLY_TO_S ? [] : oneRingUp()),
+};
 const PATIENT: Sight = { afterS: patientAfterS, ringUpRates: ringUpsOfFastSlides };
-
 const LATE: Sight = {
   afterS: lateAfterS,
   ringUpRates: (halfWidthS) => (halfWidthS < JUDGED_LATE_FROM_S ? [] : oneRingUp()),
