@@ -18,6 +18,8 @@ import type { PassageTemplate, Sight, SlideDirection } from './passageTemplates.
 import { RecentBest } from './recentBest.ts';
 import { LIVE_RULE } from './rules.ts';
 import { touchesGap, typicalNoise } from './secondLook.ts';
+import { seenPassage } from './seenPassage.ts';
+import type { SeenPassage } from './seenPassage.ts';
 import { MovingView } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
@@ -63,10 +65,9 @@ export function judgementOf({ after, step, shape }: PassageTemplate, rateHz: num
   return offs.indexOf(Math.min(...offs));
 }
 
-/** A newly flagged passage; the view that its indices belong to is good until the next look only. */
+/** A newly flagged passage. */
 export interface LiveFlag {
-  readonly event: JudgedCandidate;
-  readonly view: ToneView;
+  readonly passage: SeenPassage;
   /** Index into the series at which it was decided. */
   readonly decidedIndex: number;
 }
@@ -188,7 +189,7 @@ export class LiveDetector {
     for (const event of chooseEvents(view, flagged)) {
       if (this.#flaggedBefore(event)) continue;
       this.#flagged.push({ index: event.evidence.peakIndex + view.firstIndex, event });
-      onFlag({ event, view, decidedIndex: now });
+      onFlag({ passage: seenPassage(event, view), decidedIndex: now });
     }
   }
 

@@ -17,6 +17,9 @@ export interface PassageRule {
   readonly threshold: number;
 }
 
+/** Weaker than this beside the strongest, ln of the powers' ratio, makes no difference. */
+const LEAST_STRENGTH = -5;
+
 const atMost = (value: number, limit: number): number => Math.min(value, limit);
 
 /** Every term of the rule: a name, the reason why it is there, and how it comes from the evidence. */
@@ -55,7 +58,7 @@ export const RULE_TERMS: readonly {
   {
     name: 'strength',
     why: 'weak beside the strongest of this recording',
-    value: (e, strongestPower) => Math.max(-5, Math.log(e.peakPower / strongestPower)),
+    value: (e, strongestPower) => Math.max(LEAST_STRENGTH, Math.log(e.peakPower / strongestPower)),
   },
   {
     name: 'company',
@@ -86,14 +89,34 @@ export function passageProbability(
 
 /** The same from the terms' values. */
 export function ruleProbability(rule: PassageRule, values: readonly number[]): number {
-  const scaled = rule.centre.map((centre, j) =>
-    Math.max(-4, Math.min(4, ((values[j] as number) - centre) / (rule.scale[j] as number))),
-  );
   let sum = rule.output[0] as number;
-  rule.views.forEach((weights, k) => {
-    let weighed = 0;
-    for (let j = 0; j < scaled.length; j += 1) weighed += (weights[j] as number) * (scaled[j] as number);
-    sum += (rule.output[k + 1] as number) * Math.tanh(weighed);
-  });
-  return 1 / (1 + Math.exp(-sum));
+  for (let k = 0; k < rule.views.length; k += 1) sum += viewShare(rule, k, values);
+  return logistic(sum);
 }
+
+/**
+ * A bound: the probability is no higher, however strong the strongest turns out to be. Each view goes one way with
+ * `strength`, so its highest share lies at one end of that term.
+ */
+export function probabilityAtMost(rule: PassageRule, evidence: PassageEvidence): number {
+  const strongest = ruleValues(evidence, evidence.peakPower);
+  const weakest = ruleValues(evidence, evidence.peakPower * Math.exp(-LEAST_STRENGTH));
+  let sum = rule.output[0] as number;
+  for (let k = 0; k < rule.views.length; k += 1) {
+    sum += Math.max(viewShare(rule, k, strongest), viewShare(rule, k, weakest));
+  }
+  return logistic(sum);
+}
+
+/** What one view adds to the sum. */
+function viewShare({ centre, scale, views, output }: PassageRule, k: number, values: readonly number[]): number {
+  const weights = views[k] as readonly number[];
+  let weighed = 0;
+  for (let j = 0; j < weights.length; j += 1) {
+    const scaled = ((values[j] as number) - (centre[j] as number)) / (scale[j] as number);
+    weighed += (weights[j] as number) * Math.max(-4, Math.min(4, scaled));
+  }
+  return (output[k + 1] as number) * Math.tanh(weighed);
+}
+
+const logistic = (sum: number): number => 1 / (1 + Math.exp(-sum));

@@ -17,6 +17,8 @@ const DEEP_DIP = 0.1;
 /** How far a shape reaches, in half widths. */
 const REACH = 1.5;
 const CLOSEST_S = 0.3;
+/** Peaks further apart than this are never the same passage, s. */
+export const APART_S = 4;
 
 /** Something that may be a passage. */
 export interface Candidate {
@@ -37,9 +39,6 @@ export function candidateOf(view: ToneView, fit: PassageFit, live: boolean): Can
   return { fit, evidence: gatherEvidence(view, fit, Math.min(view.length - 1, limit)) };
 }
 
-/** May it be the strongest of a recording, which the others are compared with? */
-export const isSure = (fit: PassageFit): boolean => fit.statistic >= SURE_STATISTIC;
-
 /** Peak power of the strongest sure candidate, or of one known before. @returns null where there is none */
 export function strongestPower(
   candidates: readonly Candidate[],
@@ -47,7 +46,7 @@ export function strongestPower(
 ): number | null {
   let strongest = before;
   for (const { fit, evidence } of candidates) {
-    if (isSure(fit)) strongest = Math.max(strongest ?? 0, evidence.peakPower);
+    if (fit.statistic >= SURE_STATISTIC) strongest = Math.max(strongest ?? 0, evidence.peakPower);
   }
   return strongest;
 }
@@ -73,7 +72,7 @@ export function samePassage(view: ToneView, a: PassageEvidence, b: PassageEviden
   const [from, to] = a.peakIndex < b.peakIndex ? [a.peakIndex, b.peakIndex] : [b.peakIndex, a.peakIndex];
   const apartS = (to - from) / view.rateHz;
   if (apartS < CLOSEST_S) return true;
-  if (apartS > 4) return false;
+  if (apartS > APART_S) return false;
   const width = Math.exp(Math.min(a.width, b.width));
   const half = Math.max(2, Math.min(15, Math.round(0.25 * width * view.rateHz)));
   let lowest = Infinity;

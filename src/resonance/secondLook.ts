@@ -1,19 +1,19 @@
-import type { FlankFrame } from '../tone/flankMeter.ts';
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { PitchEstimate } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
-import { candidateOf, chooseEvents, isSure, judge, LEAST_STATISTIC, strongestPower } from './passages.ts';
+import { APART_S, candidateOf, chooseEvents, judge, LEAST_STATISTIC, strongestPower } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
+import { probabilityAtMost } from './passageRule.ts';
 import type { PassageRule } from './passageRule.ts';
 import { distinctPassages, scanPassages } from './passageScan.ts';
-import type { PassageFit } from './passageScan.ts';
 import { passageBank, ringUpsOfFastSlides } from './passageTemplates.ts';
 import type { Sight } from './passageTemplates.ts';
 import { SECOND_LOOK_RULE } from './rules.ts';
-import { combinePitches, findSoundings, soundingPitch } from './soundings.ts';
+import { seenPassage } from './seenPassage.ts';
+import type { SeenPassage } from './seenPassage.ts';
+import { allSoundings, combinePitches, soundingPitch } from './soundings.ts';
 import type { SoundingPitch, SoundingSpan } from './soundings.ts';
-import { partOf, viewOf } from './toneView.ts';
-import type { ToneView } from './toneView.ts';
+import { MovingView, viewOf } from './toneView.ts';
 
 /** What the live look flagged too needs no more than this probability: two looks that agree are surer than one. */
 const AGREED_THRESHOLD = 0.35;
@@ -34,9 +34,9 @@ const CLEAR_COHERENCE = 0.7;
 
 /** What a finished series shows. */
 export interface SecondLook {
-  /** The whole series in the frame that turns with the fork. */
-  readonly view: ToneView;
-  readonly events: readonly JudgedCandidate[];
+  /** The fork's pitch less the frequency moved to 0 Hz, rough: what the series was turned back by; 0 where none is heard. */
+  readonly offsetHz: number;
+  readonly passages: readonly SeenPassage[];
   readonly soundings: readonly (SoundingSpan & { readonly pitch: SoundingPitch | null })[];
   /** Pitch of the fork over all soundings, relative to the frequency moved to 0 Hz; null: none heard. */
   readonly pitch: SoundingPitch | null;
@@ -46,7 +46,8 @@ export interface SecondLook {
 const SIGHT: Sight = { afterS: (halfWidthS) => 4 * halfWidthS + 0.05, ringUpRates: ringUpsOfFastSlides };
 
 /**
- * Looks at a finished series with time on both sides of everything.
+ * Looks at a finished series with time on both sides of everything, stretch by stretch: beside the series itself the
+ * memory grows only with what may be a passage.
  * @param rangeHz  how far the fork may be off the frequency moved to 0 Hz
  * @param liveTimesS  when the levels peaked of what the live look flagged
  */
@@ -58,8 +59,8 @@ export function secondLook(
 ): SecondLook {
   const noise = typicalNoise(series);
   const rough = roughPitch(series, rangeHz, noise);
-  const view = viewOf(series, 0, series.length, rough?.offsetHz ?? 0);
-  const soundings = findSoundings(view).map((span) => ({
+  const offsetHz = rough?.offsetHz ?? 0;
+  const soundings = allSoundings(series, offsetHz).map((span) => ({
     ...span,
     pitch: soundingPitch(series, span, rangeHz, noise),
   }));
@@ -67,18 +68,50 @@ export function secondLook(
   const pitch = combinePitches(
     soundings.flatMap((s) => (s.pitch !== null && s.to - s.from >= fromS * series.rateHz ? [s.pitch] : [])),
   );
-  const fits = secondLookFits(series, view);
-  const strongest = strongestPower(fits.filter(isSure).map((fit) => candidateOf(view, fit, false)));
   const agreed = (index: number): boolean =>
     liveTimesS.some((timeS) => Math.abs(timeS - index / series.rateHz) <= AGREED_WITHIN_S);
-  // One by one, and only what passes is kept: an hour has 20 000 fits.
-  const passed = fits.flatMap((fit) =>
-    judge([candidateOf(view, fit, false)], rule, strongest).filter(
-      ({ probability, evidence }) =>
-        probability >= rule.threshold || (probability >= AGREED_THRESHOLD && agreed(evidence.peakIndex)),
-    ),
+  const hopeful: Candidate[] = [];
+  let strongest: number | null = null;
+  for (const candidate of secondLookCandidates(series, offsetHz)) {
+    strongest = strongestPower([candidate], strongest);
+    if (probabilityAtMost(rule, candidate.evidence) >= AGREED_THRESHOLD) hopeful.push(candidate);
+  }
+  const passed = judge(hopeful, rule, strongest).filter(
+    ({ probability, evidence }) =>
+      probability >= rule.threshold || (probability >= AGREED_THRESHOLD && agreed(evidence.peakIndex)),
   );
-  return { view, soundings, pitch, events: chooseEvents(view, passed) };
+  return { offsetHz, soundings, pitch, passages: passagesOf(series, offsetHz, passed) };
+}
+
+/** One for each passage, in order of time. */
+function passagesOf(
+  series: ToneSeries,
+  offsetHz: number,
+  passed: readonly JudgedCandidate[],
+): SeenPassage[] {
+  const beside = Math.round(BESIDE_S * series.rateHz);
+  return inClusters(passed, APART_S * series.rateHz)
+    .flatMap((cluster) => {
+      const first = Math.max(0, (cluster[0] as JudgedCandidate).evidence.peakIndex - beside);
+      const last = (cluster.at(-1) as JudgedCandidate).evidence.peakIndex + beside;
+      const view = viewOf(series, first, Math.min(series.length, last), offsetHz);
+      const own = cluster.map((candidate) => ({ ...candidate, ...moved(candidate, -first) }));
+      return chooseEvents(view, own).map((event) => seenPassage(event, view));
+    })
+    .sort((a, b) => a.timeS - b.timeS);
+}
+
+/** In order of time, cut wherever nothing peaks for so many values. */
+function inClusters(candidates: readonly JudgedCandidate[], apart: number): JudgedCandidate[][] {
+  const clusters: JudgedCandidate[][] = [];
+  let last = -Infinity;
+  for (const candidate of [...candidates].sort((a, b) => a.evidence.peakIndex - b.evidence.peakIndex)) {
+    const { peakIndex } = candidate.evidence;
+    if (peakIndex - last > apart) clusters.push([]);
+    clusters.at(-1)?.push(candidate);
+    last = peakIndex;
+  }
+  return clusters;
 }
 
 /**
@@ -98,39 +131,41 @@ function roughPitch(series: ToneSeries, rangeHz: number, noise: number): PitchEs
   return best;
 }
 
-/** All that may be a passage in a whole series, each with its evidence, lost sound left out. */
-export const secondLookCandidates = (series: ToneSeries, view: ToneView): Candidate[] =>
-  secondLookFits(series, view).map((fit) => candidateOf(view, fit, false));
-
-/** All shapes that stand out, lost sound left out. A long series is scanned stretch by stretch, to bound the memory. */
-function secondLookFits(series: ToneSeries, view: ToneView): PassageFit[] {
-  const bank = passageBank(series.rateHz, SIGHT);
-  const stretch = Math.round(STRETCH_S * view.rateHz);
-  const beside = Math.round(BESIDE_S * view.rateHz);
-  const fits: PassageFit[] = [];
-  for (let from = 0; from < view.length; from += stretch) {
-    const first = Math.max(0, from - beside);
-    const part = partOf(view, first, Math.min(view.length, from + stretch + beside));
-    for (const fit of distinctPassages(scanPassages(part, bank, LEAST_STATISTIC), view.rateHz)) {
-      const middle = fit.middle + first;
+/**
+ * All that may be a passage in a whole series, each with its evidence, lost sound left out; stretch by stretch. Indices
+ * are the series'.
+ */
+export function* secondLookCandidates(series: ToneSeries, offsetHz: number): Generator<Candidate> {
+  const { rateHz } = series;
+  const bank = passageBank(rateHz, SIGHT);
+  const stretch = Math.round(STRETCH_S * rateHz);
+  const beside = Math.round(BESIDE_S * rateHz);
+  const view = new MovingView(series, Math.min(series.length, stretch + 2 * beside));
+  for (let from = 0; from < series.length; from += stretch) {
+    view.moveTo(Math.min(series.length, from + stretch + beside), offsetHz);
+    const { firstIndex } = view;
+    for (const fit of distinctPassages(scanPassages(view, bank, LEAST_STATISTIC), rateHz)) {
+      const middle = fit.middle + firstIndex;
       const isOwn = middle >= from && middle < from + stretch;
-      if (isOwn && !touchesGap(series, middle, fit.template.shape.halfWidthS)) fits.push({ ...fit, middle });
+      if (!isOwn || touchesGap(series, middle, fit.template.shape.halfWidthS)) continue;
+      yield moved(candidateOf(view, fit, false), firstIndex);
     }
   }
-  return fits;
 }
+
+/** The same candidate with indices that are so much higher. */
+const moved = ({ fit, evidence }: Candidate, by: number): Candidate => ({
+  fit: { ...fit, middle: fit.middle + by },
+  evidence: { ...evidence, peakIndex: evidence.peakIndex + by, middle: evidence.middle + by },
+});
 
 /**
  * Median noise of one narrow value, mean square.
  * @param frames  how many of the newest flank frames count
  */
 export function typicalNoise(series: ToneSeries, frames = Infinity): number {
-  const from = Math.max(0, series.flanks.length - frames);
-  const densities = new Float64Array(series.flanks.length - from);
-  for (let i = 0; i < densities.length; i += 1) {
-    densities[i] = (series.flanks[from + i] as FlankFrame).nearDensity;
-  }
-  densities.sort();
+  const { flanks } = series;
+  const densities = flanks.near.slice(Math.max(0, flanks.length - frames), flanks.length).sort();
   return (densities[densities.length >> 1] ?? 0) * series.bandwidthHz;
 }
 

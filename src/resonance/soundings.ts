@@ -1,7 +1,7 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import { partedMedian } from '../tone/weightedMedian.ts';
 import { findStrikes } from './strikes.ts';
-import { coherentPower, meanPower, noisePower } from './toneView.ts';
+import { coherentPower, meanPower, noisePower, viewOf } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 
@@ -30,15 +30,59 @@ const LONGEST_GAP_S = 0.35;
 /** Longest time for which a voice that could drown the tone is taken to do so. */
 const LONGEST_COVER_S = 0.8;
 
-/** Stretches in which a tone stands at the fork's pitch, split where the fork is struck again. */
-export function findSoundings(view: ToneView): SoundingSpan[] {
-  return findStretches(view)
-    .flatMap((span) => splitAtStrikes(view, span))
-    .map((span) => ({ ...span, from: span.from + view.firstIndex, to: span.to + view.firstIndex }));
+/** A long series is searched in windows of this length, s, with so much in view on either side. */
+const WINDOW_S = 120;
+const BESIDE_S = 0.5;
+
+/**
+ * Stretches in which a tone stands at the fork's pitch, split where the fork is struck again.
+ * @param first  index into the view from which on is searched
+ */
+export function findSoundings(view: ToneView, first = 0): SoundingSpan[] {
+  const { closed, open } = findStretches(view, first, view.length);
+  return soundingsIn(view, open === null ? closed : [...closed, open]);
 }
 
-/** Stretches in which a tone stands at the fork's pitch, however often struck. Indices into the view. */
-export function findStretches(view: ToneView): SoundingSpan[] {
+/** Those of a whole series, in memory that grows with the longest of them alone. */
+export function allSoundings(series: ToneSeries, offsetHz: number): SoundingSpan[] {
+  const shortest = Math.round(WINDOW_S * series.rateHz);
+  const beside = Math.round(BESIDE_S * series.rateHz);
+  const found: SoundingSpan[] = [];
+  let length = shortest;
+  for (let from = 0; from < series.length;) {
+    const first = Math.max(0, from - beside);
+    const to = Math.min(series.length, from + length);
+    const view = viewOf(series, first, Math.min(series.length, to + beside), offsetHz);
+    const { closed, open, settled } = findStretches(view, from - first, to - first);
+    found.push(...soundingsIn(view, closed));
+    if (to === series.length) {
+      if (open !== null) found.push(...soundingsIn(view, [open]));
+      break;
+    }
+    // A tone that fills all of the window needs a longer one.
+    length = first + settled > from ? shortest : 2 * length;
+    from = first + settled;
+  }
+  return found;
+}
+
+/** Stretches of a view as soundings on the series' axis. */
+const soundingsIn = (view: ToneView, stretches: readonly SoundingSpan[]): SoundingSpan[] =>
+  stretches
+    .flatMap((span) => splitAtStrikes(view, span))
+    .map((span) => ({ ...span, from: span.from + view.firstIndex, to: span.to + view.firstIndex }));
+
+/** Indices into the view. */
+interface Stretches {
+  readonly closed: readonly SoundingSpan[];
+  /** The one that still goes on, or may, at the end of the search. */
+  readonly open: SoundingSpan | null;
+  /** A search that begins here finds the same from here on, however much is added behind. */
+  readonly settled: number;
+}
+
+/** Stretches in [first, end) in which a tone stands at the fork's pitch, however often struck. */
+function findStretches(view: ToneView, first: number, end: number): Stretches {
   const rate = view.rateHz;
   const half = Math.max(1, Math.round(HALF_S * rate));
   const spans: SoundingSpan[] = [];
@@ -47,13 +91,7 @@ export function findStretches(view: ToneView): SoundingSpan[] {
   /** Power of the tone where it was last clear of the noise, and for how long it should have been heard since. */
   let usual = 0;
   let missed = 0;
-  const close = (to: number, ended: boolean): void => {
-    if (from !== null && to - from >= SHORTEST_S * rate) {
-      spans.push({ from: sharpStart(view, from), to: ended ? sharpEnd(view, to) : to, ended });
-    }
-    from = null;
-  };
-  for (let i = 0; i < view.length; i += 1) {
+  for (let i = first; i < end; i += 1) {
     const power = coherentPower(view, i, half);
     const beside = noisePower(view, i, half) + 1e-20;
     if (from === null) {
@@ -72,13 +110,25 @@ export function findStretches(view: ToneView): SoundingSpan[] {
     }
     if (usual > OFF * beside) missed += 1;
     if (missed > LONGEST_GAP_S * rate || i - lastOn > LONGEST_COVER_S * rate) {
-      close(lastOn + 1, true);
+      if (isLongEnough(view, from, lastOn + 1)) spans.push(stretch(view, from, lastOn + 1, true));
+      from = null;
       missed = 0;
     }
   }
-  close(lastOn + 1, view.length - 1 - lastOn > LONGEST_GAP_S * rate);
-  return spans;
+  if (from === null) return { closed: spans, open: null, settled: end };
+  const hasEnded = end - 1 - lastOn > LONGEST_GAP_S * rate;
+  const open = isLongEnough(view, from, lastOn + 1) ? stretch(view, from, lastOn + 1, hasEnded) : null;
+  return { closed: spans, open, settled: from };
 }
+
+const isLongEnough = (view: ToneView, from: number, to: number): boolean =>
+  to - from >= SHORTEST_S * view.rateHz;
+
+const stretch = (view: ToneView, from: number, to: number, ended: boolean): SoundingSpan => ({
+  from: sharpStart(view, from),
+  to: ended ? sharpEnd(view, to) : to,
+  ended,
+});
 
 /**
  * The averaged power rises up to 0.1 s before a strike: goes on to where the power itself has come to a quarter of what

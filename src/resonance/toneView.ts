@@ -111,10 +111,11 @@ export class MovingView implements ToneView {
 
   /** The newest values take the newest flanks there are, until their own come. */
   #flank(from: number): void {
+    const { flanks } = this.#series;
     for (let i = from; i < this.#length; i += 1) {
-      const frame = this.#series.flanksAt(this.#firstIndex + i);
-      this.noiseDensity[i] = frame === null ? 0 : frame.nearDensity;
-      this.farDensity[i] = frame === null ? 0 : frame.farDensity;
+      const frame = flanks.frameAt(this.#firstIndex + i);
+      this.noiseDensity[i] = frame < 0 ? 0 : (flanks.near[frame] as number);
+      this.farDensity[i] = frame < 0 ? 0 : (flanks.far[frame] as number);
     }
   }
 

@@ -1,5 +1,3 @@
-import type { FlankFrame } from '../tone/flankMeter.ts';
-
 /** Frames in the rolling median: 12 of 0.08 s, about one second. */
 const MEDIAN_FRAMES = 12;
 /** Frames over which the ratio of the fork's band to its flanks is learnt: about 4 s. */
@@ -26,15 +24,17 @@ export class RoomBaseline {
   }
 
   /**
+   * Takes in one frame.
+   * @param nearDensity  noise density of the near flanks
    * @param bandMeanSquare  mean |value|² of the narrow stream over the frame, tone and noise together
    * @param bandwidthHz  the narrow stream's noise-equivalent bandwidth
    * @param forkSounds  whether a fork's tone is heard now
    */
-  push(frame: FlankFrame, bandMeanSquare: number, bandwidthHz: number, forkSounds: boolean): void {
-    this.#recent[this.#frames % MEDIAN_FRAMES] = frame.nearDensity;
+  push(nearDensity: number, bandMeanSquare: number, bandwidthHz: number, forkSounds: boolean): void {
+    this.#recent[this.#frames % MEDIAN_FRAMES] = nearDensity;
     this.#frames += 1;
-    if (!forkSounds && frame.nearDensity > 0 && bandMeanSquare > 0) {
-      const target = Math.log(bandMeanSquare / bandwidthHz / frame.nearDensity);
+    if (!forkSounds && nearDensity > 0 && bandMeanSquare > 0) {
+      const target = Math.log(bandMeanSquare / bandwidthHz / nearDensity);
       // Within a factor of 4 either way: more than that is a tone, not the room's colour.
       if (Math.abs(target) < Math.log(4)) this.#logRatio += (target - this.#logRatio) / RATIO_FRAMES;
     }

@@ -1,4 +1,5 @@
 import { RoomBaseline } from '../room/roomBaseline.ts';
+import { VALUES_PER_FRAME } from '../tone/flankRows.ts';
 import { levelDb } from '../tone/level.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { LevelPoint } from './listeningTypes.ts';
@@ -64,14 +65,14 @@ export class LevelTrace {
       band += (x * x + y * y) / count;
       re += (x * cos - y * sin) / count;
       im += (x * sin + y * cos) / count;
-      noise += (this.#series.flanksAt(k)?.nearDensity ?? 0) / count;
+      noise += this.#noiseAt(k) / count;
     }
-    this.#followRoom(timeS, band);
+    this.#followRoom(index, band);
     const bandHz = Math.min(bandwidthHz, rateHz / count);
     const roomPower = (this.#room.density ?? 0) * bandHz;
     const coherentMeanSquare = re * re + im * im + 1e-20;
     const tonePower = coherentMeanSquare - noise * bandHz;
-    const localNoise = (this.#series.flanksAt(index)?.nearDensity ?? 0) * bandHz;
+    const localNoise = this.#noiseAt(index) * bandHz;
     this.#toneHeard = tonePower > HEARD * Math.max(roomPower, localNoise);
     const roomDb = levelDb(roomPower / 2 + 1e-20);
     const toneDb = this.#toneHeard ? levelDb(tonePower / 2) : null;
@@ -85,12 +86,22 @@ export class LevelTrace {
     };
   }
 
-  #followRoom(timeS: number, bandMeanSquare: number): void {
+  /** Noise density beside a value; 0 before the first frame. */
+  #noiseAt(index: number): number {
+    const { flanks } = this.#series;
+    return flanks.length === 0 ? 0 : (flanks.near[flanks.frameAt(index)] as number);
+  }
+
+  #followRoom(index: number, bandMeanSquare: number): void {
     const { flanks, bandwidthHz } = this.#series;
-    for (; this.#flanksSeen < flanks.length; this.#flanksSeen += 1) {
-      const frame = flanks[this.#flanksSeen];
-      if (frame === undefined || frame.timeS > timeS) break;
-      this.#room.push(frame, bandMeanSquare, bandwidthHz, this.#toneHeard);
+    const end = Math.min(flanks.length, Math.floor(index / VALUES_PER_FRAME) + 1);
+    for (; this.#flanksSeen < end; this.#flanksSeen += 1) {
+      this.#room.push(
+        flanks.near[this.#flanksSeen] as number,
+        bandMeanSquare,
+        bandwidthHz,
+        this.#toneHeard,
+      );
     }
   }
 }

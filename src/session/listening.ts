@@ -3,6 +3,7 @@ import { LiveDetector } from '../resonance/liveLook.ts';
 import type { LiveFlag } from '../resonance/liveLook.ts';
 import { decayTimeS } from '../resonance/soundings.ts';
 import { secondLook } from '../resonance/secondLook.ts';
+import { LevelAgainstRoom } from '../room/levelAgainstRoom.ts';
 import { BROADBAND_FRAME, BroadbandMeter } from '../tone/broadbandMeter.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { ToneStream } from '../tone/toneStream.ts';
@@ -50,6 +51,7 @@ export class Listening {
   readonly #live: LiveDetector;
   readonly #trace: LevelTrace;
   readonly #track: SoundingTrack;
+  readonly #againstRoom: LevelAgainstRoom;
   readonly #wayBack = new WayBack();
   readonly #broadband = new BroadbandMeter();
   readonly #health: SignalHealth;
@@ -73,6 +75,7 @@ export class Listening {
     this.#live = new LiveDetector(series, fork.toleranceHz);
     this.#trace = new LevelTrace(series);
     this.#track = new SoundingTrack(series, fork);
+    this.#againstRoom = new LevelAgainstRoom(series);
     this.#frameS = BROADBAND_FRAME / sampleRateHz;
   }
 
@@ -119,9 +122,7 @@ export class Listening {
       frequencyHz: span.pitch === null ? null : fork.nominalHz + span.pitch.offsetHz,
       frequencyStandardUncertaintyHz: span.pitch?.standardUncertaintyHz ?? null,
     }));
-    const resonances = look.events
-      .map((event) => toResonance(event, look.view, soundings, null))
-      .sort((a, b) => a.timeS - b.timeS);
+    const resonances = look.passages.map((passage) => toResonance(passage, soundings, null));
     const report = {
       durationS: this.#frames / sampleRateHz,
       sampleRateHz,
@@ -137,6 +138,7 @@ export class Listening {
       series: this.#series,
       largest: this.#health.largest,
       steadyTone: this.#stream.steadyTone,
+      roomCorrelation: this.#againstRoom.correlation(),
     };
     return {
       ...report,
@@ -193,9 +195,9 @@ export class Listening {
     return { points, resonances, soundings, warnings, guidance: this.#guidance() };
   }
 
-  readonly #onFlag = ({ event, view, decidedIndex }: LiveFlag): void => {
+  readonly #onFlag = ({ passage, decidedIndex }: LiveFlag): void => {
     const flaggedAtS = decidedIndex / this.#series.rateHz + this.#stream.delayS;
-    const resonance = toResonance(event, view, this.#track.soundings, flaggedAtS);
+    const resonance = toResonance(passage, this.#track.soundings, flaggedAtS);
     this.#resonances.push(resonance);
     this.#gathered.resonances.push(resonance);
   };
@@ -220,7 +222,9 @@ export class Listening {
     const before = this.#track.open?.index ?? null;
     const changed = this.#track.advance(this.#live.view);
     this.#gathered.soundings.push(...changed);
-    if (changed.some(({ endS }) => endS !== null)) this.#tell(pumpingSoFar(this.#series));
+    if (changed.some(({ endS }) => endS !== null)) {
+      this.#tell(pumpingSoFar(this.#series, this.#againstRoom.correlation()));
+    }
     if ((this.#track.open?.index ?? null) !== before) this.#wayBack.clear();
   }
 

@@ -2,7 +2,7 @@ import type { SecondLook } from '../resonance/secondLook.ts';
 import { findSecondFork } from '../resonance/secondFork.ts';
 import type { SecondFork } from '../resonance/secondFork.ts';
 import { findTurns } from '../resonance/forkTurns.ts';
-import { levelAgainstRoom } from '../room/levelAgainstRoom.ts';
+import { viewOf } from '../resonance/toneView.ts';
 import type { SteadyTone } from '../tone/steadyTone.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, ListeningReport, ListeningWarning } from './listeningTypes.ts';
@@ -29,6 +29,8 @@ export interface HeardSamples {
   readonly largest: number;
   /** The strongest steady line around the fork's pitch. */
   readonly steadyTone: SteadyTone | null;
+  /** See LevelAgainstRoom. */
+  readonly roomCorrelation: number | null;
 }
 
 /** Warnings that a finished listening gives rise to, apart from clipping and silence. */
@@ -49,11 +51,11 @@ export function listeningWarnings(
     ];
   }
   const isSilent = heard.largest === 0;
-  const about = isSilent ? [] : [...faintWarning(heard.largest), ...pumpingWarning(heard.series)];
+  const about = isSilent ? [] : [...faintWarning(heard.largest), ...pumpingWarning(heard.roomCorrelation, PUMPING)];
   if (report.fork.measuredHz === null) return [noForkWarning(fork, heard.steadyTone), ...about, ...gap];
   return [
     ...offStampWarning(report, fork),
-    ...turnOrBeatWarning(report, look),
+    ...turnOrBeatWarning(report, look, heard.series),
     ...fastWarning(report),
     ...about,
     ...gap,
@@ -90,15 +92,18 @@ function offStampWarning(report: Omit<ListeningReport, 'warnings'>, fork: ForkPi
 }
 
 /** A turned fork's nulls look like beats to the search for a second fork, so the turns come first. */
-function turnOrBeatWarning(report: Omit<ListeningReport, 'warnings'>, look: SecondLook): ListeningWarning[] {
-  const { view } = look;
-  const peaks = report.resonances.map((resonance) => resonance.timeS * view.rateHz);
+function turnOrBeatWarning(
+  report: Omit<ListeningReport, 'warnings'>,
+  look: SecondLook,
+  series: ToneSeries,
+): ListeningWarning[] {
+  const { rateHz } = series;
   for (const { from, to } of look.soundings) {
-    const turns = findTurns(view, from, to).filter((turn) =>
-      peaks.every((peak) => Math.abs(peak - turn) > OWN_DIP_S * view.rateHz),
-    );
+    const turns = findTurns(viewOf(series, from, to, look.offsetHz), 0, to - from)
+      .map((turn) => (from + turn) / rateHz)
+      .filter((turnS) => report.resonances.every(({ timeS }) => Math.abs(timeS - turnS) > OWN_DIP_S));
     if (turns.length < LEAST_TURNS) continue;
-    const timeS = (turns[0] as number) / view.rateHz;
+    const timeS = turns[0] as number;
     return [
       newWarning(
         'fork-turned',
@@ -107,9 +112,9 @@ function turnOrBeatWarning(report: Omit<ListeningReport, 'warnings'>, look: Seco
       ),
     ];
   }
-  const other = strongestSecondFork(report, look);
+  const other = strongestSecondFork(report, look, series);
   if (other === null) return [];
-  const timeS = other.middle / view.rateHz;
+  const timeS = other.middle / rateHz;
   return [
     newWarning(
       'beating',
@@ -122,10 +127,11 @@ function turnOrBeatWarning(report: Omit<ListeningReport, 'warnings'>, look: Seco
 /** Looks in each sounding's stretches between strike, passages and damping. */
 function strongestSecondFork(
   report: Omit<ListeningReport, 'warnings'>,
-  { view, soundings }: SecondLook,
+  { offsetHz, soundings }: SecondLook,
+  series: ToneSeries,
 ): SecondFork | null {
   let strongest: SecondFork | null = null;
-  const rate = view.rateHz;
+  const rate = series.rateHz;
   for (const { from, to } of soundings) {
     let start = from + Math.round(0.8 * rate);
     const end = to - Math.round(0.4 * rate);
@@ -136,8 +142,11 @@ function strongestSecondFork(
       })
       .filter(([, until]) => until > start);
     for (const [stop, next] of [...stops, [end, end] as const]) {
-      const other = findSecondFork(view, start, Math.min(stop, end));
-      if (other !== null && (strongest === null || other.levelDb > strongest.levelDb)) strongest = other;
+      const view = viewOf(series, start, Math.max(start, Math.min(stop, end)), offsetHz);
+      const other = findSecondFork(view, 0, view.length);
+      if (other !== null && (strongest === null || other.levelDb > strongest.levelDb)) {
+        strongest = { ...other, middle: start + other.middle };
+      }
       start = next;
     }
   }
@@ -156,12 +165,15 @@ function fastWarning(report: Omit<ListeningReport, 'warnings'>): ListeningWarnin
   ];
 }
 
-/** Is an automatic gain at work in what was heard so far? @returns one warning or none */
-export const pumpingSoFar = (series: ToneSeries): ListeningWarning[] =>
-  series.length < LEAST_SO_FAR_S * series.rateHz ? [] : pumpingWarning(series, PUMPING_SO_FAR);
+/**
+ * Is an automatic gain at work in what was heard so far?
+ * @param correlation  see LevelAgainstRoom
+ * @returns one warning or none
+ */
+export const pumpingSoFar = (series: ToneSeries, correlation: number | null): ListeningWarning[] =>
+  series.length < LEAST_SO_FAR_S * series.rateHz ? [] : pumpingWarning(correlation, PUMPING_SO_FAR);
 
-function pumpingWarning(series: ToneSeries, limit = PUMPING): ListeningWarning[] {
-  const correlation = levelAgainstRoom(series);
+function pumpingWarning(correlation: number | null, limit: number): ListeningWarning[] {
   if (correlation === null || correlation > limit) return [];
   return [
     newWarning(

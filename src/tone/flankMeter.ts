@@ -1,5 +1,7 @@
 import FFT from 'fft.js';
-import { FLANK_REACH_HZ, narrowTapsAt } from './forkBand.ts';
+import { VALUES_PER_FRAME } from './flankRows.ts';
+import type { FlankRows } from './flankRows.ts';
+import { FLANK_REACH_HZ, NARROW_STEP, narrowTapsAt } from './forkBand.ts';
 import type { StreamPart } from './forkBand.ts';
 import { powerPassed } from './lowPass.ts';
 import { StandingLines } from './standingLines.ts';
@@ -7,24 +9,9 @@ import { SteadyToneFinder } from './steadyTone.ts';
 import type { SteadyTone } from './steadyTone.ts';
 import { partedMedian } from './weightedMedian.ts';
 
-/** One look at the bands beside the fork's pitch. Densities are mean squares per hertz of the complex stream. */
-export interface FlankFrame {
-  /** Middle of the stretch looked at. */
-  readonly timeS: number;
-  /** Noise density 19–70 Hz beside the pitch, mean of both sides; of a standing line only what it does at the pitch. */
-  readonly nearDensity: number;
-  /** Noise density 70–300 Hz beside the pitch, likewise. */
-  readonly farDensity: number;
-  /**
-   * Density that single lines (another fork, hum) can't raise: median over all bins of both flanks, scaled to the
-   * mean of a chi-square with two degrees of freedom (÷ ln 2).
-   */
-  readonly floorDensity: number;
-}
-
 const SIZE = 256;
 /** Wide values between two looks: 96 of 1200 a second, 0.08 s. */
-export const FLANK_HOP = 96;
+const HOP = VALUES_PER_FRAME * NARROW_STEP;
 const NEAR_HZ = 19;
 const MIDDLE_HZ = 70;
 /** A line this far under the fork's own, as a ratio of powers, spoils nothing: 50 dB. */
@@ -54,17 +41,14 @@ export class FlankMeter {
   /** Of a line in each of the bins, see lineLeak. */
   readonly #leaks: Float64Array;
   readonly #scale: number;
-  readonly #wideRateHz: number;
   readonly #steady: SteadyToneFinder;
   readonly #lowestOffsetHz: number;
   /** Values before the first frame's middle are taken as silence. */
   #position = 0;
   #untilNext = SIZE / 2;
-  #frames = 0;
 
   /** @param frequencyHz  the pitch that sits at 0 Hz of the wide stream */
   constructor(wideRateHz: number, frequencyHz: number) {
-    this.#wideRateHz = wideRateHz;
     this.#steady = new SteadyToneFinder(SIZE, wideRateHz / SIZE);
     this.#lowestOffsetHz = Math.max(-FLANK_REACH_HZ, LOWEST_HZ - frequencyHz);
     let squares = 0;
@@ -102,7 +86,7 @@ export class FlankMeter {
   }
 
   /** Takes values of the wide stream; a frame is due every 0.08 s, its middle half a frame back. */
-  push({ re, im, count }: StreamPart, out: { pushFlanks(frame: FlankFrame): void }): void {
+  push({ re, im, count }: StreamPart, out: FlankRows): void {
     for (let taken = 0; taken < count;) {
       const part = Math.min(count - taken, this.#untilNext);
       for (let i = taken; i < taken + part; i += 1) {
@@ -114,12 +98,12 @@ export class FlankMeter {
       taken += part;
       this.#untilNext -= part;
       if (this.#untilNext > 0) continue;
-      this.#untilNext = FLANK_HOP;
-      out.pushFlanks(this.#look());
+      this.#untilNext = HOP;
+      this.#look(out);
     }
   }
 
-  #look(): FlankFrame {
+  #look(out: FlankRows): void {
     for (let i = 0; i < SIZE; i += 1) {
       const at = (this.#position + i) % SIZE;
       const w = this.#window[i] as number;
@@ -134,9 +118,7 @@ export class FlankMeter {
     const nearDensity = this.#meanDensity(0, this.#near);
     const farDensity = this.#meanDensity(this.#near, this.#bins.length);
     this.#steady.push(this.#spectrum, floorDensity / this.#scale + 1e-30);
-    const timeS = (this.#frames * FLANK_HOP) / this.#wideRateHz;
-    this.#frames += 1;
-    return { timeS, nearDensity, farDensity, floorDensity };
+    out.push(nearDensity, farDensity, floorDensity);
   }
 
   #readDensities(): void {

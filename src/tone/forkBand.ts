@@ -6,7 +6,7 @@ const WIDE_RATE_HZ = 1200;
 /** The first step leaves at least this many: what folds onto ±300 Hz lies where its taps let 70 dB less through. */
 const LEAST_MIDDLE_RATE_HZ = 4800;
 /** The narrow output keeps every 12th: about 100 values a second. */
-const NARROW_STEP = 12;
+export const NARROW_STEP = 12;
 /** Flanks are looked at up to this distance from the fork's pitch. */
 export const FLANK_REACH_HZ = 300;
 

@@ -1,4 +1,4 @@
-import type { FlankFrame } from './flankMeter.ts';
+import { FlankRows } from './flankRows.ts';
 
 /**
  * The tone stage's whole output so far: narrow complex values and flank frames, growing.
@@ -7,10 +7,11 @@ import type { FlankFrame } from './flankMeter.ts';
 export class ToneSeries {
   readonly rateHz: number;
   readonly bandwidthHz: number;
+  /** The noise beside the pitch, frame by frame. */
+  readonly flanks = new FlankRows();
   #re = new Float32Array(8192);
   #im = new Float32Array(8192);
   #length = 0;
-  readonly #flanks: FlankFrame[] = [];
   /** Indices of values next to which sound was lost. */
   readonly #gaps: number[] = [];
 
@@ -34,23 +35,8 @@ export class ToneSeries {
     return this.#im;
   }
 
-  get flanks(): readonly FlankFrame[] {
-    return this.#flanks;
-  }
-
   get gaps(): readonly number[] {
     return this.#gaps;
-  }
-
-  /** The flank frame whose middle is closest to a value; null before the first frame. */
-  flanksAt(index: number): FlankFrame | null {
-    const frames = this.#flanks;
-    const first = frames[0];
-    const second = frames[1];
-    if (first === undefined) return null;
-    if (second === undefined) return first;
-    const hop = (second.timeS - first.timeS) * this.rateHz;
-    return frames[Math.min(frames.length - 1, Math.round(index / hop))] as FlankFrame;
   }
 
   /** @param count  values taken of `re` and `im` */
@@ -64,10 +50,6 @@ export class ToneSeries {
       this.#im[this.#length + i] = im[i] as number;
     }
     this.#length += count;
-  }
-
-  pushFlanks(frame: FlankFrame): void {
-    this.#flanks.push(frame);
   }
 
   markGap(timeS: number): void {

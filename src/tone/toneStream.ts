@@ -38,7 +38,7 @@ export class ToneStream {
   }
 
   readonly #take = (wide: StreamPart, narrow: StreamPart): void => {
-    this.#flanks.push(wide, this.series);
+    this.#flanks.push(wide, this.series.flanks);
     this.series.pushValues(narrow.re, narrow.im, narrow.count);
   };
 }

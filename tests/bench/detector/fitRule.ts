@@ -7,9 +7,11 @@ import type { Candidate } from '../../../src/resonance/passages.ts';
 import { ruleProbability, RULE_TERMS, ruleValues } from '../../../src/resonance/passageRule.ts';
 import type { PassageRule } from '../../../src/resonance/passageRule.ts';
 import { secondLook, secondLookCandidates } from '../../../src/resonance/secondLook.ts';
+import { viewOf } from '../../../src/resonance/toneView.ts';
 import type { ToneView } from '../../../src/resonance/toneView.ts';
 import { defaultToleranceHz } from '../../../src/session/forkTolerance.ts';
-import type { FlankFrame } from '../../../src/tone/flankMeter.ts';
+import { VALUES_PER_FRAME } from '../../../src/tone/flankRows.ts';
+import type { FlankRows } from '../../../src/tone/flankRows.ts';
 import { ToneSeries } from '../../../src/tone/toneSeries.ts';
 import { ToneStream } from '../../../src/tone/toneStream.ts';
 import { recordingSet } from './recordingSet.ts';
@@ -67,7 +69,7 @@ interface SeriesFile {
   readonly truth: Truth;
   readonly rateHz: number;
   readonly bandwidthHz: number;
-  readonly flanks: readonly FlankFrame[];
+  readonly flanks: readonly (readonly [near: number, far: number, floor: number])[];
 }
 
 /** The tone stage's output for one recording, from the cache where it is there. */
@@ -84,7 +86,7 @@ function seriesOf(
     const series = new ToneSeries(file.rateHz, file.bandwidthHz);
     const n = values.length / 2;
     series.pushValues(values.subarray(0, n), values.subarray(n), n);
-    for (const frame of file.flanks) series.pushFlanks(frame);
+    for (const frame of file.flanks) series.flanks.push(...frame);
     return [file.truth, series];
   }
   const { samples, sampleRateHz, truth } = make();
@@ -95,6 +97,7 @@ function seriesOf(
   if (stem !== null) {
     mkdirSync(args.cache as string, { recursive: true });
     const n = series.length;
+    const { flanks } = series;
     const values = new Float32Array(2 * n);
     values.set(series.re.subarray(0, n));
     values.set(series.im.subarray(0, n), n);
@@ -103,12 +106,19 @@ function seriesOf(
       truth,
       rateHz: series.rateHz,
       bandwidthHz: series.bandwidthHz,
-      flanks: series.flanks,
+      flanks: Array.from({ length: flanks.length }, (_, i) => frameOf(flanks, i)),
     };
     writeFileSync(`${stem}.json`, JSON.stringify(file));
   }
   return [truth, series];
 }
+
+/** One frame of flanks: near, far and floor. */
+const frameOf = ({ near, far, floor }: FlankRows, i: number): [number, number, number] => [
+  near[i] as number,
+  far[i] as number,
+  floor[i] as number,
+];
 
 function load(): Recording[] {
   return recordingSet('tune', Number(args.each)).map(({ scenario, seed }) => {
@@ -122,9 +132,8 @@ function load(): Recording[] {
     for (let i = 0; i < whole.length; i += 1) {
       growing.pushValues(whole.re.subarray(i, i + 1), whole.im.subarray(i, i + 1), 1);
       for (; flanks < whole.flanks.length; flanks += 1) {
-        const frame = whole.flanks[flanks] as FlankFrame;
-        if (frame.timeS > (i - 10) / whole.rateHz) break;
-        growing.pushFlanks(frame);
+        if (flanks * VALUES_PER_FRAME > i - 10) break;
+        growing.flanks.push(...frameOf(whole.flanks, flanks));
       }
       detector.advance(
         () => undefined,
@@ -134,8 +143,9 @@ function load(): Recording[] {
         },
       );
     }
-    const { view } = secondLook(whole, rangeHz, [], SILENT);
-    const candidates = secondLookCandidates(whole, view);
+    const { offsetHz } = secondLook(whole, rangeHz, [], SILENT);
+    const view = viewOf(whole, 0, whole.length, offsetHz);
+    const candidates = [...secondLookCandidates(whole, offsetHz)];
     const strongest = strongestPower(candidates);
     return {
       truth,

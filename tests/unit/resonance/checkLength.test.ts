@@ -34,7 +34,7 @@ function series(what: Comings, seed: number, lengthS = 24): ToneSeries {
   for (let i = 0; i * hopS < lengthS; i += 1) {
     // Both parts of a value have the variance noiseRms², spread over the rate.
     const nearDensity = (2 * noiseRms ** 2) / RATE_HZ;
-    result.pushFlanks({ timeS: i * hopS, nearDensity, farDensity: nearDensity, floorDensity: nearDensity });
+    result.flanks.push(nearDensity, nearDensity, nearDensity);
   }
   const cycleS = 2 * (dwellS + moveS);
   for (let k = 0; k < count; k += 1) {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { VALUES_PER_FRAME } from '../../../src/tone/flankRows.ts';
 import { toneSeriesOf } from '../../support/hear.ts';
 import { toneInNoise } from '../../support/tones.ts';
 
@@ -32,15 +33,15 @@ function addLine(samples: Float32Array, fromS: number, pitchHz: (timeS: number) 
 
 /** Mean near and far density between two times over the noise's own. */
 function overNoise(samples: Float32Array, fromS: number, toS: number): { near: number; far: number } {
-  const frames = toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ).flanks.filter(
-    ({ timeS }) => timeS >= fromS && timeS < toS,
-  );
-  const mean = (values: readonly number[]): number =>
-    values.reduce((sum, value) => sum + value, 0) / values.length / NOISE_DENSITY;
-  return {
-    near: mean(frames.map(({ nearDensity }) => nearDensity)),
-    far: mean(frames.map(({ farDensity }) => farDensity)),
+  const { flanks, rateHz } = toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ);
+  const mean = (densities: Float64Array): number => {
+    const between = densities.slice(
+      Math.ceil((fromS * rateHz) / VALUES_PER_FRAME),
+      Math.ceil((toS * rateHz) / VALUES_PER_FRAME),
+    );
+    return between.reduce((sum, value) => sum + value, 0) / between.length / NOISE_DENSITY;
   };
+  return { near: mean(flanks.near), far: mean(flanks.far) };
 }
 
 describe('flanks of the fork’s pitch', () => {
