@@ -21,7 +21,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'unit', include: ['tests/unit/**/*.test.ts'], environment: 'happy-dom' },
+        test: {
+          name: 'unit',
+          include: ['tests/unit/**/*.test.ts'],
+          environment: 'happy-dom',
+          setupFiles: ['tests/unit/seededProperties.ts'],
+        },
       },
       {
         extends: true,

@@ -11,7 +11,7 @@ export interface MarkWords {
   readonly apparatus: string;
   /** How it came about: what was heard, or that it was made by hand. */
   readonly evidence: string;
-  /** The length in the middle of a bracket with its standard uncertainty; null for a single length. */
+  /** The length in the middle of a bracket with its standard uncertainty; null for a single length, and for twice the same. */
   readonly bracket: string | null;
   /** Order with how sure it is; null before it is solved. */
   readonly order: string | null;
@@ -55,6 +55,8 @@ function bracketWords(mark: Mark): string | null {
   const middleM = markLengthM(mark);
   if (mark.lengthM === null || mark.otherLengthM === null || middleM === null) return null;
   const widthM = Math.abs(mark.otherLengthM - mark.lengthM);
+  // A file may give the same length twice: that is one length.
+  if (widthM === 0) return null;
   const pair = roundPair(middleM * 100, (widthM * 100) / Math.sqrt(12));
   return `between both: ${pair.value} cm, u = ${pair.uncertainty} cm`;
 }

@@ -109,7 +109,11 @@ export function probabilityAtMost(rule: PassageRule, evidence: PassageEvidence):
 }
 
 /** What one view adds to the sum. */
-function viewShare({ centre, scale, views, output }: PassageRule, k: number, values: readonly number[]): number {
+function viewShare(
+  { centre, scale, views, output }: PassageRule,
+  k: number,
+  values: readonly number[],
+): number {
   const weights = views[k] as readonly number[];
   let weighed = 0;
   for (let j = 0; j < weights.length; j += 1) {

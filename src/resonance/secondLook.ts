@@ -84,11 +84,7 @@ export function secondLook(
 }
 
 /** One for each passage, in order of time. */
-function passagesOf(
-  series: ToneSeries,
-  offsetHz: number,
-  passed: readonly JudgedCandidate[],
-): SeenPassage[] {
+function passagesOf(series: ToneSeries, offsetHz: number, passed: readonly JudgedCandidate[]): SeenPassage[] {
   const beside = Math.round(BESIDE_S * series.rateHz);
   return inClusters(passed, APART_S * series.rateHz)
     .flatMap((cluster) => {

@@ -96,12 +96,7 @@ export class LevelTrace {
     const { flanks, bandwidthHz } = this.#series;
     const end = Math.min(flanks.length, Math.floor(index / VALUES_PER_FRAME) + 1);
     for (; this.#flanksSeen < end; this.#flanksSeen += 1) {
-      this.#room.push(
-        flanks.near[this.#flanksSeen] as number,
-        bandMeanSquare,
-        bandwidthHz,
-        this.#toneHeard,
-      );
+      this.#room.push(flanks.near[this.#flanksSeen] as number, bandMeanSquare, bandwidthHz, this.#toneHeard);
     }
   }
 }

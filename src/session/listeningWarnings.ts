@@ -51,7 +51,9 @@ export function listeningWarnings(
     ];
   }
   const isSilent = heard.largest === 0;
-  const about = isSilent ? [] : [...faintWarning(heard.largest), ...pumpingWarning(heard.roomCorrelation, PUMPING)];
+  const about = isSilent
+    ? []
+    : [...faintWarning(heard.largest), ...pumpingWarning(heard.roomCorrelation, PUMPING)];
   if (report.fork.measuredHz === null) return [noForkWarning(fork, heard.steadyTone), ...about, ...gap];
   return [
     ...offStampWarning(report, fork),

@@ -43,5 +43,7 @@ function row(experiment: Experiment, mark: Mark, solved: SolvedMark | null): Mar
 function lengthWords({ lengthM, otherLengthM }: Mark): string {
   if (lengthM === null) return '—';
   const one = fixed(lengthM * 100, 2);
-  return otherLengthM === null ? one : `${one} to ${fixed(otherLengthM * 100, 2)}`;
+  return otherLengthM === null || otherLengthM === lengthM
+    ? one
+    : `${one} to ${fixed(otherLengthM * 100, 2)}`;
 }

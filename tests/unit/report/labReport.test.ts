@@ -72,6 +72,13 @@ describe('labReportFile', () => {
     expect(last?.textContent).toContain('the resonance of mark 2 passed again');
   });
 
+  it('takes the same length twice, as a file may give it, for one', () => {
+    const twice = exampleMark('a', { lengthM: 0.158, otherLengthM: 0.158 });
+    const text = documentOf({ ...three, marks: [twice] }).body.textContent;
+    expect(text).toContain('15.80');
+    expect(text).not.toMatch(/between both|15.80 to/);
+  });
+
   it('keeps theory back where the lesson does', () => {
     const lesson = { task: 'Find c.', hideExpected: true, hideTheory: true, hideTruth: true };
     const text = documentOf({ ...three, lesson }).body.textContent;

@@ -40,7 +40,8 @@ describe('the working in numbers', () => {
       }),
       { numRuns: 100 },
     );
-    expect(count).toBeGreaterThan(50);
+    // About half of the experiments have a speed.
+    expect(count).toBeGreaterThan(25);
   }, 60_000);
 
   it('is so for few marks, exact ones and pitches as measured', () => {
