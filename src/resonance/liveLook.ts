@@ -1,18 +1,20 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { CoarseGrid } from './coarseGrid.ts';
+import { blankEvidence } from './passageEvidence.ts';
+import type { PassageEvidence } from './passageEvidence.ts';
 import {
-  candidateOf,
   chooseEvents,
   judge,
   LEAST_STATISTIC,
+  liveEvidence,
   samePassage,
-  strongestPower,
+  strongestWith,
 } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
 import type { PassageRule } from './passageRule.ts';
-import { distinctPassages, fitPassage, nextMaximum, scanTemplate } from './passageScan.ts';
-import type { PassageFit, StatisticRow } from './passageScan.ts';
+import { blankFit, fitPassage, keepDistinct, nextMaximum, scanTemplate } from './passageScan.ts';
+import type { PassageFit, Reused, StatisticRow } from './passageScan.ts';
 import { oneRingUp, passageBank, ringUpsOfFastSlides } from './passageTemplates.ts';
 import type { PassageTemplate, Sight, SlideDirection } from './passageTemplates.ts';
 import { RecentBest } from './recentBest.ts';
@@ -110,7 +112,15 @@ export class LiveDetector {
   #offsetHz: number | null = null;
   #strongest: number | null = null;
   /** Events flagged so far, with peaks as indices into the series. */
-  readonly #flagged: { readonly index: number; readonly event: JudgedCandidate }[] = [];
+  readonly #flagged: { readonly index: number; readonly evidence: PassageEvidence }[] = [];
+  /** Room for the fits and candidates of one look, filled anew by the next; and those of a look that are to be flagged. */
+  readonly #fits: Reused<PassageFit>[] = [];
+  readonly #candidates: {
+    fit: PassageFit;
+    readonly evidence: Reused<PassageEvidence>;
+    probability: number;
+  }[] = [];
+  readonly #passed: JudgedCandidate[] = [];
 
   constructor(series: ToneSeries, rangeHz: number, rule: PassageRule = LIVE_RULE) {
     this.#series = series;
@@ -173,30 +183,53 @@ export class LiveDetector {
     onLook?: (candidates: readonly Candidate[], view: ToneView, strongest: number | null) => void,
   ): void {
     const view = this.#view;
-    const series = this.#series;
-    const due = this.#dueFits();
-    if (due.length === 0) return;
-    const candidates = distinctPassages(due, view.rateHz)
-      .filter((fit) => !touchesGap(series, fit.middle + view.firstIndex, fit.template.shape.halfWidthS))
-      .map((fit) => candidateOf(view, fit, true));
-    this.#strongest = strongestPower(candidates, this.#strongest);
-    onLook?.(candidates, view, this.#strongest);
-    const flagged = judge(candidates, this.#rule, this.#strongest).filter(
-      ({ fit, probability }) =>
-        probability >= this.#rule.threshold &&
-        (probability >= EARLY_THRESHOLD || judgementOf(fit.template, view.rateHz) > 0),
-    );
-    for (const event of chooseEvents(view, flagged)) {
-      if (this.#flaggedBefore(event)) continue;
-      this.#flagged.push({ index: event.evidence.peakIndex + view.firstIndex, event });
-      onFlag({ passage: seenPassage(event, view), decidedIndex: now });
+    const count = this.#gatherCandidates(keepDistinct(this.#fits, this.#findDueFits(), view.rateHz));
+    for (let i = 0; i < count; i += 1) {
+      this.#strongest = strongestWith(this.#candidates[i] as JudgedCandidate, this.#strongest);
     }
+    if (count > 0) onLook?.(this.#candidates.slice(0, count), view, this.#strongest);
+    for (let i = 0; i < count; i += 1) {
+      const candidate = this.#candidates[i] as Reused<JudgedCandidate>;
+      candidate.probability = judge(candidate, this.#rule, this.#strongest);
+      if (this.#passes(candidate)) this.#passed.push(candidate);
+    }
+    if (this.#passed.length === 0) return;
+    for (const event of chooseEvents(view, this.#passed)) {
+      if (this.#flaggedBefore(event)) continue;
+      const passage = seenPassage(event, view);
+      this.#flagged.push({ index: event.evidence.peakIndex + view.firstIndex, evidence: passage.evidence });
+      onFlag({ passage, decidedIndex: now });
+    }
+    this.#passed.length = 0;
   }
 
-  /** Each shape is judged when its window has just filled: middles of the last step and a neighbour either side. */
-  #dueFits(): PassageFit[] {
+  #passes({ fit, probability }: JudgedCandidate): boolean {
+    if (probability < this.#rule.threshold) return false;
+    return probability >= EARLY_THRESHOLD || judgementOf(fit.template, this.#view.rateHz) > 0;
+  }
+
+  /** Evidence for the first fits, what lost sound reaches left out. @returns how many candidates there are */
+  #gatherCandidates(fits: number): number {
     const view = this.#view;
-    const fits: PassageFit[] = [];
+    let count = 0;
+    for (let i = 0; i < fits; i += 1) {
+      const fit = this.#fits[i] as PassageFit;
+      if (touchesGap(this.#series, fit.middle + view.firstIndex, fit.template.shape.halfWidthS)) continue;
+      const room = (this.#candidates[count] ??= { fit, evidence: blankEvidence(), probability: NaN });
+      room.fit = fit;
+      liveEvidence(view, fit, room.evidence);
+      count += 1;
+    }
+    return count;
+  }
+
+  /**
+   * Each shape is judged when its window has just filled: middles of the last step and a neighbour either side.
+   * @returns how many fits there are
+   */
+  #findDueFits(): number {
+    const view = this.#view;
+    let found = 0;
     for (const { grid, templates, longest } of this.#watched) {
       const count = middlesPerLook(grid.step);
       const all = grid.cellsIn(view);
@@ -213,21 +246,22 @@ export class LiveDetector {
             at >= 0;
             at = nextMaximum(statistics, at + 1, due, LEAST_STATISTIC)
           ) {
-            fits.push(fitPassage(grid, template, direction, first + at, recent.usual()));
+            const room = (this.#fits[found] ??= blankFit(template));
+            fitPassage(grid, template, direction, first + at, recent.usual(), room);
+            found += 1;
           }
           recent.push(statistics, due);
         }
       }
     }
-    return fits;
+    return found;
   }
 
   #flaggedBefore(event: JudgedCandidate): boolean {
     const view = this.#view;
-    return this.#flagged.some((old) => {
-      const peakIndex = old.index - view.firstIndex;
-      if (peakIndex < 0) return false;
-      return samePassage(view, { ...old.event.evidence, peakIndex }, event.evidence);
+    return this.#flagged.some(({ index, evidence }) => {
+      const peakIndex = index - view.firstIndex;
+      return peakIndex >= 0 && samePassage(view, { ...evidence, peakIndex }, event.evidence);
     });
   }
 }

@@ -1,4 +1,4 @@
-import type { PassageFit } from './passageScan.ts';
+import type { PassageFit, Reused } from './passageScan.ts';
 import { meanBandwidthHz, smoothedPower, stretchSum } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
@@ -60,11 +60,13 @@ const FAR_FLANKS_HZ = 460;
 /**
  * Looks at one fit with all that stands before and after it in the view.
  * @param afterLimit  last index that may be used (a live look ends at the present)
+ * @param evidence  is filled
  */
 export function gatherEvidence(
   view: ToneView,
   fit: PassageFit,
   afterLimit = view.length - 1,
+  evidence: Reused<PassageEvidence> = blankEvidence(),
 ): PassageEvidence {
   const rate = view.rateHz;
   const { shape, after: afterCells, step } = fit.template;
@@ -87,9 +89,9 @@ export function gatherEvidence(
   }
   const gap = 1.8 * w + 0.03 * rate;
   const span = Math.max(0.12 * rate, 2.5 * w);
-  const before = side(view, middle - gap - span, middle - gap);
+  const before = readSide(SIDES[0], view, middle - gap - span, middle - gap);
   const afterFrom = Math.min(middle + gap, afterLimit - 0.1 * rate);
-  const after = side(view, afterFrom, Math.min(middle + gap + span, afterLimit));
+  const after = readSide(SIDES[1], view, afterFrom, Math.min(middle + gap + span, afterLimit));
   const noisePower = (view.noiseDensity[peakIndex] as number) * meanBandwidthHz(view, 2 * half + 1) + 1e-30;
   const peak = Math.max(peakPower, noisePower);
   const beforePower = Math.max(before.power - before.noise, 0);
@@ -106,53 +108,81 @@ export function gatherEvidence(
   );
   const far = meanOver(farDensity, middle - w, coreEnd, view.length);
   const both = Math.hypot(before.re, before.im) * Math.hypot(after.re, after.im);
-  return {
-    peakIndex,
-    middle,
-    statistic: Math.log(fit.statistic),
-    signalToNoise: Math.log((fit.gain + 1e-30) / (fit.noiseMeanSquare + 1e-30)),
-    fit: Math.log((fit.gain + 1e-30) / (fit.residual + 1e-30)),
-    contrast: Math.log(fit.statistic / (1 + fit.usual)),
-    before: Math.log(1 + before.power / before.noise),
-    after: Math.log(1 + after.power / after.noise),
-    riseOverBefore: Math.log(peak / Math.max(beforePower, noisePower)),
-    riseOverAfter: Math.log(peak / Math.max(afterPower, noisePower)),
-    width: Math.log(shape.halfWidthS),
-    hindsight: Math.log((afterCells * step) / w),
-    roundness: roundness(
-      view,
-      Math.round(middle - 2.5 * w),
-      Math.min(afterLimit, Math.round(middle + 2.5 * w)),
-    ),
-    loop: loopArea(view, Math.round(middle - 3 * w), Math.min(afterLimit, Math.round(middle + 3 * w)), half),
-    burst: Math.log((core + 1e-30) / (around + 1e-30)),
-    company: Math.log((FAR_FLANKS_HZ * far + 1e-30) / peak),
-    phaseReturn: both > 0 ? (before.re * after.re + before.im * after.im) / both : 0,
-    peakPower: peak,
-    sidePower: (beforePower + afterPower) / 2,
-    noisePower,
-  };
+  evidence.peakIndex = peakIndex;
+  evidence.middle = middle;
+  evidence.statistic = Math.log(fit.statistic);
+  evidence.signalToNoise = Math.log((fit.gain + 1e-30) / (fit.noiseMeanSquare + 1e-30));
+  evidence.fit = Math.log((fit.gain + 1e-30) / (fit.residual + 1e-30));
+  evidence.contrast = Math.log(fit.statistic / (1 + fit.usual));
+  evidence.before = Math.log(1 + before.power / before.noise);
+  evidence.after = Math.log(1 + after.power / after.noise);
+  evidence.riseOverBefore = Math.log(peak / Math.max(beforePower, noisePower));
+  evidence.riseOverAfter = Math.log(peak / Math.max(afterPower, noisePower));
+  evidence.width = Math.log(shape.halfWidthS);
+  evidence.hindsight = Math.log((afterCells * step) / w);
+  const roundTo = Math.min(afterLimit, Math.round(middle + 2.5 * w));
+  evidence.roundness = roundness(view, Math.round(middle - 2.5 * w), roundTo);
+  const loopTo = Math.min(afterLimit, Math.round(middle + 3 * w));
+  evidence.loop = loopArea(view, Math.round(middle - 3 * w), loopTo, half);
+  evidence.burst = Math.log((core + 1e-30) / (around + 1e-30));
+  evidence.company = Math.log((FAR_FLANKS_HZ * far + 1e-30) / peak);
+  evidence.phaseReturn = both > 0 ? (before.re * after.re + before.im * after.im) / both : 0;
+  evidence.peakPower = peak;
+  evidence.sidePower = (beforePower + afterPower) / 2;
+  evidence.noisePower = noisePower;
+  return evidence;
 }
 
+/** Room for evidence. */
+export const blankEvidence = (): Reused<PassageEvidence> => ({
+  peakIndex: 0,
+  middle: NaN,
+  statistic: NaN,
+  signalToNoise: NaN,
+  fit: NaN,
+  contrast: NaN,
+  before: NaN,
+  after: NaN,
+  riseOverBefore: NaN,
+  riseOverAfter: NaN,
+  width: NaN,
+  hindsight: NaN,
+  roundness: NaN,
+  loop: NaN,
+  burst: NaN,
+  company: NaN,
+  phaseReturn: NaN,
+  peakPower: NaN,
+  sidePower: NaN,
+  noisePower: NaN,
+});
+
+/** Mean phasor of a stretch, its power, and its noise's. */
 interface Side {
-  readonly power: number;
-  readonly noise: number;
-  readonly re: number;
-  readonly im: number;
+  power: number;
+  noise: number;
+  re: number;
+  im: number;
 }
 
-const NO_SIDE: Side = { power: 0, noise: 1e-30, re: 0, im: 0 };
+/** Room to work in: before and after, kept from one call to the next. */
+const SIDES: readonly [Side, Side] = [
+  { power: 0.5, noise: 0.5, re: 0.5, im: 0.5 },
+  { power: 0.5, noise: 0.5, re: 0.5, im: 0.5 },
+];
 
-/** Mean phasor of a stretch, with its noise. */
-function side(view: ToneView, fromIndex: number, toIndex: number): Side {
+/** @returns `side`, filled; nothing but a trace of noise for less than three values */
+function readSide(side: Side, view: ToneView, fromIndex: number, toIndex: number): Side {
   const from = Math.max(0, Math.round(fromIndex));
   const to = Math.min(view.length, Math.round(toIndex) + 1);
   const n = to - from;
-  if (n < 3) return NO_SIDE;
-  const re = stretchSum(view.sums.re, from, to) / n;
-  const im = stretchSum(view.sums.im, from, to) / n;
-  const noise = stretchSum(view.sums.noiseDensity, from, to) / n;
-  return { re, im, power: re * re + im * im, noise: noise * meanBandwidthHz(view, n) + 1e-30 };
+  const isThere = n >= 3;
+  side.re = isThere ? stretchSum(view.sums.re, from, to) / n : 0;
+  side.im = isThere ? stretchSum(view.sums.im, from, to) / n : 0;
+  const density = isThere ? stretchSum(view.sums.noiseDensity, from, to) / n : 0;
+  side.power = side.re * side.re + side.im * side.im;
+  side.noise = density * meanBandwidthHz(view, n) + 1e-30;
+  return side;
 }
 
 /**
@@ -186,21 +216,38 @@ function loopArea(view: ToneView, fromIndex: number, toIndex: number, half: numb
   const stride = Math.max(1, half >> 1);
   const points = Math.floor((Math.min(view.length - 1, toIndex) - from) / stride) + 1;
   if (points < 4) return 0;
-  const last = from + (points - 1) * stride;
-  const baseRe = (smoothed(view, view.sums.re, from, half) + smoothed(view, view.sums.re, last, half)) / 2;
-  const baseIm = (smoothed(view, view.sums.im, from, half) + smoothed(view, view.sums.im, last, half)) / 2;
-  let [area, width] = [0, 0];
-  let previousRe = smoothed(view, view.sums.re, last, half) - baseRe;
-  let previousIm = smoothed(view, view.sums.im, last, half) - baseIm;
-  for (let k = from; k <= last; k += stride) {
-    const re = smoothed(view, view.sums.re, k, half) - baseRe;
-    const im = smoothed(view, view.sums.im, k, half) - baseIm;
-    area += previousRe * im - previousIm * re;
-    width = Math.max(width, re * re + im * im);
-    previousRe = re;
-    previousIm = im;
+  readPath(view, from, stride, points, half);
+  const { re, im } = path;
+  const last = points - 1;
+  const baseRe = ((re[0] as number) + (re[last] as number)) / 2;
+  const baseIm = ((im[0] as number) + (im[last] as number)) / 2;
+  let area = 0;
+  let width = 0;
+  let previousRe = (re[last] as number) - baseRe;
+  let previousIm = (im[last] as number) - baseIm;
+  for (let i = 0; i < points; i += 1) {
+    const x = (re[i] as number) - baseRe;
+    const y = (im[i] as number) - baseIm;
+    area += previousRe * y - previousIm * x;
+    width = Math.max(width, x * x + y * y);
+    previousRe = x;
+    previousIm = y;
   }
   return width > 0 ? Math.min(1.5, Math.abs(area / 2) / ((Math.PI / 4) * width)) : 0;
+}
+
+/** Room to work in, kept from one call to the next. */
+let path = { re: new Float64Array(512), im: new Float64Array(512) };
+
+/** Fills `path` with smoothed values, every `stride`th from `from` on. */
+function readPath(view: ToneView, from: number, stride: number, points: number, half: number): void {
+  if (path.re.length < points) {
+    path = { re: new Float64Array(2 * points), im: new Float64Array(2 * points) };
+  }
+  for (let i = 0; i < points; i += 1) {
+    path.re[i] = smoothed(view, view.sums.re, from + i * stride, half);
+    path.im[i] = smoothed(view, view.sums.im, from + i * stride, half);
+  }
 }
 
 /** Mean of 2·half+1 values from their running sums. */

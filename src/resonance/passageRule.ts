@@ -22,12 +22,15 @@ const LEAST_STRENGTH = -5;
 
 const atMost = (value: number, limit: number): number => Math.min(value, limit);
 
-/** Every term of the rule: a name, the reason why it is there, and how it comes from the evidence. */
-export const RULE_TERMS: readonly {
+/** A term of the rule: a name, the reason why it is there, and how it comes from the evidence. */
+interface RuleTerm {
   readonly name: string;
   readonly why: string;
   readonly value: (evidence: PassageEvidence, strongestPower: number) => number;
-}[] = [
+}
+
+/** Every term of the rule. */
+export const RULE_TERMS: readonly RuleTerm[] = [
   { name: 'constant', why: 'how rare a passage is among all that is looked at', value: () => 1 },
   { name: 'statistic', why: 'stands out of room and misfit alike', value: (e) => e.statistic },
   { name: 'signalToNoise', why: 'stands out of the room', value: (e) => atMost(e.signalToNoise, 8) },
@@ -73,9 +76,23 @@ export const RULE_TERMS: readonly {
   { name: 'hindsight', why: 'what is judged early must be clearer', value: (e) => e.hindsight },
 ];
 
-/** The terms' values for one piece of evidence. @param strongestPower  peak power of the strongest so far, > 0 */
-export function ruleValues(evidence: PassageEvidence, strongestPower: number): number[] {
-  return RULE_TERMS.map((term) => term.value(evidence, strongestPower));
+/** Room to work in, kept from one call to the next. */
+const scratch = [new Float64Array(RULE_TERMS.length), new Float64Array(RULE_TERMS.length)] as const;
+
+/**
+ * The terms' values for one piece of evidence.
+ * @param strongestPower  peak power of the strongest so far, > 0
+ * @param values  is filled
+ */
+export function ruleValues(
+  evidence: PassageEvidence,
+  strongestPower: number,
+  values = new Float64Array(RULE_TERMS.length),
+): Float64Array {
+  for (let j = 0; j < RULE_TERMS.length; j += 1) {
+    values[j] = (RULE_TERMS[j] as RuleTerm).value(evidence, strongestPower);
+  }
+  return values;
 }
 
 /** Probability that this is a passage through a resonance, 0..1. */
@@ -84,11 +101,11 @@ export function passageProbability(
   evidence: PassageEvidence,
   strongestPower: number,
 ): number {
-  return ruleProbability(rule, ruleValues(evidence, strongestPower));
+  return ruleProbability(rule, ruleValues(evidence, strongestPower, scratch[0]));
 }
 
 /** The same from the terms' values. */
-export function ruleProbability(rule: PassageRule, values: readonly number[]): number {
+export function ruleProbability(rule: PassageRule, values: ArrayLike<number>): number {
   let sum = rule.output[0] as number;
   for (let k = 0; k < rule.views.length; k += 1) sum += viewShare(rule, k, values);
   return logistic(sum);
@@ -99,8 +116,8 @@ export function ruleProbability(rule: PassageRule, values: readonly number[]): n
  * `strength`, so its highest share lies at one end of that term.
  */
 export function probabilityAtMost(rule: PassageRule, evidence: PassageEvidence): number {
-  const strongest = ruleValues(evidence, evidence.peakPower);
-  const weakest = ruleValues(evidence, evidence.peakPower * Math.exp(-LEAST_STRENGTH));
+  const strongest = ruleValues(evidence, evidence.peakPower, scratch[0]);
+  const weakest = ruleValues(evidence, evidence.peakPower * Math.exp(-LEAST_STRENGTH), scratch[1]);
   let sum = rule.output[0] as number;
   for (let k = 0; k < rule.views.length; k += 1) {
     sum += Math.max(viewShare(rule, k, strongest), viewShare(rule, k, weakest));
@@ -112,7 +129,7 @@ export function probabilityAtMost(rule: PassageRule, evidence: PassageEvidence):
 function viewShare(
   { centre, scale, views, output }: PassageRule,
   k: number,
-  values: readonly number[],
+  values: ArrayLike<number>,
 ): number {
   const weights = views[k] as readonly number[];
   let weighed = 0;

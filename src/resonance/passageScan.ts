@@ -21,6 +21,9 @@ export interface PassageFit {
   readonly usual: number;
 }
 
+/** One that is filled anew, so that a live look leaves no litter. */
+export type Reused<T> = { -readonly [Key in keyof T]: T[Key] };
+
 /** How far around a fit its usual statistic is taken, s. */
 export const AROUND_S = 6;
 /** Cells that are scanned at a time: bounds the memory and keeps the running sums' digits. */
@@ -146,17 +149,23 @@ function variedEnergy(grid: CoarseGrid, start: number, n: number): number {
 const statisticOf = (gain: number, varied: number, noise: number, n: number): number =>
   gain / (noise + (3 * Math.max(0, varied - gain)) / Math.max(1, n - 3) + 1e-30);
 
-/** One template at one place, in full. @param middle  cell of the grid */
+/**
+ * One template at one place, in full.
+ * @param middle  cell of the grid
+ * @param fit  is filled
+ */
 export function fitPassage(
   grid: CoarseGrid,
   template: PassageTemplate,
   direction: SlideDirection,
   middle: number,
   usual: number,
+  fit: Reused<PassageFit> = blankFit(template),
 ): PassageFit {
   const n = template.re.length;
   const start = middle - template.before;
-  let [g0, g1] = [0, 0];
+  let g0 = 0;
+  let g1 = 0;
   for (let j = 0; j < n; j += 1) {
     const x = grid.re[start + j] as number;
     const y = grid.im[start + j] as number;
@@ -168,17 +177,28 @@ export function fitPassage(
   const gain = g0 * g0 + g1 * g1;
   const varied = variedEnergy(grid, start, n);
   const noiseMeanSquare = stretchSum(grid.sumNoise, start, start + n) / n;
-  return {
-    template,
-    direction,
-    middle: grid.middleOf(middle),
-    gain,
-    residual: Math.max(0, varied - gain),
-    noiseMeanSquare,
-    statistic: statisticOf(gain, varied, noiseMeanSquare, n),
-    usual,
-  };
+  fit.template = template;
+  fit.direction = direction;
+  fit.middle = grid.middleOf(middle);
+  fit.gain = gain;
+  fit.residual = Math.max(0, varied - gain);
+  fit.noiseMeanSquare = noiseMeanSquare;
+  fit.statistic = statisticOf(gain, varied, noiseMeanSquare, n);
+  fit.usual = usual;
+  return fit;
 }
+
+/** Room for a fit. */
+export const blankFit = (template: PassageTemplate): Reused<PassageFit> => ({
+  template,
+  direction: 1,
+  middle: NaN,
+  gain: NaN,
+  residual: NaN,
+  noiseMeanSquare: NaN,
+  statistic: NaN,
+  usual: NaN,
+});
 
 /**
  * The next place from `from` on whose value is at least `threshold` and higher than at both neighbours.
@@ -195,9 +215,14 @@ export function nextMaximum(values: Float64Array, from: number, count: number, t
   return -1;
 }
 
-/** @param values  are put in order @returns 0 for no values */
-export function upperQuartile(values: Float64Array): number {
-  return values.sort()[Math.floor(0.75 * values.length)] ?? 0;
+/**
+ * Upper quartile of the first `count` values; all are put in order, what doesn't count last.
+ * @returns 0 for no values
+ */
+export function upperQuartile(values: Float64Array, count: number): number {
+  if (count === 0) return 0;
+  values.fill(Infinity, count).sort();
+  return values[Math.floor(0.75 * count)] as number;
 }
 
 /** At most 450 values. */
@@ -219,32 +244,41 @@ function usualStatistic(
     around[count] = statistics[i] as number;
     count += 1;
   }
-  return upperQuartile(around.subarray(0, count));
+  return upperQuartile(around, count);
 }
 
 /**
- * Thins the fits out: of those of nearly the same width and place only the best stays. Shapes of different width at
- * one place all stay, for the evidence to choose between.
- * @returns best first
+ * Thins fits out, in place: of those of nearly the same width and place only the best stays. Shapes of different width
+ * at one place all stay, for the evidence to choose between.
+ * @param fits  the first `count` count; afterwards those that stay come first, the best one foremost
+ * @returns how many stay
  */
-export function distinctPassages(fits: readonly PassageFit[], rateHz: number): PassageFit[] {
-  const kept: PassageFit[] = [];
-  // Only fits this near can be the same: 0.05 s and 1.6 of the widest half width.
-  const near = 2.5 * rateHz;
-  const neighbours = new Map<number, PassageFit[]>();
-  const bucketOf = (fit: PassageFit): number => Math.floor(fit.middle / near);
-  for (const fit of [...fits].sort((a, b) => b.statistic - a.statistic)) {
-    const bucket = bucketOf(fit);
-    const isNew = [bucket - 1, bucket, bucket + 1].every((key) =>
-      (neighbours.get(key) ?? []).every((other) => areApart(fit, other, rateHz)),
-    );
-    if (!isNew) continue;
-    kept.push(fit);
-    const others = neighbours.get(bucket);
-    if (others === undefined) neighbours.set(bucket, [fit]);
-    else others.push(fit);
+export function keepDistinct(fits: PassageFit[], count: number, rateHz: number): number {
+  let kept = 0;
+  let end = count;
+  while (kept < end) {
+    let best = kept;
+    for (let i = kept + 1; i < end; i += 1) {
+      if ((fits[i] as PassageFit).statistic > (fits[best] as PassageFit).statistic) best = i;
+    }
+    swap(fits, kept, best);
+    const fit = fits[kept] as PassageFit;
+    kept += 1;
+    for (let i = kept; i < end;) {
+      if (areApart(fits[i] as PassageFit, fit, rateHz)) i += 1;
+      else {
+        end -= 1;
+        swap(fits, i, end);
+      }
+    }
   }
   return kept;
+}
+
+function swap(fits: PassageFit[], i: number, j: number): void {
+  const fit = fits[i] as PassageFit;
+  fits[i] = fits[j] as PassageFit;
+  fits[j] = fit;
 }
 
 function areApart(fit: PassageFit, other: PassageFit, rateHz: number): boolean {

@@ -2,7 +2,7 @@ import { gatherEvidence } from './passageEvidence.ts';
 import type { PassageEvidence } from './passageEvidence.ts';
 import { passageProbability } from './passageRule.ts';
 import type { PassageRule } from './passageRule.ts';
-import type { PassageFit } from './passageScan.ts';
+import type { PassageFit, Reused } from './passageScan.ts';
 import { smoothedPower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
@@ -31,41 +31,29 @@ export interface JudgedCandidate extends Candidate {
 }
 
 /**
- * One fit with its evidence.
- * @param live  true: it may use no more than the fit's own window after its middle
+ * Evidence for one fit as it could be had live: from no more than the fit's own window after its middle.
+ * @param evidence  is filled
  */
-export function candidateOf(view: ToneView, fit: PassageFit, live: boolean): Candidate {
-  const limit = live ? Math.round(fit.middle + fit.template.after * fit.template.step) : Infinity;
-  return { fit, evidence: gatherEvidence(view, fit, Math.min(view.length - 1, limit)) };
+export function liveEvidence(
+  view: ToneView,
+  fit: PassageFit,
+  evidence: Reused<PassageEvidence>,
+): PassageEvidence {
+  const limit = Math.round(fit.middle + fit.template.after * fit.template.step);
+  return gatherEvidence(view, fit, Math.min(view.length - 1, limit), evidence);
 }
 
-/** Peak power of the strongest sure candidate, or of one known before. @returns null where there is none */
-export function strongestPower(
-  candidates: readonly Candidate[],
-  before: number | null = null,
-): number | null {
-  let strongest = before;
-  for (const { fit, evidence } of candidates) {
-    if (fit.statistic >= SURE_STATISTIC) strongest = Math.max(strongest ?? 0, evidence.peakPower);
-  }
-  return strongest;
+/**
+ * Peak power of the strongest sure candidate so far, which the others are compared with.
+ * @param before  of those before; null where there were none
+ */
+export function strongestWith({ fit, evidence }: Candidate, before: number | null): number | null {
+  return fit.statistic < SURE_STATISTIC ? before : Math.max(before ?? 0, evidence.peakPower);
 }
 
-/** @param strongest  peak power that `strength` is taken against; null: each against itself */
-export function judge(
-  candidates: readonly Candidate[],
-  rule: PassageRule,
-  strongest: number | null,
-): JudgedCandidate[] {
-  return candidates.map((candidate) => ({
-    ...candidate,
-    probability: passageProbability(
-      rule,
-      candidate.evidence,
-      Math.max(strongest ?? 0, candidate.evidence.peakPower),
-    ),
-  }));
-}
+/** Probability of one candidate. @param strongest  peak power that it is taken against; null: against itself */
+export const judge = ({ evidence }: Candidate, rule: PassageRule, strongest: number | null): number =>
+  passageProbability(rule, evidence, Math.max(strongest ?? 0, evidence.peakPower));
 
 /** Are two peaks the same passage: no clear dip of the level between them? Indices into the view. */
 export function samePassage(view: ToneView, a: PassageEvidence, b: PassageEvidence): boolean {

@@ -33,6 +33,6 @@ export class RecentBest {
       const at = (this.#next - this.#filled + i + 2 * length) % length;
       this.#scratch[i] = this.#values[at] as number;
     }
-    return upperQuartile(this.#scratch.subarray(0, count));
+    return upperQuartile(this.#scratch, count);
   }
 }

@@ -1,11 +1,12 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { PitchEstimate } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
-import { APART_S, candidateOf, chooseEvents, judge, LEAST_STATISTIC, strongestPower } from './passages.ts';
+import { gatherEvidence } from './passageEvidence.ts';
+import { APART_S, chooseEvents, judge, LEAST_STATISTIC, strongestWith } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
 import { probabilityAtMost } from './passageRule.ts';
 import type { PassageRule } from './passageRule.ts';
-import { distinctPassages, scanPassages } from './passageScan.ts';
+import { keepDistinct, scanPassages } from './passageScan.ts';
 import { passageBank, ringUpsOfFastSlides } from './passageTemplates.ts';
 import type { Sight } from './passageTemplates.ts';
 import { SECOND_LOOK_RULE } from './rules.ts';
@@ -73,13 +74,15 @@ export function secondLook(
   const hopeful: Candidate[] = [];
   let strongest: number | null = null;
   for (const candidate of secondLookCandidates(series, offsetHz)) {
-    strongest = strongestPower([candidate], strongest);
+    strongest = strongestWith(candidate, strongest);
     if (probabilityAtMost(rule, candidate.evidence) >= AGREED_THRESHOLD) hopeful.push(candidate);
   }
-  const passed = judge(hopeful, rule, strongest).filter(
-    ({ probability, evidence }) =>
-      probability >= rule.threshold || (probability >= AGREED_THRESHOLD && agreed(evidence.peakIndex)),
-  );
+  const passed = hopeful
+    .map((candidate) => ({ ...candidate, probability: judge(candidate, rule, strongest) }))
+    .filter(
+      ({ probability, evidence }) =>
+        probability >= rule.threshold || (probability >= AGREED_THRESHOLD && agreed(evidence.peakIndex)),
+    );
   return { offsetHz, soundings, pitch, passages: passagesOf(series, offsetHz, passed) };
 }
 
@@ -140,11 +143,13 @@ export function* secondLookCandidates(series: ToneSeries, offsetHz: number): Gen
   for (let from = 0; from < series.length; from += stretch) {
     view.moveTo(Math.min(series.length, from + stretch + beside), offsetHz);
     const { firstIndex } = view;
-    for (const fit of distinctPassages(scanPassages(view, bank, LEAST_STATISTIC), rateHz)) {
+    const fits = scanPassages(view, bank, LEAST_STATISTIC);
+    fits.length = keepDistinct(fits, fits.length, rateHz);
+    for (const fit of fits) {
       const middle = fit.middle + firstIndex;
       const isOwn = middle >= from && middle < from + stretch;
       if (!isOwn || touchesGap(series, middle, fit.template.shape.halfWidthS)) continue;
-      yield moved(candidateOf(view, fit, false), firstIndex);
+      yield moved({ fit, evidence: gatherEvidence(view, fit) }, firstIndex);
     }
   }
 }
@@ -155,14 +160,21 @@ const moved = ({ fit, evidence }: Candidate, by: number): Candidate => ({
   evidence: { ...evidence, peakIndex: evidence.peakIndex + by, middle: evidence.middle + by },
 });
 
+/** Room to work in, kept from one call to the next. */
+let densities = new Float64Array(256);
+
 /**
  * Median noise of one narrow value, mean square.
  * @param frames  how many of the newest flank frames count
  */
 export function typicalNoise(series: ToneSeries, frames = Infinity): number {
   const { flanks } = series;
-  const densities = flanks.near.slice(Math.max(0, flanks.length - frames), flanks.length).sort();
-  return (densities[densities.length >> 1] ?? 0) * series.bandwidthHz;
+  const count = Math.min(frames, flanks.length);
+  if (count === 0) return 0;
+  if (densities.length < count) densities = new Float64Array(2 * count);
+  for (let i = 0; i < count; i += 1) densities[i] = flanks.near[flanks.length - count + i] as number;
+  densities.subarray(0, count).sort();
+  return (densities[count >> 1] as number) * series.bandwidthHz;
 }
 
 /** Does lost sound reach into the two half widths around a middle? Index into the series. */

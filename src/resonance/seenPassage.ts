@@ -35,6 +35,6 @@ export function seenPassage({ fit, evidence, probability }: JudgedCandidate, vie
     direction: fit.direction,
     probability,
     noiseDensity: view.noiseDensity[evidence.peakIndex] ?? 0,
-    evidence,
+    evidence: { ...evidence },
   };
 }

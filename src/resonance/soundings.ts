@@ -39,8 +39,11 @@ const BESIDE_S = 0.5;
  * @param first  index into the view from which on is searched
  */
 export function findSoundings(view: ToneView, first = 0): SoundingSpan[] {
+  const found: SoundingSpan[] = [];
   const { closed, open } = findStretches(view, first, view.length);
-  return soundingsIn(view, open === null ? closed : [...closed, open]);
+  for (const stretch of closed) addParts(found, view, stretch);
+  if (open !== null) addParts(found, view, open);
+  return found;
 }
 
 /** Those of a whole series, in memory that grows with the longest of them alone. */
@@ -54,9 +57,9 @@ export function allSoundings(series: ToneSeries, offsetHz: number): SoundingSpan
     const to = Math.min(series.length, from + length);
     const view = viewOf(series, first, Math.min(series.length, to + beside), offsetHz);
     const { closed, open, settled } = findStretches(view, from - first, to - first);
-    found.push(...soundingsIn(view, closed));
+    for (const stretch of closed) addParts(found, view, stretch);
     if (to === series.length) {
-      if (open !== null) found.push(...soundingsIn(view, [open]));
+      if (open !== null) addParts(found, view, open);
       break;
     }
     // A tone that fills all of the window needs a longer one.
@@ -65,12 +68,6 @@ export function allSoundings(series: ToneSeries, offsetHz: number): SoundingSpan
   }
   return found;
 }
-
-/** Stretches of a view as soundings on the series' axis. */
-const soundingsIn = (view: ToneView, stretches: readonly SoundingSpan[]): SoundingSpan[] =>
-  stretches
-    .flatMap((span) => splitAtStrikes(view, span))
-    .map((span) => ({ ...span, from: span.from + view.firstIndex, to: span.to + view.firstIndex }));
 
 /** Indices into the view. */
 interface Stretches {
@@ -149,17 +146,18 @@ function sharpEnd(view: ToneView, to: number): number {
   return to;
 }
 
-/** Cuts a stretch where the fork is struck again while it sounds. */
-function splitAtStrikes(view: ToneView, span: SoundingSpan): SoundingSpan[] {
-  const edges = [span.from, ...findStrikes(view, span.from, span.to), span.to];
-  const parts: SoundingSpan[] = [];
-  for (let i = 0; i + 1 < edges.length; i += 1) {
-    const from = edges[i] as number;
-    const to = edges[i + 1] as number;
-    if (to - from >= SHORTEST_S * view.rateHz)
-      parts.push({ from, to, ended: i + 2 < edges.length || span.ended });
+/** Adds a stretch of a view, cut where the fork is struck again while it sounds, on the series' axis. */
+function addParts(found: SoundingSpan[], view: ToneView, stretch: SoundingSpan): void {
+  const strikes = findStrikes(view, stretch.from, stretch.to);
+  let { from } = stretch;
+  for (let i = 0; i <= strikes.length; i += 1) {
+    const to = strikes[i] ?? stretch.to;
+    const ended = i < strikes.length || stretch.ended;
+    if (isLongEnough(view, from, to)) {
+      found.push({ from: from + view.firstIndex, to: to + view.firstIndex, ended });
+    }
+    from = to;
   }
-  return parts;
 }
 
 /** Room to work in, kept from one call to the next. */
@@ -197,7 +195,7 @@ export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | nul
     }
   }
   if (pairs < 6) return null;
-  const slope = partedMedian(slopes.subarray(0, pairs));
+  const slope = partedMedian(slopes, pairs);
   return slope < -1 / 120 ? -1 / slope : null;
 }
 

@@ -23,6 +23,9 @@ interface Reach {
   readonly third: number;
 }
 
+/** Room to work in, kept from one call to the next. */
+let jumps = new Float64Array(1024);
+
 /**
  * Strikes onto a fork that still sounds: the phasor jumps, and the power after the jump stays above all that was
  * before it. A passage falls again, a knock is gone, an approach takes longer.
@@ -41,22 +44,23 @@ export function findStrikes(view: ToneView, from: number, to: number): number[] 
   const { near, edge, long } = reach;
   const strikes: number[] = [];
   const first = from + long + edge;
-  let before = jumpPower(view, first - 1, near, edge);
-  let here = jumpPower(view, first, near, edge);
-  for (let i = first; i < to - long - edge; i += 1) {
-    const after = jumpPower(view, i + 1, near, edge);
-    if (here >= before && here > after && isStrike(view, i, here, reach)) {
-      const last = strikes[strikes.length - 1];
-      if (last === undefined || i - last > APART_S * view.rateHz) strikes.push(i);
-    }
-    before = here;
-    here = after;
+  const end = to - long - edge;
+  if (end <= first) return strikes;
+  readJumps(view, first - 1, end + 1, near, edge);
+  for (let i = first; i < end; i += 1) {
+    const at = i - first + 1;
+    const here = jumps[at] as number;
+    if (here < (jumps[at - 1] as number) || here <= (jumps[at + 1] as number)) continue;
+    if (!isStrike(view, i, at, reach)) continue;
+    const last = strikes[strikes.length - 1];
+    if (last === undefined || i - last > APART_S * view.rateHz) strikes.push(i);
   }
   return strikes;
 }
 
-/** @param jump  squared jump of the phasor at the index, which is higher than beside it */
-function isStrike(view: ToneView, i: number, jump: number, reach: Reach): boolean {
+/** @param at  place in `jumps` of the squared jump at the index, which is higher than beside it */
+function isStrike(view: ToneView, i: number, at: number, reach: Reach): boolean {
+  const jump = jumps[at] as number;
   const { near, edge, far, long, third } = reach;
   const step = jumpPower(view, i, far, long);
   if (!(jump >= SHARPEST[0] ** 2 * step && jump <= SHARPEST[1] ** 2 * step)) return false;
@@ -68,6 +72,27 @@ function isStrike(view: ToneView, i: number, jump: number, reach: Reach): boolea
     after = Math.min(after, meanPower(view, i + edge + k * third, i + edge + (k + 1) * third + 1));
   }
   return after >= LASTING * before;
+}
+
+/** Fills `jumps` with the jump powers at the indices [from, to), the first at 0. */
+function readJumps(view: ToneView, from: number, to: number, near: number, far: number): void {
+  if (jumps.length < to - from) jumps = new Float64Array(2 * (to - from));
+  const { re, im } = view.sums;
+  const n2 = (far - near + 1) ** 2;
+  for (let i = from; i < to; i += 1) {
+    // Plain sums: a function called here would box each number that it gives back.
+    const x =
+      (re[i + far + 1] as number) -
+      (re[i + near] as number) -
+      (re[i - near + 1] as number) +
+      (re[i - far] as number);
+    const y =
+      (im[i + far + 1] as number) -
+      (im[i + near] as number) -
+      (im[i - near + 1] as number) +
+      (im[i - far] as number);
+    jumps[i - from] = (x * x + y * y) / n2;
+  }
 }
 
 /** |mean of the values `near` to `far` after an index, less the mean of those as far before it|². */

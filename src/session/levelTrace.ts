@@ -1,4 +1,5 @@
 import { RoomBaseline } from '../room/roomBaseline.ts';
+import type { BroadbandMeter } from '../tone/broadbandMeter.ts';
 import { VALUES_PER_FRAME } from '../tone/flankRows.ts';
 import { levelDb } from '../tone/level.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
@@ -10,12 +11,6 @@ const POINT_STEP = 5;
 const POINT_HALF = 10;
 /** Tone over noise power below which the tone is not heard: one chance in 1000 that noise alone is above. */
 const HEARD = Math.log(1000);
-
-/** A level point with what the way back needs. */
-export interface TracedPoint extends LevelPoint {
-  /** Mean square of the tone averaged in phase over 0.2 s, noise and all, > 0. */
-  readonly coherentMeanSquare: number;
-}
 
 /** Level of the tone against the room, point by point, from a growing series. */
 export class LevelTrace {
@@ -33,63 +28,58 @@ export class LevelTrace {
    * The points that have become due.
    * @param readyIndex  values before this index have their flanks
    * @param offsetHz  the fork's pitch less the frequency moved to 0 Hz, as known now
-   * @param broadbandMeanSquare  the whole sound's mean square between two times, s
+   * @param broadband  the whole sound's level
+   * @param onPoint  gets each with the mean square of the tone averaged in phase over 0.2 s, noise and all, > 0
    */
   advance(
     readyIndex: number,
     offsetHz: number,
-    broadbandMeanSquare: (fromS: number, toS: number) => number,
-    onPoint: (point: TracedPoint) => void,
+    broadband: BroadbandMeter,
+    onPoint: (point: LevelPoint, coherentMeanSquare: number) => void,
   ): void {
     for (; this.#nextPoint + POINT_HALF < readyIndex; this.#nextPoint += POINT_STEP) {
-      onPoint(this.#pointAt(this.#nextPoint, offsetHz, broadbandMeanSquare));
+      this.#pointAt(this.#nextPoint, offsetHz, broadband, onPoint);
     }
   }
 
   #pointAt(
     index: number,
     offsetHz: number,
-    broadbandMeanSquare: (fromS: number, toS: number) => number,
-  ): TracedPoint {
-    const { rateHz, bandwidthHz } = this.#series;
+    broadband: BroadbandMeter,
+    onPoint: (point: LevelPoint, coherentMeanSquare: number) => void,
+  ): void {
+    const { rateHz, bandwidthHz, re: seriesRe, im: seriesIm, flanks } = this.#series;
+    const { near } = flanks;
     const timeS = index / rateHz;
     const halfS = POINT_HALF / rateHz;
     const turn = (-2 * Math.PI * offsetHz) / rateHz;
-    let [band, re, im, noise] = [0, 0, 0, 0];
+    let band = 0;
+    let re = 0;
+    let im = 0;
+    let noise = 0;
     const count = 2 * POINT_HALF;
     for (let k = index - POINT_HALF; k < index + POINT_HALF; k += 1) {
-      const x = this.#series.re[k] as number;
-      const y = this.#series.im[k] as number;
+      const x = seriesRe[k] as number;
+      const y = seriesIm[k] as number;
       const cos = Math.cos(turn * k);
       const sin = Math.sin(turn * k);
       band += (x * x + y * y) / count;
       re += (x * cos - y * sin) / count;
       im += (x * sin + y * cos) / count;
-      noise += this.#noiseAt(k) / count;
+      if (flanks.length > 0) noise += (near[flanks.frameAt(k)] as number) / count;
     }
     this.#followRoom(index, band);
     const bandHz = Math.min(bandwidthHz, rateHz / count);
     const roomPower = (this.#room.density ?? 0) * bandHz;
     const coherentMeanSquare = re * re + im * im + 1e-20;
     const tonePower = coherentMeanSquare - noise * bandHz;
-    const localNoise = this.#noiseAt(index) * bandHz;
+    const localNoise = flanks.length === 0 ? 0 : (near[flanks.frameAt(index)] as number) * bandHz;
     this.#toneHeard = tonePower > HEARD * Math.max(roomPower, localNoise);
     const roomDb = levelDb(roomPower / 2 + 1e-20);
     const toneDb = this.#toneHeard ? levelDb(tonePower / 2) : null;
-    return {
-      timeS,
-      toneDb,
-      roomDb,
-      broadbandDb: levelDb(broadbandMeanSquare(timeS - halfS, timeS + halfS) + 1e-20),
-      riseDb: toneDb === null ? null : toneDb - roomDb,
-      coherentMeanSquare,
-    };
-  }
-
-  /** Noise density beside a value; 0 before the first frame. */
-  #noiseAt(index: number): number {
-    const { flanks } = this.#series;
-    return flanks.length === 0 ? 0 : (flanks.near[flanks.frameAt(index)] as number);
+    const broadbandDb = levelDb(broadband.meanSquare(timeS - halfS, timeS + halfS) + 1e-20);
+    const riseDb = toneDb === null ? null : toneDb - roomDb;
+    onPoint({ timeS, toneDb, roomDb, broadbandDb, riseDb }, coherentMeanSquare);
   }
 
   #followRoom(index: number, bandMeanSquare: number): void {

@@ -4,11 +4,10 @@ import type { LiveFlag } from '../resonance/liveLook.ts';
 import { decayTimeS } from '../resonance/soundings.ts';
 import { secondLook } from '../resonance/secondLook.ts';
 import { LevelAgainstRoom } from '../room/levelAgainstRoom.ts';
-import { BROADBAND_FRAME, BroadbandMeter } from '../tone/broadbandMeter.ts';
+import { BroadbandMeter } from '../tone/broadbandMeter.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { ToneStream } from '../tone/toneStream.ts';
 import { LevelTrace } from './levelTrace.ts';
-import type { TracedPoint } from './levelTrace.ts';
 import type {
   ForkPitch,
   Guidance,
@@ -32,13 +31,9 @@ const LOOKAHEAD = 12;
 /** Frames between two decisions: about 20 ms, however long the blocks are. */
 const STEP_FRAMES = 1024;
 
-/** What a push adds, while it is gathered. */
-interface Gathered {
-  readonly points: LevelPoint[];
-  readonly resonances: Resonance[];
-  readonly soundings: Sounding[];
-  readonly warnings: ListeningWarning[];
-}
+/** Shared by all updates in which nothing of a kind happened. */
+const NOTHING: readonly never[] = [];
+const SILENCE = new Float32Array(STEP_FRAMES);
 
 /**
  * Runs the stages on one source, live: samples in, level points, soundings, resonances and warnings out. All
@@ -53,16 +48,22 @@ export class Listening {
   readonly #track: SoundingTrack;
   readonly #againstRoom: LevelAgainstRoom;
   readonly #wayBack = new WayBack();
-  readonly #broadband = new BroadbandMeter();
+  readonly #broadband: BroadbandMeter;
   readonly #health: SignalHealth;
-  /** Mean squares of full broadband frames, to be matched with points by time. */
-  readonly #frameMeanSquares: number[] = [];
-  readonly #frameS: number;
+  /** Samples of the step that isn't complete yet, and how many of them the checks of the signal have had. */
+  readonly #step = new Float32Array(STEP_FRAMES);
+  #filled = 0;
+  #checked = 0;
+  /** Frames of all steps before. */
   #frames = 0;
   #nextSounding = SOUNDING_STEP;
   readonly #resonances: Resonance[] = [];
   readonly #told = new Set<string>();
-  #gathered: Gathered = nothing();
+  /** What a push adds, while it is gathered. */
+  #newPoints: LevelPoint[] = [];
+  #newResonances: Resonance[] = [];
+  #newSoundings: Sounding[] = [];
+  #newWarnings: ListeningWarning[] = [];
 
   /** @throws RangeError when the fork's pitch doesn't fit the sample rate */
   constructor(options: { readonly sampleRateHz: number; readonly fork: ForkPitch }) {
@@ -76,7 +77,7 @@ export class Listening {
     this.#trace = new LevelTrace(series);
     this.#track = new SoundingTrack(series, fork);
     this.#againstRoom = new LevelAgainstRoom(series);
-    this.#frameS = BROADBAND_FRAME / sampleRateHz;
+    this.#broadband = new BroadbandMeter(sampleRateHz);
   }
 
   /** Everything heard so far, for checks and pictures. */
@@ -96,12 +97,13 @@ export class Listening {
 
   push(block: SampleBlock): ListeningUpdate {
     if (block.discontinuity) this.#bridgeGap(block.startFrame);
-    this.#feed(block.samples);
+    this.#feed(block.samples, block.samples.length, true);
     return this.#update();
   }
 
   /** Lets the last values out. Nothing may be pushed afterwards. */
   finish(): ListeningUpdate {
+    this.#hearStep();
     this.#stream.finish();
     this.#health.finish();
     this.#advance();
@@ -124,7 +126,7 @@ export class Listening {
     }));
     const resonances = look.passages.map((passage) => toResonance(passage, soundings, null));
     const report = {
-      durationS: this.#frames / sampleRateHz,
+      durationS: (this.#frames + this.#filled) / sampleRateHz,
       sampleRateHz,
       fork: {
         nominalHz: fork.nominalHz,
@@ -146,74 +148,90 @@ export class Listening {
     };
   }
 
-  /** Takes samples up to each fixed step and decides there, so that decisions don't depend on the blocks. */
-  #feed(samples: Float32Array, isHeard = true): void {
-    for (let taken = 0; taken < samples.length;) {
-      const next = taken + STEP_FRAMES - (this.#frames % STEP_FRAMES);
-      const part = taken === 0 && samples.length <= next ? samples : samples.subarray(taken, next);
-      taken += part.length;
-      if (isHeard) this.#health.push(part);
-      this.#take(part);
-      if (this.#frames % STEP_FRAMES === 0) this.#advance();
+  /**
+   * Gathers samples to steps, and decides after each, so that decisions don't depend on the blocks.
+   * @param isHeard  false: silence in place of lost sound, which the signal isn't judged by
+   */
+  #feed(samples: Float32Array, count: number, isHeard: boolean): void {
+    for (let taken = 0; taken < count;) {
+      const part = Math.min(count - taken, STEP_FRAMES - this.#filled);
+      for (let i = 0; i < part; i += 1) this.#step[this.#filled + i] = samples[taken + i] as number;
+      taken += part;
+      this.#filled += part;
+      if (!isHeard) this.#checked = this.#filled;
+      if (this.#filled < STEP_FRAMES) continue;
+      this.#hearStep();
+      this.#advance();
     }
   }
 
-  #take(samples: Float32Array): void {
-    for (let taken = 0; taken < samples.length;) {
-      const part = this.#broadband.take(taken === 0 ? samples : samples.subarray(taken));
-      taken += part;
-      this.#frames += part;
-      if (this.#frames % BROADBAND_FRAME === 0) this.#frameMeanSquares.push(this.#broadband.meanSquare);
+  /** Gives the step to all stages, complete or not. */
+  #hearStep(): void {
+    const isWhole = this.#filled === STEP_FRAMES;
+    this.#checkSignal();
+    if (isWhole) this.#broadband.push(this.#step);
+    this.#stream.push(isWhole ? this.#step : this.#step.subarray(0, this.#filled));
+    this.#frames += this.#filled;
+    this.#filled = 0;
+    this.#checked = 0;
+  }
+
+  #checkSignal(): void {
+    const isWhole = this.#checked === 0 && this.#filled === STEP_FRAMES;
+    if (isWhole) this.#health.push(this.#step);
+    else if (this.#checked < this.#filled) {
+      this.#health.push(this.#step.subarray(this.#checked, this.#filled));
     }
-    this.#stream.push(samples);
+    this.#checked = this.#filled;
   }
 
   /** Lost frames are counted as silence, so that time never drifts, and marked, so that nothing spans them. */
   #bridgeGap(startFrame: number): void {
     const { sampleRateHz } = this.#options;
-    this.#series.markGap(this.#frames / sampleRateHz);
+    const heard = this.#frames + this.#filled;
+    this.#series.markGap(heard / sampleRateHz);
     this.#series.markGap(startFrame / sampleRateHz);
+    this.#checkSignal();
     this.#health.interrupt();
-    for (let left = Math.max(0, startFrame - this.#frames); left > 0;) {
-      const part = Math.min(left, sampleRateHz);
-      this.#feed(new Float32Array(part), false);
-      left -= part;
+    for (let left = Math.max(0, startFrame - heard); left > 0; left -= STEP_FRAMES) {
+      this.#feed(SILENCE, Math.min(left, STEP_FRAMES), false);
     }
   }
 
   #advance(): void {
     this.#live.advance(this.#onFlag);
     const ready = this.#series.length - LOOKAHEAD;
-    this.#trace.advance(ready, this.#live.offsetHz ?? 0, this.#broadbandMeanSquare, this.#onPoint);
+    this.#trace.advance(ready, this.#live.offsetHz ?? 0, this.#broadband, this.#onPoint);
     this.#followSoundings(ready);
-    this.#newWarnings();
+    this.#tell(this.#health.warnings());
+    if (this.#series.gaps.length > 0) this.#tell(gapWarning(this.#series));
   }
 
   #update(): ListeningUpdate {
-    const { points, resonances, soundings, warnings } = this.#gathered;
-    this.#gathered = nothing();
-    return { points, resonances, soundings, warnings, guidance: this.#guidance() };
+    const update = {
+      points: orNothing(this.#newPoints),
+      resonances: orNothing(this.#newResonances),
+      soundings: orNothing(this.#newSoundings),
+      warnings: orNothing(this.#newWarnings),
+      guidance: this.#guidance(),
+    };
+    if (update.points !== NOTHING) this.#newPoints = [];
+    if (update.resonances !== NOTHING) this.#newResonances = [];
+    if (update.soundings !== NOTHING) this.#newSoundings = [];
+    if (update.warnings !== NOTHING) this.#newWarnings = [];
+    return update;
   }
 
   readonly #onFlag = ({ passage, decidedIndex }: LiveFlag): void => {
     const flaggedAtS = decidedIndex / this.#series.rateHz + this.#stream.delayS;
     const resonance = toResonance(passage, this.#track.soundings, flaggedAtS);
     this.#resonances.push(resonance);
-    this.#gathered.resonances.push(resonance);
+    this.#newResonances.push(resonance);
   };
 
-  readonly #onPoint = ({ coherentMeanSquare, ...point }: TracedPoint): void => {
+  readonly #onPoint = (point: LevelPoint, coherentMeanSquare: number): void => {
     this.#wayBack.push(point.timeS, coherentMeanSquare);
-    this.#gathered.points.push(point);
-  };
-
-  /** Mean over full frames that overlap the stretch. */
-  readonly #broadbandMeanSquare = (fromS: number, toS: number): number => {
-    const from = Math.max(0, Math.floor(fromS / this.#frameS));
-    const to = Math.min(this.#frameMeanSquares.length, Math.floor(toS / this.#frameS) + 1);
-    let sum = 0;
-    for (let i = from; i < to; i += 1) sum += this.#frameMeanSquares[i] as number;
-    return sum / Math.max(1, to - from);
+    this.#newPoints.push(point);
   };
 
   #followSoundings(ready: number): void {
@@ -221,16 +239,11 @@ export class Listening {
     while (this.#nextSounding <= ready) this.#nextSounding += SOUNDING_STEP;
     const before = this.#track.open?.index ?? null;
     const changed = this.#track.advance(this.#live.view);
-    this.#gathered.soundings.push(...changed);
+    for (const sounding of changed) this.#newSoundings.push(sounding);
     if (changed.some(({ endS }) => endS !== null)) {
       this.#tell(pumpingSoFar(this.#series, this.#againstRoom.correlation()));
     }
     if ((this.#track.open?.index ?? null) !== before) this.#wayBack.clear();
-  }
-
-  #newWarnings(): void {
-    this.#tell(this.#health.warnings());
-    this.#tell(gapWarning(this.#series));
   }
 
   /** Each kind of warning once. */
@@ -238,7 +251,7 @@ export class Listening {
     for (const found of warnings) {
       if (found.code === 'silent' || this.#told.has(found.code)) continue;
       this.#told.add(found.code);
-      this.#gathered.warnings.push(found);
+      this.#newWarnings.push(found);
     }
   }
 
@@ -249,4 +262,4 @@ export class Listening {
   }
 }
 
-const nothing = (): Gathered => ({ points: [], resonances: [], soundings: [], warnings: [] });
+const orNothing = <T>(found: readonly T[]): readonly T[] => (found.length === 0 ? NOTHING : found);

@@ -1,6 +1,5 @@
 import { decayTimeS, findSoundings, soundingPitch } from '../resonance/soundings.ts';
 import { typicalNoise } from '../resonance/secondLook.ts';
-import { partOf } from '../resonance/toneView.ts';
 import type { ToneView } from '../resonance/toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, Sounding } from './listeningTypes.ts';
@@ -48,7 +47,7 @@ export class SoundingTrack {
     const lastEnd = lastEndS === null ? null : Math.round(lastEndS * rateHz);
     const since =
       last === undefined ? 0 : lastEnd === null ? Math.round(last.startS * rateHz) : lastEnd - REOPEN;
-    const spans = findSoundings(partOf(view, Math.min(view.length, Math.max(0, since - view.firstIndex))));
+    const spans = findSoundings(view, Math.min(view.length, Math.max(0, since - view.firstIndex)));
     const changed: Sounding[] = [];
     for (const span of spans) {
       // What begins before the last end is the last sounding: its own tail again, or the tone come back.

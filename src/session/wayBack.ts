@@ -36,13 +36,14 @@ export class WayBack {
     while (first > 0 && (flagged[first - 1] as Resonance).timeS >= sinceS) first -= 1;
     if (last < 0 || first === flagged.length) return null;
     const rate = decayTimeS === null ? 0 : 2 / decayTimeS;
-    const levelOf = (i: number): number =>
-      this.#undying(this.#nearest((flagged[i] as Resonance).timeS), rate);
     let strongest = -Infinity;
-    for (let i = first; i < flagged.length; i += 1) strongest = Math.max(strongest, levelOf(i));
+    for (let i = first; i < flagged.length; i += 1) {
+      strongest = Math.max(strongest, this.#levelAt((flagged[i] as Resonance).timeS, rate));
+    }
     // The latest of them: the less the fork has died since, the less is left to correct.
+    const least = strongest - EQUAL_DB / DB_PER_LN_POWER;
     let best = flagged.length - 1;
-    while (best > first && levelOf(best) <= strongest - EQUAL_DB / DB_PER_LN_POWER) best -= 1;
+    while (best > first && this.#levelAt((flagged[best] as Resonance).timeS, rate) <= least) best -= 1;
     const bestTimeS = (flagged[best] as Resonance).timeS;
     // A slow way back may climb higher than the passage that was flagged on the fly.
     let highest = -Infinity;
@@ -58,9 +59,10 @@ export class WayBack {
     return (this.#logs[at] as number) + rate * (this.#timesS[at] as number);
   }
 
-  #nearest(timeS: number): number {
+  /** The same at the newest point that isn't later. */
+  #levelAt(timeS: number, rate: number): number {
     let at = this.#timesS.length - 1;
     while (at > 0 && (this.#timesS[at] as number) > timeS) at -= 1;
-    return at;
+    return this.#undying(at, rate);
   }
 }

@@ -2,6 +2,8 @@ import Meyda from 'meyda';
 
 /** 21 ms at 48 kHz. */
 export const BROADBAND_FRAME = 1024;
+/** Frames that are kept: two seconds and more, far longer than a level point waits. */
+const KEPT = 128;
 
 /** Meyda.extract would window and transform every frame; its rms alone needs neither. */
 const { rms } = Meyda.featureExtractors as {
@@ -9,32 +11,33 @@ const { rms } = Meyda.featureExtractors as {
 };
 
 /**
- * The whole sound's level, for comparison with the level at the fork's pitch: rms of frames of 1024 samples.
+ * The whole sound's level, for comparison with the level at the fork's pitch: mean squares of frames of 1024 samples,
+ * of which the newest are kept.
  */
 export class BroadbandMeter {
-  readonly #frame = new Float32Array(BROADBAND_FRAME);
-  #filled = 0;
-  #meanSquare = 0;
+  readonly #frameS: number;
+  /** A ring: frame k at k % KEPT. */
+  readonly #meanSquares = new Float64Array(KEPT);
+  readonly #features: { signal: Float32Array } = { signal: new Float32Array(0) };
+  #frames = 0;
 
-  /** Mean square of the last full frame; 0 before the first. */
-  get meanSquare(): number {
-    return this.#meanSquare;
+  constructor(sampleRateHz: number) {
+    this.#frameS = BROADBAND_FRAME / sampleRateHz;
   }
 
-  /** Takes samples until a frame is full. @returns how many were taken */
-  take(samples: Float32Array): number {
-    // A whole frame needs no copy.
-    if (this.#filled === 0 && samples.length === BROADBAND_FRAME) {
-      this.#meanSquare = rms({ signal: samples }) ** 2;
-      return BROADBAND_FRAME;
-    }
-    const part = samples.subarray(0, BROADBAND_FRAME - this.#filled);
-    this.#frame.set(part, this.#filled);
-    this.#filled += part.length;
-    if (this.#filled === BROADBAND_FRAME) {
-      this.#meanSquare = rms({ signal: this.#frame }) ** 2;
-      this.#filled = 0;
-    }
-    return part.length;
+  /** @param frame  the next BROADBAND_FRAME samples */
+  push(frame: Float32Array): void {
+    this.#features.signal = frame;
+    this.#meanSquares[this.#frames % KEPT] = rms(this.#features) ** 2;
+    this.#frames += 1;
+  }
+
+  /** Mean over the frames that overlap a stretch of the last two seconds; 0 where there are none. */
+  meanSquare(fromS: number, toS: number): number {
+    const from = Math.max(0, this.#frames - KEPT, Math.floor(fromS / this.#frameS));
+    const to = Math.min(this.#frames, Math.floor(toS / this.#frameS) + 1);
+    let sum = 0;
+    for (let i = from; i < to; i += 1) sum += this.#meanSquares[i % KEPT] as number;
+    return sum / Math.max(1, to - from);
   }
 }

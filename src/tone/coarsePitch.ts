@@ -74,7 +74,7 @@ function medianMagnitude(re: ArrayLike<number>, im: ArrayLike<number>, from: num
   }
   const some = Math.ceil(count / 4);
   for (let i = 0; i < some; i += 1) parted[i] = magnitudes[4 * i] as number;
-  return partedMedian(parted.subarray(0, some));
+  return partedMedian(parted, some);
 }
 
 const at = (bin: number): number => power[(bin + SIZE) % SIZE] as number;

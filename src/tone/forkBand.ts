@@ -39,6 +39,9 @@ export class ForkBand {
   readonly #first: RealDecimator;
   readonly #second: ComplexDecimator;
   readonly #third: ComplexDecimator;
+  /** What the last push gave. */
+  readonly #wide: { readonly re: Float64Array; readonly im: Float64Array; count: number };
+  readonly #narrow: { readonly re: Float64Array; readonly im: Float64Array; count: number };
   /** Carrier's turn from one wide value to the next, rad. */
   readonly #wideTurn: number;
   readonly #tail: number;
@@ -76,6 +79,8 @@ export class ForkBand {
     this.#first = new RealDecimator(doubled, turn, firstStep);
     this.#second = new ComplexDecimator(secondTaps, turn * firstStep, secondStep);
     this.#third = new ComplexDecimator(narrowTaps, 0, NARROW_STEP);
+    this.#wide = { re: this.#second.re, im: this.#second.im, count: 0 };
+    this.#narrow = { re: this.#third.re, im: this.#third.im, count: 0 };
     const delays = [
       firstTaps.length / 2,
       ((secondTaps.length - 1) / 2) * firstStep,
@@ -100,7 +105,9 @@ export class ForkBand {
       const wide = second.push(first.re, first.im, middle);
       this.#turnBack(second.re, second.im, wide);
       const narrow = third.push(second.re, second.im, wide);
-      take({ re: second.re, im: second.im, count: wide }, { re: third.re, im: third.im, count: narrow });
+      this.#wide.count = wide;
+      this.#narrow.count = narrow;
+      take(this.#wide, this.#narrow);
     }
   }
 

@@ -38,6 +38,7 @@ interface Room {
 }
 
 let largest = roomFor(256);
+let present = largest;
 const shortPower = new Float64Array(2 * SHORT_STEPS + 1);
 /** The last coherent sum. */
 const sum = { magnitude: 0, angle: 0 };
@@ -67,8 +68,7 @@ export function fitPhaseLine(
   // Blocks share all values evenly: a slope's variance goes with the third power of the length that is used.
   const count = Math.round((to - from) / BLOCK);
   const blockS = (to - from) / count / rateHz;
-  if (largest.phase.length < count) largest = roomFor(2 * count);
-  const room = partOf(largest, count);
+  const room = roomOf(count);
   readPhases(room, re, im, from, to, (-2 * Math.PI * coarseHz) / rateHz, noiseMeanSquare);
   let total = 0;
   for (let b = 0; b < count; b += 1) total += room.weight[b] as number;
@@ -300,6 +300,15 @@ function memory(residual: Float64Array, weight: Float64Array): number {
 
 function wrap(angle: number): number {
   return angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI));
+}
+
+/** Room for so many blocks; live, it is the same again and again. */
+function roomOf(blocks: number): Room {
+  if (largest.phase.length < blocks) largest = roomFor(2 * blocks);
+  if (present.phase.length !== blocks || present.phase.buffer !== largest.phase.buffer) {
+    present = partOf(largest, blocks);
+  }
+  return present;
 }
 
 function roomFor(blocks: number): Room {

@@ -58,7 +58,8 @@ export class ToneSeries {
 
   /** Is there lost sound between these two indices, both included? */
   hasGap(fromIndex: number, toIndex: number): boolean {
-    return this.#gaps.some((gap) => gap >= fromIndex && gap <= toIndex);
+    for (const gap of this.#gaps) if (gap >= fromIndex && gap <= toIndex) return true;
+    return false;
   }
 }
 

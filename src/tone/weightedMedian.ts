@@ -2,13 +2,14 @@
  * Median of values, each counted by its weight: the smallest of them with at least half of the weight at or below it.
  * Found without sorting, by parting around a value again and again (Hoare 1961, "Find"): both arrays are reordered.
  * @param values  at least one
- * @param weights  as many, >= 0, not all 0
+ * @param weights  as many or more, >= 0, not all 0
+ * @param count  values that count, from the first on
  */
-export function weightedMedian(values: Float64Array, weights: Float64Array): number {
+export function weightedMedian(values: Float64Array, weights: Float64Array, count = values.length): number {
   let sought = 0;
-  for (let i = 0; i < weights.length; i += 1) sought += (weights[i] as number) / 2;
+  for (let i = 0; i < count; i += 1) sought += (weights[i] as number) / 2;
   let from = 0;
-  let to = values.length - 1;
+  let to = count - 1;
   while (from < to) {
     const pivot = values[(from + to) >> 1] as number;
     // Parts [from, to] into smaller ones, equal ones [low, high] and larger ones.
@@ -46,10 +47,14 @@ export function weightedMedian(values: Float64Array, weights: Float64Array): num
 /** Ones, as many as were ever needed. */
 let ones = new Float64Array(2048).fill(1);
 
-/** The lower median, found in the same way: the values are reordered. @param values  at least one */
-export function partedMedian(values: Float64Array): number {
-  if (ones.length < values.length) ones = new Float64Array(2 * values.length).fill(1);
-  return weightedMedian(values, ones.subarray(0, values.length));
+/**
+ * The lower median, found in the same way: the values are reordered.
+ * @param values  at least one
+ * @param count  values that count, from the first on
+ */
+export function partedMedian(values: Float64Array, count = values.length): number {
+  if (ones.length < count) ones = new Float64Array(2 * count).fill(1);
+  return weightedMedian(values, ones, count);
 }
 
 function swap(values: Float64Array, i: number, j: number): void {

@@ -49,7 +49,9 @@ export class BandEdgeWatch {
   private readonly window: Float64Array;
   private readonly edges: readonly { edgeHz: number; readonly fallsDb: number[] }[];
   private readonly stride: number;
+  private readonly sorted = new Float64Array(KEPT_SPECTRA);
   private looks = 0;
+  private found: BandEdge | null = null;
 
   constructor(private readonly sampleRateHz: number) {
     this.window = Float64Array.from({ length: SPECTRUM_FRAMES }, (_, i) => {
@@ -81,11 +83,17 @@ export class BandEdgeWatch {
 
   /** The lowest edge that most of the recent spectra show; null where there is none. */
   get edge(): BandEdge | null {
+    return this.found;
+  }
+
+  private find(): BandEdge | null {
     for (const { edgeHz, fallsDb } of this.edges) {
       if (fallsDb.length < LEAST_SPECTRA) return null;
-      const sorted = Float64Array.from(fallsDb).sort();
-      if ((sorted[Math.floor((1 - SHARE) * sorted.length)] as number) < EDGE_DB) continue;
-      return { edgeHz, fallDb: sorted[sorted.length >> 1] as number };
+      const sorted = this.sorted.fill(Infinity);
+      for (let i = 0; i < fallsDb.length; i += 1) sorted[i] = fallsDb[i] as number;
+      sorted.sort();
+      if ((sorted[Math.floor((1 - SHARE) * fallsDb.length)] as number) < EDGE_DB) continue;
+      return { edgeHz, fallDb: sorted[fallsDb.length >> 1] as number };
     }
     return null;
   }
@@ -113,6 +121,7 @@ export class BandEdgeWatch {
       fallsDb.push(belowDb - aboveDb);
       if (fallsDb.length > KEPT_SPECTRA) fallsDb.shift();
     }
+    this.found = this.find();
   }
 
   /** Running sum of the lines' levels, from which the mean of any band is one difference. */

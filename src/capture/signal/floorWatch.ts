@@ -45,7 +45,12 @@ export class FloorWatch {
   get fallDb(): number | null {
     const { baselineDb } = this;
     if (baselineDb === null) return null;
-    const below = this.recent.map((floorDb) => baselineDb - floorDb).filter((fallDb) => fallDb > FELL_DB);
-    return below.length < LEAST_VALUES ? null : Math.max(...below);
+    let below = 0;
+    let mostDb = 0;
+    for (const floorDb of this.recent) {
+      if (baselineDb - floorDb > FELL_DB) below += 1;
+      mostDb = Math.max(mostDb, baselineDb - floorDb);
+    }
+    return below < LEAST_VALUES ? null : mostDb;
   }
 }

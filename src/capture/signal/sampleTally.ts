@@ -84,7 +84,8 @@ export class SampleTally {
     this.mean = total / count;
     this.slopeMeanSquare = slope / count;
     this.frames += count;
-    if (count >= BEFORE_FRAMES) this.tail.set(look.subarray(count - BEFORE_FRAMES, count));
+    if (count < BEFORE_FRAMES) return;
+    for (let i = 0; i < BEFORE_FRAMES; i += 1) this.tail[i] = look[count - BEFORE_FRAMES + i] as number;
   }
 
   /** Notes that sound was lost here: nothing spans it. */

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { EARLY_THRESHOLD, judgementOf, LiveDetector } from '../../../src/resonance/liveLook.ts';
-import { samePassage, strongestPower } from '../../../src/resonance/passages.ts';
+import { samePassage, strongestWith } from '../../../src/resonance/passages.ts';
 import type { Candidate } from '../../../src/resonance/passages.ts';
 import { ruleProbability, RULE_TERMS, ruleValues } from '../../../src/resonance/passageRule.ts';
 import type { PassageRule } from '../../../src/resonance/passageRule.ts';
@@ -146,7 +146,7 @@ function load(): Recording[] {
     const { offsetHz } = secondLook(whole, rangeHz, [], SILENT);
     const view = viewOf(whole, 0, whole.length, offsetHz);
     const candidates = [...secondLookCandidates(whole, offsetHz)];
-    const strongest = strongestPower(candidates);
+    const strongest = candidates.reduce<number | null>((most, one) => strongestWith(one, most), null);
     return {
       truth,
       view,
@@ -169,7 +169,7 @@ function item(
     .filter((passage) => means({ timeS, flaggedAtS: null }, passage))
     .sort((a, b) => Math.abs(a.timeS - timeS) - Math.abs(b.timeS - timeS));
   return {
-    values: ruleValues(candidate.evidence, Math.max(strongest ?? 0, candidate.evidence.peakPower)),
+    values: [...ruleValues(candidate.evidence, Math.max(strongest ?? 0, candidate.evidence.peakPower))],
     timeS,
     decidedS,
     passage: near[0] ?? null,
