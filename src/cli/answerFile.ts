@@ -53,8 +53,10 @@ async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedR
   try {
     const stats = await handle.stat();
     if (stats.isDirectory()) throw new Error('this is a folder, not a recording.');
+    // One room for all pieces of the file: what is read of one is used before the next.
+    let bytes = new Uint8Array(1 << 16);
     const reader = await WavReader.open(async (offset, length) => {
-      const bytes = new Uint8Array(length);
+      if (bytes.length < length) bytes = new Uint8Array(length);
       const { bytesRead } = await handle.read(bytes, 0, length, offset);
       return bytes.subarray(0, bytesRead);
     }, stats.size);
@@ -65,7 +67,7 @@ async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedR
       live: order.live,
       check: order.check,
     });
-    for await (const block of reader.blocks()) analysis.push(block);
+    for await (const block of reader.blocks(4096, false)) analysis.push(block);
     return analysis.finish();
   } catch (error) {
     if (error instanceof RangeError && error.message.startsWith('frequencyHz')) {

@@ -57,14 +57,23 @@ const LATE: Sight = {
   ringUpRates: (halfWidthS) => (halfWidthS < JUDGED_LATE_FROM_S ? [] : oneRingUp()),
 };
 
+const SIGHTS = [EARLY, PATIENT, LATE] as const;
+
 /** Least probability for a flag at the first judgement; at the others the rule's own threshold counts. */
 export const EARLY_THRESHOLD = 0.985;
 
 /** Which of its judgements a window belongs to: 0 the first, 1 the second, 2 the late one of a wide shape. */
 export function judgementOf({ after, step, shape }: PassageTemplate, rateHz: number): number {
   const seenS = (after * step) / rateHz;
-  const offs = [EARLY, PATIENT, LATE].map(({ afterS }) => Math.abs(afterS(shape.halfWidthS) - seenS));
-  return offs.indexOf(Math.min(...offs));
+  let judgement = 0;
+  let leastOffS = Infinity;
+  for (let i = 0; i < SIGHTS.length; i += 1) {
+    const offS = Math.abs((SIGHTS[i] as Sight).afterS(shape.halfWidthS) - seenS);
+    if (offS >= leastOffS) continue;
+    judgement = i;
+    leastOffS = offS;
+  }
+  return judgement;
 }
 
 /** A newly flagged passage. */
@@ -112,7 +121,7 @@ export class LiveDetector {
   #offsetHz: number | null = null;
   #strongest: number | null = null;
   /** Events flagged so far, with peaks as indices into the series. */
-  readonly #flagged: { readonly index: number; readonly evidence: PassageEvidence }[] = [];
+  readonly #flagged: { readonly index: number; readonly peakPower: number; readonly width: number }[] = [];
   /** Room for the fits and candidates of one look, filled anew by the next; and those of a look that are to be flagged. */
   readonly #fits: Reused<PassageFit>[] = [];
   readonly #candidates: {
@@ -127,7 +136,7 @@ export class LiveDetector {
     this.#rangeHz = rangeHz;
     this.#rule = rule;
     this.#view = new MovingView(series, Math.round(PAST_S * series.rateHz));
-    const bank = [EARLY, PATIENT, LATE].flatMap((sight) => passageBank(series.rateHz, sight));
+    const bank = SIGHTS.flatMap((sight) => passageBank(series.rateHz, sight));
     const steps = new Set(bank.map(({ step }) => step));
     this.#watched = [...steps].map((step) =>
       watchGrid(
@@ -197,7 +206,8 @@ export class LiveDetector {
     for (const event of chooseEvents(view, this.#passed)) {
       if (this.#flaggedBefore(event)) continue;
       const passage = seenPassage(event, view);
-      this.#flagged.push({ index: event.evidence.peakIndex + view.firstIndex, evidence: passage.evidence });
+      const { peakIndex, peakPower, width } = event.evidence;
+      this.#flagged.push({ index: peakIndex + view.firstIndex, peakPower, width });
       onFlag({ passage, decidedIndex: now });
     }
     this.#passed.length = 0;
@@ -259,10 +269,11 @@ export class LiveDetector {
 
   #flaggedBefore(event: JudgedCandidate): boolean {
     const view = this.#view;
-    return this.#flagged.some(({ index, evidence }) => {
+    for (const { index, peakPower, width } of this.#flagged) {
       const peakIndex = index - view.firstIndex;
-      return peakIndex >= 0 && samePassage(view, { ...evidence, peakIndex }, event.evidence);
-    });
+      if (peakIndex >= 0 && samePassage(view, { peakIndex, peakPower, width }, event.evidence)) return true;
+    }
+    return false;
   }
 }
 

@@ -47,16 +47,19 @@ function halfPowerMoment(
 /** Full swing of the angle of the smoothed phasor, followed without jumps. */
 function phaseSwing(view: ToneView, fromIndex: number, toIndex: number, half: number): number {
   let [angle, low, high] = [0, 0, 0];
-  let previous: [number, number] | null = null;
-  for (let k = Math.max(0, fromIndex); k <= Math.min(view.length - 1, toIndex); k += Math.max(1, half >> 1)) {
+  let previousX = 0;
+  let previousY = 0;
+  const from = Math.max(0, fromIndex);
+  for (let k = from; k <= Math.min(view.length - 1, toIndex); k += Math.max(1, half >> 1)) {
     const x = smoothed(view, view.sums.re, k, half);
     const y = smoothed(view, view.sums.im, k, half);
-    if (previous !== null) {
-      angle += Math.atan2(previous[0] * y - previous[1] * x, previous[0] * x + previous[1] * y);
+    if (k > from) {
+      angle += Math.atan2(previousX * y - previousY * x, previousX * x + previousY * y);
       low = Math.min(low, angle);
       high = Math.max(high, angle);
     }
-    previous = [x, y];
+    previousX = x;
+    previousY = y;
   }
   return high - low;
 }

@@ -65,9 +65,9 @@ const FAR_FLANKS_HZ = 460;
 export function gatherEvidence(
   view: ToneView,
   fit: PassageFit,
-  afterLimit = view.length - 1,
-  evidence: Reused<PassageEvidence> = blankEvidence(),
-): PassageEvidence {
+  afterLimit: number,
+  evidence: Reused<PassageEvidence>,
+): void {
   const rate = view.rateHz;
   const { shape, after: afterCells, step } = fit.template;
   const w = shape.halfWidthS * rate;
@@ -107,7 +107,7 @@ export function gatherEvidence(
     view.length,
   );
   const far = meanOver(farDensity, middle - w, coreEnd, view.length);
-  const both = Math.hypot(before.re, before.im) * Math.hypot(after.re, after.im);
+  const both = Math.sqrt(before.power * after.power);
   evidence.peakIndex = peakIndex;
   evidence.middle = middle;
   evidence.statistic = Math.log(fit.statistic);
@@ -130,7 +130,6 @@ export function gatherEvidence(
   evidence.peakPower = peak;
   evidence.sidePower = (beforePower + afterPower) / 2;
   evidence.noisePower = noisePower;
-  return evidence;
 }
 
 /** Room for evidence. */
@@ -190,7 +189,9 @@ function readSide(side: Side, view: ToneView, fromIndex: number, toIndex: number
  * the noise's share. An amplitude that changes, even through zero, stays on a line; a passage draws a circle.
  */
 function roundness(view: ToneView, fromIndex: number, toIndex: number): number {
-  let [xx, yy, xy] = [0, 0, 0];
+  let xx = 0;
+  let yy = 0;
+  let xy = 0;
   const from = Math.max(0, fromIndex);
   const to = Math.min(view.length, toIndex + 1);
   for (let k = from; k < to; k += 1) {
@@ -203,7 +204,8 @@ function roundness(view: ToneView, fromIndex: number, toIndex: number): number {
   const total = xx + yy;
   if (!(total > 0)) return 0;
   const noise = (stretchSum(view.sums.noiseDensity, from, to) * view.bandwidthHz) / 2;
-  const smaller = total / 2 - Math.hypot((xx - yy) / 2, xy);
+  const half = (xx - yy) / 2;
+  const smaller = total / 2 - Math.sqrt(half * half + xy * xy);
   return Math.max(0, smaller - noise) / total;
 }
 

@@ -20,64 +20,11 @@ export interface PassageRule {
 /** Weaker than this beside the strongest, ln of the powers' ratio, makes no difference. */
 const LEAST_STRENGTH = -5;
 
-const atMost = (value: number, limit: number): number => Math.min(value, limit);
-
-/** A term of the rule: a name, the reason why it is there, and how it comes from the evidence. */
-interface RuleTerm {
-  readonly name: string;
-  readonly why: string;
-  readonly value: (evidence: PassageEvidence, strongestPower: number) => number;
-}
-
-/** Every term of the rule. */
-export const RULE_TERMS: readonly RuleTerm[] = [
-  { name: 'constant', why: 'how rare a passage is among all that is looked at', value: () => 1 },
-  { name: 'statistic', why: 'stands out of room and misfit alike', value: (e) => e.statistic },
-  { name: 'signalToNoise', why: 'stands out of the room', value: (e) => atMost(e.signalToNoise, 8) },
-  { name: 'fit', why: 'looks like a resonator swept through the pitch', value: (e) => e.fit },
-  { name: 'contrast', why: 'far more so than all else around it', value: (e) => atMost(e.contrast, 4) },
-  { name: 'before', why: 'the fork sounded before', value: (e) => atMost(e.before, 5) },
-  { name: 'after', why: 'and still after', value: (e) => atMost(e.after, 5) },
-  { name: 'riseOverBefore', why: 'louder than before', value: (e) => atMost(e.riseOverBefore, 4) },
-  { name: 'riseOverAfter', why: 'louder than after', value: (e) => atMost(e.riseOverAfter, 4) },
-  {
-    name: 'smallerRise',
-    why: 'a step (strike, approach, damping) is louder than one side only',
-    value: (e) => atMost(Math.min(e.riseOverBefore, e.riseOverAfter), 3),
-  },
-  { name: 'width', why: 'short events are more often chance', value: (e) => e.width },
-  { name: 'fitTimesWidth', why: 'a good fit says more over many values', value: (e) => e.fit * e.width },
-  {
-    name: 'roundness',
-    why: 'the phase turns; an amplitude alone stays on a line',
-    value: (e) => Math.log(0.01 + e.roundness),
-  },
-  {
-    name: 'loop',
-    why: 'the path encloses a circle at whatever speed',
-    value: (e) => Math.log(0.05 + e.loop),
-  },
-  { name: 'phaseReturn', why: 'and ends at the phase it began with', value: (e) => e.phaseReturn },
-  {
-    name: 'strength',
-    why: 'weak beside the strongest of this recording',
-    value: (e, strongestPower) => Math.max(LEAST_STRENGTH, Math.log(e.peakPower / strongestPower)),
-  },
-  {
-    name: 'company',
-    why: 'a voice brings its other harmonics',
-    value: (e) => Math.max(-8, Math.min(3, e.company)),
-  },
-  {
-    name: 'burst',
-    why: 'noise beside the pitch flares up with a knock or a syllable',
-    value: (e) => Math.max(-2, Math.min(3, e.burst)),
-  },
-  { name: 'hindsight', why: 'what is judged early must be clearer', value: (e) => e.hindsight },
-];
+/** How many terms the rule weighs up. */
+export const RULE_TERMS = 19;
 
 /** Room to work in, kept from one call to the next. */
-const scratch = [new Float64Array(RULE_TERMS.length), new Float64Array(RULE_TERMS.length)] as const;
+const scratch = [new Float64Array(RULE_TERMS), new Float64Array(RULE_TERMS)] as const;
 
 /**
  * The terms' values for one piece of evidence.
@@ -85,13 +32,48 @@ const scratch = [new Float64Array(RULE_TERMS.length), new Float64Array(RULE_TERM
  * @param values  is filled
  */
 export function ruleValues(
-  evidence: PassageEvidence,
+  e: PassageEvidence,
   strongestPower: number,
-  values = new Float64Array(RULE_TERMS.length),
+  values = new Float64Array(RULE_TERMS),
 ): Float64Array {
-  for (let j = 0; j < RULE_TERMS.length; j += 1) {
-    values[j] = (RULE_TERMS[j] as RuleTerm).value(evidence, strongestPower);
-  }
+  // How rare a passage is among all that is looked at.
+  values[0] = 1;
+  // It stands out of room and misfit alike,
+  values[1] = e.statistic;
+  // out of the room,
+  values[2] = Math.min(e.signalToNoise, 8);
+  // looks like a resonator swept through the pitch,
+  values[3] = e.fit;
+  // and far more so than all else around it.
+  values[4] = Math.min(e.contrast, 4);
+  // The fork sounded before,
+  values[5] = Math.min(e.before, 5);
+  // and still after;
+  values[6] = Math.min(e.after, 5);
+  // it was louder than before
+  values[7] = Math.min(e.riseOverBefore, 4);
+  // and than after;
+  values[8] = Math.min(e.riseOverAfter, 4);
+  // a step (strike, approach, damping) is louder than one side only.
+  values[9] = Math.min(e.riseOverBefore, e.riseOverAfter, 3);
+  // Short events are more often chance;
+  values[10] = e.width;
+  // a good fit says more over many values.
+  values[11] = e.fit * e.width;
+  // The phase turns, while an amplitude alone stays on a line;
+  values[12] = Math.log(0.01 + e.roundness);
+  // the path encloses a circle at whatever speed,
+  values[13] = Math.log(0.05 + e.loop);
+  // and ends at the phase that it began with.
+  values[14] = e.phaseReturn;
+  // Weak beside the strongest of this recording.
+  values[15] = Math.max(LEAST_STRENGTH, Math.log(e.peakPower / strongestPower));
+  // A voice brings its other harmonics,
+  values[16] = Math.max(-8, Math.min(3, e.company));
+  // and noise beside the pitch flares up with a knock or a syllable.
+  values[17] = Math.max(-2, Math.min(3, e.burst));
+  // What is judged early must be clearer.
+  values[18] = e.hindsight;
   return values;
 }
 

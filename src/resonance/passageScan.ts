@@ -58,14 +58,16 @@ function rowOf(count: number): StatisticRow {
 
 /**
  * Slides every template over the view by least squares of {1, t, shape} with complex coefficients.
- * @returns all local maxima in time of each template with a statistic of at least `threshold`
+ * @param fits  filled with all local maxima in time of each template with a statistic of at least `threshold`
+ * @returns how many there are
  */
 export function scanPassages(
   view: ToneView,
   bank: readonly PassageTemplate[],
   threshold: number,
-): PassageFit[] {
-  const fits: PassageFit[] = [];
+  fits: Reused<PassageFit>[],
+): number {
+  let found = 0;
   for (const template of bank) {
     const grid = gridOf(template.step);
     const { before, after } = template;
@@ -86,11 +88,12 @@ export function scanPassages(
       ) {
         grid.fill(view, at, before + 1 + after);
         const usual = usualStatistic(statistics, at, template, view.rateHz);
-        fits.push(fitPassage(grid, template, direction, before, usual));
+        fitPassage(grid, template, direction, before, usual, (fits[found] ??= blankFit(template)));
+        found += 1;
       }
     }
   }
-  return fits;
+  return found;
 }
 
 /**
@@ -160,8 +163,8 @@ export function fitPassage(
   direction: SlideDirection,
   middle: number,
   usual: number,
-  fit: Reused<PassageFit> = blankFit(template),
-): PassageFit {
+  fit: Reused<PassageFit>,
+): void {
   const n = template.re.length;
   const start = middle - template.before;
   let g0 = 0;
@@ -185,7 +188,6 @@ export function fitPassage(
   fit.noiseMeanSquare = noiseMeanSquare;
   fit.statistic = statisticOf(gain, varied, noiseMeanSquare, n);
   fit.usual = usual;
-  return fit;
 }
 
 /** Room for a fit. */

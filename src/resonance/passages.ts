@@ -34,13 +34,9 @@ export interface JudgedCandidate extends Candidate {
  * Evidence for one fit as it could be had live: from no more than the fit's own window after its middle.
  * @param evidence  is filled
  */
-export function liveEvidence(
-  view: ToneView,
-  fit: PassageFit,
-  evidence: Reused<PassageEvidence>,
-): PassageEvidence {
+export function liveEvidence(view: ToneView, fit: PassageFit, evidence: Reused<PassageEvidence>): void {
   const limit = Math.round(fit.middle + fit.template.after * fit.template.step);
-  return gatherEvidence(view, fit, Math.min(view.length - 1, limit), evidence);
+  gatherEvidence(view, fit, Math.min(view.length - 1, limit), evidence);
 }
 
 /**
@@ -55,9 +51,13 @@ export function strongestWith({ fit, evidence }: Candidate, before: number | nul
 export const judge = ({ evidence }: Candidate, rule: PassageRule, strongest: number | null): number =>
   passageProbability(rule, evidence, Math.max(strongest ?? 0, evidence.peakPower));
 
+/** What tells whether two peaks are one passage. */
+export type Peak = Pick<PassageEvidence, 'peakIndex' | 'peakPower' | 'width'>;
+
 /** Are two peaks the same passage: no clear dip of the level between them? Indices into the view. */
-export function samePassage(view: ToneView, a: PassageEvidence, b: PassageEvidence): boolean {
-  const [from, to] = a.peakIndex < b.peakIndex ? [a.peakIndex, b.peakIndex] : [b.peakIndex, a.peakIndex];
+export function samePassage(view: ToneView, a: Peak, b: Peak): boolean {
+  const from = Math.min(a.peakIndex, b.peakIndex);
+  const to = Math.max(a.peakIndex, b.peakIndex);
   const apartS = (to - from) / view.rateHz;
   if (apartS < CLOSEST_S) return true;
   if (apartS > APART_S) return false;
@@ -71,6 +71,7 @@ export function samePassage(view: ToneView, a: PassageEvidence, b: PassageEviden
 
 /** Of all candidates that are to be flagged the one that stands for each passage. @returns in order of probability */
 export function chooseEvents(view: ToneView, flagged: readonly JudgedCandidate[]): JudgedCandidate[] {
+  if (flagged.length < 2) return [...flagged];
   const chosen: JudgedCandidate[] = [];
   for (const candidate of [...flagged].sort((a, b) => b.probability - a.probability)) {
     if (!chosen.some((other) => samePassage(view, other.evidence, candidate.evidence)))

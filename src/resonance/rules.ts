@@ -1,7 +1,7 @@
 import type { PassageRule } from './passageRule.ts';
 
 /**
- * Fitted by tests/bench/detector/fitRule.ts to the tuning set of the simulator, terms in the order of RULE_TERMS.
+ * Fitted by tests/bench/detector/fitRule.ts to the tuning set of the simulator, terms in the order of ruleValues.
  * Do not edit by hand: change the terms or the simulator, and fit anew.
  */
 export const SECOND_LOOK_RULE: PassageRule = {

@@ -1,12 +1,13 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { PitchEstimate } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
-import { gatherEvidence } from './passageEvidence.ts';
+import { blankEvidence, gatherEvidence } from './passageEvidence.ts';
 import { APART_S, chooseEvents, judge, LEAST_STATISTIC, strongestWith } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
 import { probabilityAtMost } from './passageRule.ts';
 import type { PassageRule } from './passageRule.ts';
 import { keepDistinct, scanPassages } from './passageScan.ts';
+import type { PassageFit, Reused } from './passageScan.ts';
 import { passageBank, ringUpsOfFastSlides } from './passageTemplates.ts';
 import type { Sight } from './passageTemplates.ts';
 import { SECOND_LOOK_RULE } from './rules.ts';
@@ -75,7 +76,7 @@ export function secondLook(
   let strongest: number | null = null;
   for (const candidate of secondLookCandidates(series, offsetHz)) {
     strongest = strongestWith(candidate, strongest);
-    if (probabilityAtMost(rule, candidate.evidence) >= AGREED_THRESHOLD) hopeful.push(candidate);
+    if (probabilityAtMost(rule, candidate.evidence) >= AGREED_THRESHOLD) hopeful.push(moved(candidate, 0));
   }
   const passed = hopeful
     .map((candidate) => ({ ...candidate, probability: judge(candidate, rule, strongest) }))
@@ -85,6 +86,12 @@ export function secondLook(
     );
   return { offsetHz, soundings, pitch, passages: passagesOf(series, offsetHz, passed) };
 }
+
+/** A copy of a candidate with indices that are so much higher. */
+const moved = ({ fit, evidence }: Candidate, by: number): Candidate => ({
+  fit: { ...fit, middle: fit.middle + by },
+  evidence: { ...evidence, peakIndex: evidence.peakIndex + by, middle: evidence.middle + by },
+});
 
 /** One for each passage, in order of time. */
 function passagesOf(series: ToneSeries, offsetHz: number, passed: readonly JudgedCandidate[]): SeenPassage[] {
@@ -132,7 +139,7 @@ function roughPitch(series: ToneSeries, rangeHz: number, noise: number): PitchEs
 
 /**
  * All that may be a passage in a whole series, each with its evidence, lost sound left out; stretch by stretch. Indices
- * are the series'.
+ * are the series'. Each is good until the next is asked for: what is to last must be copied.
  */
 export function* secondLookCandidates(series: ToneSeries, offsetHz: number): Generator<Candidate> {
   const { rateHz } = series;
@@ -140,25 +147,25 @@ export function* secondLookCandidates(series: ToneSeries, offsetHz: number): Gen
   const stretch = Math.round(STRETCH_S * rateHz);
   const beside = Math.round(BESIDE_S * rateHz);
   const view = new MovingView(series, Math.min(series.length, stretch + 2 * beside));
+  const fits: Reused<PassageFit>[] = [];
+  const evidence = blankEvidence();
   for (let from = 0; from < series.length; from += stretch) {
     view.moveTo(Math.min(series.length, from + stretch + beside), offsetHz);
     const { firstIndex } = view;
-    const fits = scanPassages(view, bank, LEAST_STATISTIC);
-    fits.length = keepDistinct(fits, fits.length, rateHz);
-    for (const fit of fits) {
+    const count = keepDistinct(fits, scanPassages(view, bank, LEAST_STATISTIC, fits), rateHz);
+    for (let i = 0; i < count; i += 1) {
+      const fit = fits[i] as Reused<PassageFit>;
       const middle = fit.middle + firstIndex;
       const isOwn = middle >= from && middle < from + stretch;
       if (!isOwn || touchesGap(series, middle, fit.template.shape.halfWidthS)) continue;
-      yield moved({ fit, evidence: gatherEvidence(view, fit) }, firstIndex);
+      gatherEvidence(view, fit, view.length - 1, evidence);
+      fit.middle = middle;
+      evidence.middle = middle;
+      evidence.peakIndex += firstIndex;
+      yield { fit, evidence };
     }
   }
 }
-
-/** The same candidate with indices that are so much higher. */
-const moved = ({ fit, evidence }: Candidate, by: number): Candidate => ({
-  fit: { ...fit, middle: fit.middle + by },
-  evidence: { ...evidence, peakIndex: evidence.peakIndex + by, middle: evidence.middle + by },
-});
 
 /** Room to work in, kept from one call to the next. */
 let densities = new Float64Array(256);
@@ -173,7 +180,8 @@ export function typicalNoise(series: ToneSeries, frames = Infinity): number {
   if (count === 0) return 0;
   if (densities.length < count) densities = new Float64Array(2 * count);
   for (let i = 0; i < count; i += 1) densities[i] = flanks.near[flanks.length - count + i] as number;
-  densities.subarray(0, count).sort();
+  // What doesn't count stands last.
+  densities.fill(Infinity, count).sort();
   return (densities[count >> 1] as number) * series.bandwidthHz;
 }
 

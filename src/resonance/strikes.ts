@@ -16,11 +16,28 @@ const APART_S = 0.4;
 
 /** Distances from a jump, in values: what is compared to tell it. */
 interface Reach {
+  readonly rateHz: number;
   readonly near: number;
   readonly edge: number;
   readonly far: number;
   readonly long: number;
   readonly third: number;
+}
+
+let lastReach: Reach = { rateHz: NaN, near: 0, edge: 0, far: 0, long: 0, third: 0 };
+
+function reachAt(rateHz: number): Reach {
+  if (lastReach.rateHz === rateHz) return lastReach;
+  const values = (ms: number): number => Math.round((ms * rateHz) / 1000);
+  lastReach = {
+    rateHz,
+    near: values(20),
+    edge: values(40),
+    far: values(100),
+    long: values(240),
+    third: values(80),
+  };
+  return lastReach;
 }
 
 /** Room to work in, kept from one call to the next. */
@@ -33,14 +50,7 @@ let jumps = new Float64Array(1024);
  * @returns indices into the view, ascending
  */
 export function findStrikes(view: ToneView, from: number, to: number): number[] {
-  const values = (ms: number): number => Math.round((ms * view.rateHz) / 1000);
-  const reach = {
-    near: values(20),
-    edge: values(40),
-    far: values(100),
-    long: values(240),
-    third: values(80),
-  };
+  const reach = reachAt(view.rateHz);
   const { near, edge, long } = reach;
   const strikes: number[] = [];
   const first = from + long + edge;
@@ -66,7 +76,8 @@ function isStrike(view: ToneView, i: number, at: number, reach: Reach): boolean 
   if (!(jump >= SHARPEST[0] ** 2 * step && jump <= SHARPEST[1] ** 2 * step)) return false;
   const bandwidthHz = Math.min(view.bandwidthHz, view.rateHz / (edge - near + 1));
   if ((view.noiseDensity[i] as number) * bandwidthHz > MOST_NOISE ** 2 * step) return false;
-  let [before, after] = [0, Infinity];
+  let before = 0;
+  let after = Infinity;
   for (let k = 0; k < 3; k += 1) {
     before = Math.max(before, meanPower(view, i - edge - (k + 1) * third, i - edge - k * third + 1));
     after = Math.min(after, meanPower(view, i + edge + k * third, i + edge + (k + 1) * third + 1));

@@ -83,9 +83,10 @@ export class MovingView implements ToneView {
     const kept = offsetHz === this.#offsetHz ? Math.max(0, this.#length - shift) : 0;
     const flanked = Math.max(0, this.#length - shift - LATE_FLANKS);
     if (shift > 0) {
-      for (const values of [this.re, this.im, this.noiseDensity, this.farDensity]) {
-        values.copyWithin(0, shift, this.#length);
-      }
+      this.re.copyWithin(0, shift, this.#length);
+      this.im.copyWithin(0, shift, this.#length);
+      this.noiseDensity.copyWithin(0, shift, this.#length);
+      this.farDensity.copyWithin(0, shift, this.#length);
     }
     this.#firstIndex = firstIndex;
     this.#length = length;

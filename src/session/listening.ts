@@ -59,11 +59,11 @@ export class Listening {
   #nextSounding = SOUNDING_STEP;
   readonly #resonances: Resonance[] = [];
   readonly #told = new Set<string>();
-  /** What a push adds, while it is gathered. */
-  #newPoints: LevelPoint[] = [];
-  #newResonances: Resonance[] = [];
-  #newSoundings: Sounding[] = [];
-  #newWarnings: ListeningWarning[] = [];
+  /** What a push adds, while it is gathered; null where there is nothing yet. */
+  #newPoints: LevelPoint[] | null = null;
+  #newResonances: Resonance[] | null = null;
+  #newSoundings: Sounding[] | null = null;
+  #newWarnings: ListeningWarning[] | null = null;
 
   /** @throws RangeError when the fork's pitch doesn't fit the sample rate */
   constructor(options: { readonly sampleRateHz: number; readonly fork: ForkPitch }) {
@@ -209,16 +209,16 @@ export class Listening {
 
   #update(): ListeningUpdate {
     const update = {
-      points: orNothing(this.#newPoints),
-      resonances: orNothing(this.#newResonances),
-      soundings: orNothing(this.#newSoundings),
-      warnings: orNothing(this.#newWarnings),
+      points: this.#newPoints ?? NOTHING,
+      resonances: this.#newResonances ?? NOTHING,
+      soundings: this.#newSoundings ?? NOTHING,
+      warnings: this.#newWarnings ?? NOTHING,
       guidance: this.#guidance(),
     };
-    if (update.points !== NOTHING) this.#newPoints = [];
-    if (update.resonances !== NOTHING) this.#newResonances = [];
-    if (update.soundings !== NOTHING) this.#newSoundings = [];
-    if (update.warnings !== NOTHING) this.#newWarnings = [];
+    this.#newPoints = null;
+    this.#newResonances = null;
+    this.#newSoundings = null;
+    this.#newWarnings = null;
     return update;
   }
 
@@ -226,12 +226,12 @@ export class Listening {
     const flaggedAtS = decidedIndex / this.#series.rateHz + this.#stream.delayS;
     const resonance = toResonance(passage, this.#track.soundings, flaggedAtS);
     this.#resonances.push(resonance);
-    this.#newResonances.push(resonance);
+    this.#newResonances = withOne(this.#newResonances, resonance);
   };
 
   readonly #onPoint = (point: LevelPoint, coherentMeanSquare: number): void => {
     this.#wayBack.push(point.timeS, coherentMeanSquare);
-    this.#newPoints.push(point);
+    this.#newPoints = withOne(this.#newPoints, point);
   };
 
   #followSoundings(ready: number): void {
@@ -239,7 +239,7 @@ export class Listening {
     while (this.#nextSounding <= ready) this.#nextSounding += SOUNDING_STEP;
     const before = this.#track.open?.index ?? null;
     const changed = this.#track.advance(this.#live.view);
-    for (const sounding of changed) this.#newSoundings.push(sounding);
+    for (const sounding of changed) this.#newSoundings = withOne(this.#newSoundings, sounding);
     if (changed.some(({ endS }) => endS !== null)) {
       this.#tell(pumpingSoFar(this.#series, this.#againstRoom.correlation()));
     }
@@ -251,7 +251,7 @@ export class Listening {
     for (const found of warnings) {
       if (found.code === 'silent' || this.#told.has(found.code)) continue;
       this.#told.add(found.code);
-      this.#newWarnings.push(found);
+      this.#newWarnings = withOne(this.#newWarnings, found);
     }
   }
 
@@ -262,4 +262,9 @@ export class Listening {
   }
 }
 
-const orNothing = <T>(found: readonly T[]): readonly T[] => (found.length === 0 ? NOTHING : found);
+/** Adds to a list that is there from the first one on: most have one. */
+function withOne<T>(list: T[] | null, one: T): T[] {
+  if (list === null) return [one];
+  list.push(one);
+  return list;
+}

@@ -58,11 +58,19 @@ export class SoundingTrack {
       const old = this.#soundings[index - 1];
       const startS = Math.min(old?.startS ?? Infinity, span.from / rateHz);
       const endS = span.ended ? span.to / rateHz : null;
+      const isOldStill = old?.startS === startS && old.endS === null && endS === null;
+      if (isOldStill && !this.#isDueAnew(startS, span.to)) continue;
       const sounding = { index, startS, endS, ...this.#character(old, startS, span.to, endS !== null) };
       this.#soundings[index - 1] = sounding;
       changed.push(sounding);
     }
     return changed;
+  }
+
+  /** Is there so much more of a sounding that its character is worth a new look? */
+  #isDueAnew(startS: number, to: number): boolean {
+    const anewS = Math.max(ANEW_S, ANEW_SHARE * (this.#workedOutS - startS));
+    return to / this.#series.rateHz >= this.#workedOutS + anewS;
   }
 
   /** Decay and pitch over all of a sounding so far; what was known before where nothing much was added. */
@@ -73,8 +81,7 @@ export class SoundingTrack {
     hasEnded: boolean,
   ): Pick<Sounding, 'decayTimeS' | 'frequencyHz' | 'frequencyStandardUncertaintyHz'> {
     const { rateHz } = this.#series;
-    const anewS = Math.max(ANEW_S, ANEW_SHARE * (this.#workedOutS - startS));
-    if (old !== undefined && !hasEnded && to / rateHz < this.#workedOutS + anewS) {
+    if (old !== undefined && !hasEnded && !this.#isDueAnew(startS, to)) {
       const { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz } = old;
       return { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz };
     }

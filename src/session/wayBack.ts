@@ -9,19 +9,24 @@ const BEFORE_S = 0.1;
 /** How far the level is under the best of the present sounding, the fork's dying taken out. */
 export class WayBack {
   /** Points of the present sounding: when, and ln of the tone's mean square. */
-  #timesS: number[] = [];
-  #logs: number[] = [];
+  #timesS = new Float64Array(1024);
+  #logs = new Float64Array(1024);
+  #count = 0;
 
   /** Begins anew: another sounding. */
   clear(): void {
-    this.#timesS = [];
-    this.#logs = [];
+    this.#count = 0;
   }
 
   /** @param meanSquare  of the tone averaged in phase, > 0 */
   push(timeS: number, meanSquare: number): void {
-    this.#timesS.push(timeS);
-    this.#logs.push(Math.log(meanSquare));
+    if (this.#count === this.#timesS.length) {
+      this.#timesS = doubled(this.#timesS);
+      this.#logs = doubled(this.#logs);
+    }
+    this.#timesS[this.#count] = timeS;
+    this.#logs[this.#count] = Math.log(meanSquare);
+    this.#count += 1;
   }
 
   /**
@@ -31,7 +36,7 @@ export class WayBack {
    * @returns null where nothing was flagged yet
    */
   guide(flagged: readonly Resonance[], sinceS: number, decayTimeS: number | null): Guidance | null {
-    const last = this.#timesS.length - 1;
+    const last = this.#count - 1;
     let first = flagged.length;
     while (first > 0 && (flagged[first - 1] as Resonance).timeS >= sinceS) first -= 1;
     if (last < 0 || first === flagged.length) return null;
@@ -61,8 +66,14 @@ export class WayBack {
 
   /** The same at the newest point that isn't later. */
   #levelAt(timeS: number, rate: number): number {
-    let at = this.#timesS.length - 1;
+    let at = this.#count - 1;
     while (at > 0 && (this.#timesS[at] as number) > timeS) at -= 1;
     return this.#undying(at, rate);
   }
+}
+
+function doubled(values: Float64Array): Float64Array<ArrayBuffer> {
+  const larger = new Float64Array(2 * values.length);
+  larger.set(values);
+  return larger;
 }

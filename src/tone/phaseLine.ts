@@ -145,7 +145,11 @@ function moveLine(room: Room, slopeHz: number, blockS: number): number {
   drawArrows(room, robust);
   sumArrows(room, slopeHz, blockS);
   const { angle } = sum;
-  let [sw, st, stt, sr, srt] = [0, 0, 0, 0, 0];
+  let sw = 0;
+  let st = 0;
+  let stt = 0;
+  let sr = 0;
+  let srt = 0;
   for (let b = 0; b < count; b += 1) {
     const t = (b + 0.5) * blockS;
     const r = wrap((phase[b] as number) - angle - 2 * Math.PI * slopeHz * t);

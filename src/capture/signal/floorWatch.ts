@@ -47,9 +47,10 @@ export class FloorWatch {
     if (baselineDb === null) return null;
     let below = 0;
     let mostDb = 0;
-    for (const floorDb of this.recent) {
-      if (baselineDb - floorDb > FELL_DB) below += 1;
-      mostDb = Math.max(mostDb, baselineDb - floorDb);
+    for (let i = 0; i < this.recent.length; i += 1) {
+      const fallDb = baselineDb - (this.recent[i] as number);
+      if (fallDb > FELL_DB) below += 1;
+      mostDb = Math.max(mostDb, fallDb);
     }
     return below < LEAST_VALUES ? null : mostDb;
   }

@@ -9,20 +9,33 @@ import type { WavFormat } from './wavFormat.ts';
  * @throws RangeError when the bytes are no whole number of frames
  */
 export function decodeSamples(bytes: Uint8Array, format: WavFormat): Float32Array<ArrayBuffer>[] {
+  return Array.from({ length: format.channelCount }, (_, channel) => {
+    const samples = new Float32Array(bytes.length / format.bytesPerFrame);
+    decodeChannel(bytes, format, channel, samples);
+    return samples;
+  });
+}
+
+/**
+ * The same for one channel.
+ * @param samples  is filled from the first place on
+ * @returns how many samples there are
+ * @throws RangeError when the bytes are no whole number of frames
+ */
+export function decodeChannel(
+  bytes: Uint8Array,
+  format: WavFormat,
+  channel: number,
+  samples: Float32Array,
+): number {
   const frames = bytes.length / format.bytesPerFrame;
   if (!Number.isInteger(frames)) {
     throw new RangeError(`bytes.length must be a multiple of ${format.bytesPerFrame}, got ${bytes.length}`);
   }
-  const view = viewOf(bytes);
-  const stride = format.bytesPerFrame;
-  const width = format.containerBits / 8;
-  const sampleAt = sampleReader(view, format);
-  return Array.from({ length: format.channelCount }, (_, channel) => {
-    const samples = new Float32Array(frames);
-    let offset = channel * width;
-    for (let i = 0; i < frames; i += 1, offset += stride) samples[i] = sampleAt(offset);
-    return samples;
-  });
+  const sampleAt = sampleReader(viewOf(bytes), format);
+  let offset = (channel * format.containerBits) / 8;
+  for (let i = 0; i < frames; i += 1, offset += format.bytesPerFrame) samples[i] = sampleAt(offset);
+  return frames;
 }
 
 /** Full scale is 2^(bits - 1) for every integer coding, so that the smallest integer is exactly -1. */

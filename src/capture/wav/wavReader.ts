@@ -1,12 +1,12 @@
 import { ChannelJudge } from '../channelJudge.ts';
 import type { ChannelChoice } from '../channelJudge.ts';
 import type { SampleBlock } from '../soundSource.ts';
-import { decodeSamples } from './decodeSamples.ts';
+import { decodeChannel, decodeSamples } from './decodeSamples.ts';
 import { WavError } from './wavFormat.ts';
 import type { WavFormat } from './wavFormat.ts';
 import { walkWavHeader } from './wavHeader.ts';
 
-/** Gives `length` bytes from `offset`; fewer only where the file ends. */
+/** Gives `length` bytes from `offset`, good until the next call; fewer only where the file ends. */
 export type ReadBytes = (offset: number, length: number) => Promise<Uint8Array>;
 
 /** Frames fetched from the file at once: about a second, so that an hour never lies in memory. */
@@ -62,6 +62,11 @@ export class WavReader {
    * @throws RangeError on an argument out of range; WavError when the file shrank while it was read (rejects)
    */
   async readChannels(startFrame: number, frames: number): Promise<Float32Array<ArrayBuffer>[]> {
+    return decodeSamples(await this.readFrames(startFrame, frames), this.format);
+  }
+
+  /** The frames' bytes, as they lie in the file. */
+  private async readFrames(startFrame: number, frames: number): Promise<Uint8Array> {
     const { dataOffset, bytesPerFrame, frameCount } = this.format;
     if (!Number.isInteger(startFrame) || startFrame < 0 || startFrame > frameCount) {
       throw new RangeError(`startFrame must be an integer 0..${frameCount}, got ${startFrame}`);
@@ -74,7 +79,7 @@ export class WavReader {
     if (bytes.length < length) {
       throw new WavError('not-audio', 'The file became shorter while it was read. Open it again.', true);
     }
-    return decodeSamples(bytes, this.format);
+    return bytes;
   }
 
   /** Which channel is used for the whole run, and why; judged once, on pieces from start to end. */
@@ -97,21 +102,22 @@ export class WavReader {
    * The chosen channel from start to end in blocks. They are cut at the same places whatever the medium, so
    * that a page and a command line do the very same arithmetic.
    * @param blockFrames  frames a block, 128..65536; the last block may be shorter
+   * @param isKept  false: a block's samples are good until the next one is asked for, in memory that is filled again
+   *   and again
    */
-  async *blocks(blockFrames = 4096): AsyncGenerator<SampleBlock, void, undefined> {
+  async *blocks(blockFrames = 4096, isKept = true): AsyncGenerator<SampleBlock, void, undefined> {
     if (!Number.isInteger(blockFrames) || blockFrames < 128 || blockFrames > PIECE_FRAMES) {
       throw new RangeError(`blockFrames must be an integer 128..${PIECE_FRAMES}, got ${blockFrames}`);
     }
     const { channel } = await this.chooseChannel();
     const pieceFrames = Math.floor(PIECE_FRAMES / blockFrames) * blockFrames;
+    let piece = new Float32Array(Math.min(pieceFrames, this.format.frameCount));
     for (let start = 0; start < this.format.frameCount; start += pieceFrames) {
-      const samples = (await this.readChannels(start, pieceFrames))[channel] ?? new Float32Array(0);
-      for (let at = 0; at < samples.length; at += blockFrames) {
-        yield {
-          samples: samples.slice(at, at + blockFrames),
-          startFrame: start + at,
-          discontinuity: false,
-        };
+      if (isKept && start > 0) piece = new Float32Array(piece.length);
+      const count = decodeChannel(await this.readFrames(start, pieceFrames), this.format, channel, piece);
+      for (let at = 0; at < count; at += blockFrames) {
+        const samples = piece.subarray(at, Math.min(count, at + blockFrames));
+        yield { samples, startFrame: start + at, discontinuity: false };
       }
     }
   }

@@ -58,8 +58,8 @@ const { values: args } = parseArgs({
 
 /** Flags nothing: for looking at candidates only. */
 const SILENT: PassageRule = {
-  centre: RULE_TERMS.map(() => 0),
-  scale: RULE_TERMS.map(() => 1),
+  centre: Array.from({ length: RULE_TERMS }, () => 0),
+  scale: Array.from({ length: RULE_TERMS }, () => 1),
   views: [],
   output: [-9],
   threshold: 1,
@@ -145,7 +145,10 @@ function load(): Recording[] {
     }
     const { offsetHz } = secondLook(whole, rangeHz, [], SILENT);
     const view = viewOf(whole, 0, whole.length, offsetHz);
-    const candidates = [...secondLookCandidates(whole, offsetHz)];
+    const candidates = Array.from(secondLookCandidates(whole, offsetHz), ({ fit, evidence }) => ({
+      fit: { ...fit },
+      evidence: { ...evidence },
+    }));
     const strongest = candidates.reduce<number | null>((most, one) => strongestWith(one, most), null);
     return {
       truth,
@@ -267,7 +270,7 @@ const live = fitAndTell('live', recordings, 'live');
 const text = `import type { PassageRule } from './passageRule.ts';
 
 /**
- * Fitted by tests/bench/detector/fitRule.ts to the tuning set of the simulator, terms in the order of RULE_TERMS.
+ * Fitted by tests/bench/detector/fitRule.ts to the tuning set of the simulator, terms in the order of ruleValues.
  * Do not edit by hand: change the terms or the simulator, and fit anew.
  */
 export const SECOND_LOOK_RULE: PassageRule = ${JSON.stringify(second)};

@@ -1,7 +1,7 @@
 import { Session } from 'node:inspector/promises';
 
 /** Bytes between two samples of the allocation profiler, mean. */
-const INTERVAL = 2048;
+const INTERVAL = 128;
 
 interface ProfileNode {
   readonly selfSize: number;
@@ -25,3 +25,12 @@ export async function allocatedBytes(job: () => void): Promise<number> {
 
 const sizeOf = (node: ProfileNode): number =>
   node.selfSize + node.children.reduce((sum, child) => sum + sizeOf(child), 0);
+
+/** Bytes on the heap that something still holds. */
+export async function heapBytes(): Promise<number> {
+  const session = new Session();
+  session.connect();
+  await session.post('HeapProfiler.collectGarbage');
+  session.disconnect();
+  return process.memoryUsage().heapUsed;
+}

@@ -1,9 +1,11 @@
 import FFT from 'fft.js';
 import Meyda from 'meyda';
 import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
+import type { SampleBlock } from '../../../src/capture/soundSource.ts';
 import { Listening } from '../../../src/session/listening.ts';
-import { allocatedBytes } from './allocation.ts';
-import { timeSideBySide } from './sideBySide.ts';
+import type { ListeningUpdate } from '../../../src/session/listeningTypes.ts';
+import { allocatedBytes, heapBytes } from './allocation.ts';
+import { median, timeSideBySide } from './sideBySide.ts';
 
 const SAMPLE_RATE_HZ = 48_000;
 const DURATION_S = 20;
@@ -12,8 +14,15 @@ const HOP = 1024;
 const SPECTRUM = 4096;
 const FORK_HZ = 512;
 const ROUNDS = 7;
-/** Three minutes before litter is measured: till then code that runs once a second isn't compiled and boxes numbers. */
-const WARM_LISTENS = 9;
+/** Twenty minutes before litter is measured: till then code that runs a few times a second isn't compiled and boxes numbers. */
+const WARM_LISTENS = 60;
+const NO_UPDATE: ListeningUpdate = {
+  points: [],
+  resonances: [],
+  soundings: [],
+  warnings: [],
+  guidance: null,
+};
 
 export interface SignalPathRow {
   readonly name: string;
@@ -25,7 +34,10 @@ export interface SignalPathRow {
 
 export interface SignalPathResult {
   readonly rows: readonly SignalPathRow[];
+  /** By the live path for itself: what it hands on (points, guidance, soundings, resonances) is not counted. */
   readonly allocatedBytesPerS: number;
+  /** In what it hands on. */
+  readonly handedOnBytesPerS: number;
 }
 
 /** Practice column amid talk: a fork struck, a slide past two resonances. */
@@ -38,14 +50,47 @@ function sound(): Float32Array {
   return column.render(DURATION_S * SAMPLE_RATE_HZ);
 }
 
-function listen(samples: Float32Array, listening = newListening(), startFrame = 0): void {
-  for (let i = 0; i < samples.length; i += BLOCK) {
-    listening.push({
-      samples: samples.subarray(i, i + BLOCK),
-      startFrame: startFrame + i,
-      discontinuity: false,
-    });
+function blocksOf(samples: Float32Array, startFrame = 0): SampleBlock[] {
+  return Array.from({ length: Math.ceil(samples.length / BLOCK) }, (_, i) => ({
+    samples: samples.subarray(i * BLOCK, (i + 1) * BLOCK),
+    startFrame: startFrame + i * BLOCK,
+    discontinuity: false,
+  }));
+}
+
+/** @param updates  as many places as blocks: what each gave */
+function listen(
+  blocks: readonly SampleBlock[],
+  listening = newListening(),
+  updates: ListeningUpdate[] = [],
+): void {
+  for (let i = 0; i < blocks.length; i += 1) updates[i] = listening.push(blocks[i] as SampleBlock);
+}
+
+/** Bytes a second of sound that a listening allocates after some minutes: for itself, and in what it hands on. */
+async function allocatedPerS(samples: Float32Array): Promise<{ ownBytes: number; handedOnBytes: number }> {
+  const listening = newListening();
+  let frame = 0;
+  const next = (): SampleBlock[] => {
+    frame += samples.length;
+    return blocksOf(samples, frame - samples.length);
+  };
+  for (let i = 0; i < WARM_LISTENS; i += 1) listen(next(), listening);
+  const all: number[] = [];
+  const handedOn: ListeningUpdate[][] = [];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const blocks = next();
+    const updates = Array.from(blocks, () => NO_UPDATE);
+    const measuring = await allocatedBytes(() => undefined);
+    all.push((await allocatedBytes(() => listen(blocks, listening, updates))) - measuring);
+    handedOn.push(updates.map((update) => update));
   }
+  // What was handed on is still held: let go of it, and see what that frees beside the lists themselves.
+  const lists = handedOn.map(({ length }) => Array.from({ length }, () => NO_UPDATE));
+  const held = await heapBytes();
+  for (const [i, list] of lists.entries()) handedOn[i] = list;
+  const handedOnBytes = (held - (await heapBytes())) / ROUNDS / DURATION_S;
+  return { ownBytes: median(all) / DURATION_S - handedOnBytes, handedOnBytes };
 }
 
 const newListening = (): Listening =>
@@ -88,23 +133,23 @@ function goertzel(samples: Float32Array): number {
 /** What one second of 48 kHz sound costs the live path, beside simpler tools on the same sound. */
 export async function benchSignalPath(): Promise<SignalPathResult> {
   const samples = sound();
+  const blocks = blocksOf(samples);
   const contestants = [
-    { name: 'the whole live path', run: () => listen(samples) },
+    { name: 'the whole live path', run: () => listen(blocks) },
     { name: 'Meyda rms + powerSpectrum, hop 1024', run: () => meydaFrames(samples) },
     { name: 'fft.js 4096-point spectrum, hop 1024', run: () => spectra(samples) },
     { name: 'Goertzel, sample by sample', run: () => void goertzel(samples) },
   ];
   const times = timeSideBySide(contestants, ROUNDS);
   const own = times[0] ?? NaN;
-  const warm = newListening();
-  for (let i = 0; i < WARM_LISTENS; i += 1) listen(samples, warm, i * samples.length);
-  const bytes = await allocatedBytes(() => listen(samples, warm, WARM_LISTENS * samples.length));
+  const { ownBytes, handedOnBytes } = await allocatedPerS(samples);
   return {
     rows: contestants.map(({ name }, i) => ({
       name,
       realTimeFactor: (1000 * DURATION_S) / (times[i] ?? NaN),
       timesLivePath: (times[i] ?? NaN) / own,
     })),
-    allocatedBytesPerS: bytes / DURATION_S,
+    allocatedBytesPerS: ownBytes,
+    handedOnBytesPerS: handedOnBytes,
   };
 }
