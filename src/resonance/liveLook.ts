@@ -116,6 +116,8 @@ export class LiveDetector {
   /** The bank, by the step of the grid that each template needs. */
   readonly #watched: readonly WatchedGrid[];
   readonly #view: MovingView;
+  /** Values that the view shows. */
+  readonly #past: number;
   #nextLook = STEP;
   #nextPitch = PITCH_EVERY;
   #offsetHz: number | null = null;
@@ -135,7 +137,8 @@ export class LiveDetector {
     this.#series = series;
     this.#rangeHz = rangeHz;
     this.#rule = rule;
-    this.#view = new MovingView(series, Math.round(PAST_S * series.rateHz));
+    this.#view = new MovingView(series);
+    this.#past = Math.round(PAST_S * series.rateHz);
     const bank = SIGHTS.flatMap((sight) => passageBank(series.rateHz, sight));
     const steps = new Set(bank.map(({ step }) => step));
     this.#watched = [...steps].map((step) =>
@@ -170,7 +173,7 @@ export class LiveDetector {
       this.#nextLook += STEP;
       this.#trackPitch(now);
       if (this.#offsetHz === null) continue;
-      this.#view.moveTo(now, this.#offsetHz);
+      this.#view.show(Math.max(0, now - this.#past), now, this.#offsetHz);
       this.#look(now, onFlag, onLook);
     }
   }

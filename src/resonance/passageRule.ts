@@ -96,9 +96,14 @@ export function ruleProbability(rule: PassageRule, values: ArrayLike<number>): n
 /**
  * A bound: the probability is no higher, however strong the strongest turns out to be. Each view goes one way with
  * `strength`, so its highest share lies at one end of that term.
+ * @param strongestPower  peak power of the strongest so far, > 0
  */
-export function probabilityAtMost(rule: PassageRule, evidence: PassageEvidence): number {
-  const strongest = ruleValues(evidence, evidence.peakPower, scratch[0]);
+export function probabilityAtMost(
+  rule: PassageRule,
+  evidence: PassageEvidence,
+  strongestPower: number,
+): number {
+  const strongest = ruleValues(evidence, strongestPower, scratch[0]);
   const weakest = ruleValues(evidence, evidence.peakPower * Math.exp(-LEAST_STRENGTH), scratch[1]);
   let sum = rule.output[0] as number;
   for (let k = 0; k < rule.views.length; k += 1) {

@@ -97,6 +97,10 @@ function takeOff(values: Float64Array, basis: readonly Float64Array[]): void {
   }
 }
 
+/** Room to work in, kept from one call to the next: of most stretches the longest length is looked at. */
+let cos = new Float64Array(0);
+let sin = new Float64Array(0);
+
 /** Energy that a turning phasor of this frequency explains, and its power. */
 function lineAt(
   re: Float64Array,
@@ -105,8 +109,15 @@ function lineAt(
   basis: readonly Float64Array[],
   hz: number,
 ): { gain: number; power: number } {
-  const cos = time.map((t) => Math.cos(2 * Math.PI * hz * t));
-  const sin = time.map((t) => Math.sin(2 * Math.PI * hz * t));
+  if (cos.length !== time.length) {
+    cos = new Float64Array(time.length);
+    sin = new Float64Array(time.length);
+  }
+  for (let i = 0; i < time.length; i += 1) {
+    const angle = 2 * Math.PI * hz * (time[i] as number);
+    cos[i] = Math.cos(angle);
+    sin[i] = Math.sin(angle);
+  }
   takeOff(cos, basis);
   takeOff(sin, basis);
   let [norm, x, y] = [0, 0, 0];

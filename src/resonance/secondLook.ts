@@ -15,7 +15,7 @@ import { seenPassage } from './seenPassage.ts';
 import type { SeenPassage } from './seenPassage.ts';
 import { allSoundings, combinePitches, soundingPitch } from './soundings.ts';
 import type { SoundingPitch, SoundingSpan } from './soundings.ts';
-import { MovingView, viewOf } from './toneView.ts';
+import { MovingView } from './toneView.ts';
 
 /** What the live look flagged too needs no more than this probability: two looks that agree are surer than one. */
 const AGREED_THRESHOLD = 0.35;
@@ -76,7 +76,9 @@ export function secondLook(
   let strongest: number | null = null;
   for (const candidate of secondLookCandidates(series, offsetHz)) {
     strongest = strongestWith(candidate, strongest);
-    if (probabilityAtMost(rule, candidate.evidence) >= AGREED_THRESHOLD) hopeful.push(moved(candidate, 0));
+    const { evidence } = candidate;
+    const most = probabilityAtMost(rule, evidence, Math.max(strongest ?? 0, evidence.peakPower));
+    if (most >= AGREED_THRESHOLD) hopeful.push(moved(candidate, 0));
   }
   const passed = hopeful
     .map((candidate) => ({ ...candidate, probability: judge(candidate, rule, strongest) }))
@@ -96,11 +98,12 @@ const moved = ({ fit, evidence }: Candidate, by: number): Candidate => ({
 /** One for each passage, in order of time. */
 function passagesOf(series: ToneSeries, offsetHz: number, passed: readonly JudgedCandidate[]): SeenPassage[] {
   const beside = Math.round(BESIDE_S * series.rateHz);
+  const view = new MovingView(series);
   return inClusters(passed, APART_S * series.rateHz)
     .flatMap((cluster) => {
       const first = Math.max(0, (cluster[0] as JudgedCandidate).evidence.peakIndex - beside);
       const last = (cluster.at(-1) as JudgedCandidate).evidence.peakIndex + beside;
-      const view = viewOf(series, first, Math.min(series.length, last), offsetHz);
+      view.show(first, Math.min(series.length, last), offsetHz);
       const own = cluster.map((candidate) => ({ ...candidate, ...moved(candidate, -first) }));
       return chooseEvents(view, own).map((event) => seenPassage(event, view));
     })
@@ -146,12 +149,12 @@ export function* secondLookCandidates(series: ToneSeries, offsetHz: number): Gen
   const bank = passageBank(rateHz, SIGHT);
   const stretch = Math.round(STRETCH_S * rateHz);
   const beside = Math.round(BESIDE_S * rateHz);
-  const view = new MovingView(series, Math.min(series.length, stretch + 2 * beside));
+  const view = new MovingView(series);
   const fits: Reused<PassageFit>[] = [];
   const evidence = blankEvidence();
   for (let from = 0; from < series.length; from += stretch) {
-    view.moveTo(Math.min(series.length, from + stretch + beside), offsetHz);
-    const { firstIndex } = view;
+    const firstIndex = Math.max(0, from - beside);
+    view.show(firstIndex, Math.min(series.length, from + stretch + beside), offsetHz);
     const count = keepDistinct(fits, scanPassages(view, bank, LEAST_STATISTIC, fits), rateHz);
     for (let i = 0; i < count; i += 1) {
       const fit = fits[i] as Reused<PassageFit>;

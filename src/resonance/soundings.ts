@@ -1,7 +1,7 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import { partedMedian } from '../tone/weightedMedian.ts';
 import { findStrikes } from './strikes.ts';
-import { coherentPower, meanPower, noisePower, viewOf } from './toneView.ts';
+import { coherentPower, meanPower, MovingView, noisePower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 
@@ -46,25 +46,37 @@ export function findSoundings(view: ToneView, first = 0): SoundingSpan[] {
   return found;
 }
 
-/** Those of a whole series, in memory that grows with the longest of them alone. */
+/** Those of a whole series, in memory that grows with the longest time from one strike to the next alone. */
 export function allSoundings(series: ToneSeries, offsetHz: number): SoundingSpan[] {
   const shortest = Math.round(WINDOW_S * series.rateHz);
   const beside = Math.round(BESIDE_S * series.rateHz);
   const found: SoundingSpan[] = [];
+  const view = new MovingView(series);
   let length = shortest;
+  let isStruckAgain = false;
   for (let from = 0; from < series.length;) {
     const first = Math.max(0, from - beside);
     const to = Math.min(series.length, from + length);
-    const view = viewOf(series, first, Math.min(series.length, to + beside), offsetHz);
-    const { closed, open, settled } = findStretches(view, from - first, to - first);
+    view.show(first, Math.min(series.length, to + beside), offsetHz);
+    const { closed, open, settled } = findStretches(view, from - first, to - first, isStruckAgain);
     for (const stretch of closed) addParts(found, view, stretch);
     if (to === series.length) {
       if (open !== null) addParts(found, view, open);
       break;
     }
-    // A tone that fills all of the window needs a longer one.
-    length = first + settled > from ? shortest : 2 * length;
-    from = first + settled;
+    // A tone that fills all of the window is parted at its last strike; without one it needs a longer window.
+    const isFull = first + settled === from;
+    const strike = isFull ? findStrikes(view, from - first, to - first).at(-1) : undefined;
+    if (isFull && (open === null || strike === undefined)) {
+      length *= 2;
+      continue;
+    }
+    if (open !== null && strike !== undefined) {
+      addParts(found, view, { from: open.from, to: strike, ended: true });
+    }
+    isStruckAgain = isFull;
+    length = shortest;
+    from = first + (strike ?? settled);
   }
   return found;
 }
@@ -78,16 +90,20 @@ interface Stretches {
   readonly settled: number;
 }
 
-/** Stretches in [first, end) in which a tone stands at the fork's pitch, however often struck. */
-function findStretches(view: ToneView, first: number, end: number): Stretches {
+/**
+ * Stretches in [first, end) in which a tone stands at the fork's pitch, however often struck.
+ * @param isStruckAgain  true: the first index is a strike onto a fork that sounds
+ */
+function findStretches(view: ToneView, first: number, end: number, isStruckAgain = false): Stretches {
   const rate = view.rateHz;
   const half = Math.max(1, Math.round(HALF_S * rate));
   const spans: SoundingSpan[] = [];
-  let from: number | null = null;
-  let lastOn = 0;
+  let from: number | null = isStruckAgain ? first : null;
+  let lastOn = first;
   /** Power of the tone where it was last clear of the noise, and for how long it should have been heard since. */
-  let usual = 0;
+  let usual = isStruckAgain ? coherentPower(view, first + half, half) : 0;
   let missed = 0;
+  const startOf = (at: number): number => (isStruckAgain && at === first ? at : sharpStart(view, at));
   for (let i = first; i < end; i += 1) {
     const power = coherentPower(view, i, half);
     const beside = noisePower(view, i, half) + 1e-20;
@@ -107,25 +123,24 @@ function findStretches(view: ToneView, first: number, end: number): Stretches {
     }
     if (usual > OFF * beside) missed += 1;
     if (missed > LONGEST_GAP_S * rate || i - lastOn > LONGEST_COVER_S * rate) {
-      if (isLongEnough(view, from, lastOn + 1)) spans.push(stretch(view, from, lastOn + 1, true));
+      if (isLongEnough(view, from, lastOn + 1)) {
+        spans.push({ from: startOf(from), to: sharpEnd(view, lastOn + 1), ended: true });
+      }
       from = null;
       missed = 0;
     }
   }
   if (from === null) return { closed: spans, open: null, settled: end };
   const hasEnded = end - 1 - lastOn > LONGEST_GAP_S * rate;
-  const open = isLongEnough(view, from, lastOn + 1) ? stretch(view, from, lastOn + 1, hasEnded) : null;
+  const to = lastOn + 1;
+  const open = isLongEnough(view, from, to)
+    ? { from: startOf(from), to: hasEnded ? sharpEnd(view, to) : to, ended: hasEnded }
+    : null;
   return { closed: spans, open, settled: from };
 }
 
 const isLongEnough = (view: ToneView, from: number, to: number): boolean =>
   to - from >= SHORTEST_S * view.rateHz;
-
-const stretch = (view: ToneView, from: number, to: number, ended: boolean): SoundingSpan => ({
-  from: sharpStart(view, from),
-  to: ended ? sharpEnd(view, to) : to,
-  ended,
-});
 
 /**
  * The averaged power rises up to 0.1 s before a strike: goes on to where the power itself has come to a quarter of what

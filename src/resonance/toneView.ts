@@ -29,37 +29,27 @@ export interface ToneView {
 /** The flanks around a value are complete within this many further values. */
 const LATE_FLANKS = 16;
 
-/** A view that can be moved along its series: the same arrays are filled anew, so a live look leaves no litter. */
+/**
+ * A view that can be moved along its series: the same arrays are filled anew, so a look leaves no litter. It shows
+ * nothing until it is told what.
+ */
 export class MovingView implements ToneView {
-  readonly re: Float64Array;
-  readonly im: Float64Array;
-  readonly noiseDensity: Float64Array;
-  readonly farDensity: Float64Array;
-  readonly sums: ToneView['sums'];
   readonly rateHz: number;
   readonly bandwidthHz: number;
   readonly #series: ToneSeries;
-  readonly #capacity: number;
+  #re = new Float64Array(0);
+  #im = new Float64Array(0);
+  #noiseDensity = new Float64Array(0);
+  #farDensity = new Float64Array(0);
+  #sums = noSums();
   #length = 0;
   #firstIndex = 0;
   #offsetHz = NaN;
 
-  /** @param capacity  most values that it shows */
-  constructor(series: ToneSeries, capacity: number) {
+  constructor(series: ToneSeries) {
     this.#series = series;
-    this.#capacity = capacity;
     this.rateHz = series.rateHz;
     this.bandwidthHz = series.bandwidthHz;
-    this.re = new Float64Array(capacity);
-    this.im = new Float64Array(capacity);
-    this.noiseDensity = new Float64Array(capacity);
-    this.farDensity = new Float64Array(capacity);
-    this.sums = {
-      re: new Float64Array(capacity + 1),
-      im: new Float64Array(capacity + 1),
-      noiseDensity: new Float64Array(capacity + 1),
-      farDensity: new Float64Array(capacity + 1),
-    };
   }
 
   get length(): number {
@@ -70,30 +60,58 @@ export class MovingView implements ToneView {
     return this.#firstIndex;
   }
 
+  get re(): Float64Array {
+    return this.#re;
+  }
+
+  get im(): Float64Array {
+    return this.#im;
+  }
+
+  get noiseDensity(): Float64Array {
+    return this.#noiseDensity;
+  }
+
+  get farDensity(): Float64Array {
+    return this.#farDensity;
+  }
+
+  get sums(): ToneView['sums'] {
+    return this.#sums;
+  }
+
   /**
-   * Shows the newest values before an index, turned back by the fork's offset from the frequency that was moved to 0 Hz.
-   * @param toIndex  one past the last value shown; not before the last call's
+   * Shows the values [from, to) of the series, turned back by the fork's offset from the frequency that was moved to 0 Hz.
    * @param offsetHz  the fork's pitch less that frequency
    */
-  moveTo(toIndex: number, offsetHz: number): void {
-    const firstIndex = Math.max(0, toIndex - this.#capacity);
-    const length = toIndex - firstIndex;
+  show(from: number, to: number, offsetHz: number): void {
+    const length = to - from;
+    const shift = from - this.#firstIndex;
     // What was there already stays, unless the frame turns at another speed now.
-    const shift = firstIndex - this.#firstIndex;
-    const kept = offsetHz === this.#offsetHz ? Math.max(0, this.#length - shift) : 0;
-    const flanked = Math.max(0, this.#length - shift - LATE_FLANKS);
-    if (shift > 0) {
-      this.re.copyWithin(0, shift, this.#length);
-      this.im.copyWithin(0, shift, this.#length);
-      this.noiseDensity.copyWithin(0, shift, this.#length);
-      this.farDensity.copyWithin(0, shift, this.#length);
+    const isAnew = shift < 0 || length > this.#re.length;
+    const there = isAnew ? 0 : Math.max(0, Math.min(length, this.#length - shift));
+    if (length > this.#re.length) this.#makeRoom(length);
+    const kept = offsetHz === this.#offsetHz ? there : 0;
+    if (shift > 0 && there > 0) {
+      this.#re.copyWithin(0, shift, this.#length);
+      this.#im.copyWithin(0, shift, this.#length);
+      this.#noiseDensity.copyWithin(0, shift, this.#length);
+      this.#farDensity.copyWithin(0, shift, this.#length);
     }
-    this.#firstIndex = firstIndex;
+    this.#firstIndex = from;
     this.#length = length;
     this.#offsetHz = offsetHz;
     this.#turn(kept);
-    this.#flank(flanked);
+    this.#flank(Math.max(0, there - LATE_FLANKS));
     this.#sum();
+  }
+
+  #makeRoom(length: number): void {
+    this.#re = new Float64Array(length);
+    this.#im = new Float64Array(length);
+    this.#noiseDensity = new Float64Array(length);
+    this.#farDensity = new Float64Array(length);
+    this.#sums = noSums(length);
   }
 
   #turn(from: number): void {
@@ -105,8 +123,8 @@ export class MovingView implements ToneView {
       const sin = Math.sin(turn * k);
       const x = series.re[k] as number;
       const y = series.im[k] as number;
-      this.re[i] = x * cos - y * sin;
-      this.im[i] = x * sin + y * cos;
+      this.#re[i] = x * cos - y * sin;
+      this.#im[i] = x * sin + y * cos;
     }
   }
 
@@ -115,19 +133,27 @@ export class MovingView implements ToneView {
     const { flanks } = this.#series;
     for (let i = from; i < this.#length; i += 1) {
       const frame = flanks.frameAt(this.#firstIndex + i);
-      this.noiseDensity[i] = frame < 0 ? 0 : (flanks.near[frame] as number);
-      this.farDensity[i] = frame < 0 ? 0 : (flanks.far[frame] as number);
+      this.#noiseDensity[i] = frame < 0 ? 0 : (flanks.near[frame] as number);
+      this.#farDensity[i] = frame < 0 ? 0 : (flanks.far[frame] as number);
     }
   }
 
   #sum(): void {
-    const { sums } = this;
-    addUp(this.re, sums.re, this.#length);
-    addUp(this.im, sums.im, this.#length);
-    addUp(this.noiseDensity, sums.noiseDensity, this.#length);
-    addUp(this.farDensity, sums.farDensity, this.#length);
+    const sums = this.#sums;
+    addUp(this.#re, sums.re, this.#length);
+    addUp(this.#im, sums.im, this.#length);
+    addUp(this.#noiseDensity, sums.noiseDensity, this.#length);
+    addUp(this.#farDensity, sums.farDensity, this.#length);
   }
 }
+
+/** Room for running sums of so many values. */
+const noSums = (length = 0): ToneView['sums'] => ({
+  re: new Float64Array(length + 1),
+  im: new Float64Array(length + 1),
+  noiseDensity: new Float64Array(length + 1),
+  farDensity: new Float64Array(length + 1),
+});
 
 /** Running sums of the first `length` values. */
 export function addUp(values: Float64Array, sums: Float64Array, length: number): void {
@@ -144,30 +170,9 @@ export function addUp(values: Float64Array, sums: Float64Array, length: number):
  * @param offsetHz  the fork's pitch less the frequency that was moved to 0 Hz
  */
 export function viewOf(series: ToneSeries, fromIndex: number, toIndex: number, offsetHz: number): ToneView {
-  const view = new MovingView(series, toIndex - fromIndex);
-  view.moveTo(toIndex, offsetHz);
+  const view = new MovingView(series);
+  view.show(fromIndex, toIndex, offsetHz);
   return view;
-}
-
-/** The values [from, to) of a view, not copied. */
-export function partOf(view: ToneView, from: number, to = view.length): ToneView {
-  const { sums } = view;
-  return {
-    re: view.re.subarray(from),
-    im: view.im.subarray(from),
-    length: to - from,
-    firstIndex: view.firstIndex + from,
-    rateHz: view.rateHz,
-    bandwidthHz: view.bandwidthHz,
-    noiseDensity: view.noiseDensity.subarray(from),
-    farDensity: view.farDensity.subarray(from),
-    sums: {
-      re: sums.re.subarray(from),
-      im: sums.im.subarray(from),
-      noiseDensity: sums.noiseDensity.subarray(from),
-      farDensity: sums.farDensity.subarray(from),
-    },
-  };
 }
 
 /** Noise-equivalent bandwidth of the mean of n values in a row, Hz. */

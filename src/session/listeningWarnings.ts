@@ -2,7 +2,7 @@ import type { SecondLook } from '../resonance/secondLook.ts';
 import { findSecondFork } from '../resonance/secondFork.ts';
 import type { SecondFork } from '../resonance/secondFork.ts';
 import { findTurns } from '../resonance/forkTurns.ts';
-import { viewOf } from '../resonance/toneView.ts';
+import { MovingView } from '../resonance/toneView.ts';
 import type { SteadyTone } from '../tone/steadyTone.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, ListeningReport, ListeningWarning } from './listeningTypes.ts';
@@ -100,8 +100,10 @@ function turnOrBeatWarning(
   series: ToneSeries,
 ): ListeningWarning[] {
   const { rateHz } = series;
+  const view = new MovingView(series);
   for (const { from, to } of look.soundings) {
-    const turns = findTurns(viewOf(series, from, to, look.offsetHz), 0, to - from)
+    view.show(from, to, look.offsetHz);
+    const turns = findTurns(view, 0, to - from)
       .map((turn) => (from + turn) / rateHz)
       .filter((turnS) => report.resonances.every(({ timeS }) => Math.abs(timeS - turnS) > OWN_DIP_S));
     if (turns.length < LEAST_TURNS) continue;
@@ -134,6 +136,7 @@ function strongestSecondFork(
 ): SecondFork | null {
   let strongest: SecondFork | null = null;
   const rate = series.rateHz;
+  const view = new MovingView(series);
   for (const { from, to } of soundings) {
     let start = from + Math.round(0.8 * rate);
     const end = to - Math.round(0.4 * rate);
@@ -144,7 +147,7 @@ function strongestSecondFork(
       })
       .filter(([, until]) => until > start);
     for (const [stop, next] of [...stops, [end, end] as const]) {
-      const view = viewOf(series, start, Math.max(start, Math.min(stop, end)), offsetHz);
+      view.show(start, Math.max(start, Math.min(stop, end)), offsetHz);
       const other = findSecondFork(view, 0, view.length);
       if (other !== null && (strongest === null || other.levelDb > strongest.levelDb)) {
         strongest = { ...other, middle: start + other.middle };
