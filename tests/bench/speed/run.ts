@@ -32,7 +32,7 @@ if (args.json) {
     );
   }
   console.log(
-    `  allocated by the live path: ${(signalPath.allocatedBytesPerS / 1000).toFixed(1)} kB a second of sound`,
+    `  allocated by the live path: ${(signalPath.allocatedBytesPerS / 1000).toFixed(1)} kB a second of sound, and ${(signalPath.handedOnBytesPerS / 1000).toFixed(1)} kB in what it hands on`,
   );
   console.log('\nFork frequency, 2 s of a dying tone, signal-to-noise in 44 Hz');
   for (const row of pitch) {
