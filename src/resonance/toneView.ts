@@ -106,7 +106,9 @@ export class MovingView implements ToneView {
     this.#sum();
   }
 
-  #makeRoom(length: number): void {
+  /** A view grows for a while before it moves: twice what is asked for, so that room is made a few times only. */
+  #makeRoom(least: number): void {
+    const length = 2 * least;
     this.#re = new Float64Array(length);
     this.#im = new Float64Array(length);
     this.#noiseDensity = new Float64Array(length);

@@ -26,6 +26,9 @@ const STILL_HZ = 1e-5;
 /** Room to work in, one place a block, kept from one estimate to the next. */
 interface Room {
   readonly phase: Float64Array;
+  /** Its cosine and sine. */
+  readonly cos: Float64Array;
+  readonly sin: Float64Array;
   readonly weight: Float64Array;
   /** The weight that is left to each block as the line is made robust. */
   readonly robust: Float64Array;
@@ -85,7 +88,7 @@ export function fitPhaseLine(
 
 /** One phase and its weight a block. @param turn  of the coarse frequency from one value to the next, backwards, rad */
 function readPhases(
-  { phase, weight }: Room,
+  { phase, cos, sin, weight }: Room,
   re: ArrayLike<number>,
   im: ArrayLike<number>,
   from: number,
@@ -112,6 +115,9 @@ function readPhases(
       c = next;
     }
     phase[b] = Math.atan2(y, x);
+    const size = Math.sqrt(x * x + y * y);
+    cos[b] = size > 0 ? x / size : 1;
+    sin[b] = size > 0 ? y / size : 0;
     const power = (x * x + y * y) / (n * n);
     const signalToNoise = Math.max(0, power / (noiseMeanSquare / n + 1e-30) - 1);
     // A phase's variance is 1/2SNR from noise plus the hand's unsteadiness (0.2 rad): the weight saturates.
@@ -236,10 +242,10 @@ function shortPowerAt(hz: number): number {
   return Math.max(0, here + (off / 2) * (high - low) + (off * off * (low - 2 * here + high)) / 2);
 }
 
-function drawArrows({ phase, x, y }: Room, lengths: Float64Array): void {
-  for (let b = 0; b < phase.length; b += 1) {
-    x[b] = (lengths[b] as number) * Math.cos(phase[b] as number);
-    y[b] = (lengths[b] as number) * Math.sin(phase[b] as number);
+function drawArrows({ cos, sin, x, y }: Room, lengths: Float64Array): void {
+  for (let b = 0; b < cos.length; b += 1) {
+    x[b] = (lengths[b] as number) * (cos[b] as number);
+    y[b] = (lengths[b] as number) * (sin[b] as number);
   }
 }
 
@@ -319,6 +325,8 @@ function roomFor(blocks: number): Room {
   const row = (): Float64Array => new Float64Array(blocks);
   return {
     phase: row(),
+    cos: row(),
+    sin: row(),
     weight: row(),
     robust: row(),
     residual: row(),
@@ -332,6 +340,8 @@ function roomFor(blocks: number): Room {
 function partOf(room: Room, blocks: number): Room {
   return {
     phase: room.phase.subarray(0, blocks),
+    cos: room.cos.subarray(0, blocks),
+    sin: room.sin.subarray(0, blocks),
     weight: room.weight.subarray(0, blocks),
     robust: room.robust.subarray(0, blocks),
     residual: room.residual.subarray(0, blocks),
