@@ -185,11 +185,12 @@ describe('WavReader.blocks', () => {
       fc.asyncProperty(
         fc.integer({ min: 1, max: 150_000 }),
         fc.integer({ min: 1024, max: 65_536 }),
-        async (frames, blockFrames) => {
+        fc.boolean(),
+        async (frames, blockFrames, isKept) => {
           const samples = Float32Array.from({ length: frames }, (_, i) => ((i % 65_521) - 32_760) / 32_768);
           const reader = await WavReader.fromBytes(encodeWav([samples], 48_000));
           let next = 0;
-          for await (const block of reader.blocks(blockFrames)) {
+          for await (const block of reader.blocks(blockFrames, isKept)) {
             expect(block.startFrame).toBe(next);
             expect(block.discontinuity).toBe(false);
             const wrong = block.samples.findIndex((sample, i) => sample !== samples[next + i]);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findStrikes } from '../../../src/resonance/strikes.ts';
 import {
+  allSoundings,
   combinePitches,
   decayTimeS,
   findSoundings,
@@ -84,6 +85,29 @@ describe('soundings', () => {
     const view = viewOf(series, 0, series.length, 0);
     expect(findSoundings(view)).toHaveLength(1);
     expect(findStrikes(view, 150, view.length)).toEqual([]);
+  });
+
+  it('of a long series are those of one search over all of it', () => {
+    const forks: StruckTone[] = [
+      { strikeS: 2, amplitude: 0.03, decayTimeS: 10, dampedS: 8 },
+      // Across the first window’s end,
+      { strikeS: 110, amplitude: 0.03, decayTimeS: 12, dampedS: 131 },
+      // struck again and again without a rest for more than two windows,
+      ...Array.from({ length: 18 }, (_, i) => ({
+        strikeS: 140 + 17 * i,
+        amplitude: 0.02 + 0.004 * (i % 3),
+        decayTimeS: 9,
+      })),
+      // and a tone that goes on for longer than a window, struck once.
+      { strikeS: 450, amplitude: 0.03, decayTimeS: 100, dampedS: 640 },
+      { strikeS: 650, amplitude: 0.03, decayTimeS: 8 },
+    ];
+    const { series, soundings } = heard(forks, 670);
+    expect(soundings).toHaveLength(22);
+    const found = allSoundings(series, 0);
+    expect(found.map(({ ended }) => ended)).toEqual(soundings.map(({ ended }) => ended));
+    const edges = (spans: typeof found): number[] => spans.flatMap(({ from, to }) => [from, to]);
+    edges(found).forEach((edge, i) => expect(edge).toBe(edges(soundings)[i]));
   });
 
   it('are none in noise and in silence', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { analyseRecording } from '../../../src/session/analyseRecording.ts';
 import { Listening } from '../../../src/session/listening.ts';
+import type { ListeningUpdate } from '../../../src/session/listeningTypes.ts';
 import type { Resonance } from '../../../src/session/listeningTypes.ts';
 import { simulate } from '../../bench/detector/simulate.ts';
 import type { Passage } from '../../bench/detector/truth.ts';
@@ -127,6 +128,39 @@ describe('listening to a clean slide', () => {
     expect(update.warnings.map(({ code }) => code)).toContain('gap');
     expect(report.warnings.find(({ code }) => code === 'gap')?.message).toMatch(/lost once, first at/);
   });
+
+  it.each([127, 1000, 100_000])(
+    'tells the same around lost sound in blocks of %d as of 4096',
+    (blockSize) => {
+      const rate = slide.sampleRateHz;
+      // Lost at places that fall into no step: 1.3 s that are loud, and 10 ms.
+      const losses = [
+        [4.0001 * rate, 5.3 * rate],
+        [9.77 * rate, 9.78 * rate],
+      ].map((edges) => edges.map(Math.round));
+      const told = (size: number): unknown => {
+        const listening = new Listening({ sampleRateHz: rate, fork });
+        const updates: ListeningUpdate[] = [];
+        let [from, discontinuity] = [0, false];
+        for (const [until = 0, next = 0] of [...losses, [slide.samples.length, 0]]) {
+          for (let start = from; start < until; start += size) {
+            const samples = slide.samples.subarray(start, Math.min(until, start + size));
+            updates.push(listening.push({ samples, startFrame: start, discontinuity }));
+            discontinuity = false;
+          }
+          [from, discontinuity] = [next, true];
+        }
+        updates.push(listening.finish());
+        return {
+          points: updates.flatMap(({ points }) => points),
+          warnings: updates.flatMap(({ warnings }) => warnings),
+          flagged: [...listening.resonances],
+          report: listening.secondLook(),
+        };
+      };
+      expect(told(blockSize)).toEqual(told(4096));
+    },
+  );
 });
 
 describe('listening where there is nothing to flag', () => {
