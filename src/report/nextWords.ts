@@ -11,7 +11,8 @@ const LEAST_HINT = 0.05;
  */
 export function nextWords(mark: NextMark, zeroOffsetM: number, hidePlace: boolean): string {
   const where = hidePlace ? '' : `, near ${fixed((mark.lengthM + zeroOffsetM) * 100, 1)} cm`;
-  return `${ordinal(mark.order)} resonance of the ${fixed(mark.frequencyHz, 0)} Hz fork, ${mark.ends} column${where}`;
+  const again = mark.isRepeat ? ', read once more' : '';
+  return `${ordinal(mark.order)} resonance of the ${fixed(mark.frequencyHz, 0)} Hz fork, ${mark.ends} column${where}${again}`;
 }
 
 /** What it gains: the part of the uncertainty that goes, and what is left. */

@@ -13,6 +13,8 @@ export interface NextMark {
   readonly ends: ColumnEnds;
   readonly order: number;
   readonly lengthM: number;
+  /** Whether there is a mark of it already: another reading makes their mean more certain. */
+  readonly isRepeat: boolean;
   readonly standardUncertaintyMps: number;
   /** Part of the present standard uncertainty that it would take away, 0..1. */
   readonly gain: number;
@@ -74,6 +76,9 @@ export function nextMarks(
           ends: type,
           order,
           lengthM: expectedM,
+          isRepeat: used.some(
+            (one, i) => one.forkKey === fork.forkKey && one.ends === type && orders[i] === order,
+          ),
           standardUncertaintyMps,
           gain: Math.max(1 - standardUncertaintyMps / before, 0),
         });

@@ -174,7 +174,8 @@ function fromWallsOn(
       {
         title: 'Difference from theory',
         formula: 'Δ = c − c(theory), Eₙ = Δ/√(U² + U(theory)²)',
-        numbers: `${inWords(solution.speedMps, 2)} m/s − ${inWords(theory.speedMps, 2)} m/s`,
+        // One digit more than the result has: whoever takes one from the other gets the difference that is shown.
+        numbers: `${inWords(solution.speedMps, 3)} m/s − ${inWords(theory.speedMps, 3)} m/s`,
         result: `Δ = ${inWords(agreement.differenceMps, 2)} m/s (${inWords(agreement.differencePct, 2)} %), Eₙ = ${inWords(agreement.normalisedError, 2)}`,
       },
     );

@@ -208,6 +208,11 @@ describe('plan', () => {
     expect(best?.gain).toBeGreaterThan(0.2);
     const after = solved(solve(makeMarks([{ hz: 512, orders: [1, 2, 4] }])));
     expect(best?.standardUncertaintyMps).toBeCloseTo(after.standardUncertaintyMps, 6);
+    const repeats = nextMarks(marks, [fork], ['closed'], 1.2)
+      .filter(({ isRepeat }) => isRepeat)
+      .map(({ order }) => order)
+      .sort();
+    expect(repeats).toEqual([1, 2]);
     expect(nextMarks([], [fork], ['closed'], 1.2)).toEqual([]);
   });
 });

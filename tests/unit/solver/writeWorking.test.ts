@@ -72,6 +72,21 @@ describe('the working in numbers', () => {
     expect(parts.length).toBeGreaterThan(1);
     expect(Math.abs(Math.hypot(...parts) / u - 1)).toBeLessThan(0.05);
   });
+
+  it('still adds up by hand: one speed less the other is the difference that is shown', () => {
+    const random = randomFrom(4);
+    let count = 0;
+    for (let round = 0; round < 40; round += 1) {
+      const { working } = solved(solve(makeExperiment(random, USUAL_MAKING).marks));
+      const step = working.find(({ title }) => title.startsWith('Difference'));
+      if (step === undefined) continue;
+      const [own = NaN, theory = NaN] = [...step.numbers.matchAll(/\d+\.\d+/g)].map(Number);
+      const shown = Number(/Δ = (−?[\d.]+)/.exec(step.result)?.[1]?.replace('−', '-'));
+      expect(Math.abs(own - theory - shown)).toBeLessThan(0.0061);
+      count += 1;
+    }
+    expect(count).toBeGreaterThan(20);
+  });
 });
 
 describe('numbers in words', () => {
