@@ -106,7 +106,7 @@ async function openRecording(file: Blob): Promise<OpenRecording> {
 async function openWav(file: Blob): Promise<OpenRecording> {
   const read = bytesOfBlob(file);
   const reader = await WavReader.open(read, file.size);
-  const { sampleRateHz, frameCount, truncated } = reader.format;
+  const { sampleRateHz, frameCount } = reader.format;
   if (reader.durationS > MOST_S) {
     throw new WavError(
       'recording-too-long',
@@ -114,15 +114,13 @@ async function openWav(file: Blob): Promise<OpenRecording> {
       true,
     );
   }
-  const { reason } = await reader.chooseChannel();
-  const cutOff = truncated ? 'The end of this file is missing: it was cut off. What is there is used.' : null;
-  const remarks = [cutOff, reason].filter((remark) => remark !== null);
+  const remarks = await reader.remarks();
   const cues = (await readCues(read, file.size)).filter((cue) => cue.frame <= frameCount);
   return {
     sampleRateHz,
     frameCount,
     cues: cues.map(({ frame, label }) => ({ timeS: frame / sampleRateHz, label, markId: null })),
-    remark: remarks.length === 0 ? null : remarks.join(' '),
+    remark: remarks.length === 0 ? null : remarks.map(({ message }) => message).join(' '),
     blocks: (blockFrames) => reader.blocks(blockFrames),
   };
 }

@@ -34,7 +34,7 @@ function readOrder(words: readonly string[]): Order | string {
       },
     });
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return optionFault(error);
   }
   const { values, positionals } = parsed;
   if (values.fork === undefined)
@@ -60,6 +60,20 @@ function readOrder(words: readonly string[]): Order | string {
     threads,
     files: positionals,
   };
+}
+
+/** What is wrong with the options, in one line. */
+function optionFault(error: unknown): string {
+  const text = error instanceof Error ? error.message : String(error);
+  const name = /'(--?[\w-]+)/.exec(text)?.[1] ?? '';
+  const { code } = error as { code?: string };
+  if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION') return `${name} is no option of this command`;
+  if (code === 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE') {
+    return text.includes('does not take')
+      ? `${name} takes no value`
+      : `${name} needs a value, and none below zero`;
+  }
+  return text;
 }
 
 async function main(words: readonly string[]): Promise<number> {

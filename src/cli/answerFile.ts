@@ -1,6 +1,7 @@
 import { open } from 'node:fs/promises';
 import { WavReader } from '../capture/wav.ts';
 import { RecordingAnalysis } from '../session/analyseRecording.ts';
+import { newWarning } from '../session/newWarning.ts';
 import type { CheckedReport } from '../session/analyseRecording.ts';
 import { analysisLine, analysisTable } from './analysisText.ts';
 import { locate } from './locate.ts';
@@ -68,7 +69,9 @@ async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedR
       check: order.check,
     });
     for await (const block of reader.blocks(4096, false)) analysis.push(block);
-    return analysis.finish();
+    const remarks = (await reader.remarks()).map(({ code, message }) => newWarning(code, message));
+    const report = analysis.finish();
+    return { ...report, warnings: [...remarks, ...report.warnings] };
   } catch (error) {
     if (error instanceof RangeError && error.message.startsWith('frequencyHz')) {
       throw new Error(

@@ -113,20 +113,22 @@ export class Listening {
   /** A better look at all that was heard, with time on both sides of everything. */
   secondLook(): ListeningReport {
     const { sampleRateHz, fork } = this.#options;
+    const durationS = (this.#frames + this.#filled) / sampleRateHz;
     const liveTimesS = this.#resonances.map(({ timeS }) => timeS);
     const look = secondLook(this.#series, fork.toleranceHz, liveTimesS);
     const { rateHz } = this.#series;
     const soundings = look.soundings.map((span, i): Sounding => ({
       index: i + 1,
       startS: span.from / rateHz,
-      endS: span.to / rateHz,
+      // The narrow filter lets the last values out a little past the end.
+      endS: Math.min(span.to / rateHz, durationS),
       decayTimeS: decayTimeS(this.#series, span),
       frequencyHz: span.pitch === null ? null : fork.nominalHz + span.pitch.offsetHz,
       frequencyStandardUncertaintyHz: span.pitch?.standardUncertaintyHz ?? null,
     }));
     const resonances = look.passages.map((passage) => toResonance(passage, soundings, null));
     const report = {
-      durationS: (this.#frames + this.#filled) / sampleRateHz,
+      durationS,
       sampleRateHz,
       fork: {
         nominalHz: fork.nominalHz,

@@ -80,7 +80,9 @@ export interface ListeningWarning {
     | 'high-band-missing'
     | 'floor-fell'
     | 'offset'
-    | 'hum';
+    | 'hum'
+    | 'cut-off'
+    | 'one-channel';
   readonly message: string;
   readonly timeS: number | null;
 }

@@ -15,6 +15,12 @@ const PIECE_FRAMES = 65_536;
 const JUDGED_PIECES = 24;
 const JUDGED_FRAMES = 8192;
 
+/** Something to know of a file that can be used all the same. */
+export interface FileRemark {
+  readonly code: 'cut-off' | 'one-channel';
+  readonly message: string;
+}
+
 /** Reads a WAV file piece by piece. */
 export class WavReader {
   private choice: ChannelChoice | null = null;
@@ -96,6 +102,18 @@ export class WavReader {
     }
     this.choice = judge.choose();
     return this.choice;
+  }
+
+  /** What should be known of the file before its sound is trusted: that its end is missing, that one channel isn't used. */
+  async remarks(): Promise<readonly FileRemark[]> {
+    const { reason } = await this.chooseChannel();
+    const remarks: FileRemark[] = [];
+    if (this.format.truncated) {
+      const message = 'The end of this file is missing: it was cut off. What is there is used.';
+      remarks.push({ code: 'cut-off', message });
+    }
+    if (reason !== null) remarks.push({ code: 'one-channel', message: reason });
+    return remarks;
   }
 
   /**

@@ -1,8 +1,9 @@
 import { execFile, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { encodeWav } from '../../../src/capture/wav.ts';
 import { writeWav } from '../../bench/detector/wav.ts';
 import { simulate } from '../../bench/detector/simulate.ts';
 import { addStrikes, toneInNoise } from '../../support/tones.ts';
@@ -53,6 +54,31 @@ describe('analyse', { timeout: 60_000 }, () => {
   });
 
   afterAll(() => rmSync(folder, { recursive: true }));
+
+  it('says of a file whose end is missing, or one of whose channels is dead, that what is there is used', async () => {
+    const whole = new Uint8Array(readFileSync(at('small.wav')));
+    writeFileSync(at('cut.wav'), whole.subarray(0, whole.length / 2));
+    const samples = toneInNoise(
+      { sampleRateHz: 8000, durationS: 2, frequencyHz: 512, amplitude: 0.1, noiseRms: 0.001 },
+      2,
+    );
+    writeFileSync(at('dead.wav'), encodeWav([new Float32Array(samples.length), samples], 8000));
+    const { status, out } = await analyse('--fork', '512', '--json', at('cut.wav'), at('dead.wav'));
+    expect(status).toBe(0);
+    const [cut, dead] = lines(out).map(({ warnings }) => warnings as { code: string; message: string }[]);
+    expect(cut?.find(({ code }) => code === 'cut-off')?.message).toMatch(/end of this file is missing/);
+    expect(dead?.find(({ code }) => code === 'one-channel')?.message).toMatch(/Channel 2 of 2 is used/);
+  });
+
+  it.each([
+    [['--fork', '-512'], '--fork needs a value, and none below zero'],
+    [['--frok', '512'], '--frok is no option of this command'],
+    [['--json=yes', '--fork', '512'], '--json takes no value'],
+  ])('names the fault of %j in its own words', async (words, fault) => {
+    const { status, err } = await analyse(...words, at('small.wav'));
+    expect(status).toBe(1);
+    expect(err.split('\n')[0]).toBe(fault);
+  });
 
   it('gives a line of JSON a file with the keys of the contract', async () => {
     const { status, out, err } = await analyse('--fork', '512', '--json', at('slide.wav'), at('quiet.wav'));
