@@ -17,7 +17,7 @@ const { values } = parseArgs({ options: { hours: { type: 'string', default: '2' 
 const hours = Number(values.hours);
 const gc = (globalThis as { gc?: () => void }).gc;
 if (!(hours > 0 && hours <= 24) || gc === undefined) {
-  console.error('Usage: node --expose-gc --import tsx tests/bench/soak.ts [--hours 0..24]');
+  console.error('Usage: node --expose-gc --import tsx/esm tests/bench/soak.ts [--hours 0..24]');
   process.exit(2);
 }
 

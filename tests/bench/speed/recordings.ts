@@ -34,7 +34,7 @@ export function benchRecordings(lengthsMin: readonly number[]): RecordingsResult
       const start = performance.now();
       const child = spawnSync(
         process.execPath,
-        ['--import', 'tsx', fileURLToPath(new URL('./measuredAnalyse.ts', import.meta.url)), wav],
+        ['--import', 'tsx/esm', fileURLToPath(new URL('./measuredAnalyse.ts', import.meta.url)), wav],
         { encoding: 'utf8' },
       );
       const seconds = (performance.now() - start) / 1000;
@@ -94,7 +94,7 @@ export function benchCores(files: number): CoresResult {
     });
     const run = (threads: number): { seconds: number; output: string } => {
       const start = performance.now();
-      const words = ['--import', 'tsx', COMMAND, '--fork', '512', '--json', '--threads', String(threads)];
+      const words = ['--import', 'tsx/esm', COMMAND, '--fork', '512', '--json', '--threads', String(threads)];
       const child = spawnSync(process.execPath, [...words, ...names], { encoding: 'utf8' });
       if (child.status !== 0) throw new Error(`analyse failed: ${child.stderr}`);
       return { seconds: (performance.now() - start) / 1000, output: child.stdout };

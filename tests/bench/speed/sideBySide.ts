@@ -6,8 +6,8 @@ export interface Contestant {
   readonly run: () => void;
 }
 
-/** Rounds until the engine has compiled what it will compile, on a busy machine, too. */
-const WARM_UP_ROUNDS = 4;
+/** Rounds until the engine has compiled what it will compile, code that runs a few times a second too: five minutes of sound. */
+const WARM_UP_ROUNDS = 14;
 
 /**
  * Median processor time of each contestant, ms, in their order, whatever else the machine does; the engine's own

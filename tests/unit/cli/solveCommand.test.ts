@@ -43,7 +43,7 @@ function run(words: readonly string[]): Promise<Ended> {
   return new Promise((done) => {
     execFile(
       process.execPath,
-      ['--import', 'tsx', 'src/cli/solve.ts', ...words],
+      ['--import', 'tsx/esm', 'src/cli/solve.ts', ...words],
       { cwd: PROJECT, env: { ...process.env, INIT_CWD: folder } },
       (error, stdout, stderr) => done({ code: error === null ? 0 : Number(error.code), stdout, stderr }),
     );
