@@ -1,9 +1,10 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import { partedMedian } from '../tone/weightedMedian.ts';
 import { findStrikes } from './strikes.ts';
-import { coherentPower, meanPower, MovingView, noisePower } from './toneView.ts';
+import { coherentPower, meanPower, MovingView, readPowers } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
+import { withOne } from './withOne.ts';
 
 /** From one strike to its damping or dying out, indices into the series. */
 export interface SoundingSpan {
@@ -13,6 +14,9 @@ export interface SoundingSpan {
   /** False while it still sounds at the end of the view. */
   readonly ended: boolean;
 }
+
+/** Shared by all searches that find nothing. */
+const NONE: readonly never[] = [];
 
 /** Half of the stretch whose values are averaged in phase, s: 0.2 s in all, 5 Hz of noise. */
 const HALF_S = 0.1;
@@ -38,19 +42,19 @@ const BESIDE_S = 0.5;
  * Stretches in which a tone stands at the fork's pitch, split where the fork is struck again.
  * @param first  index into the view from which on is searched
  */
-export function findSoundings(view: ToneView, first = 0): SoundingSpan[] {
-  const found: SoundingSpan[] = [];
+export function findSoundings(view: ToneView, first = 0): readonly SoundingSpan[] {
+  let found: SoundingSpan[] | null = null;
   const { closed, open } = findStretches(view, first, view.length);
-  for (const stretch of closed) addParts(found, view, stretch);
-  if (open !== null) addParts(found, view, open);
-  return found;
+  for (const stretch of closed) found = withParts(found, view, stretch);
+  if (open !== null) found = withParts(found, view, open);
+  return found ?? NONE;
 }
 
 /** Those of a whole series, in memory that grows with the longest time from one strike to the next alone. */
-export function allSoundings(series: ToneSeries, offsetHz: number): SoundingSpan[] {
+export function allSoundings(series: ToneSeries, offsetHz: number): readonly SoundingSpan[] {
   const shortest = Math.round(WINDOW_S * series.rateHz);
   const beside = Math.round(BESIDE_S * series.rateHz);
-  const found: SoundingSpan[] = [];
+  let found: SoundingSpan[] | null = null;
   const view = new MovingView(series);
   let length = shortest;
   let isStruckAgain = false;
@@ -59,9 +63,9 @@ export function allSoundings(series: ToneSeries, offsetHz: number): SoundingSpan
     const to = Math.min(series.length, from + length);
     view.show(first, Math.min(series.length, to + beside), offsetHz);
     const { closed, open, settled } = findStretches(view, from - first, to - first, isStruckAgain);
-    for (const stretch of closed) addParts(found, view, stretch);
+    for (const stretch of closed) found = withParts(found, view, stretch);
     if (to === series.length) {
-      if (open !== null) addParts(found, view, open);
+      if (open !== null) found = withParts(found, view, open);
       break;
     }
     // A tone that fills all of the window is parted at its last strike; without one it needs a longer window.
@@ -72,14 +76,18 @@ export function allSoundings(series: ToneSeries, offsetHz: number): SoundingSpan
       continue;
     }
     if (open !== null && strike !== undefined) {
-      addParts(found, view, { from: open.from, to: strike, ended: true });
+      found = withParts(found, view, { from: open.from, to: strike, ended: true });
     }
     isStruckAgain = isFull;
     length = shortest;
     from = first + (strike ?? settled);
   }
-  return found;
+  return found ?? NONE;
 }
+
+/** Room to work in, kept from one call to the next: coherent power and its noise at each index that is searched. */
+let powers = new Float64Array(2048);
+let noises = new Float64Array(2048);
 
 /** Indices into the view. */
 interface Stretches {
@@ -97,17 +105,23 @@ interface Stretches {
 function findStretches(view: ToneView, first: number, end: number, isStruckAgain = false): Stretches {
   const rate = view.rateHz;
   const half = Math.max(1, Math.round(HALF_S * rate));
-  const spans: SoundingSpan[] = [];
-  let from: number | null = isStruckAgain ? first : null;
+  let closed: SoundingSpan[] | null = null;
+  /** -1: none stands. */
+  let from = isStruckAgain ? first : -1;
   let lastOn = first;
   /** Power of the tone where it was last clear of the noise, and for how long it should have been heard since. */
   let usual = isStruckAgain ? coherentPower(view, first + half, half) : 0;
   let missed = 0;
-  const startOf = (at: number): number => (isStruckAgain && at === first ? at : sharpStart(view, at));
+  const struckAt = isStruckAgain ? first : -1;
+  if (powers.length < end - first) {
+    powers = new Float64Array(2 * (end - first));
+    noises = new Float64Array(powers.length);
+  }
+  readPowers(view, first, end, half, powers, noises);
   for (let i = first; i < end; i += 1) {
-    const power = coherentPower(view, i, half);
-    const beside = noisePower(view, i, half) + 1e-20;
-    if (from === null) {
+    const power = powers[i - first] as number;
+    const beside = (noises[i - first] as number) + 1e-20;
+    if (from < 0) {
       if (power >= ON * beside) {
         from = i;
         lastOn = i;
@@ -124,19 +138,24 @@ function findStretches(view: ToneView, first: number, end: number, isStruckAgain
     if (usual > OFF * beside) missed += 1;
     if (missed > LONGEST_GAP_S * rate || i - lastOn > LONGEST_COVER_S * rate) {
       if (isLongEnough(view, from, lastOn + 1)) {
-        spans.push({ from: startOf(from), to: sharpEnd(view, lastOn + 1), ended: true });
+        const start = from === struckAt ? from : sharpStart(view, from);
+        closed = withOne(closed, { from: start, to: sharpEnd(view, lastOn + 1), ended: true });
       }
-      from = null;
+      from = -1;
       missed = 0;
     }
   }
-  if (from === null) return { closed: spans, open: null, settled: end };
+  if (from < 0) return { closed: closed ?? NONE, open: null, settled: end };
   const hasEnded = end - 1 - lastOn > LONGEST_GAP_S * rate;
   const to = lastOn + 1;
   const open = isLongEnough(view, from, to)
-    ? { from: startOf(from), to: hasEnded ? sharpEnd(view, to) : to, ended: hasEnded }
+    ? {
+        from: from === struckAt ? from : sharpStart(view, from),
+        to: hasEnded ? sharpEnd(view, to) : to,
+        ended: hasEnded,
+      }
     : null;
-  return { closed: spans, open, settled: from };
+  return { closed: closed ?? NONE, open, settled: from };
 }
 
 const isLongEnough = (view: ToneView, from: number, to: number): boolean =>
@@ -162,17 +181,23 @@ function sharpEnd(view: ToneView, to: number): number {
 }
 
 /** Adds a stretch of a view, cut where the fork is struck again while it sounds, on the series' axis. */
-function addParts(found: SoundingSpan[], view: ToneView, stretch: SoundingSpan): void {
+function withParts(
+  found: SoundingSpan[] | null,
+  view: ToneView,
+  stretch: SoundingSpan,
+): SoundingSpan[] | null {
   const strikes = findStrikes(view, stretch.from, stretch.to);
+  let all = found;
   let { from } = stretch;
   for (let i = 0; i <= strikes.length; i += 1) {
     const to = strikes[i] ?? stretch.to;
     const ended = i < strikes.length || stretch.ended;
     if (isLongEnough(view, from, to)) {
-      found.push({ from: from + view.firstIndex, to: to + view.firstIndex, ended });
+      all = withOne(all, { from: from + view.firstIndex, to: to + view.firstIndex, ended });
     }
     from = to;
   }
+  return all;
 }
 
 /** Room to work in, kept from one call to the next. */

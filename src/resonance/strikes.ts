@@ -1,5 +1,6 @@
 import { meanPower, stretchSum } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
+import { withOne } from './withOne.ts';
 
 /** Least lasting rise of the power that a strike makes. */
 const LASTING = 2;
@@ -40,6 +41,9 @@ function reachAt(rateHz: number): Reach {
   return lastReach;
 }
 
+/** Shared by all searches that find nothing. */
+const NONE: readonly never[] = [];
+
 /** Room to work in, kept from one call to the next. */
 let jumps = new Float64Array(1024);
 
@@ -49,23 +53,25 @@ let jumps = new Float64Array(1024);
  * @param from  first value looked at, index into the view; `to`: one past the last
  * @returns indices into the view, ascending
  */
-export function findStrikes(view: ToneView, from: number, to: number): number[] {
+export function findStrikes(view: ToneView, from: number, to: number): readonly number[] {
   const reach = reachAt(view.rateHz);
   const { near, edge, long } = reach;
-  const strikes: number[] = [];
   const first = from + long + edge;
   const end = to - long - edge;
-  if (end <= first) return strikes;
+  if (end <= first) return NONE;
+  let strikes: number[] | null = null;
+  let last = -Infinity;
   readJumps(view, first - 1, end + 1, near, edge);
   for (let i = first; i < end; i += 1) {
     const at = i - first + 1;
     const here = jumps[at] as number;
     if (here < (jumps[at - 1] as number) || here <= (jumps[at + 1] as number)) continue;
     if (!isStrike(view, i, at, reach)) continue;
-    const last = strikes[strikes.length - 1];
-    if (last === undefined || i - last > APART_S * view.rateHz) strikes.push(i);
+    if (i - last <= APART_S * view.rateHz) continue;
+    strikes = withOne(strikes, i);
+    last = i;
   }
-  return strikes;
+  return strikes ?? NONE;
 }
 
 /** @param at  place in `jumps` of the squared jump at the index, which is higher than beside it */

@@ -3,6 +3,7 @@ import { LiveDetector } from '../resonance/liveLook.ts';
 import type { LiveFlag } from '../resonance/liveLook.ts';
 import { decayTimeS } from '../resonance/soundings.ts';
 import { secondLook } from '../resonance/secondLook.ts';
+import { withOne } from '../resonance/withOne.ts';
 import { LevelAgainstRoom } from '../room/levelAgainstRoom.ts';
 import { BroadbandMeter } from '../tone/broadbandMeter.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
@@ -231,8 +232,8 @@ export class Listening {
     this.#newResonances = withOne(this.#newResonances, resonance);
   };
 
-  readonly #onPoint = (point: LevelPoint, coherentMeanSquare: number): void => {
-    this.#wayBack.push(point.timeS, coherentMeanSquare);
+  readonly #onPoint = (point: LevelPoint): void => {
+    this.#wayBack.push(point.timeS, this.#trace.coherentMeanSquare);
     this.#newPoints = withOne(this.#newPoints, point);
   };
 
@@ -240,11 +241,12 @@ export class Listening {
     if (ready < this.#nextSounding || this.#live.offsetHz === null) return;
     while (this.#nextSounding <= ready) this.#nextSounding += SOUNDING_STEP;
     const before = this.#track.open?.index ?? null;
-    const changed = this.#track.advance(this.#live.view);
-    for (const sounding of changed) this.#newSoundings = withOne(this.#newSoundings, sounding);
-    if (changed.some(({ endS }) => endS !== null)) {
-      this.#tell(pumpingSoFar(this.#series, this.#againstRoom.correlation()));
+    let hasEnded = false;
+    for (const sounding of this.#track.advance(this.#live.view)) {
+      this.#newSoundings = withOne(this.#newSoundings, sounding);
+      hasEnded ||= sounding.endS !== null;
     }
+    if (hasEnded) this.#tell(pumpingSoFar(this.#series, this.#againstRoom.correlation()));
     if ((this.#track.open?.index ?? null) !== before) this.#wayBack.clear();
   }
 
@@ -262,11 +264,4 @@ export class Listening {
     if (open === null) return null;
     return this.#wayBack.guide(this.#resonances, open.startS, this.#track.decayTimeS);
   }
-}
-
-/** Adds to a list that is there from the first one on: most have one. */
-function withOne<T>(list: T[] | null, one: T): T[] {
-  if (list === null) return [one];
-  list.push(one);
-  return list;
 }

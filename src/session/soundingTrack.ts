@@ -1,6 +1,7 @@
 import { decayTimeS, findSoundings, soundingPitch } from '../resonance/soundings.ts';
 import { typicalNoise } from '../resonance/secondLook.ts';
 import type { ToneView } from '../resonance/toneView.ts';
+import { withOne } from '../resonance/withOne.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, Sounding } from './listeningTypes.ts';
 
@@ -11,6 +12,9 @@ const ANEW_SHARE = 0.15;
 const REOPEN = 50;
 /** Looked at from another place, an end may be found this much later, values. */
 const SAME_END = 5;
+
+/** Shared by all looks that change nothing. */
+const NONE: readonly never[] = [];
 
 /** Soundings as they begin, grow and end, from a view of the newest seconds. */
 export class SoundingTrack {
@@ -40,7 +44,7 @@ export class SoundingTrack {
   }
 
   /** @param view  the newest seconds @returns soundings that began, grew more certain or ended */
-  advance(view: ToneView): Sounding[] {
+  advance(view: ToneView): readonly Sounding[] {
     const { rateHz } = this.#series;
     const last = this.#soundings.at(-1);
     const lastEndS = last?.endS ?? null;
@@ -48,23 +52,23 @@ export class SoundingTrack {
     const since =
       last === undefined ? 0 : lastEnd === null ? Math.round(last.startS * rateHz) : lastEnd - REOPEN;
     const spans = findSoundings(view, Math.min(view.length, Math.max(0, since - view.firstIndex)));
-    const changed: Sounding[] = [];
+    let changed: Sounding[] | null = null;
     for (const span of spans) {
       // What begins before the last end is the last sounding: its own tail again, or the tone come back.
       const isTail = lastEnd !== null && span.from < lastEnd;
       if (isTail && span.ended && span.to <= lastEnd + SAME_END) continue;
-      const isLast = changed.length === 0 && last !== undefined && (lastEnd === null || isTail);
+      const isLast = changed === null && last !== undefined && (lastEnd === null || isTail);
       const index = isLast ? last.index : this.#soundings.length + 1;
       const old = this.#soundings[index - 1];
       const startS = Math.min(old?.startS ?? Infinity, span.from / rateHz);
       const endS = span.ended ? span.to / rateHz : null;
       const isOldStill = old?.startS === startS && old.endS === null && endS === null;
       if (isOldStill && !this.#isDueAnew(startS, span.to)) continue;
-      const sounding = { index, startS, endS, ...this.#character(old, startS, span.to, endS !== null) };
+      const sounding: Sounding = { index, startS, endS, ...this.#character(old, startS, span.to, endS !== null) };
       this.#soundings[index - 1] = sounding;
-      changed.push(sounding);
+      changed = withOne(changed, sounding);
     }
-    return changed;
+    return changed ?? NONE;
   }
 
   /** Is there so much more of a sounding that its character is worth a new look? */
