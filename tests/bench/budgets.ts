@@ -9,8 +9,8 @@ export const BUDGETS = {
   viewBytes: 12_500,
   /** Live path's time over that of Meyda's rms and power spectrum every 1024 samples. */
   liveOverMeyda: 1,
-  /** Allocated by the live path for itself, bytes a second of sound; 9 000 when this was set. */
-  allocatedBytesPerS: 20_000,
+  /** Allocated by the live path for itself, bytes a second of sound; 8 000 when this was set. */
+  allocatedBytesPerS: 14_000,
   /** Fork frequency's rms error over the Cramér–Rao bound, 0 to 40 dB. */
   pitchTimesBound: 1.5,
   /** Time of 1000 marks over that of 100: the solver's work grows with the marks. */
