@@ -58,7 +58,7 @@ async function decode(bytes: ArrayBuffer): Promise<AudioBuffer> {
   } catch {
     throw new WavError(
       'not-audio',
-      'The browser finds no sound that it can decode in this file. Choose a recording (WAV, MP3, M4A, OGG or WebM).',
+      'The browser finds no sound that it can decode in this file. Choose a recording (WAV, MP3, M4A, OGG or WebM); a table of lengths is opened under Records.',
       false,
     );
   }
