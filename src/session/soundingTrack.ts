@@ -64,7 +64,12 @@ export class SoundingTrack {
       const endS = span.ended ? span.to / rateHz : null;
       const isOldStill = old?.startS === startS && old.endS === null && endS === null;
       if (isOldStill && !this.#isDueAnew(startS, span.to)) continue;
-      const sounding: Sounding = { index, startS, endS, ...this.#character(old, startS, span.to, endS !== null) };
+      const sounding: Sounding = {
+        index,
+        startS,
+        endS,
+        ...this.#character(old, startS, span.to, endS !== null),
+      };
       this.#soundings[index - 1] = sounding;
       changed = withOne(changed, sounding);
     }
