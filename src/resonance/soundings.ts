@@ -1,10 +1,10 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import { partedMedian } from '../tone/weightedMedian.ts';
 import { findStrikes } from './strikes.ts';
-import { coherentPower, meanPower, MovingView, readPowers } from './toneView.ts';
+import { coherentPower, meanPower, MovingView, noisePower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
-import { withOne } from './withOne.ts';
+import { NOTHING, withOne } from './shortList.ts';
 
 /** From one strike to its damping or dying out, indices into the series. */
 export interface SoundingSpan {
@@ -14,9 +14,6 @@ export interface SoundingSpan {
   /** False while it still sounds at the end of the view. */
   readonly ended: boolean;
 }
-
-/** Shared by all searches that find nothing. */
-const NONE: readonly never[] = [];
 
 /** Half of the stretch whose values are averaged in phase, s: 0.2 s in all, 5 Hz of noise. */
 const HALF_S = 0.1;
@@ -47,7 +44,7 @@ export function findSoundings(view: ToneView, first = 0): readonly SoundingSpan[
   const { closed, open } = findStretches(view, first, view.length);
   for (const stretch of closed) found = withParts(found, view, stretch);
   if (open !== null) found = withParts(found, view, open);
-  return found ?? NONE;
+  return found ?? NOTHING;
 }
 
 /** Those of a whole series, in memory that grows with the longest time from one strike to the next alone. */
@@ -82,12 +79,8 @@ export function allSoundings(series: ToneSeries, offsetHz: number): readonly Sou
     length = shortest;
     from = first + (strike ?? settled);
   }
-  return found ?? NONE;
+  return found ?? NOTHING;
 }
-
-/** Room to work in, kept from one call to the next: coherent power and its noise at each index that is searched. */
-let powers = new Float64Array(2048);
-let noises = new Float64Array(2048);
 
 /** Indices into the view. */
 interface Stretches {
@@ -106,21 +99,16 @@ function findStretches(view: ToneView, first: number, end: number, isStruckAgain
   const rate = view.rateHz;
   const half = Math.max(1, Math.round(HALF_S * rate));
   let closed: SoundingSpan[] | null = null;
-  /** -1: none stands. */
-  let from = isStruckAgain ? first : -1;
+  const struckAt = isStruckAgain ? first : -1;
+  /** Where the present stretch begins; -1: none stands. */
+  let from = struckAt;
   let lastOn = first;
   /** Power of the tone where it was last clear of the noise, and for how long it should have been heard since. */
   let usual = isStruckAgain ? coherentPower(view, first + half, half) : 0;
   let missed = 0;
-  const struckAt = isStruckAgain ? first : -1;
-  if (powers.length < end - first) {
-    powers = new Float64Array(2 * (end - first));
-    noises = new Float64Array(powers.length);
-  }
-  readPowers(view, first, end, half, powers, noises);
   for (let i = first; i < end; i += 1) {
-    const power = powers[i - first] as number;
-    const beside = (noises[i - first] as number) + 1e-20;
+    const power = coherentPower(view, i, half);
+    const beside = noisePower(view, i, half) + 1e-20;
     if (from < 0) {
       if (power >= ON * beside) {
         from = i;
@@ -145,7 +133,7 @@ function findStretches(view: ToneView, first: number, end: number, isStruckAgain
       missed = 0;
     }
   }
-  if (from < 0) return { closed: closed ?? NONE, open: null, settled: end };
+  if (from < 0) return { closed: closed ?? NOTHING, open: null, settled: end };
   const hasEnded = end - 1 - lastOn > LONGEST_GAP_S * rate;
   const to = lastOn + 1;
   const open = isLongEnough(view, from, to)
@@ -155,7 +143,7 @@ function findStretches(view: ToneView, first: number, end: number, isStruckAgain
         ended: hasEnded,
       }
     : null;
-  return { closed: closed ?? NONE, open, settled: from };
+  return { closed: closed ?? NOTHING, open, settled: from };
 }
 
 const isLongEnough = (view: ToneView, from: number, to: number): boolean =>

@@ -1,6 +1,6 @@
 import { meanPower, stretchSum } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
-import { withOne } from './withOne.ts';
+import { NOTHING, withOne } from './shortList.ts';
 
 /** Least lasting rise of the power that a strike makes. */
 const LASTING = 2;
@@ -41,9 +41,6 @@ function reachAt(rateHz: number): Reach {
   return lastReach;
 }
 
-/** Shared by all searches that find nothing. */
-const NONE: readonly never[] = [];
-
 /** Room to work in, kept from one call to the next. */
 let jumps = new Float64Array(1024);
 
@@ -58,7 +55,7 @@ export function findStrikes(view: ToneView, from: number, to: number): readonly 
   const { near, edge, long } = reach;
   const first = from + long + edge;
   const end = to - long - edge;
-  if (end <= first) return NONE;
+  if (end <= first) return NOTHING;
   let strikes: number[] | null = null;
   let last = -Infinity;
   readJumps(view, first - 1, end + 1, near, edge);
@@ -71,7 +68,7 @@ export function findStrikes(view: ToneView, from: number, to: number): readonly 
     strikes = withOne(strikes, i);
     last = i;
   }
-  return strikes ?? NONE;
+  return strikes ?? NOTHING;
 }
 
 /** @param at  place in `jumps` of the squared jump at the index, which is higher than beside it */

@@ -198,33 +198,6 @@ export function noisePower(view: ToneView, index: number, half: number): number 
   return (stretchSum(view.sums.noiseDensity, from, to) / n) * meanBandwidthHz(view, n);
 }
 
-/**
- * Coherent power and what noise adds to it at many indices in a row, as the two functions above give them.
- * @param first  index of the first; `end`: one past the last
- * @param coherent  filled from place 0 on; `noise` alike
- */
-export function readPowers(
-  view: ToneView,
-  first: number,
-  end: number,
-  half: number,
-  coherent: Float64Array,
-  noise: Float64Array,
-): void {
-  const { length, sums, bandwidthHz, rateHz } = view;
-  for (let i = first; i < end; i += 1) {
-    // Plain sums: a function called here would box each number that it gives back.
-    const from = Math.max(0, i - half);
-    const to = Math.min(length, i + half + 1);
-    const n = to - from;
-    const x = (sums.re[to] as number) - (sums.re[from] as number);
-    const y = (sums.im[to] as number) - (sums.im[from] as number);
-    const density = ((sums.noiseDensity[to] as number) - (sums.noiseDensity[from] as number)) / n;
-    coherent[i - first] = (x * x + y * y) / (n * n);
-    noise[i - first] = density * Math.min(bandwidthHz, rateHz / n);
-  }
-}
-
 /** Tone power around an index: the coherent power, its noise taken off (may be negative). */
 export const smoothedPower = (view: ToneView, index: number, half: number): number =>
   coherentPower(view, index, half) - noisePower(view, index, half);

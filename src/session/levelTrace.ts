@@ -19,15 +19,9 @@ export class LevelTrace {
   #nextPoint = POINT_HALF;
   #flanksSeen = 0;
   #toneHeard = false;
-  #coherentMeanSquare = NaN;
 
   constructor(series: ToneSeries) {
     this.#series = series;
-  }
-
-  /** Of the tone at the newest point, averaged in phase over 0.2 s, noise and all, > 0. */
-  get coherentMeanSquare(): number {
-    return this.#coherentMeanSquare;
   }
 
   /**
@@ -35,13 +29,13 @@ export class LevelTrace {
    * @param readyIndex  values before this index have their flanks
    * @param offsetHz  the fork's pitch less the frequency moved to 0 Hz, as known now
    * @param broadband  the whole sound's level
-   * @param onPoint  gets each
+   * @param onPoint  gets each with the mean square of the tone averaged in phase over 0.2 s, noise and all, > 0
    */
   advance(
     readyIndex: number,
     offsetHz: number,
     broadband: BroadbandMeter,
-    onPoint: (point: LevelPoint) => void,
+    onPoint: (point: LevelPoint, coherentMeanSquare: number) => void,
   ): void {
     for (; this.#nextPoint + POINT_HALF < readyIndex; this.#nextPoint += POINT_STEP) {
       this.#pointAt(this.#nextPoint, offsetHz, broadband, onPoint);
@@ -52,7 +46,7 @@ export class LevelTrace {
     index: number,
     offsetHz: number,
     broadband: BroadbandMeter,
-    onPoint: (point: LevelPoint) => void,
+    onPoint: (point: LevelPoint, coherentMeanSquare: number) => void,
   ): void {
     const { rateHz, bandwidthHz, re: seriesRe, im: seriesIm, flanks } = this.#series;
     const { near } = flanks;
@@ -83,12 +77,9 @@ export class LevelTrace {
     this.#toneHeard = tonePower > HEARD * Math.max(roomPower, localNoise);
     const roomDb = levelDb(roomPower / 2 + 1e-20);
     const toneDb = this.#toneHeard ? levelDb(tonePower / 2) : null;
-    const broadbandDb = levelDb(
-      broadband.meanSquare(broadband.frameAt(timeS - halfS), broadband.frameAt(timeS + halfS)) + 1e-20,
-    );
+    const broadbandDb = levelDb(broadband.meanSquare(timeS - halfS, timeS + halfS) + 1e-20);
     const riseDb = toneDb === null ? null : toneDb - roomDb;
-    this.#coherentMeanSquare = coherentMeanSquare;
-    onPoint({ timeS, toneDb, roomDb, broadbandDb, riseDb });
+    onPoint({ timeS, toneDb, roomDb, broadbandDb, riseDb }, coherentMeanSquare);
   }
 
   #followRoom(index: number, bandMeanSquare: number): void {

@@ -3,7 +3,7 @@ import { LiveDetector } from '../resonance/liveLook.ts';
 import type { LiveFlag } from '../resonance/liveLook.ts';
 import { decayTimeS } from '../resonance/soundings.ts';
 import { secondLook } from '../resonance/secondLook.ts';
-import { withOne } from '../resonance/withOne.ts';
+import { NOTHING, withOne } from '../resonance/shortList.ts';
 import { LevelAgainstRoom } from '../room/levelAgainstRoom.ts';
 import { BroadbandMeter } from '../tone/broadbandMeter.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
@@ -32,8 +32,6 @@ const LOOKAHEAD = 12;
 /** Frames between two decisions: about 20 ms, however long the blocks are. */
 const STEP_FRAMES = 1024;
 
-/** Shared by all updates in which nothing of a kind happened. */
-const NOTHING: readonly never[] = [];
 const SILENCE = new Float32Array(STEP_FRAMES);
 
 /**
@@ -232,8 +230,8 @@ export class Listening {
     this.#newResonances = withOne(this.#newResonances, resonance);
   };
 
-  readonly #onPoint = (point: LevelPoint): void => {
-    this.#wayBack.push(point.timeS, this.#trace.coherentMeanSquare);
+  readonly #onPoint = (point: LevelPoint, coherentMeanSquare: number): void => {
+    this.#wayBack.push(point.timeS, coherentMeanSquare);
     this.#newPoints = withOne(this.#newPoints, point);
   };
 

@@ -1,7 +1,7 @@
 import { decayTimeS, findSoundings, soundingPitch } from '../resonance/soundings.ts';
 import { typicalNoise } from '../resonance/secondLook.ts';
 import type { ToneView } from '../resonance/toneView.ts';
-import { withOne } from '../resonance/withOne.ts';
+import { NOTHING, withOne } from '../resonance/shortList.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, Sounding } from './listeningTypes.ts';
 
@@ -12,9 +12,6 @@ const ANEW_SHARE = 0.15;
 const REOPEN = 50;
 /** Looked at from another place, an end may be found this much later, values. */
 const SAME_END = 5;
-
-/** Shared by all looks that change nothing. */
-const NONE: readonly never[] = [];
 
 /** Soundings as they begin, grow and end, from a view of the newest seconds. */
 export class SoundingTrack {
@@ -73,7 +70,7 @@ export class SoundingTrack {
       this.#soundings[index - 1] = sounding;
       changed = withOne(changed, sounding);
     }
-    return changed ?? NONE;
+    return changed ?? NOTHING;
   }
 
   /** Is there so much more of a sounding that its character is worth a new look? */

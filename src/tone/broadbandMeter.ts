@@ -32,15 +32,10 @@ export class BroadbandMeter {
     this.#frames += 1;
   }
 
-  /** Index of the frame in which a moment lies, if it was heard yet. */
-  frameAt(timeS: number): number {
-    return Math.floor(timeS / this.#frameS);
-  }
-
-  /** Mean over the frames `first` to `last` of the last two seconds; 0 where there are none. */
-  meanSquare(first: number, last: number): number {
-    const from = Math.max(0, this.#frames - KEPT, first);
-    const to = Math.min(this.#frames, last + 1);
+  /** Mean over the frames that overlap a stretch of the last two seconds; 0 where there are none. */
+  meanSquare(fromS: number, toS: number): number {
+    const from = Math.max(0, this.#frames - KEPT, Math.floor(fromS / this.#frameS));
+    const to = Math.min(this.#frames, Math.floor(toS / this.#frameS) + 1);
     let sum = 0;
     for (let i = from; i < to; i += 1) sum += this.#meanSquares[i % KEPT] as number;
     return sum / Math.max(1, to - from);
