@@ -89,24 +89,23 @@ export function gatherEvidence(
   }
   const gap = 1.8 * w + 0.03 * rate;
   const span = Math.max(0.12 * rate, 2.5 * w);
-  const before = readSide(SIDES[0], view, middle - gap - span, middle - gap);
+  const before = readSide(SIDES[0], view, Math.round(middle - gap - span), Math.round(middle - gap));
   const afterFrom = Math.min(middle + gap, afterLimit - 0.1 * rate);
-  const after = readSide(SIDES[1], view, afterFrom, Math.min(middle + gap + span, afterLimit));
+  const afterTo = Math.min(middle + gap + span, afterLimit);
+  const after = readSide(SIDES[1], view, Math.round(afterFrom), Math.round(afterTo));
   const noisePower = (view.noiseDensity[peakIndex] as number) * meanBandwidthHz(view, 2 * half + 1) + 1e-30;
   const peak = Math.max(peakPower, noisePower);
   const beforePower = Math.max(before.power - before.noise, 0);
   const afterPower = Math.max(after.power - after.noise, 0);
 
   const { noiseDensity, farDensity } = view.sums;
-  const coreEnd = Math.min(afterLimit, middle + w);
-  const core = meanOver(noiseDensity, middle - w, coreEnd, view.length);
-  const around = meanOver(
-    noiseDensity,
-    middle - 3 * rate,
-    Math.min(afterLimit, middle + 3 * rate),
-    view.length,
-  );
-  const far = meanOver(farDensity, middle - w, coreEnd, view.length);
+  const coreFrom = Math.round(middle - w);
+  const coreTo = Math.round(Math.min(afterLimit, middle + w));
+  const core = meanOver(noiseDensity, coreFrom, coreTo, view.length);
+  const aroundFrom = Math.round(middle - 3 * rate);
+  const aroundTo = Math.round(Math.min(afterLimit, middle + 3 * rate));
+  const around = meanOver(noiseDensity, aroundFrom, aroundTo, view.length);
+  const far = meanOver(farDensity, coreFrom, coreTo, view.length);
   const both = Math.sqrt(before.power * after.power);
   evidence.peakIndex = peakIndex;
   evidence.middle = middle;
@@ -170,10 +169,10 @@ const SIDES: readonly [Side, Side] = [
   { power: 0.5, noise: 0.5, re: 0.5, im: 0.5 },
 ];
 
-/** @returns `side`, filled; nothing but a trace of noise for less than three values */
+/** @param toIndex  the last that counts @returns `side`, filled; nothing but a trace of noise for less than three values */
 function readSide(side: Side, view: ToneView, fromIndex: number, toIndex: number): Side {
-  const from = Math.max(0, Math.round(fromIndex));
-  const to = Math.min(view.length, Math.round(toIndex) + 1);
+  const from = Math.max(0, fromIndex);
+  const to = Math.min(view.length, toIndex + 1);
   const n = to - from;
   const isThere = n >= 3;
   side.re = isThere ? stretchSum(view.sums.re, from, to) / n : 0;
@@ -259,8 +258,9 @@ export function smoothed(view: ToneView, sums: Float64Array, index: number, half
   return stretchSum(sums, from, to) / (to - from);
 }
 
+/** Mean from one index to another, both included, from running sums; 0 of none. */
 function meanOver(sums: Float64Array, fromIndex: number, toIndex: number, length: number): number {
-  const from = Math.max(0, Math.round(fromIndex));
-  const to = Math.min(length, Math.round(toIndex) + 1);
+  const from = Math.max(0, fromIndex);
+  const to = Math.min(length, toIndex + 1);
   return to > from ? stretchSum(sums, from, to) / (to - from) : 0;
 }

@@ -70,8 +70,11 @@ export function samePassage(view: ToneView, a: Peak, b: Peak): boolean {
 }
 
 /** Of all candidates that are to be flagged the one that stands for each passage. @returns in order of probability */
-export function chooseEvents(view: ToneView, flagged: readonly JudgedCandidate[]): JudgedCandidate[] {
-  if (flagged.length < 2) return [...flagged];
+export function chooseEvents(
+  view: ToneView,
+  flagged: readonly JudgedCandidate[],
+): readonly JudgedCandidate[] {
+  if (flagged.length < 2) return flagged;
   const chosen: JudgedCandidate[] = [];
   for (const candidate of [...flagged].sort((a, b) => b.probability - a.probability)) {
     if (!chosen.some((other) => samePassage(view, other.evidence, candidate.evidence)))

@@ -1,3 +1,5 @@
+import type { FlankRows } from '../tone/flankRows.ts';
+
 /** Frames in the rolling median: 12 of 0.08 s, about one second. */
 const MEDIAN_FRAMES = 12;
 /** Frames over which the ratio of the fork's band to its flanks is learnt: about 4 s. */
@@ -16,25 +18,37 @@ export class RoomBaseline {
   readonly #sorted = new Float64Array(MEDIAN_FRAMES);
   #frames = 0;
   #logRatio = 0;
-  #density: number | null = null;
+  #density = 0;
+  readonly #bandwidthHz: number;
+
+  /** @param bandwidthHz  the narrow stream's noise-equivalent bandwidth */
+  constructor(bandwidthHz: number) {
+    this.#bandwidthHz = bandwidthHz;
+  }
 
   /** Mean square per Hz; null before the first frame. */
   get density(): number | null {
-    return this.#density;
+    return this.#frames === 0 ? null : this.#density;
   }
 
   /**
    * Takes in one frame.
-   * @param nearDensity  noise density of the near flanks
-   * @param bandMeanSquare  mean |value|² of the narrow stream over the frame, tone and noise together
-   * @param bandwidthHz  the narrow stream's noise-equivalent bandwidth
+   * @param flanks  the noise beside the pitch
+   * @param frame  which of its frames
+   * @param band  mean |value|² of the narrow stream over the frame, tone and noise together
    * @param forkSounds  whether a fork's tone is heard now
    */
-  push(nearDensity: number, bandMeanSquare: number, bandwidthHz: number, forkSounds: boolean): void {
+  push(
+    flanks: Pick<FlankRows, 'near'>,
+    frame: number,
+    band: { readonly meanSquare: number },
+    forkSounds: boolean,
+  ): void {
+    const nearDensity = flanks.near[frame] as number;
     this.#recent[this.#frames % MEDIAN_FRAMES] = nearDensity;
     this.#frames += 1;
-    if (!forkSounds && nearDensity > 0 && bandMeanSquare > 0) {
-      const target = Math.log(bandMeanSquare / bandwidthHz / nearDensity);
+    if (!forkSounds && nearDensity > 0 && band.meanSquare > 0) {
+      const target = Math.log(band.meanSquare / this.#bandwidthHz / nearDensity);
       // Within a factor of 4 either way: more than that is a tone, not the room's colour.
       if (Math.abs(target) < Math.log(4)) this.#logRatio += (target - this.#logRatio) / RATIO_FRAMES;
     }

@@ -15,13 +15,22 @@ const HEARD = Math.log(1000);
 /** Level of the tone against the room, point by point, from a growing series. */
 export class LevelTrace {
   readonly #series: ToneSeries;
-  readonly #room = new RoomBaseline();
+  readonly #room: RoomBaseline;
+  /** Around the point that is being made; kept, since a number that is handed on is litter. */
+  readonly #band = { meanSquare: 0.5 };
   #nextPoint = POINT_HALF;
   #flanksSeen = 0;
   #toneHeard = false;
+  #coherentMeanSquare = 0.5;
 
   constructor(series: ToneSeries) {
     this.#series = series;
+    this.#room = new RoomBaseline(series.bandwidthHz);
+  }
+
+  /** Of the newest point: mean square of the tone averaged in phase over 0.2 s, noise and all, > 0. */
+  get coherentMeanSquare(): number {
+    return this.#coherentMeanSquare;
   }
 
   /**
@@ -29,13 +38,13 @@ export class LevelTrace {
    * @param readyIndex  values before this index have their flanks
    * @param offsetHz  the fork's pitch less the frequency moved to 0 Hz, as known now
    * @param broadband  the whole sound's level
-   * @param onPoint  gets each with the mean square of the tone averaged in phase over 0.2 s, noise and all, > 0
+   * @param onPoint  gets each
    */
   advance(
     readyIndex: number,
     offsetHz: number,
     broadband: BroadbandMeter,
-    onPoint: (point: LevelPoint, coherentMeanSquare: number) => void,
+    onPoint: (point: LevelPoint) => void,
   ): void {
     for (; this.#nextPoint + POINT_HALF < readyIndex; this.#nextPoint += POINT_STEP) {
       this.#pointAt(this.#nextPoint, offsetHz, broadband, onPoint);
@@ -46,7 +55,7 @@ export class LevelTrace {
     index: number,
     offsetHz: number,
     broadband: BroadbandMeter,
-    onPoint: (point: LevelPoint, coherentMeanSquare: number) => void,
+    onPoint: (point: LevelPoint) => void,
   ): void {
     const { rateHz, bandwidthHz, re: seriesRe, im: seriesIm, flanks } = this.#series;
     const { near } = flanks;
@@ -68,25 +77,28 @@ export class LevelTrace {
       im += (x * sin + y * cos) / count;
       if (flanks.length > 0) noise += (near[flanks.frameAt(k)] as number) / count;
     }
-    this.#followRoom(index, band);
+    this.#band.meanSquare = band;
+    this.#followRoom(index);
     const bandHz = Math.min(bandwidthHz, rateHz / count);
     const roomPower = (this.#room.density ?? 0) * bandHz;
-    const coherentMeanSquare = re * re + im * im + 1e-20;
-    const tonePower = coherentMeanSquare - noise * bandHz;
+    this.#coherentMeanSquare = re * re + im * im + 1e-20;
+    const tonePower = this.#coherentMeanSquare - noise * bandHz;
     const localNoise = flanks.length === 0 ? 0 : (near[flanks.frameAt(index)] as number) * bandHz;
     this.#toneHeard = tonePower > HEARD * Math.max(roomPower, localNoise);
+    const firstFrame = broadband.frameAt(timeS - halfS);
+    const lastFrame = broadband.frameAt(timeS + halfS);
     const roomDb = levelDb(roomPower / 2 + 1e-20);
     const toneDb = this.#toneHeard ? levelDb(tonePower / 2) : null;
-    const broadbandDb = levelDb(broadband.meanSquare(timeS - halfS, timeS + halfS) + 1e-20);
+    const broadbandDb = levelDb(broadband.meanSquare(firstFrame, lastFrame) + 1e-20);
     const riseDb = toneDb === null ? null : toneDb - roomDb;
-    onPoint({ timeS, toneDb, roomDb, broadbandDb, riseDb }, coherentMeanSquare);
+    onPoint({ timeS, toneDb, roomDb, broadbandDb, riseDb });
   }
 
-  #followRoom(index: number, bandMeanSquare: number): void {
-    const { flanks, bandwidthHz } = this.#series;
+  #followRoom(index: number): void {
+    const { flanks } = this.#series;
     const end = Math.min(flanks.length, Math.floor(index / VALUES_PER_FRAME) + 1);
     for (; this.#flanksSeen < end; this.#flanksSeen += 1) {
-      this.#room.push(flanks.near[this.#flanksSeen] as number, bandMeanSquare, bandwidthHz, this.#toneHeard);
+      this.#room.push(flanks, this.#flanksSeen, this.#band, this.#toneHeard);
     }
   }
 }

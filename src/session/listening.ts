@@ -230,8 +230,8 @@ export class Listening {
     this.#newResonances = withOne(this.#newResonances, resonance);
   };
 
-  readonly #onPoint = (point: LevelPoint, coherentMeanSquare: number): void => {
-    this.#wayBack.push(point.timeS, coherentMeanSquare);
+  readonly #onPoint = (point: LevelPoint): void => {
+    this.#wayBack.push(point.timeS, this.#trace.coherentMeanSquare);
     this.#newPoints = withOne(this.#newPoints, point);
   };
 

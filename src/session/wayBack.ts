@@ -12,6 +12,8 @@ export class WayBack {
   #timesS = new Float64Array(1024);
   #logs = new Float64Array(1024);
   #count = 0;
+  /** How fast the fork's power dies, 1/s; kept here, since a number that is handed on is litter. */
+  #dyingPerS = 0;
 
   /** Begins anew: another sounding. */
   clear(): void {
@@ -40,35 +42,35 @@ export class WayBack {
     let first = flagged.length;
     while (first > 0 && (flagged[first - 1] as Resonance).timeS >= sinceS) first -= 1;
     if (last < 0 || first === flagged.length) return null;
-    const rate = decayTimeS === null ? 0 : 2 / decayTimeS;
+    this.#dyingPerS = decayTimeS === null ? 0 : 2 / decayTimeS;
     let strongest = -Infinity;
     for (let i = first; i < flagged.length; i += 1) {
-      strongest = Math.max(strongest, this.#levelAt((flagged[i] as Resonance).timeS, rate));
+      strongest = Math.max(strongest, this.#levelAt(flagged[i] as Resonance));
     }
     // The latest of them: the less the fork has died since, the less is left to correct.
     const least = strongest - EQUAL_DB / DB_PER_LN_POWER;
     let best = flagged.length - 1;
-    while (best > first && this.#levelAt((flagged[best] as Resonance).timeS, rate) <= least) best -= 1;
+    while (best > first && this.#levelAt(flagged[best] as Resonance) <= least) best -= 1;
     const bestTimeS = (flagged[best] as Resonance).timeS;
     // A slow way back may climb higher than the passage that was flagged on the fly.
     let highest = -Infinity;
     for (let i = last; i >= 0 && (this.#timesS[i] as number) >= bestTimeS - BEFORE_S; i -= 1) {
-      highest = Math.max(highest, this.#undying(i, rate));
+      highest = Math.max(highest, this.#undying(i));
     }
-    const belowBestDb = DB_PER_LN_POWER * (this.#undying(last, rate) - highest);
+    const belowBestDb = DB_PER_LN_POWER * (this.#undying(last) - highest);
     return { belowBestDb: Math.min(0, belowBestDb), bestTimeS };
   }
 
   /** Log level as if the fork did not die, up to a constant. */
-  #undying(at: number, rate: number): number {
-    return (this.#logs[at] as number) + rate * (this.#timesS[at] as number);
+  #undying(at: number): number {
+    return (this.#logs[at] as number) + this.#dyingPerS * (this.#timesS[at] as number);
   }
 
-  /** The same at the newest point that isn't later. */
-  #levelAt(timeS: number, rate: number): number {
+  /** The same at the newest point that isn't later than a resonance. */
+  #levelAt({ timeS }: Resonance): number {
     let at = this.#count - 1;
     while (at > 0 && (this.#timesS[at] as number) > timeS) at -= 1;
-    return this.#undying(at, rate);
+    return this.#undying(at);
   }
 }
 

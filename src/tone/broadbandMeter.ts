@@ -32,10 +32,15 @@ export class BroadbandMeter {
     this.#frames += 1;
   }
 
-  /** Mean over the frames that overlap a stretch of the last two seconds; 0 where there are none. */
-  meanSquare(fromS: number, toS: number): number {
-    const from = Math.max(0, this.#frames - KEPT, Math.floor(fromS / this.#frameS));
-    const to = Math.min(this.#frames, Math.floor(toS / this.#frameS) + 1);
+  /** The frame that a moment lies in. */
+  frameAt(timeS: number): number {
+    return Math.floor(timeS / this.#frameS);
+  }
+
+  /** Mean over the frames from one to another, both included, that are there and among the last two seconds; 0 of none. */
+  meanSquare(firstFrame: number, lastFrame: number): number {
+    const from = Math.max(0, this.#frames - KEPT, firstFrame);
+    const to = Math.min(this.#frames, lastFrame + 1);
     let sum = 0;
     for (let i = from; i < to; i += 1) sum += this.#meanSquares[i % KEPT] as number;
     return sum / Math.max(1, to - from);

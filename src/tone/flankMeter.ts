@@ -43,6 +43,9 @@ export class FlankMeter {
   readonly #scale: number;
   readonly #steady: SteadyToneFinder;
   readonly #lowestOffsetHz: number;
+  /** Of the newest frame; kept, since a number that is handed on is litter. */
+  #nearDensity = 0.5;
+  #farDensity = 0.5;
   /** Values before the first frame's middle are taken as silence. */
   #position = 0;
   #untilNext = SIZE / 2;
@@ -115,10 +118,9 @@ export class FlankMeter {
     this.#parted.set(this.#all);
     const floorDensity = partedMedian(this.#parted) / Math.LN2;
     this.#lines.push(this.#all, floorDensity, LEAST_LINE * this.#densityAt(0));
-    const nearDensity = this.#meanDensity(0, this.#near);
-    const farDensity = this.#meanDensity(this.#near, this.#bins.length);
+    this.#readMeans();
     this.#steady.push(this.#spectrum, floorDensity / this.#scale + 1e-30);
-    out.push(nearDensity, farDensity, floorDensity);
+    out.push(this.#nearDensity, this.#farDensity, floorDensity);
   }
 
   #readDensities(): void {
@@ -133,14 +135,18 @@ export class FlankMeter {
     return (re * re + im * im) * this.#scale;
   }
 
-  /** Mean over some bins; of a standing line only what it does at the pitch. */
-  #meanDensity(from: number, to: number): number {
-    let sum = 0;
-    for (let i = from; i < to; i += 1) {
+  /** Means over either flank's bins; of a standing line only what it does at the pitch. */
+  #readMeans(): void {
+    let near = 0;
+    let far = 0;
+    for (let i = 0; i < this.#bins.length; i += 1) {
       const share = this.#lines.stands(i) ? (this.#leaks[i] as number) : 1;
-      sum += share * (this.#all[i] as number);
+      const density = share * (this.#all[i] as number);
+      if (i < this.#near) near += density;
+      else far += density;
     }
-    return sum / (to - from);
+    this.#nearDensity = near / this.#near;
+    this.#farDensity = far / (this.#bins.length - this.#near);
   }
 }
 

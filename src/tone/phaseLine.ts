@@ -23,8 +23,15 @@ const SIDEBAND_POWER = 12;
 const MOST_ROUNDS = 8;
 const STILL_HZ = 1e-5;
 
-/** Room to work in, one place a block, kept from one estimate to the next. */
+/**
+ * Room to work in, one place a block, kept from one estimate to the next. The line's numbers are in it, too: handed from
+ * function to function, each would be litter.
+ */
 interface Room {
+  /** One block's length, s. */
+  blockS: number;
+  /** The line's slope beside the coarse pitch, Hz. */
+  slopeHz: number;
   readonly phase: Float64Array;
   /** Its cosine and sine. */
   readonly cos: Float64Array;
@@ -70,20 +77,16 @@ export function fitPhaseLine(
 ): PitchEstimate | null {
   // Blocks share all values evenly: a slope's variance goes with the third power of the length that is used.
   const count = Math.round((to - from) / BLOCK);
-  const blockS = (to - from) / count / rateHz;
   const room = roomOf(count);
+  room.blockS = (to - from) / count / rateHz;
   readPhases(room, re, im, from, to, (-2 * Math.PI * coarseHz) / rateHz, noiseMeanSquare);
   let total = 0;
   for (let b = 0; b < count; b += 1) total += room.weight[b] as number;
   if (!(total > 0)) return null;
-  let slopeHz = likeliestSlopeHz(room, blockS);
+  findLikeliestSlope(room);
   room.robust.set(room.weight);
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const moveHz = moveLine(room, slopeHz, blockS);
-    slopeHz += moveHz;
-    if (Math.abs(moveHz) < STILL_HZ) break;
-  }
-  return estimateOf(room, coarseHz, slopeHz, blockS, total);
+  for (let round = 0; round < MOST_ROUNDS; round += 1) if (!moveLine(room)) break;
+  return estimateOf(room, coarseHz, total);
 }
 
 /** One phase and its weight a block. @param turn  of the coarse frequency from one value to the next, backwards, rad */
@@ -126,27 +129,27 @@ function readPhases(
   }
 }
 
-/** The best slope on a grid finer than half a turn over the stretch. */
-function likeliestSlopeHz(room: Room, blockS: number): number {
+/** Sets the best slope on a grid finer than half a turn over the stretch. */
+function findLikeliestSlope(room: Room): void {
+  const { blockS } = room;
   const gridHz = 1 / (6 * room.phase.length * blockS);
   drawArrows(room, room.weight);
-  const highest = sumShortStretches(room, blockS);
-  let bestHz = 0;
+  const highest = sumShortStretches(room);
+  room.slopeHz = 0;
   let bestValue = -1;
   for (let hz = -REACH_HZ; hz <= REACH_HZ; hz += gridHz) {
     sumArrows(room, hz, blockS);
     const value = sum.magnitude * (shortPowerAt(hz) / highest) ** SIDEBAND_POWER;
     if (value > bestValue) {
       bestValue = value;
-      bestHz = hz;
+      room.slopeHz = hz;
     }
   }
-  return bestHz;
 }
 
-/** One round: the line through what has kept its weight, then new weights. @returns by how much the slope moves, Hz */
-function moveLine(room: Room, slopeHz: number, blockS: number): number {
-  const { phase, weight, robust, residual, sizes, sizeWeights } = room;
+/** One round: the line through what has kept its weight, then new weights. @returns whether the slope has moved */
+function moveLine(room: Room): boolean {
+  const { blockS, slopeHz, phase, weight, robust, residual, sizes, sizeWeights } = room;
   const count = phase.length;
   drawArrows(room, robust);
   sumArrows(room, slopeHz, blockS);
@@ -177,18 +180,18 @@ function moveLine(room: Room, slopeHz: number, blockS: number): number {
     robust[b] = (weight[b] as number) * rest * rest;
   }
   const det = sw * stt - st * st;
-  return det > 0 ? (sw * srt - st * sr) / det / (2 * Math.PI) : 0;
+  const moveHz = det > 0 ? (sw * srt - st * sr) / det / (2 * Math.PI) : 0;
+  room.slopeHz += moveHz;
+  return Math.abs(moveHz) >= STILL_HZ;
 }
 
-function estimateOf(
-  room: Room,
-  coarseHz: number,
-  slopeHz: number,
-  blockS: number,
-  total: number,
-): PitchEstimate | null {
-  const { robust, residual } = room;
-  let [sw, sww, st, stt, srr] = [0, 0, 0, 0, 0];
+function estimateOf(room: Room, coarseHz: number, total: number): PitchEstimate | null {
+  const { blockS, slopeHz, robust, residual } = room;
+  let sw = 0;
+  let sww = 0;
+  let st = 0;
+  let stt = 0;
+  let srr = 0;
   for (let b = 0; b < robust.length; b += 1) {
     const w = robust[b] as number;
     const t = (b + 0.5) * blockS;
@@ -217,7 +220,7 @@ function estimateOf(
  * of a hertz off, can then outweigh the fork itself; within a second it can't.
  * @returns the highest, > 0
  */
-function sumShortStretches({ x, y }: Room, blockS: number): number {
+function sumShortStretches({ x, y, blockS }: Room): number {
   const length = Math.min(x.length, Math.max(3, Math.round(SHORT_S / blockS)));
   const hop = Math.max(1, length >> 1);
   let highest = 0;
@@ -324,6 +327,8 @@ function roomOf(blocks: number): Room {
 function roomFor(blocks: number): Room {
   const row = (): Float64Array => new Float64Array(blocks);
   return {
+    blockS: NaN,
+    slopeHz: NaN,
     phase: row(),
     cos: row(),
     sin: row(),
@@ -339,6 +344,8 @@ function roomFor(blocks: number): Room {
 
 function partOf(room: Room, blocks: number): Room {
   return {
+    blockS: NaN,
+    slopeHz: NaN,
     phase: room.phase.subarray(0, blocks),
     cos: room.cos.subarray(0, blocks),
     sin: room.sin.subarray(0, blocks),

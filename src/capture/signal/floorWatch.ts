@@ -23,8 +23,8 @@ export class FloorWatch {
   private baselineDb: number | null = null;
   private values = 0;
 
-  /** @param slopeMeanSquare  of one look, >= 0 */
-  take(slopeMeanSquare: number): void {
+  /** @param look  mean square of the differences between its neighbouring samples, >= 0 */
+  take({ slopeMeanSquare }: { readonly slopeMeanSquare: number }): void {
     if (slopeMeanSquare < SILENT) return;
     this.looks[this.filled] = slopeMeanSquare;
     this.filled += 1;

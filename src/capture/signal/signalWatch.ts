@@ -103,7 +103,7 @@ export class SignalWatch {
     tally.take(look, LOOK_FRAMES);
     this.edge.take(look);
     this.hum.take(tally.sums);
-    this.floor.take(tally.slopeMeanSquare);
+    this.floor.take(tally);
     this.looks += 1;
     this.mean += (tally.mean - this.mean) / Math.min(this.looks, OFFSET_LOOKS);
     if (this.looks % JUDGED_LOOKS === 0) this.found = null;

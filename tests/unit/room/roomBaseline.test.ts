@@ -62,7 +62,7 @@ describe('the room’s baseline', () => {
   });
 
   it('has no density before the first frame', () => {
-    expect(new RoomBaseline().density).toBeNull();
+    expect(new RoomBaseline(20).density).toBeNull();
   });
 });
 
