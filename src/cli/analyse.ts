@@ -1,7 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { defaultToleranceHz } from '../session/forkTolerance.ts';
-import answerFile from './answerFile.ts';
 import type { AnalysisOrder, FileAnswer } from './answerFile.ts';
 
 const USAGE = `usage: npm run --silent analyse -- --fork HZ [--tolerance HZ] [--live] [--check] [--threads N] [--json] FILE.wav…
@@ -105,9 +104,11 @@ async function* answers(
 ): AsyncGenerator<FileAnswer> {
   const threads = Math.min(files.length, mostThreads);
   if (threads < 2) {
+    const { default: answerFile } = await import('./answerFile.ts');
     for (const file of files) yield await answerFile({ file, order });
     return;
   }
+  // What reads and analyses is loaded by the threads, not here as well.
   const { Tinypool } = await import('tinypool');
   const pool = new Tinypool({
     filename: new URL('./answerWorker.js', import.meta.url).href,
