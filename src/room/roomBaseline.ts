@@ -21,7 +21,7 @@ export class RoomBaseline {
   #density = 0;
   readonly #bandwidthHz: number;
 
-  /** @param bandwidthHz  the narrow stream's noise-equivalent bandwidth */
+  /** @param bandwidthHz  the narrow stream's noise-equivalent bandwidth, Hz, > 0 */
   constructor(bandwidthHz: number) {
     this.#bandwidthHz = bandwidthHz;
   }
@@ -33,7 +33,7 @@ export class RoomBaseline {
 
   /**
    * Takes in one frame.
-   * @param flanks  the noise beside the pitch
+   * @param flanks  the noise beside the pitch, mean square per Hz
    * @param frame  which of its frames
    * @param band  mean |value|² of the narrow stream over the frame, tone and noise together
    * @param forkSounds  whether a fork's tone is heard now

@@ -32,12 +32,15 @@ export class BroadbandMeter {
     this.#frames += 1;
   }
 
-  /** The frame that a moment lies in. */
+  /** The frame that a moment lies in, counted from 0. @param timeS  from the start of the sound, s */
   frameAt(timeS: number): number {
     return Math.floor(timeS / this.#frameS);
   }
 
-  /** Mean over the frames from one to another, both included, that are there and among the last two seconds; 0 of none. */
+  /**
+   * Mean square, full scale 1, over the frames from one to another, both included, that are there and among the last
+   * two seconds; 0 of none.
+   */
   meanSquare(firstFrame: number, lastFrame: number): number {
     const from = Math.max(0, this.#frames - KEPT, firstFrame);
     const to = Math.min(this.#frames, lastFrame + 1);
