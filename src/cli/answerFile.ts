@@ -23,6 +23,12 @@ export interface FileAnswer {
   readonly error: string | null;
 }
 
+/** Sound between two collections of garbage, s. */
+const COLLECT_S = 300;
+
+/** Left alone, the engine lets some 20 MB lie of what is used no more. Does nothing where Node doesn't offer it. */
+const collectGarbage = (): void => (globalThis as { gc?: () => void }).gc?.();
+
 /** Analyses one file; never throws. Also what a worker thread runs. */
 export default async function answerFile({
   file,
@@ -68,7 +74,13 @@ async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedR
       live: order.live,
       check: order.check,
     });
-    for await (const block of reader.blocks(4096, false)) analysis.push(block);
+    let collectedFrame = 0;
+    for await (const block of reader.blocks(4096, false)) {
+      analysis.push(block);
+      if (block.startFrame - collectedFrame < COLLECT_S * sampleRateHz) continue;
+      collectGarbage();
+      collectedFrame = block.startFrame;
+    }
     const remarks = (await reader.remarks()).map(({ code, message }) => newWarning(code, message));
     const report = analysis.finish();
     return { ...report, warnings: [...remarks, ...report.warnings] };

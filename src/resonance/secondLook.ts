@@ -15,7 +15,7 @@ import { seenPassage } from './seenPassage.ts';
 import type { SeenPassage } from './seenPassage.ts';
 import { allSoundings, combinePitches, soundingPitch } from './soundings.ts';
 import type { SoundingPitch, SoundingSpan } from './soundings.ts';
-import { MovingView } from './toneView.ts';
+import { sharedView } from './toneView.ts';
 
 /** What the live look flagged too needs no more than this probability: two looks that agree are surer than one. */
 const AGREED_THRESHOLD = 0.35;
@@ -28,8 +28,8 @@ const BESIDE_S = 20;
 
 /** Longest stretch for one estimate of the pitch, s. */
 const LONGEST_ESTIMATE_S = 90;
-/** Soundings shorter than this say nothing of the fork: a voice can hold a pitch as long. */
-const PITCH_FROM_S = 2;
+/** Soundings shorter than this, s, say nothing of the fork: a voice can hold a pitch as long. */
+export const PITCH_FROM_S = 2;
 /** Where the tone holds one line of phase through the whole sound as no voice does, this much is enough. */
 const CLEAR_PITCH_FROM_S = 1;
 const CLEAR_COHERENCE = 0.7;
@@ -98,7 +98,7 @@ const moved = ({ fit, evidence }: Candidate, by: number): Candidate => ({
 /** One for each passage, in order of time. */
 function passagesOf(series: ToneSeries, offsetHz: number, passed: readonly JudgedCandidate[]): SeenPassage[] {
   const beside = Math.round(BESIDE_S * series.rateHz);
-  const view = new MovingView(series);
+  const view = sharedView(series);
   return inClusters(passed, APART_S * series.rateHz)
     .flatMap((cluster) => {
       const first = Math.max(0, (cluster[0] as JudgedCandidate).evidence.peakIndex - beside);
@@ -149,7 +149,7 @@ export function* secondLookCandidates(series: ToneSeries, offsetHz: number): Gen
   const bank = passageBank(rateHz, SIGHT);
   const stretch = Math.round(STRETCH_S * rateHz);
   const beside = Math.round(BESIDE_S * rateHz);
-  const view = new MovingView(series);
+  const view = sharedView(series);
   const fits: Reused<PassageFit>[] = [];
   const evidence = blankEvidence();
   for (let from = 0; from < series.length; from += stretch) {

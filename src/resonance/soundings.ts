@@ -1,7 +1,7 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import { partedMedian } from '../tone/weightedMedian.ts';
 import { findStrikes } from './strikes.ts';
-import { coherentPower, meanPower, MovingView, noisePower } from './toneView.ts';
+import { coherentPower, meanPower, sharedView, noisePower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { NOTHING, withOne } from './shortList.ts';
@@ -52,7 +52,7 @@ export function allSoundings(series: ToneSeries, offsetHz: number): readonly Sou
   const shortest = Math.round(WINDOW_S * series.rateHz);
   const beside = Math.round(BESIDE_S * series.rateHz);
   let found: SoundingSpan[] | null = null;
-  const view = new MovingView(series);
+  const view = sharedView(series);
   let length = shortest;
   let isStruckAgain = false;
   for (let from = 0; from < series.length;) {

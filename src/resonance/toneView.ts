@@ -34,9 +34,7 @@ const LATE_FLANKS = 16;
  * nothing until it is told what.
  */
 export class MovingView implements ToneView {
-  readonly rateHz: number;
-  readonly bandwidthHz: number;
-  readonly #series: ToneSeries;
+  #series: ToneSeries;
   #re = new Float64Array(0);
   #im = new Float64Array(0);
   #noiseDensity = new Float64Array(0);
@@ -48,8 +46,22 @@ export class MovingView implements ToneView {
 
   constructor(series: ToneSeries) {
     this.#series = series;
-    this.rateHz = series.rateHz;
-    this.bandwidthHz = series.bandwidthHz;
+  }
+
+  /** Moves on to another series; shows nothing until it is told what. */
+  moveTo(series: ToneSeries): void {
+    this.#series = series;
+    this.#length = 0;
+    this.#firstIndex = 0;
+    this.#offsetHz = NaN;
+  }
+
+  get rateHz(): number {
+    return this.#series.rateHz;
+  }
+
+  get bandwidthHz(): number {
+    return this.#series.bandwidthHz;
   }
 
   get length(): number {
@@ -147,6 +159,18 @@ export class MovingView implements ToneView {
     addUp(this.#noiseDensity, sums.noiseDensity, this.#length);
     addUp(this.#farDensity, sums.farDensity, this.#length);
   }
+}
+
+let shared: MovingView | null = null;
+
+/**
+ * The one view that all looks at finished series share, so that looking back at one after the other takes no more room.
+ * Good until it is asked for again.
+ */
+export function sharedView(series: ToneSeries): MovingView {
+  shared ??= new MovingView(series);
+  shared.moveTo(series);
+  return shared;
 }
 
 /** Room for running sums of so many values. */

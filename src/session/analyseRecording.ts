@@ -1,8 +1,10 @@
 import type { SampleBlock } from '../capture/soundSource.ts';
 import { checkLength } from '../resonance/checkLength.ts';
 import type { LengthCheck } from '../resonance/checkLength.ts';
+import { ToneStream } from '../tone/toneStream.ts';
 import { Listening } from './listening.ts';
-import type { ForkPitch, ListeningReport } from './listeningTypes.ts';
+import type { ForkPitch, ListeningReport, Resonance } from './listeningTypes.ts';
+import { RecordingListening } from './recordingListening.ts';
 
 /** What is asked of a recording. */
 export interface AnalysisOptions {
@@ -38,31 +40,38 @@ export function analyseRecording(samples: Float32Array, options: AnalysisOptions
   return analysis.finish();
 }
 
-/** The same, block by block, for recordings that are read piece by piece. */
+/** The same, block by block, for recordings that are read piece by piece, in memory that doesn't grow with their length (except for a check's). */
 export class RecordingAnalysis {
-  readonly #listening: Listening;
+  readonly #listening: RecordingListening;
   readonly #options: AnalysisOptions;
+  readonly #flagged: Resonance[] = [];
+  /** The judgement of one length needs all of the sound at once; null where it isn't asked for. */
+  readonly #whole: ToneStream | null;
 
   /** @throws RangeError when the fork's pitch doesn't fit the sample rate */
   constructor(options: AnalysisOptions) {
     this.#options = options;
-    this.#listening = new Listening({ sampleRateHz: options.sampleRateHz, fork: options.fork });
+    const { sampleRateHz, fork } = options;
+    this.#listening = new RecordingListening(sampleRateHz, () => new Listening({ sampleRateHz, fork }));
+    this.#whole = options.check === true ? new ToneStream(sampleRateHz, fork.nominalHz) : null;
   }
 
   push(block: SampleBlock): void {
-    this.#listening.push(block);
+    this.#flagged.push(...this.#listening.push(block).resonances);
+    this.#whole?.push(block.samples);
   }
 
   finish(): CheckedReport {
-    this.#listening.finish();
+    this.#flagged.push(...this.#listening.finish().resonances);
     const found = this.#listening.secondLook();
-    const check =
-      this.#options.check === true
-        ? checkLength(this.#listening.series, this.#options.fork.toleranceHz)
-        : null;
-    const report = { ...found, check };
+    const report = { ...found, check: this.#check() };
     if (this.#options.live !== true) return report;
-    const resonances = [...this.#listening.resonances].sort((a, b) => a.timeS - b.timeS);
+    const resonances = this.#flagged.sort((a, b) => a.timeS - b.timeS);
     return { ...report, resonances };
+  }
+
+  #check(): LengthCheck | null {
+    this.#whole?.finish();
+    return this.#whole === null ? null : checkLength(this.#whole.series, this.#options.fork.toleranceHz);
   }
 }

@@ -1,6 +1,7 @@
 import type { CaptureState, SampleBlock, SoundListener, SoundSource } from '../capture/soundSource.ts';
 import type { CreateListening, ListeningLike } from './listeningLike.ts';
 import { LongListening } from './longListening.ts';
+import { RecordingListening } from './recordingListening.ts';
 import type { ForkPitch, ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
 
 /** A passage is judged at most 1.25 s after its middle: so long a fork that was put away is still listened for, s. */
@@ -119,11 +120,11 @@ export class BenchListen implements SoundListener {
     try {
       const { fork } = this;
       const create = (): ListeningLike => this.create({ sampleRateHz, fork });
-      // A recording gets a second look at its whole; what goes on for hours must not be kept whole.
+      // A recording gets a second look at its whole; what goes on for hours is forgotten.
       this.listening =
         this.source.kind === 'recording'
-          ? create()
-          : new LongListening(sampleRateHz, create, this.lastSounding + 1);
+          ? new RecordingListening(sampleRateHz, create)
+          : new LongListening(sampleRateHz, create, { firstSounding: this.lastSounding + 1 });
       return true;
     } catch (error) {
       this.over = true;

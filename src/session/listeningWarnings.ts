@@ -2,7 +2,7 @@ import type { SecondLook } from '../resonance/secondLook.ts';
 import { findSecondFork } from '../resonance/secondFork.ts';
 import type { SecondFork } from '../resonance/secondFork.ts';
 import { findTurns } from '../resonance/forkTurns.ts';
-import { MovingView } from '../resonance/toneView.ts';
+import { sharedView } from '../resonance/toneView.ts';
 import type { SteadyTone } from '../tone/steadyTone.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, ListeningReport, ListeningWarning } from './listeningTypes.ts';
@@ -100,7 +100,7 @@ function turnOrBeatWarning(
   series: ToneSeries,
 ): ListeningWarning[] {
   const { rateHz } = series;
-  const view = new MovingView(series);
+  const view = sharedView(series);
   for (const { from, to } of look.soundings) {
     view.show(from, to, look.offsetHz);
     const turns = findTurns(view, 0, to - from)
@@ -136,7 +136,7 @@ function strongestSecondFork(
 ): SecondFork | null {
   let strongest: SecondFork | null = null;
   const rate = series.rateHz;
-  const view = new MovingView(series);
+  const view = sharedView(series);
   for (const { from, to } of soundings) {
     let start = from + Math.round(0.8 * rate);
     const end = to - Math.round(0.4 * rate);

@@ -1,13 +1,32 @@
 import type { SampleBlock } from '../capture/soundSource.ts';
 import type { ListeningLike } from './listeningLike.ts';
-import type { ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
+import type {
+  ListeningReport,
+  ListeningUpdate,
+  ListeningWarning,
+  Resonance,
+  Sounding,
+} from './listeningTypes.ts';
 
 /** Age from which a listening gets a successor, s. */
 const OLD_S = 180;
 /** How long both hear the same before the successor may take over, s: it learns room and fork meanwhile. */
 const TOGETHER_S = 40;
-/** A tone that never rests (a loudspeaker’s) doesn't keep the old one for ever, s. */
-const MOST_S = 900;
+/** A tone that never rests (a loudspeaker’s) doesn't keep the old one for ever: only for so much longer, s. */
+const LONGER_S = 720;
+
+export interface LongListeningOptions {
+  /** Number of the first sounding in the whole, >= 1. */
+  readonly firstSounding?: number;
+  /** Age from which a listening gets a successor, s, > 0. */
+  readonly oldS?: number;
+  /**
+   * Asks each listening for its second look when another takes over.
+   * @param report  of all that it heard, on the source's time axis
+   * @param untilS  when the next took over, on the same axis
+   */
+  readonly onReport?: (report: ListeningReport, untilS: number) => void;
+}
 
 interface Run {
   readonly listening: ListeningLike;
@@ -27,16 +46,13 @@ export class LongListening implements ListeningLike {
   private run: Run;
   private next: Run | null = null;
 
-  /**
-   * @param create  makes a listening that hears from now on
-   * @param firstSounding  number of the first sounding in the whole, >= 1
-   */
+  /** @param create  makes a listening that hears from now on */
   constructor(
     private readonly sampleRateHz: number,
     private readonly create: () => ListeningLike,
-    firstSounding = 1,
+    private readonly options: LongListeningOptions = {},
   ) {
-    this.run = begin(create(), firstSounding);
+    this.run = begin(create(), options.firstSounding ?? 1);
   }
 
   push(block: SampleBlock): ListeningUpdate {
@@ -53,19 +69,43 @@ export class LongListening implements ListeningLike {
 
   /** Of what the present listening has heard: not of hours. */
   secondLook(): ListeningReport {
-    return this.run.listening.secondLook();
+    const { run } = this;
+    const byS = this.beganS(run);
+    const report = run.listening.secondLook();
+    const byIndex = run.firstSounding - 1;
+    if (byS === 0 && byIndex === 0) return report;
+    return {
+      ...report,
+      soundings: report.soundings.map((one) => shiftedSounding(one, byS, byIndex)),
+      resonances: report.resonances.map((one) => shifted(one, byS, byIndex)),
+      warnings: report.warnings.map((one) => shiftedWarning(one, byS)),
+    };
+  }
+
+  /** When the present listening began, s on the source's time axis. */
+  get presentSinceS(): number {
+    return this.beganS(this.run);
+  }
+
+  private beganS({ startFrame }: Run): number {
+    return (startFrame ?? 0) / this.sampleRateHz;
   }
 
   private handOver(frame: number): void {
+    const { oldS = OLD_S, onReport } = this.options;
     const ageS = (frame - (this.run.startFrame ?? frame)) / this.sampleRateHz;
     if (this.next === null) {
-      if (ageS < OLD_S) return;
+      if (ageS < oldS) return;
       this.next = begin(this.create(), 1);
       return;
     }
     const togetherS = (frame - (this.next.startFrame ?? frame)) / this.sampleRateHz;
     const isAtRest = !this.run.isSounding && !this.next.isSounding;
-    if (togetherS < TOGETHER_S || (!isAtRest && ageS < MOST_S)) return;
+    if (togetherS < TOGETHER_S || (!isAtRest && ageS < oldS + LONGER_S)) return;
+    if (onReport !== undefined) {
+      this.run.listening.finish();
+      onReport(this.secondLook(), frame / this.sampleRateHz);
+    }
     // Its next sounding follows the last one of the old; those that both heard have their numbers already.
     const firstSounding = this.run.firstSounding + this.run.soundings - this.next.soundings;
     this.run = { ...this.next, firstSounding };
@@ -92,22 +132,14 @@ export class LongListening implements ListeningLike {
 
   /** The run's own times and numbers as those of the whole. */
   private onAxis(run: Run, update: ListeningUpdate): ListeningUpdate {
-    const byS = (run.startFrame ?? 0) / this.sampleRateHz;
+    const byS = this.beganS(run);
     const byIndex = run.firstSounding - 1;
     if (byS === 0 && byIndex === 0) return update;
     return {
       points: update.points.map((point) => ({ ...point, timeS: point.timeS + byS })),
       resonances: update.resonances.map((resonance) => shifted(resonance, byS, byIndex)),
-      soundings: update.soundings.map((sounding) => ({
-        ...sounding,
-        index: sounding.index + byIndex,
-        startS: sounding.startS + byS,
-        endS: sounding.endS === null ? null : sounding.endS + byS,
-      })),
-      warnings: update.warnings.map((warning) => ({
-        ...warning,
-        timeS: warning.timeS === null ? null : warning.timeS + byS,
-      })),
+      soundings: update.soundings.map((sounding) => shiftedSounding(sounding, byS, byIndex)),
+      warnings: update.warnings.map((warning) => shiftedWarning(warning, byS)),
       guidance:
         update.guidance === null ? null : { ...update.guidance, bestTimeS: update.guidance.bestTimeS + byS },
     };
@@ -127,4 +159,19 @@ function shifted(resonance: Resonance, byS: number, byIndex: number): Resonance 
     flaggedAtS: resonance.flaggedAtS === null ? null : resonance.flaggedAtS + byS,
     soundingIndex: resonance.soundingIndex === null ? null : resonance.soundingIndex + byIndex,
   };
+}
+
+const shiftedSounding = (sounding: Sounding, byS: number, byIndex: number): Sounding => ({
+  ...sounding,
+  index: sounding.index + byIndex,
+  startS: sounding.startS + byS,
+  endS: sounding.endS === null ? null : sounding.endS + byS,
+});
+
+/** Where the words name the moment, they name the shifted one. */
+function shiftedWarning(warning: ListeningWarning, byS: number): ListeningWarning {
+  if (warning.timeS === null) return warning;
+  const timeS = warning.timeS + byS;
+  const message = warning.message.replace(`${warning.timeS.toFixed(1)} s`, `${timeS.toFixed(1)} s`);
+  return { ...warning, message, timeS };
 }

@@ -6,6 +6,7 @@ import { BUDGETS } from './budgets.ts';
 import type { Budget } from './budgets.ts';
 import { siteBytes } from './siteBytes.ts';
 import { benchPitch } from './speed/pitchAccuracy.ts';
+import { benchRecordings } from './speed/recordings.ts';
 import { benchSignalPath } from './speed/signalPath.ts';
 import { benchSolving } from './speed/solving.ts';
 
@@ -16,6 +17,7 @@ try {
   const bytes = siteBytes(site);
   const signalPath = await benchSignalPath();
   const meyda = signalPath.rows.find(({ name }) => name.startsWith('Meyda'));
+  const [ten, thirty] = benchRecordings([10, 30]).rows.map(({ peakMegabytes }) => peakMegabytes);
   const marks = benchSolving().marks.map(({ ms }) => ms);
   const measured: Record<Budget, number> = {
     firstLoadBytes: bytes.firstLoad,
@@ -23,6 +25,7 @@ try {
     viewBytes: bytes.largestView.bytes,
     liveOverMeyda: 1 / (meyda?.timesLivePath ?? NaN),
     allocatedBytesPerS: signalPath.allocatedBytesPerS,
+    memory30Over10: (thirty ?? NaN) / (ten ?? NaN),
     pitchTimesBound: Math.max(...benchPitch().map(({ timesBound }) => timesBound)),
     solver1000Over100: (marks[2] ?? NaN) / (marks[1] ?? NaN),
   };

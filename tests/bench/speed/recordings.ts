@@ -5,10 +5,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encodeWav } from '../../../src/capture/wav.ts';
 import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
+import { analyseWords } from '../../support/analyseCommand.ts';
 import { writeWavFile } from '../../support/wavFile.ts';
 import { growthExponent } from './sideBySide.ts';
 
-const COMMAND = fileURLToPath(new URL('../../../src/cli/analyse.ts', import.meta.url));
+const MEASURED = fileURLToPath(new URL('./measuredAnalyse.ts', import.meta.url));
 
 const SAMPLE_RATE_HZ = 48_000;
 /** Of a WAV as we write it: RIFF, fmt and the data chunk's head. */
@@ -32,11 +33,7 @@ export function benchRecordings(lengthsMin: readonly number[]): RecordingsResult
       const wav = join(folder, `${minutes}.wav`);
       writeRepeated(wav, minute, minutes);
       const start = performance.now();
-      const child = spawnSync(
-        process.execPath,
-        ['--import', 'tsx/esm', fileURLToPath(new URL('./measuredAnalyse.ts', import.meta.url)), wav],
-        { encoding: 'utf8' },
-      );
+      const child = spawnSync(process.execPath, [...analyseWords(MEASURED), wav], { encoding: 'utf8' });
       const seconds = (performance.now() - start) / 1000;
       const peak = /peak (\d+)/.exec(child.stderr)?.[1];
       if (child.status !== 0 || peak === undefined) throw new Error(`analyse failed: ${child.stderr}`);
@@ -94,7 +91,7 @@ export function benchCores(files: number): CoresResult {
     });
     const run = (threads: number): { seconds: number; output: string } => {
       const start = performance.now();
-      const words = ['--import', 'tsx/esm', COMMAND, '--fork', '512', '--json', '--threads', String(threads)];
+      const words = [...analyseWords(), '--fork', '512', '--json', '--threads', String(threads)];
       const child = spawnSync(process.execPath, [...words, ...names], { encoding: 'utf8' });
       if (child.status !== 0) throw new Error(`analyse failed: ${child.stderr}`);
       return { seconds: (performance.now() - start) / 1000, output: child.stdout };

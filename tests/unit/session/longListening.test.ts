@@ -94,6 +94,48 @@ describe('LongListening', () => {
     );
   });
 
+  it('names moments in words on the source’s axis, too', () => {
+    const lost: ListeningUpdate['warnings'][number] = {
+      code: 'gap',
+      message: 'Sound was lost twice, first at 12.3 s: slide there again.',
+      timeS: 12.3,
+    };
+    let nowS = 0;
+    const long = new LongListening(RATE_HZ, () => {
+      const began = nowS;
+      return {
+        push: ({ startFrame }) =>
+          began > 0 && startFrame === 100 * RATE_HZ ? { ...NOTHING, warnings: [lost] } : NOTHING,
+        finish: () => NOTHING,
+        secondLook: () => ({
+          durationS: 100,
+          sampleRateHz: RATE_HZ,
+          fork: { nominalHz: 512, measuredHz: null, standardUncertaintyHz: null },
+          soundings: [sounding(1, 4, 9)],
+          resonances: [flag(5, 1)],
+          warnings: [lost],
+        }),
+      };
+    });
+    const warned: ListeningUpdate['warnings'][number][] = [];
+    for (; nowS < 300; nowS += 1) {
+      const block = { samples: new Float32Array(RATE_HZ), startFrame: nowS * RATE_HZ, discontinuity: false };
+      warned.push(...long.push(block).warnings);
+    }
+    const beganS = long.presentSinceS;
+    expect(beganS).toBeGreaterThanOrEqual(180);
+    const expected = {
+      code: 'gap',
+      message: `Sound was lost twice, first at ${(beganS + 12.3).toFixed(1)} s: slide there again.`,
+      timeS: beganS + 12.3,
+    };
+    expect(warned).toEqual([expected]);
+    const report = long.secondLook();
+    expect(report.warnings).toEqual([expected]);
+    expect(report.resonances.map(({ timeS }) => timeS)).toEqual([beganS + 5]);
+    expect(report.soundings.map(({ startS, endS }) => [startS, endS])).toEqual([[beganS + 4, beganS + 9]]);
+  });
+
   it('begins anywhere on the axis, as after another fork was chosen', () => {
     let nowS = 90;
     const long = new LongListening(RATE_HZ, () => new MinuteListening(() => 90));
