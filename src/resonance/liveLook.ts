@@ -3,16 +3,10 @@ import type { ToneSeries } from '../tone/toneSeries.ts';
 import { CoarseGrid } from './coarseGrid.ts';
 import { blankEvidence } from './passageEvidence.ts';
 import type { PassageEvidence } from './passageEvidence.ts';
-import {
-  chooseEvents,
-  judge,
-  LEAST_STATISTIC,
-  liveEvidence,
-  samePassage,
-  strongestWith,
-} from './passages.ts';
+import { chooseEvents, LEAST_STATISTIC, liveEvidence, noteStrongest, samePassage } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
-import type { PassageRule } from './passageRule.ts';
+import { passageProbability } from './passageRule.ts';
+import type { PassageRule, Strongest } from './passageRule.ts';
 import { blankFit, fitPassage, keepDistinct, nextMaximum, scanTemplate } from './passageScan.ts';
 import type { PassageFit, Reused, StatisticRow } from './passageScan.ts';
 import { oneRingUp, passageBank, ringUpsOfFastSlides } from './passageTemplates.ts';
@@ -121,7 +115,7 @@ export class LiveDetector {
   #nextLook = STEP;
   #nextPitch = PITCH_EVERY;
   #offsetHz: number | null = null;
-  #strongest: number | null = null;
+  readonly #strongest = { peakPower: 0 };
   /** Events flagged so far, with peaks as indices into the series. */
   readonly #flagged: { readonly index: number; readonly peakPower: number; readonly width: number }[] = [];
   /** Room for the fits and candidates of one look, filled anew by the next; and those of a look that are to be flagged. */
@@ -166,7 +160,7 @@ export class LiveDetector {
    */
   advance(
     onFlag: (flag: LiveFlag) => void,
-    onLook?: (candidates: readonly Candidate[], view: ToneView, strongest: number | null) => void,
+    onLook?: (candidates: readonly Candidate[], view: ToneView, strongest: Strongest) => void,
   ): void {
     while (this.#nextLook <= this.#series.length) {
       const now = this.#nextLook;
@@ -192,17 +186,17 @@ export class LiveDetector {
   #look(
     now: number,
     onFlag: (flag: LiveFlag) => void,
-    onLook?: (candidates: readonly Candidate[], view: ToneView, strongest: number | null) => void,
+    onLook?: (candidates: readonly Candidate[], view: ToneView, strongest: Strongest) => void,
   ): void {
     const view = this.#view;
     const count = this.#gatherCandidates(keepDistinct(this.#fits, this.#findDueFits(), view.rateHz));
     for (let i = 0; i < count; i += 1) {
-      this.#strongest = strongestWith(this.#candidates[i] as JudgedCandidate, this.#strongest);
+      noteStrongest(this.#candidates[i] as JudgedCandidate, this.#strongest);
     }
     if (count > 0) onLook?.(this.#candidates.slice(0, count), view, this.#strongest);
     for (let i = 0; i < count; i += 1) {
       const candidate = this.#candidates[i] as Reused<JudgedCandidate>;
-      candidate.probability = judge(candidate, this.#rule, this.#strongest);
+      candidate.probability = passageProbability(this.#rule, candidate.evidence, this.#strongest);
       if (this.#passes(candidate)) this.#passed.push(candidate);
     }
     if (this.#passed.length === 0) return;
@@ -260,7 +254,9 @@ export class LiveDetector {
             at = nextMaximum(statistics, at + 1, due, LEAST_STATISTIC)
           ) {
             const room = (this.#fits[found] ??= blankFit(template));
-            fitPassage(grid, template, direction, first + at, recent.usual(), room);
+            recent.findUsual();
+            room.usual = recent.usual;
+            fitPassage(grid, template, direction, first + at, room);
             found += 1;
           }
           recent.push(statistics, due);

@@ -3,7 +3,7 @@ import type { ToneSeries } from '../tone/toneSeries.ts';
 import { findComings } from './forkComings.ts';
 import type { ForkComings } from './forkComings.ts';
 import { typicalNoise } from './secondLook.ts';
-import { findSoundings } from './soundings.ts';
+import { findSoundings, FoundSoundings } from './soundings.ts';
 import { meanPower, viewOf } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 
@@ -27,7 +27,9 @@ export function longestComings(
   const view = viewOf(series, 0, series.length, pitch.offsetHz);
   let longest: Stretch | null = null;
   let present: Stretch | null = null;
-  for (const { from, to } of findSoundings(view)) {
+  const found = new FoundSoundings();
+  findSoundings(view, found);
+  for (const { from, to } of found.spans) {
     present =
       present !== null && isCovered(view, present.to, from) ? { from: present.from, to } : { from, to };
     if (longest === null || present.to - present.from > longest.to - longest.from) longest = present;

@@ -17,6 +17,12 @@ export interface PassageRule {
   readonly threshold: number;
 }
 
+/** The strongest of a recording so far: what others are compared with. */
+export interface Strongest {
+  /** Of the evidence; 0 where there was none yet, and each is compared with itself. */
+  readonly peakPower: number;
+}
+
 /** Weaker than this beside the strongest, ln of the powers' ratio, makes no difference. */
 const LEAST_STRENGTH = -5;
 
@@ -28,12 +34,12 @@ const scratch = [new Float64Array(RULE_TERMS), new Float64Array(RULE_TERMS)] as 
 
 /**
  * The terms' values for one piece of evidence.
- * @param strongestPower  peak power of the strongest so far, > 0
+ * @param strongest  an object, since a number that is handed on is litter
  * @param values  is filled
  */
 export function ruleValues(
   e: PassageEvidence,
-  strongestPower: number,
+  strongest: Strongest,
   values = new Float64Array(RULE_TERMS),
 ): Float64Array {
   // How rare a passage is among all that is looked at.
@@ -67,7 +73,7 @@ export function ruleValues(
   // and ends at the phase that it began with.
   values[14] = e.phaseReturn;
   // Weak beside the strongest of this recording.
-  values[15] = Math.max(LEAST_STRENGTH, Math.log(e.peakPower / strongestPower));
+  values[15] = Math.max(LEAST_STRENGTH, Math.log(e.peakPower / Math.max(strongest.peakPower, e.peakPower)));
   // A voice brings its other harmonics,
   values[16] = Math.max(-8, Math.min(3, e.company));
   // and noise beside the pitch flares up with a knock or a syllable.
@@ -78,13 +84,11 @@ export function ruleValues(
 }
 
 /** Probability that this is a passage through a resonance, 0..1. */
-export function passageProbability(
+export const passageProbability = (
   rule: PassageRule,
   evidence: PassageEvidence,
-  strongestPower: number,
-): number {
-  return ruleProbability(rule, ruleValues(evidence, strongestPower, scratch[0]));
-}
+  strongest: Strongest,
+): number => ruleProbability(rule, ruleValues(evidence, strongest, scratch[0]));
 
 /** The same from the terms' values. */
 export function ruleProbability(rule: PassageRule, values: ArrayLike<number>): number {
@@ -96,18 +100,18 @@ export function ruleProbability(rule: PassageRule, values: ArrayLike<number>): n
 /**
  * A bound: the probability is no higher, however strong the strongest turns out to be. Each view goes one way with
  * `strength`, so its highest share lies at one end of that term.
- * @param strongestPower  peak power of the strongest so far, > 0
  */
 export function probabilityAtMost(
   rule: PassageRule,
   evidence: PassageEvidence,
-  strongestPower: number,
+  strongest: Strongest,
 ): number {
-  const strongest = ruleValues(evidence, strongestPower, scratch[0]);
-  const weakest = ruleValues(evidence, evidence.peakPower * Math.exp(-LEAST_STRENGTH), scratch[1]);
+  const soFar = ruleValues(evidence, strongest, scratch[0]);
+  const stronger = { peakPower: evidence.peakPower * Math.exp(-LEAST_STRENGTH) };
+  const weakest = ruleValues(evidence, stronger, scratch[1]);
   let sum = rule.output[0] as number;
   for (let k = 0; k < rule.views.length; k += 1) {
-    sum += Math.max(viewShare(rule, k, strongest), viewShare(rule, k, weakest));
+    sum += Math.max(viewShare(rule, k, soFar), viewShare(rule, k, weakest));
   }
   return logistic(sum);
 }

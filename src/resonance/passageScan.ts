@@ -87,8 +87,9 @@ export function scanPassages(
         at = nextMaximum(statistics, at + 1, middles, threshold)
       ) {
         grid.fill(view, at, before + 1 + after);
-        const usual = usualStatistic(statistics, at, template, view.rateHz);
-        fitPassage(grid, template, direction, before, usual, (fits[found] ??= blankFit(template)));
+        const fit = (fits[found] ??= blankFit(template));
+        fit.usual = usualStatistic(statistics, at, template, view.rateHz);
+        fitPassage(grid, template, direction, before, fit);
         found += 1;
       }
     }
@@ -155,14 +156,13 @@ const statisticOf = (gain: number, varied: number, noise: number, n: number): nu
 /**
  * One template at one place, in full.
  * @param middle  cell of the grid
- * @param fit  is filled
+ * @param fit  is filled, but for what the statistic usually is
  */
 export function fitPassage(
   grid: CoarseGrid,
   template: PassageTemplate,
   direction: SlideDirection,
   middle: number,
-  usual: number,
   fit: Reused<PassageFit>,
 ): void {
   const n = template.re.length;
@@ -187,7 +187,6 @@ export function fitPassage(
   fit.residual = Math.max(0, varied - gain);
   fit.noiseMeanSquare = noiseMeanSquare;
   fit.statistic = statisticOf(gain, varied, noiseMeanSquare, n);
-  fit.usual = usual;
 }
 
 /** Room for a fit. */

@@ -1,7 +1,6 @@
 import { gatherEvidence } from './passageEvidence.ts';
 import type { PassageEvidence } from './passageEvidence.ts';
-import { passageProbability } from './passageRule.ts';
-import type { PassageRule } from './passageRule.ts';
+import type { Strongest } from './passageRule.ts';
 import type { PassageFit, Reused } from './passageScan.ts';
 import { smoothedPower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
@@ -39,17 +38,11 @@ export function liveEvidence(view: ToneView, fit: PassageFit, evidence: Reused<P
   gatherEvidence(view, fit, Math.min(view.length - 1, limit), evidence);
 }
 
-/**
- * Peak power of the strongest sure candidate so far, which the others are compared with.
- * @param before  of those before; null where there were none
- */
-export function strongestWith({ fit, evidence }: Candidate, before: number | null): number | null {
-  return fit.statistic < SURE_STATISTIC ? before : Math.max(before ?? 0, evidence.peakPower);
+/** Keeps the strongest of all sure candidates. @param strongest  of those before; is raised where this one is stronger */
+export function noteStrongest({ fit, evidence }: Candidate, strongest: Reused<Strongest>): void {
+  if (fit.statistic < SURE_STATISTIC) return;
+  strongest.peakPower = Math.max(strongest.peakPower, evidence.peakPower);
 }
-
-/** Probability of one candidate. @param strongest  peak power that it is taken against; null: against itself */
-export const judge = ({ evidence }: Candidate, rule: PassageRule, strongest: number | null): number =>
-  passageProbability(rule, evidence, Math.max(strongest ?? 0, evidence.peakPower));
 
 /** What tells whether two peaks are one passage. */
 export type Peak = Pick<PassageEvidence, 'peakIndex' | 'peakPower' | 'width'>;

@@ -8,6 +8,7 @@ export class RecentBest {
   readonly #scratch: Float64Array;
   #next = 0;
   #filled = 0;
+  #usual = 0;
 
   /** @param own  how many of the newest looks are a passage's own neighbourhood and don't count */
   constructor(own: number, looksPerS: number) {
@@ -25,14 +26,19 @@ export class RecentBest {
     this.#filled = Math.min(this.#filled + 1, this.#values.length);
   }
 
-  /** Upper quartile over the seconds before the newest looks; 0 where there are none yet. */
-  usual(): number {
+  /** Upper quartile over the seconds before the newest looks, as last found; 0 where there were none yet. */
+  get usual(): number {
+    return this.#usual;
+  }
+
+  /** Brings `usual` up to date. */
+  findUsual(): void {
     const length = this.#values.length;
     const count = Math.max(0, this.#filled - this.#own);
     for (let i = 0; i < count; i += 1) {
       const at = (this.#next - this.#filled + i + 2 * length) % length;
       this.#scratch[i] = this.#values[at] as number;
     }
-    return upperQuartile(this.#scratch, count);
+    this.#usual = upperQuartile(this.#scratch, count);
   }
 }

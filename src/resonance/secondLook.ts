@@ -2,9 +2,9 @@ import { estimatePitch } from '../tone/pitchEstimate.ts';
 import type { PitchEstimate } from '../tone/pitchEstimate.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { blankEvidence, gatherEvidence } from './passageEvidence.ts';
-import { APART_S, chooseEvents, judge, LEAST_STATISTIC, strongestWith } from './passages.ts';
+import { APART_S, chooseEvents, LEAST_STATISTIC, noteStrongest } from './passages.ts';
 import type { Candidate, JudgedCandidate } from './passages.ts';
-import { probabilityAtMost } from './passageRule.ts';
+import { passageProbability, probabilityAtMost } from './passageRule.ts';
 import type { PassageRule } from './passageRule.ts';
 import { keepDistinct, scanPassages } from './passageScan.ts';
 import type { PassageFit, Reused } from './passageScan.ts';
@@ -73,15 +73,17 @@ export function secondLook(
   const agreed = (index: number): boolean =>
     liveTimesS.some((timeS) => Math.abs(timeS - index / series.rateHz) <= AGREED_WITHIN_S);
   const hopeful: Candidate[] = [];
-  let strongest: number | null = null;
+  const strongest = { peakPower: 0 };
   for (const candidate of secondLookCandidates(series, offsetHz)) {
-    strongest = strongestWith(candidate, strongest);
-    const { evidence } = candidate;
-    const most = probabilityAtMost(rule, evidence, Math.max(strongest ?? 0, evidence.peakPower));
+    noteStrongest(candidate, strongest);
+    const most = probabilityAtMost(rule, candidate.evidence, strongest);
     if (most >= AGREED_THRESHOLD) hopeful.push(moved(candidate, 0));
   }
   const passed = hopeful
-    .map((candidate) => ({ ...candidate, probability: judge(candidate, rule, strongest) }))
+    .map((candidate) => ({
+      ...candidate,
+      probability: passageProbability(rule, candidate.evidence, strongest),
+    }))
     .filter(
       ({ probability, evidence }) =>
         probability >= rule.threshold || (probability >= AGREED_THRESHOLD && agreed(evidence.peakIndex)),

@@ -4,6 +4,7 @@ import { findStrikes } from './strikes.ts';
 import { coherentPower, meanPower, sharedView, noisePower } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
+import type { Reused } from './passageScan.ts';
 import { NOTHING, withOne } from './shortList.ts';
 
 /** From one strike to its damping or dying out, indices into the series. */
@@ -35,23 +36,38 @@ const LONGEST_COVER_S = 0.8;
 const WINDOW_S = 120;
 const BESIDE_S = 0.5;
 
+/** Spans of one search, in order; rooms beyond `count` are left from searches before. */
+export class FoundSoundings {
+  readonly spans: Reused<SoundingSpan>[] = [];
+  count = 0;
+
+  add(from: number, to: number, ended: boolean): void {
+    const room = (this.spans[this.count] ??= { from, to, ended });
+    room.from = from;
+    room.to = to;
+    room.ended = ended;
+    this.count += 1;
+  }
+}
+
 /**
  * Stretches in which a tone stands at the fork's pitch, split where the fork is struck again.
+ * @param found  is filled anew
  * @param first  index into the view from which on is searched
  */
-export function findSoundings(view: ToneView, first = 0): readonly SoundingSpan[] {
-  let found: SoundingSpan[] | null = null;
-  const { closed, open } = findStretches(view, first, view.length);
-  for (const stretch of closed) found = withParts(found, view, stretch);
-  if (open !== null) found = withParts(found, view, open);
-  return found ?? NOTHING;
+export function findSoundings(view: ToneView, found: FoundSoundings, first = 0): void {
+  found.count = 0;
+  findStretches(view, first, view.length);
+  for (const { from, to } of stretches.closed) addParts(found, view, from, to, true);
+  const { openFrom, openTo, openHasEnded } = stretches;
+  if (openFrom >= 0) addParts(found, view, openFrom, openTo, openHasEnded);
 }
 
 /** Those of a whole series, in memory that grows with the longest time from one strike to the next alone. */
 export function allSoundings(series: ToneSeries, offsetHz: number): readonly SoundingSpan[] {
   const shortest = Math.round(WINDOW_S * series.rateHz);
   const beside = Math.round(BESIDE_S * series.rateHz);
-  let found: SoundingSpan[] | null = null;
+  const found = new FoundSoundings();
   const view = sharedView(series);
   let length = shortest;
   let isStruckAgain = false;
@@ -59,46 +75,48 @@ export function allSoundings(series: ToneSeries, offsetHz: number): readonly Sou
     const first = Math.max(0, from - beside);
     const to = Math.min(series.length, from + length);
     view.show(first, Math.min(series.length, to + beside), offsetHz);
-    const { closed, open, settled } = findStretches(view, from - first, to - first, isStruckAgain);
-    for (const stretch of closed) found = withParts(found, view, stretch);
+    findStretches(view, from - first, to - first, isStruckAgain);
+    const { closed, openFrom, openTo, openHasEnded, settled } = stretches;
+    for (const stretch of closed) addParts(found, view, stretch.from, stretch.to, true);
+    const isOpen = openFrom >= 0;
     if (to === series.length) {
-      if (open !== null) found = withParts(found, view, open);
+      if (isOpen) addParts(found, view, openFrom, openTo, openHasEnded);
       break;
     }
     // A tone that fills all of the window is parted at its last strike; without one it needs a longer window.
     const isFull = first + settled === from;
     const strike = isFull ? findStrikes(view, from - first, to - first).at(-1) : undefined;
-    if (isFull && (open === null || strike === undefined)) {
+    if (isFull && (!isOpen || strike === undefined)) {
       length *= 2;
       continue;
     }
-    if (open !== null && strike !== undefined) {
-      found = withParts(found, view, { from: open.from, to: strike, ended: true });
-    }
+    if (isOpen && strike !== undefined) addParts(found, view, openFrom, strike, true);
     isStruckAgain = isFull;
     length = shortest;
     from = first + (strike ?? settled);
   }
-  return found ?? NOTHING;
+  return found.spans;
 }
 
-/** Indices into the view. */
-interface Stretches {
-  readonly closed: readonly SoundingSpan[];
-  /** The one that still goes on, or may, at the end of the search. */
-  readonly open: SoundingSpan | null;
+/** What findStretches found last: one room, filled anew by each search. Indices into the view. */
+const stretches = {
+  closed: NOTHING as readonly { readonly from: number; readonly to: number }[],
+  /** The one that still goes on, or may, at the end of the search; −1: none does. */
+  openFrom: -1,
+  openTo: -1,
+  openHasEnded: false,
   /** A search that begins here finds the same from here on, however much is added behind. */
-  readonly settled: number;
-}
+  settled: 0,
+};
 
 /**
- * Stretches in [first, end) in which a tone stands at the fork's pitch, however often struck.
+ * Fills `stretches` with those in [first, end) in which a tone stands at the fork's pitch, however often struck.
  * @param isStruckAgain  true: the first index is a strike onto a fork that sounds
  */
-function findStretches(view: ToneView, first: number, end: number, isStruckAgain = false): Stretches {
+function findStretches(view: ToneView, first: number, end: number, isStruckAgain = false): void {
   const rate = view.rateHz;
   const half = Math.max(1, Math.round(HALF_S * rate));
-  let closed: SoundingSpan[] | null = null;
+  let closed: { readonly from: number; readonly to: number }[] | null = null;
   const struckAt = isStruckAgain ? first : -1;
   /** Where the present stretch begins; -1: none stands. */
   let from = struckAt;
@@ -127,23 +145,21 @@ function findStretches(view: ToneView, first: number, end: number, isStruckAgain
     if (missed > LONGEST_GAP_S * rate || i - lastOn > LONGEST_COVER_S * rate) {
       if (isLongEnough(view, from, lastOn + 1)) {
         const start = from === struckAt ? from : sharpStart(view, from);
-        closed = withOne(closed, { from: start, to: sharpEnd(view, lastOn + 1), ended: true });
+        closed = withOne(closed, { from: start, to: sharpEnd(view, lastOn + 1) });
       }
       from = -1;
       missed = 0;
     }
   }
-  if (from < 0) return { closed: closed ?? NOTHING, open: null, settled: end };
-  const hasEnded = end - 1 - lastOn > LONGEST_GAP_S * rate;
+  stretches.closed = closed ?? NOTHING;
+  stretches.openFrom = -1;
+  stretches.settled = from < 0 ? end : from;
   const to = lastOn + 1;
-  const open = isLongEnough(view, from, to)
-    ? {
-        from: from === struckAt ? from : sharpStart(view, from),
-        to: hasEnded ? sharpEnd(view, to) : to,
-        ended: hasEnded,
-      }
-    : null;
-  return { closed: closed ?? NOTHING, open, settled: from };
+  if (from < 0 || !isLongEnough(view, from, to)) return;
+  const hasEnded = end - to > LONGEST_GAP_S * rate;
+  stretches.openFrom = from === struckAt ? from : sharpStart(view, from);
+  stretches.openTo = hasEnded ? sharpEnd(view, to) : to;
+  stretches.openHasEnded = hasEnded;
 }
 
 const isLongEnough = (view: ToneView, from: number, to: number): boolean =>
@@ -169,23 +185,21 @@ function sharpEnd(view: ToneView, to: number): number {
 }
 
 /** Adds a stretch of a view, cut where the fork is struck again while it sounds, on the series' axis. */
-function withParts(
-  found: SoundingSpan[] | null,
+function addParts(
+  found: FoundSoundings,
   view: ToneView,
-  stretch: SoundingSpan,
-): SoundingSpan[] | null {
-  const strikes = findStrikes(view, stretch.from, stretch.to);
-  let all = found;
-  let { from } = stretch;
+  start: number,
+  end: number,
+  hasEnded: boolean,
+): void {
+  const strikes = findStrikes(view, start, end);
+  let from = start;
   for (let i = 0; i <= strikes.length; i += 1) {
-    const to = strikes[i] ?? stretch.to;
-    const ended = i < strikes.length || stretch.ended;
-    if (isLongEnough(view, from, to)) {
-      all = withOne(all, { from: from + view.firstIndex, to: to + view.firstIndex, ended });
-    }
+    const to = strikes[i] ?? end;
+    const ended = i < strikes.length || hasEnded;
+    if (isLongEnough(view, from, to)) found.add(from + view.firstIndex, to + view.firstIndex, ended);
     from = to;
   }
-  return all;
 }
 
 /** Room to work in, kept from one call to the next. */

@@ -25,12 +25,16 @@ interface Reach {
   readonly third: number;
 }
 
-let lastReach: Reach = { rateHz: NaN, near: 0, edge: 0, far: 0, long: 0, third: 0 };
+let lastReach: Reach = { rateHz: 0, near: 0, edge: 0, far: 0, long: 0, third: 0 };
 
 function reachAt(rateHz: number): Reach {
-  if (lastReach.rateHz === rateHz) return lastReach;
+  if (lastReach.rateHz !== rateHz) lastReach = newReach(rateHz);
+  return lastReach;
+}
+
+function newReach(rateHz: number): Reach {
   const values = (ms: number): number => Math.round((ms * rateHz) / 1000);
-  lastReach = {
+  return {
     rateHz,
     near: values(20),
     edge: values(40),
@@ -38,7 +42,6 @@ function reachAt(rateHz: number): Reach {
     long: values(240),
     third: values(80),
   };
-  return lastReach;
 }
 
 /** Room to work in, kept from one call to the next. */

@@ -260,6 +260,6 @@ export class Listening {
   #guidance(): Guidance | null {
     const { open } = this.#track;
     if (open === null) return null;
-    return this.#wayBack.guide(this.#resonances, open.startS, this.#track.decayTimeS);
+    return this.#wayBack.guide(this.#resonances, open, this.#track.decayTimeS);
   }
 }

@@ -1,13 +1,13 @@
 import { SignalWatch } from '../capture/signal/signalWatch.ts';
 import type { SignalFindings } from '../capture/signal/signalWatch.ts';
+import { NOTHING, withOne } from '../resonance/shortList.ts';
 import type { ListeningWarning } from './listeningTypes.ts';
 import { newWarning } from './newWarning.ts';
 
 /** What the samples say of the way they came, in words: clipping, silence, gaps, holes in the band, hum, offset. */
 export class SignalHealth {
   private readonly watch: SignalWatch;
-  private found: SignalFindings | null = null;
-  private words: ListeningWarning[] = [];
+  private words: readonly ListeningWarning[] = NOTHING;
 
   /** @param sampleRateHz  8000..384000 */
   constructor(sampleRateHz: number) {
@@ -35,16 +35,14 @@ export class SignalHealth {
 
   /** As of the last half second. */
   warnings(): readonly ListeningWarning[] {
-    const { findings } = this.watch;
-    if (findings !== this.found) this.words = signalWarnings(findings, this.watch.frames);
-    this.found = findings;
+    if (this.watch.isNew) this.words = signalWarnings(this.watch.findings, this.watch.frames);
     return this.words;
   }
 }
 
 /** Words for what was found. @param frames  samples heard so far */
-export function signalWarnings(found: SignalFindings, frames: number): ListeningWarning[] {
-  if (frames === 0) return [];
+export function signalWarnings(found: SignalFindings, frames: number): readonly ListeningWarning[] {
+  if (frames === 0) return NOTHING;
   if (found.largest === 0) {
     return [
       newWarning(
@@ -53,12 +51,12 @@ export function signalWarnings(found: SignalFindings, frames: number): Listening
       ),
     ];
   }
-  const warnings: ListeningWarning[] = [];
+  let warnings: ListeningWarning[] | null = null;
   for (const warningOf of WARNINGS) {
     const warning = warningOf(found);
-    if (warning !== null) warnings.push(warning);
+    if (warning !== null) warnings = withOne(warnings, warning);
   }
-  return warnings;
+  return warnings ?? NOTHING;
 }
 
 function loudnessWarning({ clips, flats, largest }: SignalFindings): ListeningWarning | null {

@@ -1,4 +1,5 @@
-import { decayTimeS, findSoundings, soundingPitch } from '../resonance/soundings.ts';
+import { decayTimeS, findSoundings, FoundSoundings, soundingPitch } from '../resonance/soundings.ts';
+import type { SoundingSpan } from '../resonance/soundings.ts';
 import { typicalNoise } from '../resonance/secondLook.ts';
 import type { ToneView } from '../resonance/toneView.ts';
 import { NOTHING, withOne } from '../resonance/shortList.ts';
@@ -18,7 +19,12 @@ export class SoundingTrack {
   readonly #series: ToneSeries;
   readonly #fork: ForkPitch;
   readonly #soundings: Sounding[] = [];
-  #workedOutS = -Infinity;
+  readonly #found = new FoundSoundings();
+  /** The newest sounding in whole values of the series: its first, one past its last (−1: it goes on). */
+  #lastFrom = 0;
+  #lastTo = -1;
+  /** How far it must have grown until its character is worked out anew. */
+  #dueAnew = 0;
 
   constructor(series: ToneSeries, fork: ForkPitch) {
     this.#series = series;
@@ -37,62 +43,63 @@ export class SoundingTrack {
 
   /** The newest decay time that is known, s. */
   get decayTimeS(): number | null {
-    return this.#soundings.findLast((sounding) => sounding.decayTimeS !== null)?.decayTimeS ?? null;
+    // A loop: asked for with every block, and a search by a function would make that function anew each time.
+    for (let i = this.#soundings.length - 1; i >= 0; i -= 1) {
+      const { decayTimeS: known } = this.#soundings[i] as Sounding;
+      if (known !== null) return known;
+    }
+    return null;
   }
 
   /** @param view  the newest seconds @returns soundings that began, grew more certain or ended */
   advance(view: ToneView): readonly Sounding[] {
-    const { rateHz } = this.#series;
     const last = this.#soundings.at(-1);
-    const lastEndS = last?.endS ?? null;
-    const lastEnd = lastEndS === null ? null : Math.round(lastEndS * rateHz);
-    const since =
-      last === undefined ? 0 : lastEnd === null ? Math.round(last.startS * rateHz) : lastEnd - REOPEN;
-    const spans = findSoundings(view, Math.min(view.length, Math.max(0, since - view.firstIndex)));
+    // As it was before this look.
+    const lastEnd = this.#lastTo;
+    const hasLastEnded = lastEnd >= 0;
+    const since = hasLastEnded ? lastEnd - REOPEN : this.#lastFrom;
+    findSoundings(view, this.#found, Math.min(view.length, Math.max(0, since - view.firstIndex)));
     let changed: Sounding[] | null = null;
-    for (const span of spans) {
+    for (let i = 0; i < this.#found.count; i += 1) {
+      const span = this.#found.spans[i] as SoundingSpan;
       // What begins before the last end is the last sounding: its own tail again, or the tone come back.
-      const isTail = lastEnd !== null && span.from < lastEnd;
+      const isTail = hasLastEnded && span.from < lastEnd;
       if (isTail && span.ended && span.to <= lastEnd + SAME_END) continue;
-      const isLast = changed === null && last !== undefined && (lastEnd === null || isTail);
-      const index = isLast ? last.index : this.#soundings.length + 1;
-      const old = this.#soundings[index - 1];
-      const startS = Math.min(old?.startS ?? Infinity, span.from / rateHz);
-      const endS = span.ended ? span.to / rateHz : null;
-      const isOldStill = old?.startS === startS && old.endS === null && endS === null;
-      if (isOldStill && !this.#isDueAnew(startS, span.to)) continue;
-      const sounding: Sounding = {
-        index,
-        startS,
-        endS,
-        ...this.#character(old, startS, span.to, endS !== null),
-      };
-      this.#soundings[index - 1] = sounding;
-      changed = withOne(changed, sounding);
+      const isLast: boolean = changed === null && last !== undefined && (!hasLastEnded || isTail);
+      const from: number = isLast ? Math.min(this.#lastFrom, span.from) : span.from;
+      const isOldStill = isLast && from === this.#lastFrom && !hasLastEnded && !span.ended;
+      if (isOldStill && span.to < this.#dueAnew) continue;
+      changed = withOne(changed, this.#follow(isLast ? (last ?? null) : null, { ...span, from }));
     }
     return changed ?? NOTHING;
   }
 
-  /** Is there so much more of a sounding that its character is worth a new look? */
-  #isDueAnew(startS: number, to: number): boolean {
-    const anewS = Math.max(ANEW_S, ANEW_SHARE * (this.#workedOutS - startS));
-    return to / this.#series.rateHz >= this.#workedOutS + anewS;
+  /** Notes a sounding as it is now. @param old  the same before; null: it is new */
+  #follow(old: Sounding | null, span: SoundingSpan): Sounding {
+    const { rateHz } = this.#series;
+    const sounding: Sounding = {
+      index: old?.index ?? this.#soundings.length + 1,
+      startS: span.from / rateHz,
+      endS: span.ended ? span.to / rateHz : null,
+      ...this.#character(old, span),
+    };
+    this.#soundings[sounding.index - 1] = sounding;
+    this.#lastFrom = span.from;
+    this.#lastTo = span.ended ? span.to : -1;
+    return sounding;
   }
 
   /** Decay and pitch over all of a sounding so far; what was known before where nothing much was added. */
   #character(
-    old: Sounding | undefined,
-    startS: number,
-    to: number,
-    hasEnded: boolean,
+    old: Sounding | null,
+    span: SoundingSpan,
   ): Pick<Sounding, 'decayTimeS' | 'frequencyHz' | 'frequencyStandardUncertaintyHz'> {
-    const { rateHz } = this.#series;
-    if (old !== undefined && !hasEnded && !this.#isDueAnew(startS, to)) {
+    if (old !== null && !span.ended && span.to < this.#dueAnew) {
       const { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz } = old;
       return { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz };
     }
-    this.#workedOutS = to / rateHz;
-    const span = { from: Math.round(startS * rateHz), to, ended: hasEnded };
+    const grown = Math.max(ANEW_S * this.#series.rateHz, ANEW_SHARE * (span.to - span.from));
+    this.#dueAnew = Math.ceil(span.to + grown);
     const pitch = soundingPitch(this.#series, span, this.#fork.toleranceHz, typicalNoise(this.#series, 150));
     return {
       decayTimeS: decayTimeS(this.#series, span),

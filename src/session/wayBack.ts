@@ -1,5 +1,5 @@
 import { DB_PER_LN_POWER } from '../tone/level.ts';
-import type { Guidance, Resonance } from './listeningTypes.ts';
+import type { Guidance, Resonance, Sounding } from './listeningTypes.ts';
 
 /** Of a sounding's flagged passages those within this of the strongest may show the way back, dB. */
 const EQUAL_DB = 4;
@@ -33,24 +33,24 @@ export class WayBack {
 
   /**
    * @param flagged  what was flagged so far, in order of time
-   * @param sinceS  when the present sounding began: what was flagged before doesn't count
+   * @param present  the sounding that goes on: what was flagged before it doesn't count
    * @param decayTimeS  time in which the fork's amplitude falls to 1/e; null where not known yet
    * @returns null where nothing was flagged yet
    */
-  guide(flagged: readonly Resonance[], sinceS: number, decayTimeS: number | null): Guidance | null {
+  guide(flagged: readonly Resonance[], present: Sounding, decayTimeS: number | null): Guidance | null {
     const last = this.#count - 1;
     let first = flagged.length;
-    while (first > 0 && (flagged[first - 1] as Resonance).timeS >= sinceS) first -= 1;
+    while (first > 0 && (flagged[first - 1] as Resonance).timeS >= present.startS) first -= 1;
     if (last < 0 || first === flagged.length) return null;
     this.#dyingPerS = decayTimeS === null ? 0 : 2 / decayTimeS;
     let strongest = -Infinity;
     for (let i = first; i < flagged.length; i += 1) {
-      strongest = Math.max(strongest, this.#levelAt(flagged[i] as Resonance));
+      strongest = Math.max(strongest, this.#undying(this.#pointAt(flagged[i] as Resonance)));
     }
     // The latest of them: the less the fork has died since, the less is left to correct.
     const least = strongest - EQUAL_DB / DB_PER_LN_POWER;
     let best = flagged.length - 1;
-    while (best > first && this.#levelAt(flagged[best] as Resonance) <= least) best -= 1;
+    while (best > first && this.#undying(this.#pointAt(flagged[best] as Resonance)) <= least) best -= 1;
     const bestTimeS = (flagged[best] as Resonance).timeS;
     // A slow way back may climb higher than the passage that was flagged on the fly.
     let highest = -Infinity;
@@ -66,11 +66,11 @@ export class WayBack {
     return (this.#logs[at] as number) + this.#dyingPerS * (this.#timesS[at] as number);
   }
 
-  /** The same at the newest point that isn't later than a resonance. */
-  #levelAt({ timeS }: Resonance): number {
+  /** The newest point that isn't later than a resonance. */
+  #pointAt({ timeS }: Resonance): number {
     let at = this.#count - 1;
     while (at > 0 && (this.#timesS[at] as number) > timeS) at -= 1;
-    return this.#undying(at);
+    return at;
   }
 }
 

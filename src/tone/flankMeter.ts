@@ -7,7 +7,7 @@ import { powerPassed } from './lowPass.ts';
 import { StandingLines } from './standingLines.ts';
 import { SteadyToneFinder } from './steadyTone.ts';
 import type { SteadyTone } from './steadyTone.ts';
-import { partedMedian } from './weightedMedian.ts';
+import { placeOfPartedMedian } from './weightedMedian.ts';
 
 const SIZE = 256;
 /** Wide values between two looks: 96 of 1200 a second, 0.08 s. */
@@ -116,8 +116,10 @@ export class FlankMeter {
     this.#fft.transform(this.#spectrum, this.#frame);
     this.#readDensities();
     this.#parted.set(this.#all);
-    const floorDensity = partedMedian(this.#parted) / Math.LN2;
-    this.#lines.push(this.#all, floorDensity, LEAST_LINE * this.#densityAt(0));
+    const floorDensity = (this.#parted[placeOfPartedMedian(this.#parted)] as number) / Math.LN2;
+    this.#lines.floor = floorDensity;
+    this.#lines.least = LEAST_LINE * this.#densityAt(0);
+    this.#lines.push(this.#all);
     this.#readMeans();
     this.#steady.push(this.#spectrum, floorDensity / this.#scale + 1e-30);
     out.push(this.#nearDensity, this.#farDensity, floorDensity);

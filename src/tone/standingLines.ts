@@ -9,6 +9,10 @@ const MOST_MISSED = 2;
  * Lines of a spectrum that stand still for a second or more: other groups' forks, hum. Voices move.
  */
 export class StandingLines {
+  /** Weaker lines don't count, set before a look is taken in: the skirts of the tone listened to must not be taken for lines. */
+  least = 0;
+  /** What noise has in each bin, set likewise. */
+  floor = 0;
   readonly #looks: Uint16Array;
   readonly #missed: Uint8Array;
 
@@ -18,14 +22,9 @@ export class StandingLines {
     this.#missed = new Uint8Array(bins);
   }
 
-  /**
-   * Takes in one look.
-   * @param powers  one a bin
-   * @param floor  what noise has there
-   * @param least  weaker lines don't count: the skirts of the tone listened to must not be taken for lines
-   */
-  push(powers: Float64Array, floor: number, least: number): void {
-    const threshold = Math.max(ABOVE_FLOOR * floor, least);
+  /** Takes in one look. @param powers  one a bin */
+  push(powers: Float64Array): void {
+    const threshold = Math.max(ABOVE_FLOOR * this.floor, this.least);
     const looks = this.#looks;
     const missed = this.#missed;
     for (let bin = 0; bin < looks.length; bin += 1) {

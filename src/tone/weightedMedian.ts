@@ -5,7 +5,11 @@
  * @param weights  as many or more, >= 0, not all 0
  * @param count  values that count, from the first on
  */
-export function weightedMedian(values: Float64Array, weights: Float64Array, count = values.length): number {
+export const weightedMedian = (values: Float64Array, weights: Float64Array, count = values.length): number =>
+  values[placeOfMedian(values, weights, count)] as number;
+
+/** @returns where the median stands afterwards: a whole number needs no box, the median itself would */
+function placeOfMedian(values: Float64Array, weights: Float64Array, count: number): number {
   let sought = 0;
   for (let i = 0; i < count; i += 1) sought += (weights[i] as number) / 2;
   let from = 0;
@@ -35,13 +39,13 @@ export function weightedMedian(values: Float64Array, weights: Float64Array, coun
       }
     }
     if (sought <= smaller) to = low - 1;
-    else if (sought <= smaller + equal || high === to) return pivot;
+    else if (sought <= smaller + equal || high === to) return low;
     else {
       sought -= smaller + equal;
       from = high + 1;
     }
   }
-  return values[from] as number;
+  return from;
 }
 
 /** Ones, as many as were ever needed. */
@@ -52,9 +56,13 @@ let ones = new Float64Array(2048).fill(1);
  * @param values  at least one
  * @param count  values that count, from the first on
  */
-export function partedMedian(values: Float64Array, count = values.length): number {
+export const partedMedian = (values: Float64Array, count = values.length): number =>
+  values[placeOfPartedMedian(values, count)] as number;
+
+/** The same. @returns where the median stands afterwards */
+export function placeOfPartedMedian(values: Float64Array, count = values.length): number {
   if (ones.length < count) ones = new Float64Array(2 * count).fill(1);
-  return weightedMedian(values, ones, count);
+  return placeOfMedian(values, ones, count);
 }
 
 function swap(values: Float64Array, i: number, j: number): void {

@@ -9,8 +9,8 @@ export const BUDGETS = {
   viewBytes: 12_500,
   /** Live path's time over that of Meyda's rms and power spectrum every 1024 samples. */
   liveOverMeyda: 1,
-  /** Allocated by the live path for itself, bytes a second of sound; 8 000 when this was set. */
-  allocatedBytesPerS: 14_000,
+  /** Allocated by the live path for itself, bytes a second of sound; 3 000 when this was set. The goal is 4 000. */
+  allocatedBytesPerS: 6_000,
   /** Peak memory of `analyse` for half an hour of sound over that for ten minutes: it must not grow with the length. */
   memory30Over10: 1.06,
   /** Fork frequency's rms error over the Cramér–Rao bound, 0 to 40 dB. */

@@ -47,9 +47,10 @@ export class HumWatch {
 
   /** The hum of the last seconds; null where there is none that matters. */
   get hum(): Hum | null {
-    const heard = this.seen.filter((one) => one !== null);
-    if (heard.length < LEAST_S || heard.length < 0.7 * this.seen.length) return null;
-    const sorted = [...heard].sort((a, b) => a.levelDb - b.levelDb);
+    let count = 0;
+    for (const one of this.seen) if (one !== null) count += 1;
+    if (count < LEAST_S || count < 0.7 * this.seen.length) return null;
+    const sorted = this.seen.filter((one) => one !== null).sort((a, b) => a.levelDb - b.levelDb);
     return sorted[sorted.length >> 1] ?? null;
   }
 

@@ -43,7 +43,19 @@ export class SignalWatch {
   private filled = 0;
   private mean = 0;
   private looks = 0;
-  private found: SignalFindings | null = null;
+  /** One room, filled anew by each judgement. */
+  private readonly found: { -readonly [name in keyof SignalFindings]: SignalFindings[name] } = {
+    largest: 0,
+    clips: 0,
+    flats: 0,
+    dropouts: 0,
+    firstDropoutS: null,
+    offset: null,
+    hum: null,
+    edge: null,
+    floorFallDb: null,
+  };
+  private isJudged = false;
 
   /** @param sampleRateHz  8000..384000 */
   constructor(private readonly sampleRateHz: number) {
@@ -85,16 +97,22 @@ export class SignalWatch {
     return this.tally.largest;
   }
 
-  /** As of the last half second. */
+  /** As of the last half second; the same room each time. */
   get findings(): SignalFindings {
-    return (this.found ??= this.find());
+    if (!this.isJudged) this.judge();
+    return this.found;
+  }
+
+  /** Has sound come since the findings were last asked for that may change them? */
+  get isNew(): boolean {
+    return !this.isJudged;
   }
 
   /** Brings counts and findings up to the last sample. */
   finish(): void {
     if (this.filled > 0) this.tally.take(this.look, this.filled);
     this.filled = 0;
-    this.found = null;
+    this.isJudged = false;
   }
 
   private takeLook(look: Float32Array): void {
@@ -106,21 +124,21 @@ export class SignalWatch {
     this.floor.take(tally);
     this.looks += 1;
     this.mean += (tally.mean - this.mean) / Math.min(this.looks, OFFSET_LOOKS);
-    if (this.looks % JUDGED_LOOKS === 0) this.found = null;
+    if (this.looks % JUDGED_LOOKS === 0) this.isJudged = false;
   }
 
-  private find(): SignalFindings {
-    const { tally } = this;
-    return {
-      largest: tally.largest,
-      clips: tally.clips,
-      flats: tally.flats,
-      dropouts: tally.dropouts,
-      firstDropoutS: tally.firstDropoutFrame === null ? null : tally.firstDropoutFrame / this.sampleRateHz,
-      offset: this.looks >= OFFSET_LOOKS / 2 && Math.abs(this.mean) > OFFSET ? this.mean : null,
-      hum: this.hum.hum,
-      edge: this.edge.edge,
-      floorFallDb: this.floor.fallDb,
-    };
+  private judge(): void {
+    const { tally, found } = this;
+    const { firstDropoutFrame } = tally;
+    found.largest = tally.largest;
+    found.clips = tally.clips;
+    found.flats = tally.flats;
+    found.dropouts = tally.dropouts;
+    found.firstDropoutS = firstDropoutFrame === null ? null : firstDropoutFrame / this.sampleRateHz;
+    found.offset = this.looks >= OFFSET_LOOKS / 2 && Math.abs(this.mean) > OFFSET ? this.mean : null;
+    found.hum = this.hum.hum;
+    found.edge = this.edge.edge;
+    found.floorFallDb = this.floor.fallDb;
+    this.isJudged = true;
   }
 }

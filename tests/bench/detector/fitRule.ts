@@ -2,10 +2,10 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { EARLY_THRESHOLD, judgementOf, LiveDetector } from '../../../src/resonance/liveLook.ts';
-import { samePassage, strongestWith } from '../../../src/resonance/passages.ts';
+import { noteStrongest, samePassage } from '../../../src/resonance/passages.ts';
 import type { Candidate } from '../../../src/resonance/passages.ts';
 import { ruleProbability, RULE_TERMS, ruleValues } from '../../../src/resonance/passageRule.ts';
-import type { PassageRule } from '../../../src/resonance/passageRule.ts';
+import type { PassageRule, Strongest } from '../../../src/resonance/passageRule.ts';
 import { secondLook, secondLookCandidates } from '../../../src/resonance/secondLook.ts';
 import { viewOf } from '../../../src/resonance/toneView.ts';
 import type { ToneView } from '../../../src/resonance/toneView.ts';
@@ -149,7 +149,8 @@ function load(): Recording[] {
       fit: { ...fit },
       evidence: { ...evidence },
     }));
-    const strongest = candidates.reduce<number | null>((most, one) => strongestWith(one, most), null);
+    const strongest = { peakPower: 0 };
+    for (const one of candidates) noteStrongest(one, strongest);
     return {
       truth,
       view,
@@ -163,7 +164,7 @@ function load(): Recording[] {
 function item(
   candidate: Candidate,
   view: ToneView,
-  strongest: number | null,
+  strongest: Strongest,
   truth: Truth,
   decidedS: number | null,
 ): Item {
@@ -172,7 +173,7 @@ function item(
     .filter((passage) => means({ timeS, flaggedAtS: null }, passage))
     .sort((a, b) => Math.abs(a.timeS - timeS) - Math.abs(b.timeS - timeS));
   return {
-    values: [...ruleValues(candidate.evidence, Math.max(strongest ?? 0, candidate.evidence.peakPower))],
+    values: [...ruleValues(candidate.evidence, strongest)],
     timeS,
     decidedS,
     passage: near[0] ?? null,
@@ -267,7 +268,7 @@ function fitAndTell(
 const recordings = load();
 const second = fitAndTell('second look', recordings, 'secondLook');
 const live = fitAndTell('live', recordings, 'live');
-const text = `import type { PassageRule } from './passageRule.ts';
+const text = `import type { PassageRule, Strongest } from './passageRule.ts';
 
 /**
  * Fitted by tests/bench/detector/fitRule.ts to the tuning set of the simulator, terms in the order of ruleValues.

@@ -31,8 +31,9 @@ describe('the rule on passages', () => {
     fc.assert(
       fc.property(anyEvidence, between(0, 3), between(0, 8), (evidence, known, more) => {
         const soFar = evidence.peakPower * Math.exp(known);
-        const most = probabilityAtMost(SECOND_LOOK_RULE, evidence, soFar);
-        const found = passageProbability(SECOND_LOOK_RULE, evidence, soFar * Math.exp(more));
+        const most = probabilityAtMost(SECOND_LOOK_RULE, evidence, { peakPower: soFar });
+        const stronger = { peakPower: soFar * Math.exp(more) };
+        const found = passageProbability(SECOND_LOOK_RULE, evidence, stronger);
         expect(found).toBeLessThanOrEqual(most + 1e-12);
         if (most < 0.35) tight += 1;
       }),

@@ -5,9 +5,12 @@ import {
   combinePitches,
   decayTimeS,
   findSoundings,
+  FoundSoundings,
   soundingPitch,
 } from '../../../src/resonance/soundings.ts';
+import type { SoundingSpan } from '../../../src/resonance/soundings.ts';
 import { viewOf } from '../../../src/resonance/toneView.ts';
+import type { ToneView } from '../../../src/resonance/toneView.ts';
 import { addStrikes, toneInNoise } from '../../support/tones.ts';
 import type { StruckTone } from '../../support/tones.ts';
 import { toneSeriesOf } from '../../support/hear.ts';
@@ -24,7 +27,14 @@ function heard(strikes: readonly StruckTone[], durationS: number, noiseRms = NOI
   addStrikes(samples, SAMPLE_RATE_HZ, FORK_HZ, strikes);
   const series = toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ);
   const view = viewOf(series, 0, series.length, 0);
-  return { series, view, soundings: findSoundings(view) };
+  return { series, view, soundings: soundingsIn(view) };
+}
+
+function soundingsIn(view: ToneView): readonly SoundingSpan[] {
+  const found = new FoundSoundings();
+  findSoundings(view, found);
+  expect(found.spans).toHaveLength(found.count);
+  return found.spans;
 }
 
 /** Start and end in s. */
@@ -83,7 +93,7 @@ describe('soundings', () => {
       series.im[k] = (series.im[k] as number) * (1 + 4 * near) * knock;
     }
     const view = viewOf(series, 0, series.length, 0);
-    expect(findSoundings(view)).toHaveLength(1);
+    expect(soundingsIn(view)).toHaveLength(1);
     expect(findStrikes(view, 150, view.length)).toEqual([]);
   });
 
