@@ -1,17 +1,16 @@
 import { spawnSync } from 'node:child_process';
 import { appendFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { availableParallelism, tmpdir } from 'node:os';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encodeWav } from '../../../src/capture/wav.ts';
 import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
 import { analyseWords } from '../../support/analyseCommand.ts';
-import { writeWavFile } from '../../support/wavFile.ts';
 import { growthExponent } from './sideBySide.ts';
 
 const MEASURED = fileURLToPath(new URL('./measuredAnalyse.ts', import.meta.url));
 
-const SAMPLE_RATE_HZ = 48_000;
+export const SAMPLE_RATE_HZ = 48_000;
 /** Of a WAV as we write it: RIFF, fmt and the data chunk's head. */
 const HEADER_BYTES = 44;
 
@@ -65,49 +64,8 @@ function writeRepeated(path: string, samples: Float32Array, times: number): void
   for (let i = 1; i < times; i += 1) appendFileSync(path, bytes.subarray(HEADER_BYTES));
 }
 
-export interface CoresResult {
-  readonly files: number;
-  readonly cores: number;
-  /** On one core, and on all. */
-  readonly oneS: number;
-  readonly allS: number;
-  readonly isSameOutput: boolean;
-}
-
-/** `analyse` of many files of a minute each: on one core, and on all. */
-export function benchCores(files: number): CoresResult {
-  const folder = mkdtempSync(join(tmpdir(), 'bench-cores-'));
-  try {
-    const minute = slides();
-    const names = Array.from({ length: files }, (_, i) => {
-      const wav = join(folder, `${i}.wav`);
-      // Each a little fainter, so that a mix-up of answers would show.
-      writeWavFile(
-        wav,
-        minute.map((sample) => sample * (1 - i / (2 * files))),
-        SAMPLE_RATE_HZ,
-      );
-      return wav;
-    });
-    const run = (threads: number): { seconds: number; output: string } => {
-      const start = performance.now();
-      const words = [...analyseWords(), '--fork', '512', '--json', '--threads', String(threads)];
-      const child = spawnSync(process.execPath, [...words, ...names], { encoding: 'utf8' });
-      if (child.status !== 0) throw new Error(`analyse failed: ${child.stderr}`);
-      return { seconds: (performance.now() - start) / 1000, output: child.stdout };
-    };
-    const cores = availableParallelism();
-    const one = run(1);
-    const all = run(cores);
-    const isSameOutput = one.output === all.output;
-    return { files, cores, oneS: one.seconds, allS: all.seconds, isSameOutput };
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
-
-/** A minute at the practice column amid talk: three strikes, the tube slid to and fro. */
-function slides(): Float32Array {
+/** A minute at 48 kHz at the practice column amid talk: three strikes, the tube slid to and fro. */
+export function slides(): Float32Array {
   const column = new PracticeColumn({}, 11, SAMPLE_RATE_HZ);
   column.setNoise('talk');
   column.setSlideSpeed(0.03);

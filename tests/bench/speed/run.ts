@@ -1,7 +1,8 @@
 import { cpus } from 'node:os';
 import { parseArgs } from 'node:util';
+import { benchCores } from './cores.ts';
 import { benchPitch } from './pitchAccuracy.ts';
-import { benchCores, benchRecordings } from './recordings.ts';
+import { benchRecordings } from './recordings.ts';
 import { benchSignalPath } from './signalPath.ts';
 import { benchSolving } from './solving.ts';
 
@@ -19,7 +20,7 @@ const signalPath = await benchSignalPath();
 const pitch = benchPitch();
 const solving = benchSolving();
 const recordings = benchRecordings(args.hour ? [1, 10, 60] : [1, 10]);
-const cores = benchCores(args.hour ? 60 : 8);
+const cores = args.hour ? await benchCores(60, 3) : await benchCores(8, 1);
 
 if (args.json) {
   console.log(JSON.stringify({ machine, signalPath, pitch, solving, recordings, cores }));
@@ -55,7 +56,9 @@ if (args.json) {
   }
   console.log(`  growth: time ∝ length^${recordings.exponent.toFixed(2)}`);
   const sameness = cores.isSameOutput ? 'the same output' : 'NOT THE SAME OUTPUT';
-  console.log(
-    `  ${cores.files} files of a minute: ${cores.oneS.toFixed(1)} s on one core, ${cores.allS.toFixed(1)} s on ${cores.cores}, ${(cores.allS / cores.oneS).toFixed(2)} of the time, ${sameness}`,
-  );
+  const share = (seconds: number): string =>
+    `${seconds.toFixed(1)} s, ${(seconds / cores.oneS).toFixed(2)} of the time`;
+  console.log(`  ${cores.files} files of a minute on one core: ${cores.oneS.toFixed(1)} s`);
+  console.log(`    on ${cores.cores}: ${share(cores.allS)}, ${sameness}`);
+  console.log(`    by ${cores.cores} processes, each with its share: ${share(cores.apartS)}`);
 }
