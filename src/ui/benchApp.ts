@@ -118,7 +118,7 @@ export class BenchApp extends LitElement {
     super.disconnectedCallback();
     removeEventListener('hashchange', this.onHash);
     removeEventListener('keydown', this.onKey);
-    this.session.stopListening();
+    this.session.hearing.stop();
   }
 
   /** The last experiment comes back; a lesson link sets up a new one beside it. */
@@ -225,7 +225,8 @@ export class BenchApp extends LitElement {
     const { view } = this;
     const isLive = view === 'measure' || view === 'check';
     // The list of records has no use for the picture, the keys that listen have.
-    const isStageHidden = view !== listedView(view) || (view === 'records' && !this.session.isListening);
+    const isStageHidden =
+      view !== listedView(view) || (view === 'records' && !this.session.hearing.isListening);
     return html`
       <bench-header
         .session=${this.session}

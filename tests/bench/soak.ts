@@ -118,7 +118,7 @@ const session = new BenchSession({
   solve: () => ({ places: [] }),
 });
 const source = new LoopSource();
-await session.startListening(source);
+await session.hearing.start(source);
 
 const stretches: Stretch[] = [];
 /** Mean of each report's stretch: what is kept goes up and down as one listening relieves another. */

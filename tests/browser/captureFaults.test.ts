@@ -79,7 +79,7 @@ async function listening(beforeScripts = ''): Promise<BenchPage> {
   await bench.listen();
   // The context runs before the worklet is there: only the page knows when all is.
   await bench.page.waitForFunction(
-    () => document.querySelector('bench-app')?.session.capture.kind === 'running',
+    () => document.querySelector('bench-app')?.session.hearing.capture.kind === 'running',
   );
   await bench.page.keyboard.press('m');
   await expect.poll(() => bench.marks.count()).toBe(1);

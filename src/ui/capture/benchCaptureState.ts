@@ -23,7 +23,7 @@ export class BenchCaptureState extends LitElement {
   }
 
   override render() {
-    const { capture } = this.session;
+    const { capture } = this.session.hearing;
     if (capture.kind === 'failed') return this.failed(capture.failure);
     if (capture.kind === 'interrupted') return this.paused(capture.message);
     return nothing;

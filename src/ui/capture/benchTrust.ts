@@ -28,14 +28,14 @@ export class BenchTrust extends LitElement {
 
   /** The level changes twenty times a second, this hardly ever. */
   private onChange(): void {
-    const { capture, trust, withheldFlags } = this.session;
+    const { capture, trust, withheldFlags } = this.session.hearing;
     const next = JSON.stringify([capture, trust, withheldFlags]);
     if (next !== this.shown) this.requestUpdate();
     this.shown = next;
   }
 
   override render() {
-    const { trust, withheldFlags, capture, gainCheck } = this.session;
+    const { trust, withheldFlags, capture, gainCheck } = this.session.hearing;
     if (trust.kind === 'trusted' || capture.kind !== 'running' || capture.settings === null) return nothing;
     const isBlocked = trust.kind === 'blocked';
     return html`<section class="stack ${isBlocked ? 'bad' : ''}" aria-label="Can the level be trusted?">

@@ -23,7 +23,7 @@ export class BenchCheckLength extends LitElement {
   protected readonly watch = new BenchWatch(this, ['capture']);
 
   override render() {
-    const { check, isListening } = this.session;
+    const { check, isListening } = this.session.hearing;
     const words = check === null ? null : checkWords(check.answer);
     return html`<section class="stack" aria-label="Check a length">
       <h2>Check a length</h2>
@@ -45,12 +45,12 @@ export class BenchCheckLength extends LitElement {
             ? html`<button
                 class="primary"
                 ?disabled=${!isListening}
-                @click=${() => this.session.beginCheck()}
+                @click=${() => this.session.hearing.beginCheck()}
               >
                 Begin the check
               </button>`
-            : html`<button @click=${() => this.session.beginCheck()}>Begin again</button
-                ><button @click=${() => this.session.endCheck()}>End the check</button>`
+            : html`<button @click=${() => this.session.hearing.beginCheck()}>Begin again</button
+                ><button @click=${() => this.session.hearing.endCheck()}>End the check</button>`
         }
         ${isListening ? nothing : html`<span class="small">Press Listen first.</span>`}
       </p>

@@ -57,7 +57,7 @@ export class BenchGainCheck extends LitElement {
 
   private onSession(): void {
     // Names come with the permission.
-    if (this.session.capture.kind === 'running' && this.microphones.length === 0) void this.list();
+    if (this.session.hearing.capture.kind === 'running' && this.microphones.length === 0) void this.list();
     this.requestUpdate();
   }
 
@@ -67,11 +67,12 @@ export class BenchGainCheck extends LitElement {
 
   private onMicrophone(event: Event): void {
     const id = (event.target as HTMLSelectElement).value;
-    this.session.chooseMicrophone(id === '' ? null : id);
+    this.session.hearing.chooseMicrophone(id === '' ? null : id);
   }
 
   override render() {
-    const { gainCheck, capture, experiment } = this.session;
+    const { experiment } = this.session;
+    const { gainCheck, capture } = this.session.hearing;
     const settings = capture.kind === 'running' ? capture.settings : null;
     const kept = experiment.gainCheck;
     return html`<section class="stack" aria-label="Gain check">
@@ -104,12 +105,12 @@ export class BenchGainCheck extends LitElement {
             ? html`<button
                 class="primary"
                 ?disabled=${settings === null}
-                @click=${() => this.session.beginGainCheck()}
+                @click=${() => this.session.hearing.beginGainCheck()}
               >
                 Begin the gain check
               </button>`
-            : html`<button @click=${() => this.session.beginGainCheck()}>Begin again</button
-                ><button @click=${() => this.session.endGainCheck()}>End the gain check</button>`
+            : html`<button @click=${() => this.session.hearing.beginGainCheck()}>Begin again</button
+                ><button @click=${() => this.session.hearing.endGainCheck()}>End the gain check</button>`
         }
         ${settings === null ? html`<span class="small">Listen to the microphone first.</span>` : nothing}
       </p>
@@ -121,7 +122,7 @@ export class BenchGainCheck extends LitElement {
   }
 
   private answer() {
-    const { gainCheck } = this.session;
+    const { gainCheck } = this.session.hearing;
     if (gainCheck === null) return nothing;
     const words = gainWords(gainCheck.answer);
     return html`<div role="status" class="stack">
@@ -132,7 +133,7 @@ export class BenchGainCheck extends LitElement {
 
   private choice() {
     if (this.microphones.length < 2) return nothing;
-    const { microphoneId } = this.session;
+    const { microphoneId } = this.session.hearing;
     return html`<label
       >Microphone
       <select @change=${this.onMicrophone}>

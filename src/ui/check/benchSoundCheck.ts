@@ -35,13 +35,13 @@ export class BenchSoundCheck extends LitElement {
 
   private onChange(): void {
     const now = performance.now();
-    if (this.session.isListening && now - this.drawn < 500) return;
+    if (this.session.hearing.isListening && now - this.drawn < 500) return;
     this.drawn = now;
     this.requestUpdate();
   }
 
   private onUse(): void {
-    const finding = forkFinding(this.session.trace.soundings, this.session.presentFork);
+    const finding = forkFinding(this.session.hearing.trace.soundings, this.session.presentFork);
     if (finding === null) return;
     const { id } = this.session.presentFork;
     this.session.change('use measured pitch', (experiment) => ({
@@ -60,7 +60,8 @@ export class BenchSoundCheck extends LitElement {
   }
 
   override render() {
-    const { trace, capture, presentFork } = this.session;
+    const { presentFork } = this.session;
+    const { trace, capture } = this.session.hearing;
     const finding = forkFinding(trace.soundings, presentFork);
     return html`<section class="sheet stack" aria-label="Sound check">
       <h2>Sound check</h2>

@@ -86,7 +86,7 @@ export class BenchSweepCard extends LitElement {
     }
     this.fault = null;
     // One microphone, one listener.
-    this.session.stopListening();
+    this.session.hearing.stop();
     const source = sweepSource(this.isPractice, this.session.experiment, lengthM, plan);
     this.sweep = new BenchSweep(source, plan, () => this.onSweep());
     try {

@@ -120,7 +120,8 @@ export class BenchNotice extends LitElement {
 
   /** What stands elsewhere on the page for the eye, but must be heard with the message: what to do about a failure. */
   private unspoken() {
-    const { notice, capture } = this.session;
+    const { notice } = this.session;
+    const { capture } = this.session.hearing;
     if (notice === null || capture.kind !== 'failed') return nothing;
     const { message } = capture.failure;
     const end = message.indexOf('. ') + 1;

@@ -101,7 +101,9 @@ export class BenchKeepingBar extends LitElement {
       : 'A newer version of this bench is ready. It waits until you want it; what you measured stays.';
     return html`<div class="line">
       <p role="status">${words}</p>
-      <button ?disabled=${this.session.isListening} @click=${this.onUpdate}>Use the newer version</button>
+      <button ?disabled=${this.session.hearing.isListening} @click=${this.onUpdate}>
+        Use the newer version
+      </button>
     </div>`;
   }
 

@@ -95,10 +95,10 @@ export class BenchSounds extends LitElement {
     const wav = await this.wavOf(sound);
     if (wav === null) return;
     const source = new RecordingSource(new Blob([wav], { type: 'audio/wav' }), {
-      onProgress: (share) => this.session.setProgress(share),
+      onProgress: (share) => this.session.hearing.setProgress(share),
       cues: sound.marks.map(({ markId, timeS }) => ({ markId, timeS, label: '' })),
     });
-    await this.session.startListening(source);
+    await this.session.hearing.start(source);
   }
 
   private async onErase(sound: KeptSound, number: number): Promise<void> {
@@ -167,7 +167,7 @@ export class BenchSounds extends LitElement {
         </button>
         <button
           aria-label="Listen to sound ${number} again"
-          ?disabled=${this.session.isListening}
+          ?disabled=${this.session.hearing.isListening}
           @click=${() => void this.onListen(sound)}
         >
           Listen again

@@ -46,7 +46,7 @@ export class BenchStored extends LitElement {
       yes: 'Erase everything',
     });
     if (!isWanted) return;
-    this.session.stopListening();
+    this.session.hearing.stop();
     try {
       await this.session.keeping.stop();
       await eraseAll();

@@ -54,7 +54,7 @@ export class BenchColumn extends LitElement {
   private onChange(): void {
     // Twenty pictures a second would be drawn for nothing: ten are as smooth as a level needs.
     const now = performance.now();
-    if (this.session.isListening && now - this.lastRender < 90) return;
+    if (this.session.hearing.isListening && now - this.lastRender < 90) return;
     this.lastRender = now;
     this.requestUpdate();
   }
@@ -67,12 +67,13 @@ export class BenchColumn extends LitElement {
   }
 
   override render() {
-    const { experiment, outcome, trace } = this.session;
+    const { experiment, outcome } = this.session;
+    const { trace } = this.session.hearing;
     const geometry = columnGeometry(this.widthPx, experiment.tube.travelM);
     const prediction = predictColumn(experiment, outcome);
     const mouthM = experiment.rule.zeroOffsetM;
     const look = { ends: experiment.present.ends, mouthM, farEndM: mouthM + this.lengthM };
-    const strength = this.session.isListening
+    const strength = this.session.hearing.isListening
       ? answerStrength(trace.points)
       : this.showExpected
         ? 0.5 * nearness(prediction, look.farEndM)
@@ -117,7 +118,7 @@ export class BenchColumn extends LitElement {
           ${tubeArt(geometry, look)}
           ${forkArt(geometry, {
             label: `${fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`,
-            isSounding: trace.presentSounding !== null && this.session.isListening,
+            isSounding: trace.presentSounding !== null && this.session.hearing.isListening,
             isAtMouth: this.forkAtMouth,
           })}
           ${svg`${stemsArt(geometry, stems)}`}

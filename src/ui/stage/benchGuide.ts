@@ -70,7 +70,8 @@ export class BenchGuide extends LitElement {
   protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook'], () => this.onChange());
 
   private onChange(): void {
-    const { experiment, trace, isListening } = this.session;
+    const { experiment } = this.session;
+    const { trace, isListening } = this.session.hearing;
     const next = guideSteps(experiment, trace, isListening)
       .map((step) => step.isDone)
       .join();
@@ -84,7 +85,8 @@ export class BenchGuide extends LitElement {
   }
 
   override render() {
-    const { experiment, trace, isListening, outcome } = this.session;
+    const { experiment, outcome } = this.session;
+    const { trace, isListening } = this.session.hearing;
     const steps = guideSteps(experiment, trace, isListening);
     const done = steps.filter((step) => step.isDone).length;
     const next = steps.find((step) => !step.isDone);

@@ -95,7 +95,7 @@ export class BenchPracticeDesk extends LitElement {
 
   /** What the key S does as well. */
   strike(): void {
-    if (!this.session.isListening) {
+    if (!this.session.hearing.isListening) {
       this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
     }
     this.practice.column.strike();

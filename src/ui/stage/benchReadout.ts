@@ -88,18 +88,21 @@ export class BenchReadout extends LitElement {
   private onChange(): void {
     // Digits that change five times a second can still be read.
     const now = performance.now();
-    if (this.session.isListening && now - this.lastShown < 200) return;
+    if (this.session.hearing.isListening && now - this.lastShown < 200) return;
     this.lastShown = now;
-    this.shownDb = this.session.isListening ? (this.session.trace.latest?.riseDb ?? null) : null;
+    this.shownDb = this.session.hearing.isListening
+      ? (this.session.hearing.trace.latest?.riseDb ?? null)
+      : null;
     this.requestUpdate();
   }
 
   override render() {
-    const { trace, isListening, check } = this.session;
+    const { trace, isListening, check } = this.session.hearing;
     // In a check the fork comes and goes on purpose: there is nowhere to go back to.
     const isGuided = isListening && check === null;
     const isSilent = this.shownDb === null;
-    const doubts = warningMessages(this.session).length + (this.session.trust.kind === 'trusted' ? 0 : 1);
+    const doubts =
+      warningMessages(this.session).length + (this.session.hearing.trust.kind === 'trusted' ? 0 : 1);
     return html`
       <div class="grid">
         <div class="level">
@@ -129,7 +132,7 @@ export class BenchReadout extends LitElement {
 
   /** A check of one length has the first word while it goes on: its answer is awaited from afar, too. */
   private words(): string {
-    const { check, capture } = this.session;
+    const { check, capture } = this.session.hearing;
     if (check === null || capture.kind !== 'running') return stageWords(this.session, this.kind);
     const { sign, verdict, detail } = checkWords(check.answer);
     return check.answer === null ? detail : `This length: ${sign} ${verdict}`;

@@ -84,13 +84,13 @@ export class BenchSource extends LitElement {
 
   /** What the key L does as well. */
   toggle(): void {
-    if (this.session.isListening) this.session.stopListening();
+    if (this.session.hearing.isListening) this.session.hearing.stop();
     else if (this.kind === 'recording') this.file.click();
     else this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
   }
 
   private onKind(kind: SourceKind): void {
-    this.session.stopListening();
+    this.session.hearing.stop();
     this.dispatchEvent(new CustomEvent('source-change', { detail: kind, bubbles: true, composed: true }));
   }
 
@@ -103,7 +103,7 @@ export class BenchSource extends LitElement {
   }
 
   override render() {
-    const isOn = this.session.isListening;
+    const isOn = this.session.hearing.isListening;
     const name = isOn ? 'Stop' : this.kind === 'recording' ? 'Open a recording' : 'Listen';
     return html`
       <div class="line ${isOn ? 'running' : ''}">
@@ -138,7 +138,7 @@ export class BenchSource extends LitElement {
   }
 
   private progress() {
-    const { progress } = this.session;
+    const { progress } = this.session.hearing;
     if (progress === null) return nothing;
     return html`<label class="small row"
       >Listening to the recording <progress max="1" .value=${progress}></progress
@@ -146,7 +146,7 @@ export class BenchSource extends LitElement {
   }
 
   private settings() {
-    const { capture } = this.session;
+    const { capture } = this.session.hearing;
     if (capture.kind !== 'running' || capture.settings === null) return nothing;
     return html`<span class="small settings">${settingsWords(capture.settings, capture.sampleRateHz)}</span>`;
   }

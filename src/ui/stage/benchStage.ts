@@ -153,7 +153,7 @@ export class BenchStage extends LitElement {
 
   private onSession(): void {
     this.practice.follow(this.session.experiment);
-    const flags = this.session.trace.resonances.length;
+    const flags = this.session.hearing.trace.resonances.length;
     if (flags > this.flagsSeen) this.flash();
     this.flagsSeen = flags;
     this.requestUpdate();
@@ -170,9 +170,9 @@ export class BenchStage extends LitElement {
   }
 
   private onListen(): void {
-    void this.session.startListening(
+    void this.session.hearing.start(
       this.kind === 'microphone'
-        ? new MicrophoneSource({ deviceId: this.session.microphoneId })
+        ? new MicrophoneSource({ deviceId: this.session.hearing.microphoneId })
         : new PracticeSource(this.practice.column),
     );
   }
@@ -180,10 +180,10 @@ export class BenchStage extends LitElement {
   /** Listens to recordings one after the other; stopping one stops them all. */
   async openRecordings(files: readonly File[]): Promise<void> {
     this.kind = 'recording';
-    const onProgress = (share: number): void => this.session.setProgress(share);
+    const onProgress = (share: number): void => this.session.hearing.setProgress(share);
     for (const file of files) {
-      await this.session.startListening(new RecordingSource(file, { onProgress }));
-      if (this.session.capture.kind === 'idle') return;
+      await this.session.hearing.start(new RecordingSource(file, { onProgress }));
+      if (this.session.hearing.capture.kind === 'idle') return;
     }
   }
 
@@ -204,7 +204,7 @@ export class BenchStage extends LitElement {
   }
 
   private slideTo(lengthM: number): void {
-    if (this.kind === 'practice') this.practice.slideTo(lengthM, this.session.isListening);
+    if (this.kind === 'practice') this.practice.slideTo(lengthM, this.session.hearing.isListening);
     else this.drawnLengthM = lengthM;
     this.requestUpdate();
   }
@@ -219,7 +219,7 @@ export class BenchStage extends LitElement {
       <div class="stage ${this.isFlashing ? 'flash' : ''}">
         <div class="controls">
           <bench-source
-            ?hidden=${!isLive && !this.session.isListening}
+            ?hidden=${!isLive && !this.session.hearing.isListening}
             .session=${this.session}
             .kind=${this.kind}
             @source-change=${this.onSource}
@@ -235,7 +235,7 @@ export class BenchStage extends LitElement {
           .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
           .goalM=${isPractice ? column.goalM : this.drawnLengthM}
           .showExpected=${this.drawn.expected && !isWithheld}
-          .showWave=${this.drawn.wave !== 'none' && (!isWithheld || this.session.isListening)}
+          .showWave=${this.drawn.wave !== 'none' && (!isWithheld || this.session.hearing.isListening)}
           .quantity=${this.drawn.wave === 'displacement' ? 'displacement' : 'pressure'}
           .forkAtMouth=${isPractice ? column.forkIsAtMouth : true}
           @slide=${this.onSlide}
@@ -284,7 +284,7 @@ export class BenchStage extends LitElement {
 
   /** A failure or a pause stands where the level would: nothing below it moves. */
   private readings() {
-    const { kind } = this.session.capture;
+    const { kind } = this.session.hearing.capture;
     return html`<div class="readings ${this.use}">
       ${
         kind === 'failed' || kind === 'interrupted'

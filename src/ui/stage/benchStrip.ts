@@ -65,7 +65,7 @@ export class BenchStrip extends LitElement {
   protected readonly watch = new BenchWatch(this, ['live', 'capture'], () => this.onLive());
 
   override firstUpdated(): void {
-    if (this.session.trace.points.length > 0) void this.loadChart();
+    if (this.session.hearing.trace.points.length > 0) void this.loadChart();
   }
 
   /** The chart comes with the first sound: the page itself doesn't wait for it. */
@@ -89,9 +89,9 @@ export class BenchStrip extends LitElement {
     const now = performance.now();
     if (now - this.drawn < 80) return;
     this.drawn = now;
-    if (this.session.isListening) void this.loadChart();
-    this.chart?.show(this.session.trace);
-    this.words = stripWords(this.session.trace);
+    if (this.session.hearing.isListening) void this.loadChart();
+    this.chart?.show(this.session.hearing.trace);
+    this.words = stripWords(this.session.hearing.trace);
   }
 
   override render() {

@@ -4,7 +4,7 @@ import type { SourceKind } from './benchSource.ts';
 
 /** What is going on and what to do next, in one line. @param kind  of the source that is chosen */
 export function stageWords(
-  { capture, trace, trust, experiment }: Pick<BenchSession, 'capture' | 'trace' | 'trust' | 'experiment'>,
+  { experiment, hearing: { capture, trace, trust } }: Pick<BenchSession, 'experiment' | 'hearing'>,
   kind: SourceKind,
 ): string {
   switch (capture.kind) {

@@ -75,7 +75,7 @@ describe('BenchSession', () => {
   it('turns each flagged resonance into a mark that waits, with its evidence', async () => {
     const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(5.5)] }]);
     const source = new HandSource('microphone');
-    await bench.startListening(source);
+    await bench.hearing.start(source);
     source.run();
     source.block();
     expect(bench.experiment.marks).toMatchObject([
@@ -105,7 +105,7 @@ describe('BenchSession', () => {
       flags.map((flag) => ({ ...NOTHING, resonances: [flag] })),
     );
     const source = new HandSource('microphone');
-    await bench.startListening(source);
+    await bench.hearing.start(source);
     source.run();
     for (let count = 0; count < flags.length; count += 1) source.block();
     const [first] = bench.experiment.marks;
@@ -122,19 +122,19 @@ describe('BenchSession', () => {
   it('marks a recording once, from the second look at its end', async () => {
     const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(5.5)] }]);
     const source = new HandSource('recording');
-    await bench.startListening(source);
+    await bench.hearing.start(source);
     source.run();
     source.block();
     expect(bench.experiment.marks).toHaveLength(0);
     source.listener?.onState({ kind: 'ended' });
     expect(bench.experiment.marks.map((mark) => mark.evidence?.timeS)).toEqual([4, 8]);
-    expect(bench.isListening).toBe(false);
+    expect(bench.hearing.isListening).toBe(false);
   });
 
   it('listens for another fork as soon as it is chosen', async () => {
     const { bench, pitches } = session();
     const source = new HandSource('microphone');
-    await bench.startListening(source);
+    await bench.hearing.start(source);
     source.run();
     bench.change('change fork', (experiment) => ({
       ...experiment,
@@ -146,10 +146,10 @@ describe('BenchSession', () => {
   it('shows a capture failure with its message, and listening is over', async () => {
     const { bench } = session();
     const source = new HandSource('microphone');
-    await bench.startListening(source);
+    await bench.hearing.start(source);
     const failure = { code: 'refused-by-user', message: 'Allow the microphone, then press Listen.' } as const;
     source.listener?.onState({ kind: 'failed', failure });
-    expect(bench.isListening).toBe(false);
+    expect(bench.hearing.isListening).toBe(false);
     expect(bench.notice).toMatchObject({ kind: 'problem', message: failure.message });
   });
 
@@ -160,7 +160,7 @@ describe('BenchSession', () => {
       },
     });
     const source = new HandSource('microphone');
-    await bench.startListening(source);
+    await bench.hearing.start(source);
     source.run();
     expect(source.stopped).toBe(1);
     expect(bench.notice?.message).toMatch(/nominalHz must be below/);
@@ -169,12 +169,12 @@ describe('BenchSession', () => {
   it('hears nothing more after a stop', async () => {
     const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(1)] }]);
     const source = new HandSource('practice');
-    await bench.startListening(source);
+    await bench.hearing.start(source);
     source.run();
-    bench.stopListening();
+    bench.hearing.stop();
     source.block();
     expect(bench.experiment.marks).toHaveLength(0);
-    expect(bench.capture.kind).toBe('idle');
+    expect(bench.hearing.capture.kind).toBe('idle');
   });
 
   it('keeps the level trace around a flagged resonance, the part heard after the flag too', async () => {
@@ -191,7 +191,7 @@ describe('BenchSession', () => {
       { ...NOTHING, points: points(6.05, 9.5) },
     ]);
     const source = new HandSource('microphone');
-    await bench.startListening(source);
+    await bench.hearing.start(source);
     source.run();
     source.block();
     const lastS = (): number => {

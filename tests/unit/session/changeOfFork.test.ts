@@ -59,7 +59,7 @@ async function listening(kind: SoundSource['kind'], forkId = 'fork-1') {
   }));
   bench.setPresent({ forkId });
   const source = new SlideSource(kind);
-  await bench.startListening(source);
+  await bench.hearing.start(source);
   return { bench, source };
 }
 
@@ -94,16 +94,16 @@ describe('a change of fork while listening', () => {
   it('goes on counting soundings, and lets none stay open', async () => {
     const { bench, source } = await listening('microphone');
     source.playUntil(first.timeS + 0.6);
-    const during = bench.trace.presentSounding;
+    const during = bench.hearing.trace.presentSounding;
     expect(during).not.toBeNull();
     bench.setPresent({ forkId: 'fork-2' });
-    expect(bench.trace.presentSounding).toBeNull();
+    expect(bench.hearing.trace.presentSounding).toBeNull();
     bench.setPresent({ forkId: 'fork-1' });
     source.playUntil(second.timeS + 3);
-    const indexes = bench.trace.soundings.map(({ index }) => index);
+    const indexes = bench.hearing.trace.soundings.map(({ index }) => index);
     expect(indexes.length).toBeGreaterThan(1);
     expect(new Set(indexes).size).toBe(indexes.length);
-    expect(bench.trace.soundings[0]?.startS).toBe(during?.startS);
+    expect(bench.hearing.trace.soundings[0]?.startS).toBe(during?.startS);
     expect(bench.experiment.marks.map(({ forkId }) => forkId)).toEqual(['fork-1', 'fork-1']);
   });
 

@@ -81,7 +81,7 @@ class Bench {
   /** One button rebuilds capture, whatever it was that broke it. */
   async start(): Promise<void> {
     this.audio.deviceIds = ['device-1'];
-    await this.session.startListening(new MicrophoneSource({ system: this.audio.system }));
+    await this.session.hearing.start(new MicrophoneSource({ system: this.audio.system }));
     this.quiet();
   }
 
@@ -90,7 +90,7 @@ class Bench {
       case 'start':
         return this.start();
       case 'stop':
-        return this.session.stopListening();
+        return this.session.hearing.stop();
       case 'fault':
         return this.fault(step.fault);
       case 'passage':
@@ -108,7 +108,7 @@ class Bench {
   }
 
   private get isGood(): boolean {
-    return this.session.capture.kind === 'running' && this.session.trust.kind !== 'blocked';
+    return this.session.hearing.capture.kind === 'running' && this.session.hearing.trust.kind !== 'blocked';
   }
 
   private async fault(fault: keyof typeof FAULTS): Promise<void> {
@@ -146,14 +146,14 @@ describe('a session under faults', () => {
           expect(bench.marked.slice(0, before.length)).toEqual(before);
         }
         expect(bench.marked).toEqual(bench.expected);
-        expect(['running', 'interrupted', 'failed', 'idle']).toContain(bench.session.capture.kind);
+        expect(['running', 'interrupted', 'failed', 'idle']).toContain(bench.session.hearing.capture.kind);
         // Whatever happened, one press brings it back.
         bench.audio.isHidden = false;
         await bench.start();
         await bench.do({ kind: 'passage' });
-        expect(bench.session.capture.kind).toBe('running');
+        expect(bench.session.hearing.capture.kind).toBe('running');
         expect(bench.marked).toEqual(bench.expected);
-        bench.session.stopListening();
+        bench.session.hearing.stop();
         expect(bench.audio.isReleased).toBe(true);
       }),
       { numRuns: 600, seed: 7 },
@@ -168,7 +168,8 @@ describe('a session under faults', () => {
       await bench.do({ kind: 'passage' });
       await bench.do({ kind: 'cut', fault, afterParts: 2 });
       bench.audio.isHidden = false;
-      if (bench.session.capture.kind !== 'running') expect(bench.session.notice?.kind).toBe('problem');
+      if (bench.session.hearing.capture.kind !== 'running')
+        expect(bench.session.notice?.kind).toBe('problem');
       await bench.start();
       await bench.do({ kind: 'passage' });
       // A fault that stops nothing leaves two seconds of quiet between the parts: the passage is no passage then.
