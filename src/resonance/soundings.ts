@@ -1,7 +1,7 @@
 import { estimatePitch } from '../tone/pitchEstimate.ts';
 import { partedMedian } from '../tone/weightedMedian.ts';
 import { findStrikes } from './strikes.ts';
-import { coherentPower, meanPower, sharedView, noisePower } from './toneView.ts';
+import { coherentPower, meanPower, noisePower, sharedView } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { Reused } from './passageScan.ts';
