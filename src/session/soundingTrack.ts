@@ -69,13 +69,13 @@ export class SoundingTrack {
       const from: number = isLast ? Math.min(this.#lastFrom, span.from) : span.from;
       const isOldStill = isLast && from === this.#lastFrom && !hasLastEnded && !span.ended;
       if (isOldStill && span.to < this.#dueAnew) continue;
-      changed = withOne(changed, this.#follow(isLast ? (last ?? null) : null, { ...span, from }));
+      changed = withOne(changed, this.#follow(isLast ? last : undefined, { ...span, from }));
     }
     return changed ?? NOTHING;
   }
 
-  /** Notes a sounding as it is now. @param old  the same before; null: it is new */
-  #follow(old: Sounding | null, span: SoundingSpan): Sounding {
+  /** Notes a sounding as it is now. @param old  the same before; undefined: it is new */
+  #follow(old: Sounding | undefined, span: SoundingSpan): Sounding {
     const { rateHz } = this.#series;
     const sounding: Sounding = {
       index: old?.index ?? this.#soundings.length + 1,
@@ -91,10 +91,10 @@ export class SoundingTrack {
 
   /** Decay and pitch over all of a sounding so far; what was known before where nothing much was added. */
   #character(
-    old: Sounding | null,
+    old: Sounding | undefined,
     span: SoundingSpan,
   ): Pick<Sounding, 'decayTimeS' | 'frequencyHz' | 'frequencyStandardUncertaintyHz'> {
-    if (old !== null && !span.ended && span.to < this.#dueAnew) {
+    if (old !== undefined && !span.ended && span.to < this.#dueAnew) {
       const { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz } = old;
       return { decayTimeS: decay, frequencyHz, frequencyStandardUncertaintyHz };
     }

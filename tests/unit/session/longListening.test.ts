@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { LongListening } from '../../../src/session/longListening.ts';
 import type { ListeningLike } from '../../../src/session/listeningLike.ts';
 import type { ListeningUpdate, Resonance, Sounding } from '../../../src/session/listeningTypes.ts';
+import { passageAt, soundingOf } from '../../support/heardParts.ts';
 
 const RATE_HZ = 1000;
 const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
@@ -23,13 +24,13 @@ class MinuteListening implements ListeningLike {
     const minuteS = Math.round(ownS + began) % 60;
     if (minuteS === 0) {
       this.soundings += 1;
-      this.open = sounding(this.soundings, ownS, null);
+      this.open = soundingOf(this.soundings, ownS, null);
       return { ...NOTHING, soundings: [this.open] };
     }
     if (this.open === null) return NOTHING;
     if (minuteS === 5) return { ...NOTHING, resonances: [flag(ownS, this.open.index)] };
     if (minuteS !== 10) return NOTHING;
-    const ended = sounding(this.open.index, this.open.startS, ownS);
+    const ended = soundingOf(this.open.index, this.open.startS, ownS);
     this.open = null;
     return { ...NOTHING, soundings: [ended] };
   }
@@ -43,29 +44,8 @@ class MinuteListening implements ListeningLike {
   }
 }
 
-const sounding = (index: number, startS: number, endS: number | null): Sounding => ({
-  index,
-  startS,
-  endS,
-  decayTimeS: null,
-  frequencyHz: null,
-  frequencyStandardUncertaintyHz: null,
-});
-
-const flag = (timeS: number, soundingIndex: number): Resonance => ({
-  timeS,
-  riseDb: 10,
-  riseStandardUncertaintyDb: 1,
-  aboveRoomDb: 20,
-  confidence: 0.9,
-  phaseSwingRad: 2,
-  slide: 'longer',
-  halfPowerStartS: timeS - 0.1,
-  halfPowerEndS: timeS + 0.1,
-  soundingIndex,
-  flaggedAtS: timeS + 0.5,
-  reason: 'a test',
-});
+const flag = (timeS: number, soundingIndex: number): Resonance =>
+  passageAt(timeS, soundingIndex, timeS + 0.5);
 
 describe('LongListening', () => {
   it('gives each flag and sounding once, in order, on the source’s own axis, through every handover', () => {
@@ -111,7 +91,7 @@ describe('LongListening', () => {
           durationS: 100,
           sampleRateHz: RATE_HZ,
           fork: { nominalHz: 512, measuredHz: null, standardUncertaintyHz: null },
-          soundings: [sounding(1, 4, 9)],
+          soundings: [soundingOf(1, 4, 9)],
           resonances: [flag(5, 1)],
           warnings: [lost],
         }),

@@ -3,14 +3,10 @@ import { joinReports } from '../../../src/session/joinReports.ts';
 import type { PartReport } from '../../../src/session/joinReports.ts';
 import { Listening } from '../../../src/session/listening.ts';
 import type { ListeningLike } from '../../../src/session/listeningLike.ts';
-import type {
-  ListeningReport,
-  ListeningWarning,
-  Resonance,
-  Sounding,
-} from '../../../src/session/listeningTypes.ts';
+import type { ListeningReport, ListeningWarning } from '../../../src/session/listeningTypes.ts';
 import { RecordingListening } from '../../../src/session/recordingListening.ts';
 import { simulate } from '../../bench/detector/simulate.ts';
+import { passageAt, soundingOf } from '../../support/heardParts.ts';
 
 const BLOCK = 4096;
 
@@ -87,35 +83,6 @@ describe('RecordingListening', () => {
 });
 
 describe('joinReports', () => {
-  const sounding = (
-    index: number,
-    startS: number,
-    endS: number,
-    frequencyHz: number | null = null,
-  ): Sounding => ({
-    index,
-    startS,
-    endS,
-    decayTimeS: null,
-    frequencyHz,
-    frequencyStandardUncertaintyHz: frequencyHz === null ? null : 0.01,
-  });
-
-  const passage = (timeS: number, soundingIndex: number | null): Resonance => ({
-    timeS,
-    riseDb: 10,
-    riseStandardUncertaintyDb: 1,
-    aboveRoomDb: 20,
-    confidence: 0.9,
-    phaseSwingRad: 2,
-    slide: 'longer',
-    halfPowerStartS: timeS - 0.1,
-    halfPowerEndS: timeS + 0.1,
-    soundingIndex,
-    flaggedAtS: null,
-    reason: 'a test',
-  });
-
   const part = (fromS: number, untilS: number, heard: Partial<ListeningReport>): PartReport => ({
     fromS,
     untilS,
@@ -139,13 +106,13 @@ describe('joinReports', () => {
   it('keeps what two parts both heard once, and counts the soundings on', () => {
     const joined = joinReports([
       part(0, 640, {
-        soundings: [sounding(1, 10, 20), sounding(2, 610, 625)],
-        resonances: [passage(15, 1), passage(620, 2)],
+        soundings: [soundingOf(1, 10, 20), soundingOf(2, 610, 625)],
+        resonances: [passageAt(15, 1), passageAt(620, 2)],
       }),
       part(600, Infinity, {
         durationS: 300,
-        soundings: [sounding(1, 610.01, 625), sounding(2, 650, 660)],
-        resonances: [passage(620.01, 1), passage(655, 2)],
+        soundings: [soundingOf(1, 610.01, 625), soundingOf(2, 650, 660)],
+        resonances: [passageAt(620.01, 1), passageAt(655, 2)],
       }),
     ]);
     expect(joined.durationS).toBe(900);
@@ -163,10 +130,10 @@ describe('joinReports', () => {
 
   it('makes one of a sounding that goes on where the parts meet', () => {
     const joined = joinReports([
-      part(0, 1320, { soundings: [sounding(1, 10, 1320)], resonances: [passage(1310, 1)] }),
+      part(0, 1320, { soundings: [soundingOf(1, 10, 1320)], resonances: [passageAt(1310, 1)] }),
       part(1280, Infinity, {
-        soundings: [sounding(1, 1280, 1500), sounding(2, 1600, 1610)],
-        resonances: [passage(1310, 1), passage(1400, 1), passage(1605, 2)],
+        soundings: [soundingOf(1, 1280, 1500), soundingOf(2, 1600, 1610)],
+        resonances: [passageAt(1310, 1), passageAt(1400, 1), passageAt(1605, 2)],
       }),
     ]);
     expect(joined.soundings.map(({ startS, endS }) => [startS, endS])).toEqual([
@@ -182,8 +149,8 @@ describe('joinReports', () => {
 
   it('weighs all soundings for the pitch that are long enough to tell it', () => {
     const { fork } = joinReports([
-      part(0, 640, { soundings: [sounding(1, 10, 20, 512.2), sounding(2, 30, 31, 513)] }),
-      part(600, Infinity, { soundings: [sounding(1, 650, 660, 512.21), sounding(2, 670, 680)] }),
+      part(0, 640, { soundings: [soundingOf(1, 10, 20, 512.2), soundingOf(2, 30, 31, 513)] }),
+      part(600, Infinity, { soundings: [soundingOf(1, 650, 660, 512.21), soundingOf(2, 670, 680)] }),
     ]);
     // Mean of two with u = 0.01 that differ by as much: 0.01 / √2, and their scatter is less than that.
     expect(fork.measuredHz).toBeCloseTo(512.205, 9);
