@@ -25,7 +25,7 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/unit/**/*.test.ts'],
           environment: 'happy-dom',
-          setupFiles: ['tests/unit/seededProperties.ts'],
+          setupFiles: ['tests/support/guardTests.ts', 'tests/unit/seededProperties.ts'],
         },
       },
       {
@@ -34,6 +34,7 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           environment: 'node',
+          setupFiles: ['tests/support/guardTests.ts'],
           globalSetup: ['tests/browser/globalSetup.ts'],
           testTimeout: 120_000,
           // A busy machine takes its time; what never comes still fails.

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { encodeWav } from '../../../src/capture/wav.ts';
 import { writeWav } from '../../bench/detector/wav.ts';
 import { simulate } from '../../bench/detector/simulate.ts';
-import { analyseWords } from '../../support/analyseCommand.ts';
+import { commandWords } from '../../support/commandWords.ts';
 import { addStrikes, toneInNoise } from '../../support/tones.ts';
 
 interface Result {
@@ -18,7 +18,7 @@ interface Result {
 /** Runs the command as a user would, without npm's own start-up. */
 function analyse(...words: string[]): Promise<Result> {
   return new Promise((resolve) => {
-    execFile(process.execPath, [...analyseWords(), ...words], (error, out, err) => {
+    execFile(process.execPath, [...commandWords('analyse'), ...words], (error, out, err) => {
       resolve({ status: error === null ? 0 : Number(error.code), out, err });
     });
   });
@@ -235,7 +235,7 @@ describe('analyse', { timeout: 60_000 }, () => {
 
   it('stops without a fault when nobody reads on', async () => {
     const files = Array.from({ length: 6 }, () => at('small.wav'));
-    const words = [...analyseWords(), '--fork', '512', '--json', ...files];
+    const words = [...commandWords('analyse'), '--fork', '512', '--json', ...files];
     const child = spawn(process.execPath, words, { stdio: ['ignore', 'pipe', 'pipe'] });
     let err = '';
     child.stderr.on('data', (data: Buffer) => (err += data.toString()));
