@@ -20,11 +20,9 @@ export default async function setup(project: TestProject): Promise<() => Promise
   const url = server.resolvedUrls?.local[0];
   if (url === undefined) throw new Error('The preview server gave no address.');
   project.provide('pageUrl', url);
-  return async () => {
-    await server.close();
-    const faults = takeFaults();
-    if (faults.length > 0) throw new Error(faults.join('\n'));
-  };
+  const faults = takeFaults();
+  if (faults.length > 0) throw new Error(faults.join('\n'));
+  return () => server.close();
 }
 
 /** The very site that a host gets: under the test runner's own NODE_ENV the build would be another one. */
