@@ -16,12 +16,12 @@ export default async function setup(project: TestProject): Promise<() => Promise
   guardReads({ isRunner: true });
   project.provide('chromiumPath', findChromium());
   await buildAsPublished();
+  const faults = takeFaults();
+  if (faults.length > 0) throw new Error(faults.join('\n'));
   const server = await preview({ preview: { port: 0, host: '127.0.0.1' }, logLevel: 'warn' });
   const url = server.resolvedUrls?.local[0];
   if (url === undefined) throw new Error('The preview server gave no address.');
   project.provide('pageUrl', url);
-  const faults = takeFaults();
-  if (faults.length > 0) throw new Error(faults.join('\n'));
   return () => server.close();
 }
 
