@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import { readLessonHash } from '../notebook/lessonLink.ts';
 import type { BenchSession } from '../session/benchSession.ts';
@@ -7,8 +7,11 @@ import type { Intake } from '../intake/intakeTypes.ts';
 import { BenchWatch } from './benchWatch.ts';
 import { createSession } from './createSession.ts';
 import { DropAndPaste } from './intake/dropAndPaste.ts';
+import { PageFaults } from './pageFaults.ts';
 import { keyCommand } from './keyCommand.ts';
 import type { KeyCommand } from './keyCommand.ts';
+import { BenchElement } from './parts/benchElement.ts';
+import { saveExperiment } from './saveFile.ts';
 import { sharedStyles } from './sharedStyles.ts';
 import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
@@ -27,7 +30,7 @@ const KEY_STEP_M = 0.001;
 
 /** The whole page: the experiment on top, the chosen view below it. */
 @customElement('bench-app')
-export class BenchApp extends LitElement {
+export class BenchApp extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -104,13 +107,19 @@ export class BenchApp extends LitElement {
   });
   @query('bench-keys') private keys!: HTMLElementTagNameMap['bench-keys'];
   protected readonly watch = new BenchWatch(this, ['capture']);
+  protected readonly faults = new PageFaults(this, (message) => this.session.tell('problem', message));
   private readonly onHash = (): void => void this.goTo(viewOf(location.hash));
   private readonly onKey = (event: KeyboardEvent): void => this.takeKey(event);
+  // Of parts that have failed, this element among them: its own template may be what is missing.
+  private readonly onStepUndo = (): void => this.session.undo();
+  private readonly onExperimentSave = (): void => saveExperiment(this.session.experiment);
 
   override connectedCallback(): void {
     super.connectedCallback();
     addEventListener('hashchange', this.onHash);
     addEventListener('keydown', this.onKey);
+    this.addEventListener('step-undo', this.onStepUndo);
+    this.addEventListener('experiment-save', this.onExperimentSave);
     void this.begin();
   }
 
@@ -118,6 +127,8 @@ export class BenchApp extends LitElement {
     super.disconnectedCallback();
     removeEventListener('hashchange', this.onHash);
     removeEventListener('keydown', this.onKey);
+    this.removeEventListener('step-undo', this.onStepUndo);
+    this.removeEventListener('experiment-save', this.onExperimentSave);
     this.session.hearing.stop();
   }
 

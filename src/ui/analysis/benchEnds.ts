@@ -1,4 +1,4 @@
-import { LitElement, html } from 'lit';
+import { html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { endPlot } from '../../report/plots/endPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
@@ -6,6 +6,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { notebookTubes } from '../../session/benchTubes.ts';
 import { endRatio } from '../../solver/endRatio.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
 
@@ -13,7 +14,7 @@ type Stored = Awaited<ReturnType<BenchSession['keeping']['list']>>;
 
 /** End correction against diameter: the open experiment's tube and those of the notebook's other experiments. */
 @customElement('bench-ends')
-export class BenchEnds extends LitElement {
+export class BenchEnds extends BenchElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../intake/intakeLimits.ts';
 import type { Intake } from '../../intake/intakeTypes.ts';
@@ -8,6 +8,7 @@ import { experimentFromRows, takeRows } from '../../intake/takeRows.ts';
 import type { TakenRows } from '../../intake/takeRows.ts';
 import { forkInUse } from '../../report/marksCsv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { intakeWords } from './intakeWords.ts';
 
@@ -25,7 +26,7 @@ interface Offer {
  * @fires text-taken  the pasted text is done with
  */
 @customElement('bench-intake')
-export class BenchIntake extends LitElement {
+export class BenchIntake extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
@@ -6,6 +6,7 @@ import { markNumber, nextWaitingMark, ownMarks, waitingMarks } from '../../marks
 import { fixed } from '../../report/rounding.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { BenchMarkRow } from './benchMarkRow.ts';
 import './benchMarkRow.ts';
@@ -13,7 +14,7 @@ import './benchAddMark.ts';
 
 /** Marks, newest first: those that wait for a length, then the others; the deleted ones below. */
 @customElement('bench-marks')
-export class BenchMarks extends LitElement {
+export class BenchMarks extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -53,7 +54,7 @@ export class BenchMarks extends LitElement {
   }
 
   override render() {
-    const { experiment, outcome, undoName, redoName } = this.session;
+    const { experiment, outcomeIfAny: outcome, undoName, redoName } = this.session;
     const waiting = waitingMarks(experiment);
     const own = ownMarks(experiment.marks);
     const measured = own.filter((mark) => mark.lengthM !== null).reverse();

@@ -1,5 +1,6 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
+import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** What is asked before something is done that can't be taken back. */
@@ -15,7 +16,7 @@ export interface Question {
 
 /** Asks before something that has no undo. Escape is a no. */
 @customElement('bench-ask')
-export class BenchAsk extends LitElement {
+export class BenchAsk extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

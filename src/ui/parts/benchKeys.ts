@@ -1,5 +1,6 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, query } from 'lit/decorators.js';
+import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 const KEYS = [
@@ -18,7 +19,7 @@ const KEYS = [
 
 /** The keys, shown on request. */
 @customElement('bench-keys')
-export class BenchKeys extends LitElement {
+export class BenchKeys extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,8 +1,9 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { waitingMarks } from '../../marks/markList.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 const SHOWN_MS = 8000;
@@ -15,7 +16,7 @@ const SAVED_WORDS = { saved: 'Saved', saving: 'Saving…', refused: 'Not saved o
  * @fires lengths-show  to go to the newest of them
  */
 @customElement('bench-notice')
-export class BenchNotice extends LitElement {
+export class BenchNotice extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

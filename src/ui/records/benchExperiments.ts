@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -8,12 +8,13 @@ import type { ExperimentEntry } from '../../session/experimentList.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import type { BenchAsk } from '../parts/benchAsk.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchAsk.ts';
 
 /** Every experiment kept in this browser: open, rename, duplicate, delete and bring back. */
 @customElement('bench-experiments')
-export class BenchExperiments extends LitElement {
+export class BenchExperiments extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,17 +1,17 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { SiteUpdates } from '../../offline/siteUpdates.ts';
-import { experimentJson, fileStem } from '../../report/experimentJson.ts';
 import { megabytes } from '../../report/megabytes.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { SOUND_LIMIT_BYTES } from '../../session/soundKeeping.ts';
 import { BenchWatch } from '../benchWatch.ts';
-import { saveFile } from '../saveFile.ts';
+import { saveExperiment } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** At the top of every view, and only when there is something to say: work that isn't kept, other tabs, a newer bench. */
 @customElement('bench-keeping-bar')
-export class BenchKeepingBar extends LitElement {
+export class BenchKeepingBar extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -46,8 +46,7 @@ export class BenchKeepingBar extends LitElement {
   }
 
   private onSave(): void {
-    const { experiment } = this.session;
-    saveFile(`${fileStem(experiment)}.json`, 'application/json', experimentJson(experiment));
+    saveExperiment(this.session.experiment);
   }
 
   private async onUpdate(): Promise<void> {

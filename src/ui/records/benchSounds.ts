@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { RecordingSource } from '../../capture/recordingSource.ts';
@@ -14,12 +14,13 @@ import { SOUND_LIMIT_BYTES } from '../../session/soundKeeping.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import type { BenchAsk } from '../parts/benchAsk.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchAsk.ts';
 
 /** Sound kept on request: how much, out as WAV, heard again with the fork chosen now, deleted. */
 @customElement('bench-sounds')
-export class BenchSounds extends LitElement {
+export class BenchSounds extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
