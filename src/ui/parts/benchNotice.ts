@@ -7,7 +7,12 @@ import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 const SHOWN_MS = 8000;
-const SAVED_WORDS = { saved: 'Saved', saving: 'Saving…', refused: 'Not saved on this device' } as const;
+const SAVED_WORDS = {
+  nothing: '',
+  saved: 'Saved',
+  saving: 'Saving…',
+  refused: 'Not saved on this device',
+} as const;
 
 /**
  * The line along the page's lower edge: what the bench has to say, announced politely, and whether the work is saved.

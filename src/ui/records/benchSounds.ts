@@ -5,6 +5,7 @@ import { RecordingSource } from '../../capture/recordingSource.ts';
 import { markNumber } from '../../marks/markList.ts';
 import { soundBytes } from '../../notebook/keptSound.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
+import { askStorage, storageFault } from '../../notebook/storageFault.ts';
 import { fileStem } from '../../report/experimentJson.ts';
 import { megabytes } from '../../report/megabytes.ts';
 import { fixed } from '../../report/rounding.ts';
@@ -78,13 +79,12 @@ export class BenchSounds extends BenchElement {
   }
 
   private async wavOf(sound: KeptSound): Promise<Uint8Array<ArrayBuffer> | null> {
-    try {
-      const samples = await this.session.keeping.sounds?.loadSamples(sound);
-      return samples === undefined ? null : soundWav(this.session.experiment, sound, samples);
-    } catch (error) {
-      this.session.tell('problem', `This sound can’t be read: ${String(error)}`);
-      return null;
-    }
+    const { sounds } = this.session.keeping;
+    if (sounds === null) return null;
+    const asked = await askStorage(() => sounds.loadSamples(sound));
+    if ('value' in asked) return soundWav(this.session.experiment, sound, asked.value);
+    this.session.tell('problem', `This sound can’t be read: ${asked.fault.message}`);
+    return null;
   }
 
   private async onSave(sound: KeptSound, number: number): Promise<void> {
@@ -115,7 +115,7 @@ export class BenchSounds extends BenchElement {
       await this.session.keeping.sounds?.removeSound(sound.id);
       await this.session.sound.recount();
     } catch (error) {
-      this.session.tell('problem', `This sound can’t be erased: ${String(error)}`);
+      this.session.tell('problem', `This sound can’t be erased: ${storageFault(error).message}`);
     }
     await this.load();
   }

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { storageFault } from '../../notebook/storageFault.ts';
 import { megabytes } from '../../report/megabytes.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { BenchAsk } from '../parts/benchAsk.ts';
@@ -53,7 +54,7 @@ export class BenchStored extends BenchElement {
       await eraseAll();
       location.replace(location.pathname);
     } catch (error) {
-      this.session.tell('problem', `Not everything could be erased: ${String(error)}`);
+      this.session.tell('problem', `Not everything could be erased: ${storageFault(error).message}`);
     }
   }
 
