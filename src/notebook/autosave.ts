@@ -1,4 +1,5 @@
 import type { StorageFault } from './storageFault.ts';
+import { throwLater } from './throwLater.ts';
 
 /**
  * What the page says about saving. `nothing`: nothing was entered yet that could be lost. `saved`: the state that is
@@ -61,7 +62,7 @@ export class Autosave<T> {
       return await this.write(state);
     } catch (error) {
       // Not the storage's doing: it goes to whoever looks into faults of the page, and it wasn't saved.
-      void Promise.reject(error as Error);
+      throwLater(error);
       return {
         kind: 'refused',
         fault: { kind: 'broken', message: 'The page itself has failed while it saved.' },

@@ -22,8 +22,9 @@ export class BenchAddMark extends BenchElement {
   @property({ attribute: false }) session!: BenchSession;
   @query('bench-length-field') private field!: LengthField;
 
-  focusLength(): void {
-    this.field.focusEntry();
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.field.focusEntry();
   }
 
   private onLength(event: CustomEvent<Reading | null>): void {
@@ -33,7 +34,7 @@ export class BenchAddMark extends BenchElement {
 
   private onAdd(): void {
     this.field.take();
-    this.field.focusEntry();
+    void this.field.focusEntry();
   }
 
   private onDone(event: Event): void {

@@ -104,8 +104,9 @@ export class BenchMarkRow extends BenchElement {
   @property({ type: Number }) number = 1;
   @query('bench-length-field') private field!: LengthField;
 
-  focusLength(): void {
-    this.field.focusEntry();
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.field.focusEntry();
   }
 
   private onLength(event: CustomEvent<Reading | null>): void {

@@ -37,10 +37,15 @@ export class BenchMarks extends BenchElement {
   @state() private showDeleted = false;
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
-  /** Puts the keyboard into the newest mark that waits for its length. */
-  focusWaiting(): void {
-    const newest = waitingMarks(this.session.experiment)[0];
-    if (newest !== undefined) this.rowOf(newest.id)?.focusLength();
+  /** Puts the keyboard into the newest mark that waits for its length, else into the line that adds one. */
+  async focusWaiting(): Promise<void> {
+    await this.updateComplete;
+    await this.focusMark(waitingMarks(this.session.experiment)[0]);
+  }
+
+  private async focusMark(mark: Mark | undefined): Promise<void> {
+    const line = mark === undefined ? this.renderRoot.querySelector('bench-add-mark') : this.rowOf(mark.id);
+    await line?.focusLength();
   }
 
   private rowOf(id: string): BenchMarkRow | null {
@@ -48,9 +53,7 @@ export class BenchMarks extends BenchElement {
   }
 
   private onDone(mark: Mark): void {
-    const next = nextWaitingMark(this.session.experiment, mark.id);
-    if (next === null) this.renderRoot.querySelector('bench-add-mark')?.focusLength();
-    else this.rowOf(next.id)?.focusLength();
+    void this.focusMark(nextWaitingMark(this.session.experiment, mark.id) ?? undefined);
   }
 
   override render() {

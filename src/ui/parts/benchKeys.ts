@@ -1,12 +1,13 @@
 import { css, html } from 'lit';
 import { customElement, query } from 'lit/decorators.js';
 import { BenchElement } from './benchElement.ts';
+import { ClosedByAddress } from './closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 const KEYS = [
   ['L', 'listen, or stop'],
   ['M', 'make a mark that waits for its length'],
-  ['E', 'go to the newest mark without a length'],
+  ['E', 'go to the newest mark without a length, else to the line that adds one'],
   ['Enter', 'take the typed length and go on to the next mark'],
   ['Esc', 'leave a field, so that these keys work again'],
   ['S', 'practice: strike the fork'],
@@ -44,6 +45,7 @@ export class BenchKeys extends BenchElement {
   ];
 
   @query('dialog') private dialog!: HTMLDialogElement;
+  protected readonly address = new ClosedByAddress(this, () => this.onClose());
 
   show(): void {
     if (!this.dialog.open) this.dialog.showModal();

@@ -39,7 +39,9 @@ export class LengthField extends BenchElement {
   @state() private faultMessage: string | null = null;
   @query('input') private input!: HTMLInputElement;
 
-  focusEntry(): void {
+  /** Puts the keyboard here, also if the field has only just come onto the page. */
+  async focusEntry(): Promise<void> {
+    await this.updateComplete;
     this.input.focus();
     this.input.select();
   }

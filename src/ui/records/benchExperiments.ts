@@ -3,6 +3,7 @@ import type { TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { StorageError } from '../../notebook/storageFault.ts';
+import { throwLater } from '../../notebook/throwLater.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { experimentList } from '../../session/experimentList.ts';
 import type { ExperimentEntry } from '../../session/experimentList.ts';
@@ -87,7 +88,7 @@ export class BenchExperiments extends BenchElement {
   private run(action: () => Promise<void> | void): void {
     this.turn = this.turn.then(action).catch((error: unknown) => {
       // What isn't the storage's fault is the page's own: the next one in turn goes on all the same.
-      if (!(error instanceof StorageError)) void Promise.reject(error as Error);
+      if (!(error instanceof StorageError)) throwLater(error);
       else this.session.tell('problem', `That didn’t work, nothing was changed: ${error.message}`);
     });
   }
@@ -250,7 +251,7 @@ export class BenchExperiments extends BenchElement {
 /** Null for what JSON has no form for: a circle, a tower of lists, or nothing at all. */
 function recordText(record: unknown): string | null {
   try {
-    return (JSON.stringify(record, null, 2) as string | undefined) ?? null;
+    return (JSON.stringify(record, null, 2)) ?? null;
   } catch {
     return null;
   }

@@ -59,7 +59,7 @@ export class BenchFiles extends BenchElement {
         </div>
         <p class="small">
           The JSON file holds everything; its form is written down in a
-          <a href="schema/experiment.schema.json">JSON Schema</a>.
+          <a href="schema/experiment.schema.json" target="_blank" rel="noopener">JSON Schema</a>.
         </p>
       </section>
     `;

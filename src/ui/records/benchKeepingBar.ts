@@ -49,6 +49,10 @@ export class BenchKeepingBar extends BenchElement {
     saveExperiment(this.session.experiment);
   }
 
+  private async onUseOther(): Promise<void> {
+    if (await this.session.experiments.mayLeave()) await this.session.keeping.takeOver();
+  }
+
   private async onUpdate(): Promise<void> {
     this.isBusyElsewhere = !(await this.updates.take());
   }
@@ -70,7 +74,7 @@ export class BenchKeepingBar extends BenchElement {
       return this.line(
         'Another tab has changed this experiment meanwhile: what you do here isn’t saved.',
         html`<button @click=${() => void this.session.experiments.openCopy()}>Go on with a copy</button>
-          <button @click=${() => void keeping.takeOver()}>Use what the other tab saved</button>`,
+          <button @click=${() => void this.onUseOther()}>Use what the other tab saved</button>`,
       );
     }
     if (keeping.saveState.kind !== 'refused') return nothing;
