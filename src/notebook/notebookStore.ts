@@ -105,7 +105,7 @@ export class NotebookStore {
       'readwrite',
       DURABLE,
     );
-    const shelf = transaction.objectStore('shelf');
+    const shelf = quiet(transaction).objectStore('shelf');
     const there = await shelf.get(present.id);
     if (there !== undefined && there.revision !== afterRevision) {
       transaction.abort();
@@ -122,43 +122,68 @@ export class NotebookStore {
     return { revision, wasGone: there === undefined && afterRevision > 0 };
   }
 
-  /** One experiment with its steps; null where there is none. */
+  /** One experiment with its steps; null where there is none. What the browser can't give of it is undefined. */
   async load(id: string): Promise<StoredExperiment | null> {
-    const transaction = this.database.transaction(['experiments', 'histories', 'shelf']);
-    const [experiment, history, shelf] = await Promise.all([
-      transaction.objectStore('experiments').get(id),
-      transaction.objectStore('histories').get(id),
-      transaction.objectStore('shelf').get(id),
-    ]);
-    return experiment === undefined ? null : stored(id, experiment, history, shelf);
+    try {
+      const transaction = quiet(this.database.transaction(['experiments', 'histories', 'shelf']));
+      const [experiment, history, shelf] = await Promise.all([
+        transaction.objectStore('experiments').get(id),
+        transaction.objectStore('histories').get(id),
+        transaction.objectStore('shelf').get(id),
+      ]);
+      return experiment === undefined ? null : stored(id, experiment, history, shelf);
+    } catch (error) {
+      // Where the store itself is at fault this rejects, too.
+      const ids = await quiet(this.database.transaction('experiments')).store.getAllKeys();
+      if (!ids.includes(id)) throw error;
+      return stored(id, undefined, null, undefined);
+    }
   }
 
   /** Id of the experiment that was open last, in whatever tab; null on a first visit. */
   async openId(): Promise<string | null> {
-    return (await this.database.get('desk', OPEN_KEY)) ?? null;
+    return (await quiet(this.database.transaction('desk')).store.get(OPEN_KEY)) ?? null;
   }
 
-  /** Every experiment, put away or not, without its steps. */
+  /** Notes which experiment the next visit begins with. */
+  async noteOpen(id: string): Promise<void> {
+    const transaction = this.database.transaction('desk', 'readwrite');
+    await done(transaction.done, [transaction.store.put(id, OPEN_KEY)]);
+  }
+
+  /** Every experiment, put away or not, without its steps. What the browser can't give of one is undefined. */
   async list(): Promise<readonly StoredExperiment[]> {
-    const transaction = this.database.transaction(['experiments', 'shelf']);
-    const [ids, experiments, shelf] = await Promise.all([
+    const transaction = quiet(this.database.transaction(['experiments', 'shelf']));
+    const [ids, shelf] = await Promise.all([
       transaction.objectStore('experiments').getAllKeys(),
-      transaction.objectStore('experiments').getAll(),
       transaction.objectStore('shelf').getAll(),
     ]);
+    const experiments = await this.all(ids);
     const shelfById = new Map(shelf.map((record) => [record.id, record]));
-    return experiments.map((experiment, index) => {
-      const id = ids[index] ?? '';
-      return stored(id, experiment, null, shelfById.get(id));
-    });
+    return ids.map((id) => stored(id, experiments.get(id), null, shelfById.get(id)));
+  }
+
+  /** All at once, or one by one where one of them would hide the others. */
+  private async all(ids: readonly string[]): Promise<ReadonlyMap<string, unknown>> {
+    const found = new Map<string, unknown>();
+    try {
+      const all = await quiet(this.database.transaction('experiments')).store.getAll();
+      for (const experiment of all) found.set(experiment.id, experiment);
+    } catch {
+      for (const id of ids) {
+        const one = quiet(this.database.transaction('experiments')).store.get(id);
+        found.set(id, await one.catch(() => undefined));
+      }
+    }
+    return found;
   }
 
   /** Puts an experiment away, or back into the list with null. */
   async putAway(id: string, deletedAt: string | null): Promise<void> {
     const transaction = this.database.transaction('shelf', 'readwrite', DURABLE);
-    const there = await transaction.store.get(id);
-    await transaction.store.put({ id, revision: (there?.revision ?? 0) + 1, deletedAt });
-    await transaction.done;
+    const there = await quiet(transaction).store.get(id);
+    const shelved = { id, revision: (there?.revision ?? 0) + 1, deletedAt };
+    await done(transaction.done, [transaction.store.put(shelved)]);
   }
 
   /** Takes an experiment out for good, with all that belongs to it. */
@@ -195,13 +220,13 @@ export class NotebookStore {
 
   /** Every kept sound, of all experiments. */
   async listSounds(): Promise<readonly KeptSound[]> {
-    return this.database.getAll('sounds');
+    return quiet(this.database.transaction('sounds')).store.getAll();
   }
 
   /** The samples of a sound; a piece that is missing is silence. */
   async loadSamples(sound: KeptSound): Promise<Int16Array<ArrayBuffer>> {
     const samples = new Int16Array(sound.frameCount);
-    const pieces = this.database.transaction('soundPieces').store.iterate(piecesOf(sound.id));
+    const pieces = quiet(this.database.transaction('soundPieces')).store.iterate(piecesOf(sound.id));
     for await (const { key, value } of pieces) {
       samples.set(value.subarray(0, Math.max(0, sound.frameCount - key[1])), key[1]);
     }
@@ -234,6 +259,12 @@ function stored(
     revision: shelf?.revision ?? 0,
     deletedAt: shelf?.deletedAt ?? null,
   };
+}
+
+/** A transaction whose end nobody waits for: its requests say what failed, and its end needn't say it again. */
+function quiet<T extends { readonly done: Promise<void> }>(transaction: T): T {
+  transaction.done.catch(() => undefined);
+  return transaction;
 }
 
 /**

@@ -14,6 +14,7 @@ import type { CreateListening } from './listeningLike.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
 import { BenchTopics } from './benchTopics.ts';
 import type { BenchTopic } from './benchTopics.ts';
+import { FAULT_WORDS } from './faultWords.ts';
 import type { Notice } from './notice.ts';
 import { SoundKeeping } from './soundKeeping.ts';
 
@@ -23,14 +24,21 @@ export interface BenchOutside extends KeepingOutside {
   newId(): string;
   createListening: CreateListening;
   solve(experiment: Experiment): BenchOutcome;
+  /** Takes a fault of the page itself, for whoever looks into it. */
+  onFault(error: unknown): void;
 }
+
+type Solved = { readonly outcome: BenchOutcome } | { readonly error: unknown };
+
+/** What is known of marks that couldn't be solved. */
+const NO_OUTCOME: BenchOutcome = { places: [] };
 
 /** The notebook's open experiment with its steps, and what is heard for it. The page reads its state and calls its actions. */
 export class BenchSession {
-  readonly topics = new BenchTopics();
+  readonly topics = new BenchTopics((errors) => this.takeFaults(errors, FAULT_WORDS.follow));
   notice: Notice | null = null;
   private steps: History<Experiment>;
-  private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
+  private solved: { readonly experiment: Experiment; readonly result: Solved } | null = null;
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
   /** Keeps the sound of soundings while it is asked for. */
@@ -117,12 +125,35 @@ export class BenchSession {
     return fork;
   }
 
-  /** The speed of sound and all that belongs to it, computed when first asked for after a change. */
+  /**
+   * The speed of sound and all that belongs to it, computed when first asked for after a change. Throws what the
+   * solver threw: for the parts of the page that are nothing without it.
+   */
   get outcome(): BenchOutcome {
+    const result = this.solve();
+    if ('error' in result) throw result.error;
+    return result.outcome;
+  }
+
+  /** The same for parts that have other things to show: without places where the solver has failed. */
+  get outcomeIfAny(): BenchOutcome {
+    const result = this.solve();
+    return 'error' in result ? NO_OUTCOME : result.outcome;
+  }
+
+  private solve(): Solved {
     if (this.solved?.experiment !== this.experiment) {
-      this.solved = { experiment: this.experiment, outcome: this.outside.solve(this.experiment) };
+      this.solved = { experiment: this.experiment, result: this.solveNow() };
     }
-    return this.solved.outcome;
+    return this.solved.result;
+  }
+
+  private solveNow(): Solved {
+    try {
+      return { outcome: this.outside.solve(this.experiment) };
+    } catch (error) {
+      return { error };
+    }
   }
 
   get undoName(): string | null {
@@ -215,8 +246,17 @@ export class BenchSession {
     const pitchBefore = this.presentFork.nominalHz;
     this.steps = history;
     if (this.notice?.holds?.(this.experiment) === false) this.dismissNotice();
-    if (this.presentFork.nominalHz !== pitchBefore) this.hearing.followFork(before);
+    try {
+      if (this.presentFork.nominalHz !== pitchBefore) this.hearing.followFork(before);
+    } catch (error) {
+      this.takeFaults([error], FAULT_WORDS.hearing);
+    }
     this.topics.announce('notebook');
+  }
+
+  private takeFaults(errors: readonly unknown[], message: string): void {
+    for (const error of errors) this.outside.onFault(error);
+    this.tell('problem', message);
   }
 
   /** Says so and gives true where another tab works on the experiment. */

@@ -15,6 +15,7 @@ export function createSession(): BenchSession {
     tabMemory,
     createListening: (options) => new Listening(options),
     solve: solveExperiment,
+    onFault: (error) => console.error(error),
   });
 }
 

@@ -123,6 +123,9 @@ const session = new BenchSession({
   tabMemory: { get: () => null, set: () => undefined },
   createListening: (options) => new Listening(options),
   solve: () => ({ places: [] }),
+  onFault: (error) => {
+    throw error;
+  },
 });
 const source = new LoopSource();
 await session.hearing.start(source);

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { hidesTheory, statementWithoutTheory } from '../../report/hideTheory.ts';
 import { placeLabel } from '../../report/marksCsv.ts';
@@ -9,6 +9,7 @@ import { comparedGroups, comparePairs } from '../../session/benchCompare.ts';
 import type { CompareBy } from '../../session/benchCompare.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
 import './benchEnds.ts';
@@ -29,7 +30,7 @@ const ANOTHER: Readonly<Record<CompareBy, string>> = {
 
 /** Is a difference real? Places, temperatures, forks, column types; what they have in common cancels. */
 @customElement('bench-compare')
-export class BenchCompare extends LitElement {
+export class BenchCompare extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,17 +1,18 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { budgetRows } from '../../report/budgetRows.ts';
 import { hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { NoSolution, Solution } from '../../solver/solution.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchFitPicture.ts';
 import './benchNext.ts';
 
 /** Every step from lengths to the speed with this experiment's numbers, the fit, and where the uncertainty comes from. */
 @customElement('bench-working')
-export class BenchWorking extends LitElement {
+export class BenchWorking extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,8 +1,9 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 import './benchForks.ts';
@@ -10,7 +11,7 @@ import './benchPlaces.ts';
 
 /** Forks, tube, rule and places. Everything can be changed at any time; the result follows. */
 @customElement('bench-apparatus')
-export class BenchApparatus extends LitElement {
+export class BenchApparatus extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

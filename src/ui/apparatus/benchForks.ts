@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { defaultForkStandardUncertaintyHz, newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
@@ -6,6 +6,7 @@ import { fixed } from '../../report/rounding.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 
@@ -14,7 +15,7 @@ const USUAL_SET_HZ = [256, 288, 320, 341.3, 384, 426.6, 480, 512, 1024];
 
 /** The forks at hand, with how well each pitch is known. */
 @customElement('bench-forks')
-export class BenchForks extends LitElement {
+export class BenchForks extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,16 +1,17 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { newPlace } from '../../notebook/newExperiment.ts';
 import type { Place } from '../../notebook/experiment.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 
 /** Places where is measured, each with its air. Theory is compared at the air's temperature and humidity. */
 @customElement('bench-places')
-export class BenchPlaces extends LitElement {
+export class BenchPlaces extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

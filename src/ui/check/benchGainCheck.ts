@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { listMicrophones, watchMicrophones } from '../../capture/listMicrophones.ts';
 import type { Microphone } from '../../capture/listMicrophones.ts';
@@ -6,11 +6,12 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { flagFacts } from '../capture/flagFacts.ts';
 import { gainWords, keptGainWords } from '../capture/gainWords.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** Does something rewrite the level? Which microphone, what the browser says of it, and a check by ear. */
 @customElement('bench-gain-check')
-export class BenchGainCheck extends LitElement {
+export class BenchGainCheck extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

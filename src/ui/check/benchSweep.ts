@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { sweepDurationS } from '../../capture/sweepPlan.ts';
 import type { SweepPlan } from '../../capture/sweepPlan.ts';
@@ -12,6 +12,7 @@ import type { SweepState } from '../../session/benchSweep.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { sweepSource } from './sweepSource.ts';
 import '../parts/benchPicture.ts';
@@ -25,7 +26,7 @@ const LOUDNESS = 0.25;
 
 /** The other way round: the column's length stays, a slowly swept tone finds the pitches at which it resonates. */
 @customElement('bench-sweep')
-export class BenchSweepCard extends LitElement {
+export class BenchSweepCard extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { ClassDesk } from '../../classroom/classDesk.ts';
 import { classJson } from '../../classroom/classJson.ts';
@@ -9,6 +9,7 @@ import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../intake/benchBringIn.ts';
 import '../parts/benchPicture.ts';
@@ -16,7 +17,7 @@ import { putOnClipboard } from '../records/putOnClipboard.ts';
 
 /** A whole class: every group's result, the picture of their spread, and what they give together. */
 @customElement('bench-class')
-export class BenchClass extends LitElement {
+export class BenchClass extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

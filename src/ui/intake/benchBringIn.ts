@@ -1,5 +1,6 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, query } from 'lit/decorators.js';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /**
@@ -8,7 +9,7 @@ import { sharedStyles } from '../sharedStyles.ts';
  * @fires text-bring  detail: the text
  */
 @customElement('bench-bring-in')
-export class BenchBringIn extends LitElement {
+export class BenchBringIn extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../intake/intakeLimits.ts';
 import type { Intake } from '../../intake/intakeTypes.ts';
@@ -8,6 +8,8 @@ import { experimentFromRows, takeRows } from '../../intake/takeRows.ts';
 import type { TakenRows } from '../../intake/takeRows.ts';
 import { forkInUse } from '../../report/marksCsv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { ClosedByAddress } from '../parts/closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { intakeWords } from './intakeWords.ts';
 
@@ -25,7 +27,7 @@ interface Offer {
  * @fires text-taken  the pasted text is done with
  */
 @customElement('bench-intake')
-export class BenchIntake extends LitElement {
+export class BenchIntake extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -59,6 +61,7 @@ export class BenchIntake extends LitElement {
   @property({ type: Boolean }) forClass = false;
   @state() private offers: readonly Offer[] = [];
   @query('dialog') private dialog!: HTMLDialogElement;
+  protected readonly address = new ClosedByAddress(this, () => this.onCancel());
   private now = (): string => new Date().toISOString();
 
   /** Reads these files. Never rejects. */
@@ -134,7 +137,7 @@ export class BenchIntake extends LitElement {
     this.done();
     for (const { intake } of chosen) {
       if (intake.content?.kind === 'experiment') {
-        await this.session.experiments.open(intake.content.experiment, 'open file');
+        if (!(await this.session.experiments.open(intake.content.experiment, 'open file'))) return;
         this.session.tell(
           'info',
           `“${intake.content.experiment.title}” is open. What was open before is in the list, or a step back.`,
@@ -142,8 +145,8 @@ export class BenchIntake extends LitElement {
       } else if (intake.content?.kind === 'table') {
         const title = intake.name.replace(/\.\w+$/, '');
         const taken = experimentFromRows(title, intake.content.rows, this.outside());
-        if (taken.experiment.marks.length > 0)
-          await this.session.experiments.open(taken.experiment, 'open table');
+        const isAny = taken.experiment.marks.length > 0;
+        if (isAny && !(await this.session.experiments.open(taken.experiment, 'open table'))) return;
         this.tellTaken(taken, `“${title}” is open as a new experiment`);
       }
     }

@@ -1,14 +1,15 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Reading } from '../../marks/parseReading.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { LengthField } from '../parts/lengthField.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/lengthField.ts';
 
 /** Adds a mark whose length is typed at once, for work without a microphone. */
 @customElement('bench-add-mark')
-export class BenchAddMark extends LitElement {
+export class BenchAddMark extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -21,8 +22,9 @@ export class BenchAddMark extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   @query('bench-length-field') private field!: LengthField;
 
-  focusLength(): void {
-    this.field.focusEntry();
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.field.focusEntry();
   }
 
   private onLength(event: CustomEvent<Reading | null>): void {
@@ -32,7 +34,7 @@ export class BenchAddMark extends LitElement {
 
   private onAdd(): void {
     this.field.take();
-    this.field.focusEntry();
+    void this.field.focusEntry();
   }
 
   private onDone(event: Event): void {

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Mark } from '../../marks/mark.ts';
 import { likelyRepeated, markNumber, repeatsOf } from '../../marks/markList.ts';
@@ -9,12 +9,13 @@ import type { BenchOutcome } from '../../session/benchOutcome.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { solvedMark } from '../stage/columnScene.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/lengthField.ts';
 
 /** One mark: its length, order, evidence and residual, and what can be done with it. */
 @customElement('bench-mark-row')
-export class BenchMarkRow extends LitElement {
+export class BenchMarkRow extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -103,8 +104,9 @@ export class BenchMarkRow extends LitElement {
   @property({ type: Number }) number = 1;
   @query('bench-length-field') private field!: LengthField;
 
-  focusLength(): void {
-    this.field.focusEntry();
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.field.focusEntry();
   }
 
   private onLength(event: CustomEvent<Reading | null>): void {

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
@@ -6,6 +6,7 @@ import { markNumber, nextWaitingMark, ownMarks, waitingMarks } from '../../marks
 import { fixed } from '../../report/rounding.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { BenchMarkRow } from './benchMarkRow.ts';
 import './benchMarkRow.ts';
@@ -13,7 +14,7 @@ import './benchAddMark.ts';
 
 /** Marks, newest first: those that wait for a length, then the others; the deleted ones below. */
 @customElement('bench-marks')
-export class BenchMarks extends LitElement {
+export class BenchMarks extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -36,10 +37,15 @@ export class BenchMarks extends LitElement {
   @state() private showDeleted = false;
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
-  /** Puts the keyboard into the newest mark that waits for its length. */
-  focusWaiting(): void {
-    const newest = waitingMarks(this.session.experiment)[0];
-    if (newest !== undefined) this.rowOf(newest.id)?.focusLength();
+  /** Puts the keyboard into the newest mark that waits for its length, else into the line that adds one. */
+  async focusWaiting(): Promise<void> {
+    await this.updateComplete;
+    await this.focusMark(waitingMarks(this.session.experiment)[0]);
+  }
+
+  private async focusMark(mark: Mark | undefined): Promise<void> {
+    const line = mark === undefined ? this.renderRoot.querySelector('bench-add-mark') : this.rowOf(mark.id);
+    await line?.focusLength();
   }
 
   private rowOf(id: string): BenchMarkRow | null {
@@ -47,13 +53,11 @@ export class BenchMarks extends LitElement {
   }
 
   private onDone(mark: Mark): void {
-    const next = nextWaitingMark(this.session.experiment, mark.id);
-    if (next === null) this.renderRoot.querySelector('bench-add-mark')?.focusLength();
-    else this.rowOf(next.id)?.focusLength();
+    void this.focusMark(nextWaitingMark(this.session.experiment, mark.id) ?? undefined);
   }
 
   override render() {
-    const { experiment, outcome, undoName, redoName } = this.session;
+    const { experiment, outcomeIfAny: outcome, undoName, redoName } = this.session;
     const waiting = waitingMarks(experiment);
     const own = ownMarks(experiment.marks);
     const measured = own.filter((mark) => mark.lengthM !== null).reverse();

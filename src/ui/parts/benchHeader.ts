@@ -1,8 +1,9 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { resultLines } from '../../report/resultLines.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { chooseTheme, themeChoice } from '../themeChoice.ts';
 import type { ThemeChoice } from '../themeChoice.ts';
@@ -20,7 +21,7 @@ const THEMES = [
  * @fires keys-show  to show the keys
  */
 @customElement('bench-header')
-export class BenchHeader extends LitElement {
+export class BenchHeader extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -154,7 +155,7 @@ export class BenchHeader extends LitElement {
 
   /** The result stays in sight on views that don't show it large. */
   private speedWords(): string {
-    const { outcome, experiment } = this.session;
+    const { outcomeIfAny: outcome, experiment } = this.session;
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
     const speed = here === undefined ? null : resultLines(here.solution).speed;
     return speed === null ? '' : `${speed.value} ± ${speed.uncertainty} m/s`;

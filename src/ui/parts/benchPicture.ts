@@ -1,8 +1,9 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PRINT_PALETTE } from '../../report/plots/plot.ts';
 import type { Picture } from '../../report/plots/picture.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { ThemeWatch } from '../themeWatch.ts';
 import { plotPalette } from './plotPalette.ts';
@@ -13,7 +14,7 @@ const SMALL_BELOW_PX = 480;
 
 /** A picture with its words, to look at and to save. Files are drawn in print colours. */
 @customElement('bench-picture')
-export class BenchPicture extends LitElement {
+export class BenchPicture extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,9 +1,10 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { parseReading } from '../../marks/parseReading.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { writeNumber } from '../../report/csv.ts';
+import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /**
@@ -12,7 +13,7 @@ import { sharedStyles } from '../sharedStyles.ts';
  * @fires length-done  after Enter on a length that was understood
  */
 @customElement('bench-length-field')
-export class LengthField extends LitElement {
+export class LengthField extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -38,7 +39,9 @@ export class LengthField extends LitElement {
   @state() private faultMessage: string | null = null;
   @query('input') private input!: HTMLInputElement;
 
-  focusEntry(): void {
+  /** Puts the keyboard here, also if the field has only just come onto the page. */
+  async focusEntry(): Promise<void> {
+    await this.updateComplete;
     this.input.focus();
     this.input.select();
   }

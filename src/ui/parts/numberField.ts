@@ -1,7 +1,8 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { QuantityKind } from '../readQuantity.ts';
+import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /**
@@ -9,7 +10,7 @@ import { sharedStyles } from '../sharedStyles.ts';
  * @fires quantity-change  detail: the value in the kind's unit, or null where the field was emptied
  */
 @customElement('bench-number-field')
-export class NumberField extends LitElement {
+export class NumberField extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

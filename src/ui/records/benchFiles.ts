@@ -1,14 +1,14 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { experimentJson, fileStem } from '../../report/experimentJson.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
-import { saveFile } from '../saveFile.ts';
+import { saveExperiment } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** Files out and in. Nothing leaves this device by itself. */
 @customElement('bench-files')
-export class BenchFiles extends LitElement {
+export class BenchFiles extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -24,8 +24,7 @@ export class BenchFiles extends LitElement {
   protected readonly watch = new BenchWatch(this, ['notebook', 'capture']);
 
   private onJson(): void {
-    const { experiment } = this.session;
-    saveFile(`${fileStem(experiment)}.json`, 'application/json', experimentJson(experiment));
+    saveExperiment(this.session.experiment);
   }
 
   private onTitle(event: Event): void {
@@ -60,7 +59,7 @@ export class BenchFiles extends LitElement {
         </div>
         <p class="small">
           The JSON file holds everything; its form is written down in a
-          <a href="schema/experiment.schema.json">JSON Schema</a>.
+          <a href="schema/experiment.schema.json" target="_blank" rel="noopener">JSON Schema</a>.
         </p>
       </section>
     `;

@@ -1,13 +1,14 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { lessonHash, planOf } from '../../notebook/lessonLink.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** Makes a lesson link: forks, tube and ends as they are now, a task, and what is kept back. */
 @customElement('bench-lesson')
-export class BenchLesson extends LitElement {
+export class BenchLesson extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

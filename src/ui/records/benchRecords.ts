@@ -1,6 +1,7 @@
-import { LitElement, html } from 'lit';
+import { html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchExperiments.ts';
 import './benchFiles.ts';
@@ -12,7 +13,7 @@ import '../intake/benchBringIn.ts';
 
 /** What is kept, what goes out and comes in, and lessons. */
 @customElement('bench-records')
-export class BenchRecords extends LitElement {
+export class BenchRecords extends BenchElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;

@@ -1,10 +1,11 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { RecordingSource } from '../../capture/recordingSource.ts';
 import { markNumber } from '../../marks/markList.ts';
 import { soundBytes } from '../../notebook/keptSound.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
+import { askStorage, storageFault } from '../../notebook/storageFault.ts';
 import { fileStem } from '../../report/experimentJson.ts';
 import { megabytes } from '../../report/megabytes.ts';
 import { fixed } from '../../report/rounding.ts';
@@ -14,12 +15,13 @@ import { SOUND_LIMIT_BYTES } from '../../session/soundKeeping.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import type { BenchAsk } from '../parts/benchAsk.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchAsk.ts';
 
 /** Sound kept on request: how much, out as WAV, heard again with the fork chosen now, deleted. */
 @customElement('bench-sounds')
-export class BenchSounds extends LitElement {
+export class BenchSounds extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -77,13 +79,12 @@ export class BenchSounds extends LitElement {
   }
 
   private async wavOf(sound: KeptSound): Promise<Uint8Array<ArrayBuffer> | null> {
-    try {
-      const samples = await this.session.keeping.sounds?.loadSamples(sound);
-      return samples === undefined ? null : soundWav(this.session.experiment, sound, samples);
-    } catch (error) {
-      this.session.tell('problem', `This sound can’t be read: ${String(error)}`);
-      return null;
-    }
+    const { sounds } = this.session.keeping;
+    if (sounds === null) return null;
+    const asked = await askStorage(() => sounds.loadSamples(sound));
+    if ('value' in asked) return soundWav(this.session.experiment, sound, asked.value);
+    this.session.tell('problem', `This sound can’t be read: ${asked.fault.message}`);
+    return null;
   }
 
   private async onSave(sound: KeptSound, number: number): Promise<void> {
@@ -114,7 +115,7 @@ export class BenchSounds extends LitElement {
       await this.session.keeping.sounds?.removeSound(sound.id);
       await this.session.sound.recount();
     } catch (error) {
-      this.session.tell('problem', `This sound can’t be erased: ${String(error)}`);
+      this.session.tell('problem', `This sound can’t be erased: ${storageFault(error).message}`);
     }
     await this.load();
   }

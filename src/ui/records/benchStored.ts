@@ -1,8 +1,10 @@
-import { LitElement, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { storageFault } from '../../notebook/storageFault.ts';
 import { megabytes } from '../../report/megabytes.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { BenchAsk } from '../parts/benchAsk.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { askToPersist, eraseAll, storedFacts } from './eraseAll.ts';
 import type { StoredFacts } from './eraseAll.ts';
@@ -10,7 +12,7 @@ import '../parts/benchAsk.ts';
 
 /** The one place that says what is stored on this device, and erases it all. */
 @customElement('bench-stored')
-export class BenchStored extends LitElement {
+export class BenchStored extends BenchElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
@@ -52,7 +54,7 @@ export class BenchStored extends LitElement {
       await eraseAll();
       location.replace(location.pathname);
     } catch (error) {
-      this.session.tell('problem', `Not everything could be erased: ${String(error)}`);
+      this.session.tell('problem', `Not everything could be erased: ${storageFault(error).message}`);
     }
   }
 

@@ -1,4 +1,4 @@
-import { LitElement, html, nothing, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
@@ -6,6 +6,7 @@ import { fixed } from '../../report/rounding.ts';
 import { predictColumn } from '../../session/benchPrediction.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { columnGeometry, toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
@@ -22,7 +23,7 @@ import { expectedArt, nodesArt, tubeArt, waveArt } from './tubeArt.ts';
  * @fires slide  detail: the column's new length in metres
  */
 @customElement('bench-column')
-export class BenchColumn extends LitElement {
+export class BenchColumn extends BenchElement {
   static override styles = [sharedStyles, columnStyles];
 
   @property({ attribute: false }) session!: BenchSession;
@@ -67,7 +68,7 @@ export class BenchColumn extends LitElement {
   }
 
   override render() {
-    const { experiment, outcome } = this.session;
+    const { experiment, outcomeIfAny: outcome } = this.session;
     const { trace } = this.session.hearing;
     const geometry = columnGeometry(this.widthPx, experiment.tube.travelM);
     const prediction = predictColumn(experiment, outcome);

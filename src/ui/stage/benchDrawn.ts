@@ -1,5 +1,6 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** What is drawn in the column. */
@@ -19,7 +20,7 @@ const WAVES = [
  * @fires drawn-change  detail: the choice
  */
 @customElement('bench-drawn')
-export class BenchDrawn extends LitElement {
+export class BenchDrawn extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,14 +1,15 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import { placeLabel } from '../../report/marksCsv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** What is measured now: fork, ends of the column, place. New marks belong to it. */
 @customElement('bench-now')
-export class BenchNow extends LitElement {
+export class BenchNow extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

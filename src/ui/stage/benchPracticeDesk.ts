@@ -1,10 +1,11 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import type { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { HoldRepeat } from '../parts/holdRepeat.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchLoupe.ts';
 
@@ -22,7 +23,7 @@ const ROOMS = [
  * @fires slide-by  detail: metres to slide on, negative to slide back
  */
 @customElement('bench-practice-desk')
-export class BenchPracticeDesk extends LitElement {
+export class BenchPracticeDesk extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

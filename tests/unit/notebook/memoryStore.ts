@@ -48,6 +48,11 @@ export class MemoryStore implements BenchStore {
     return Promise.resolve(this.lastId);
   }
 
+  noteOpen(id: string): Promise<void> {
+    this.lastId = id;
+    return Promise.resolve();
+  }
+
   list(): Promise<readonly StoredExperiment[]> {
     return Promise.resolve([...this.records.values()].map((record) => structuredClone(record)));
   }

@@ -17,6 +17,9 @@ export function benchInTest(outside: Partial<BenchOutside> = {}): BenchSession {
       throw new Error('nothing is heard here');
     },
     solve: solveExperiment,
+    onFault: (error) => {
+      throw error;
+    },
     ...outside,
   });
 }
