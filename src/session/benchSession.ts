@@ -6,6 +6,8 @@ import type { Experiment, Fork } from '../notebook/experiment.ts';
 import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
+import { BenchAnswers } from './benchAnswers.ts';
+import type { Answer, AskElsewhere } from './benchAnswers.ts';
 import { BenchExperiments } from './benchExperiments.ts';
 import { BenchHearing } from './benchHearing.ts';
 import { BenchKeeping } from './benchKeeping.ts';
@@ -16,6 +18,7 @@ import { BenchTopics } from './benchTopics.ts';
 import type { BenchTopic } from './benchTopics.ts';
 import { FAULT_WORDS } from './faultWords.ts';
 import type { Notice } from './notice.ts';
+import type { SolvedGroups } from './solvedGroups.ts';
 import { SoundKeeping } from './soundKeeping.ts';
 
 /** What the session needs from outside, so that it runs under test without a clock or a browser. */
@@ -23,22 +26,25 @@ export interface BenchOutside extends KeepingOutside {
   now(): string;
   newId(): string;
   createListening: CreateListening;
-  solve(experiment: Experiment): BenchOutcome;
+  solve(experiment: Experiment, known?: SolvedGroups): BenchOutcome;
+  /** Answers what takes time beside the page; absent where all is answered on the page. */
+  readonly answerElsewhere?: AskElsewhere;
   /** Takes a fault of the page itself, for whoever looks into it. */
   onFault(error: unknown): void;
 }
 
-type Solved = { readonly outcome: BenchOutcome } | { readonly error: unknown };
-
-/** What is known of marks that couldn't be solved. */
-const NO_OUTCOME: BenchOutcome = { places: [] };
+/** What is known of marks that couldn't be solved, or aren't yet. */
+const NOTHING_SOLVED: BenchOutcome = { places: [] };
 
 /** The notebook's open experiment with its steps, and what is heard for it. The page reads its state and calls its actions. */
 export class BenchSession {
   readonly topics = new BenchTopics((errors) => this.takeFaults(errors, FAULT_WORDS.follow));
   notice: Notice | null = null;
   private steps: History<Experiment>;
-  private solved: { readonly experiment: Experiment; readonly result: Solved } | null = null;
+  /** What takes time to work out. */
+  readonly answers: BenchAnswers;
+  /** Marks at which the solver has failed: it isn't asked again about the same. */
+  private failed: { readonly experiment: Experiment; readonly error: unknown } | null = null;
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
   /** Keeps the sound of soundings while it is asked for. */
@@ -50,6 +56,10 @@ export class BenchSession {
 
   constructor(private readonly outside: BenchOutside) {
     this.steps = beginHistory(newExperiment(outside.newId(), outside.now()));
+    this.answers = new BenchAnswers({
+      elsewhere: outside.answerElsewhere ?? null,
+      onAnswer: () => this.topics.announce('answers'),
+    });
     this.keeping = new BenchKeeping(outside, {
       onHistory: (history) => this.showHistory(history),
       onHandOver: () => this.hearing.stop(),
@@ -126,33 +136,37 @@ export class BenchSession {
   }
 
   /**
-   * The speed of sound and all that belongs to it, computed when first asked for after a change. Throws what the
-   * solver threw: for the parts of the page that are nothing without it.
+   * The speed of sound and all that belongs to it; while it is being worked out, what was last known of it. Throws what
+   * the solver threw: for the parts of the page that are nothing without it.
    */
   get outcome(): BenchOutcome {
-    const result = this.solve();
-    if ('error' in result) throw result.error;
-    return result.outcome;
+    return this.askOutcome().value ?? NOTHING_SOLVED;
   }
 
   /** The same for parts that have other things to show: without places where the solver has failed. */
   get outcomeIfAny(): BenchOutcome {
-    const result = this.solve();
-    return 'error' in result ? NO_OUTCOME : result.outcome;
-  }
-
-  private solve(): Solved {
-    if (this.solved?.experiment !== this.experiment) {
-      this.solved = { experiment: this.experiment, result: this.solveNow() };
-    }
-    return this.solved.result;
-  }
-
-  private solveNow(): Solved {
     try {
-      return { outcome: this.outside.solve(this.experiment) };
+      return this.outcome;
+    } catch {
+      return NOTHING_SOLVED;
+    }
+  }
+
+  /** Whether `outcome` is still that of before the last change. */
+  get isWorkingOut(): boolean {
+    return this.askOutcome().isPending;
+  }
+
+  private askOutcome(): Answer<BenchOutcome> {
+    const { experiment } = this;
+    if (this.failed?.experiment === experiment) throw this.failed.error;
+    try {
+      return this.answers.ask({ kind: 'outcome', about: experiment, ask: null }, (about, _ask, known) =>
+        this.outside.solve(about, known),
+      );
     } catch (error) {
-      return { error };
+      this.failed = { experiment, error };
+      throw error;
     }
   }
 

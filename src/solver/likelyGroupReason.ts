@@ -1,4 +1,4 @@
-import { likelyCause } from './likelyCause.ts';
+import { companyOf, likelyCause } from './likelyCause.ts';
 import { modelLengthM } from './fitMarks.ts';
 import { median } from './median.ts';
 import type { PreparedMark } from './prepareMarks.ts';
@@ -51,7 +51,8 @@ export function likelyGroupReason(
     .map((row, i) => ({ row, residualM: residualsM[i] ?? 0, off: (apartM[i] ?? 0) / toleranceM(row) }))
     .sort((one, other) => other.off - one.off)[0];
   if (worst !== undefined && worst.off > 3) {
-    const cause = likelyCause(worst.row, worst.residualM, speedMps, end, rows);
+    const company = companyOf(rows, speedMps, end);
+    const cause = likelyCause(worst.row, worst.residualM, speedMps, end, company);
     return `${worst.row.mark.key} (${centimetres(worst.row.lengthM)} cm): ${cause}`;
   }
   const percent = 100 * (solution.speedMps / speedMps - 1);

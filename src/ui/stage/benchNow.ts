@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
-import { placeLabel } from '../../report/marksCsv.ts';
+import { placeLabels } from '../../report/marksCsv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
@@ -74,13 +74,14 @@ export class BenchNow extends BenchElement {
 
   private placeChoice() {
     const { experiment } = this.session;
+    const labels = placeLabels(experiment);
     return html`<label
       >Place
       <select @change=${this.onPlace}>
         ${experiment.places.map(
           (place) =>
             html`<option value=${place.id} ?selected=${place.id === experiment.present.placeId}>
-              ${placeLabel(experiment, place.id)}
+              ${labels.get(place.id) ?? ''}
             </option>`,
         )}
       </select></label
