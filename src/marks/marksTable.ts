@@ -2,10 +2,11 @@ import { splitDelimited } from './delimited.ts';
 import type { DelimitedRecord } from './delimited.ts';
 import type { ColumnEnds } from './mark.ts';
 import { unguarded } from './formulaGuard.ts';
-import { READ_COLUMNS, REQUIRED_COLUMNS } from './markColumns.ts';
+import { MARK_COLUMNS, READ_COLUMNS, REQUIRED_COLUMNS } from './markColumns.ts';
 import type { ReadColumn, RequiredColumn } from './markColumns.ts';
 import { parseDecimal, shorten } from './parseDecimal.ts';
 import type { Parsed } from './parseDecimal.ts';
+import { parseExcluded } from './parseExcluded.ts';
 import { parseLength } from './parseLength.ts';
 import {
   parseDiameter,
@@ -206,7 +207,7 @@ function readRecords(
     };
     const read = readRow(row, cell);
     if (!Array.isArray(read)) rows.push(read);
-    else if (isYes(cell('excluded'))) skipped.push(row);
+    else if (isExcluded(cell('excluded'))) skipped.push(row);
     else faults.push(...read);
   }
   if (faults.length > 0) return { ok: false, faults, rows };
@@ -214,17 +215,24 @@ function readRecords(
   return { ok: true, rows, passedOver: passedOverOf(heading.cells, names), skipped };
 }
 
-function isYes(text: string): boolean {
-  return /^(yes|true|1|x)$/i.test(text);
+/** Of a row that can't be read: whether that doesn't matter. */
+function isExcluded(text: string): boolean {
+  const parsed = parseExcluded(text);
+  return parsed.ok && parsed.excluded;
 }
 
 /** Beginnings of the known columns' names; what begins so and isn't known was likely meant as one. */
-const STEMS = /^(dia|rad|temp|t_c$|hum|rh|press|fork|end|len|ord|room|lab)/;
+const STEMS = /^(dia|rad|temp|t_c$|hum|rh|press|fork|freq|pitch|end|len|ord|room|lab|excl)/;
+/** The same for words further on in a name, where short ones would mislead: inner_diameter_mm, air_temp. */
+const LATER_STEMS = /_(diam|radius|temp|humid|press|fork|freq|pitch|ends(_|$)|length|order(_|$)|exclu)/;
 
 function passedOverOf(headings: readonly string[], names: readonly string[]): string[] {
-  const known: readonly string[] = READ_COLUMNS;
+  const known: readonly string[] = MARK_COLUMNS.map(({ name }) => name);
   return headings
-    .filter((_, i) => !known.includes(names[i] ?? '') && STEMS.test(names[i] ?? ''))
+    .filter((_, i) => {
+      const name = names[i] ?? '';
+      return !known.includes(name) && (STEMS.test(name) || LATER_STEMS.test(name));
+    })
     .map(shorten);
 }
 
@@ -294,6 +302,7 @@ function readRow(row: number, cell: (column: ReadColumn) => string): MarkRow | T
   const forkUncertainty = (text: string): Parsed<{ value: number }> =>
     parseUncertainty(text, 'uncertainty of the fork', 'Hz', 0, 0.2 * (forkHz ?? 1000));
   const forkUncertaintyHz = takeIfThere('fork_uncertainty_hz', forkUncertainty, ({ value }) => value);
+  const excluded = take('excluded', parseExcluded, (value) => value.excluded) ?? false;
   if (faults.length > 0 || forkHz === null || ends === null || lengthM === null) return faults;
   return {
     row,
@@ -309,7 +318,7 @@ function readRow(row: number, cell: (column: ReadColumn) => string): MarkRow | T
     order,
     lengthUncertaintyM,
     forkUncertaintyHz,
-    excluded: isYes(cell('excluded')),
+    excluded,
     group: unguarded(cell('group')),
     madeAt: cell('made_at'),
     note: unguarded(cell('note')),
