@@ -10,6 +10,7 @@ import type { CompareBy } from '../../session/benchCompare.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
 import './benchEnds.ts';
@@ -47,8 +48,8 @@ export class BenchCompare extends BenchElement {
   @state() private by: CompareBy = 'place';
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
-  private onBy(event: Event): void {
-    const way = WAYS.find((one) => one.by === (event.target as HTMLSelectElement).value);
+  private onBy(by: string): void {
+    const way = WAYS.find((one) => one.by === by);
     if (way !== undefined) this.by = way.by;
   }
 
@@ -62,9 +63,11 @@ export class BenchCompare extends BenchElement {
         </p>
         <label
           >Compare
-          <select @change=${this.onBy}>
-            ${WAYS.map((way) => html`<option value=${way.by} ?selected=${way.by === this.by}>${way.name}</option>`)}
-          </select></label
+          ${choice({
+            options: WAYS.map(({ by, name }) => ({ value: by, name })),
+            now: () => this.by,
+            choose: (by) => this.onBy(by),
+          })}</label
         >
         ${this.findings()}
       </section>

@@ -9,6 +9,7 @@ import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { BenchMarkRow } from './benchMarkRow.ts';
+import { highestOrderOf } from './offeredOrders.ts';
 import './benchMarkRow.ts';
 import './benchAddMark.ts';
 
@@ -60,6 +61,7 @@ export class BenchMarks extends BenchElement {
     const { experiment, outcomeIfAny: outcome, undoName, redoName } = this.session;
     const waiting = waitingMarks(experiment);
     const own = ownMarks(experiment.marks);
+    const highestOrder = highestOrderOf(experiment.marks, outcome);
     const measured = own.filter((mark) => mark.lengthM !== null).reverse();
     return html`
       <section class="stack" aria-label="Marks">
@@ -93,6 +95,7 @@ export class BenchMarks extends BenchElement {
                   .mark=${mark}
                   .number=${markNumber(experiment.marks, mark.id)}
                   .outcome=${outcome}
+                  .highestOrder=${highestOrder}
                   @length-done=${() => this.onDone(mark)}
                 ></bench-mark-row>
               </li>`,

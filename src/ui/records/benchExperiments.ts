@@ -251,7 +251,7 @@ export class BenchExperiments extends BenchElement {
 /** Null for what JSON has no form for: a circle, a tower of lists, or nothing at all. */
 function recordText(record: unknown): string | null {
   try {
-    return (JSON.stringify(record, null, 2)) ?? null;
+    return JSON.stringify(record, null, 2) ?? null;
   } catch {
     return null;
   }
