@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit';
-import { customElement, property, query, state } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { hidesTheory, statementWithoutTheory } from '../../report/hideTheory.ts';
 import { placeLabels } from '../../report/marksCsv.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
@@ -11,6 +11,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import type { GroupBy } from '../../session/countedGroups.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { pageOf } from '../parts/benchPages.ts';
 import { workingOut } from '../parts/workingOut.ts';
@@ -56,25 +57,18 @@ export class BenchCompare extends BenchElement {
   /** Where the pairs that are shown begin, and the places of the table. */
   @state() private from = 0;
   @state() private tableFrom = 0;
-  @query('#one') private one!: HTMLSelectElement | null;
   protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
-  /** Only once its options are there can a list show which is chosen. */
-  override updated(): void {
-    const { one } = this;
-    if (one !== null) one.value = one.dataset['chosen'] ?? '';
-  }
-
-  private onBy(event: Event): void {
-    const way = WAYS.find((one) => one.by === (event.target as HTMLSelectElement).value);
+  private onBy(by: string): void {
+    const way = WAYS.find((one) => one.by === by);
     if (way === undefined) return;
     this.by = way.by;
     this.oneId = null;
     this.from = 0;
   }
 
-  private onOne(event: Event): void {
-    this.oneId = (event.target as HTMLSelectElement).value;
+  private onOne(id: string): void {
+    this.oneId = id;
     this.from = 0;
   }
 
@@ -88,9 +82,11 @@ export class BenchCompare extends BenchElement {
         </p>
         <label
           >Compare
-          <select @change=${this.onBy}>
-            ${WAYS.map((way) => html`<option value=${way.by} ?selected=${way.by === this.by}>${way.name}</option>`)}
-          </select></label
+          ${choice({
+            options: WAYS.map(({ by, name }) => ({ value: by, name })),
+            now: () => this.by,
+            choose: (by) => this.onBy(by),
+          })}</label
         >
         ${this.findings()}
       </section>
@@ -158,9 +154,11 @@ export class BenchCompare extends BenchElement {
       </p>
       <label
         >Against the others
-        <select id="one" data-chosen=${oneId} @change=${this.onOne}>
-          ${groups.map(({ id, name }) => html`<option value=${id}>${name}</option>`)}
-        </select></label
+        ${choice({
+          options: groups.map(({ id, name }) => ({ value: id, name })),
+          now: () => this.oneId ?? oneId,
+          choose: (id) => this.onOne(id),
+        })}</label
       >`;
   }
 

@@ -8,6 +8,7 @@ import { BenchWatch } from '../benchWatch.ts';
 import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 
@@ -58,10 +59,8 @@ export class BenchForks extends BenchElement {
     });
   }
 
-  private onAdd(event: Event): void {
-    const select = event.target as HTMLSelectElement;
-    const nominalHz = Number(select.value);
-    select.value = '';
+  private onAdd(chosen: string): void {
+    const nominalHz = Number(chosen);
     if (!(nominalHz > 0)) return;
     const id = this.session.newId();
     this.session.change('add fork', (experiment) => ({
@@ -129,10 +128,15 @@ export class BenchForks extends BenchElement {
         ></bench-pages>
         <label
           >Add a fork
-          <select @change=${this.onAdd}>
-            <option value="" selected>choose its pitch…</option>
-            ${USUAL_SET_HZ.map((pitch) => html`<option value=${pitch}>${pitch} Hz</option>`)}
-          </select></label
+          ${choice({
+            options: [
+              { value: '', name: 'choose its pitch…' },
+              ...USUAL_SET_HZ.map((pitch) => ({ value: String(pitch), name: `${pitch} Hz` })),
+            ],
+            // It adds, and is ready for the next.
+            now: () => '',
+            choose: (pitch) => this.onAdd(pitch),
+          })}</label
         >
         <p class="small">Any other pitch: add the nearest and change the number.</p>
         <p class="caution">

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { sweepDurationS } from '../../capture/sweepPlan.ts';
 import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
@@ -160,7 +161,7 @@ export class BenchSweepCard extends BenchElement {
       <label class="choice"
         ><input
           type="checkbox"
-          .checked=${this.isPractice}
+          .checked=${live(this.isPractice)}
           ?disabled=${isRunning}
           @change=${this.onPractice}
         />

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { ClassDesk } from '../../classroom/classDesk.ts';
 import { classJson } from '../../classroom/classJson.ts';
 import { classTable } from '../../classroom/classTable.ts';
@@ -184,7 +185,7 @@ export class BenchClass extends BenchElement {
                     type="checkbox"
                     value=${group.id}
                     aria-label=${`Count ${called.get(group.id)}`}
-                    .checked=${row.state === 'counted' || row.state === 'outlying'}
+                    .checked=${live(row.state === 'counted' || row.state === 'outlying')}
                     ?disabled=${row.state === 'no result'}
                     @change=${this.onChoose}
                   />

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../intake/intakeLimits.ts';
 import type { Intake } from '../../intake/intakeTypes.ts';
 import { readFile } from '../../intake/readFile.ts';
@@ -237,7 +238,7 @@ export class BenchIntake extends BenchElement {
           : html`<label class="row"
               ><input
                 type="checkbox"
-                .checked=${isTaken}
+                .checked=${live(isTaken)}
                 @change=${() => this.onChoose(index)}
               />${words.ask}</label
             >`

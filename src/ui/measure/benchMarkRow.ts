@@ -11,7 +11,9 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { solvedMark } from '../stage/columnScene.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { offeredOrders } from './offeredOrders.ts';
 import '../parts/lengthField.ts';
 
 /** One mark: its length, order, evidence and residual, and what can be done with it. */
@@ -103,6 +105,8 @@ export class BenchMarkRow extends BenchElement {
   @property({ attribute: false }) outcome!: BenchOutcome;
   /** Of all marks of the notebook. */
   @property({ attribute: false }) index!: MarkIndex;
+  /** The highest order that any mark of the experiment has, set or solved. */
+  @property({ type: Number }) highestOrder = 0;
   @query('bench-length-field') private field!: LengthField;
 
   /** Its number in the notebook, from 1. */
@@ -129,13 +133,18 @@ export class BenchMarkRow extends BenchElement {
     this.session.editMark(repeat.id, { repeatOf: null }, 'separate marks');
   }
 
-  private onOrder(event: Event): void {
-    const value = (event.target as HTMLSelectElement).value;
+  private onOrder(value: string): void {
     this.session.editMark(this.mark.id, { order: value === '' ? null : Number(value) }, 'set order');
   }
 
   private onExclude(): void {
-    this.session.editMark(this.mark.id, { excluded: !this.mark.excluded }, 'leave mark out');
+    const { id, excluded } = this.mark;
+    this.session.editMark(id, { excluded: !excluded }, excluded ? 'put mark back in' : 'leave mark out');
+  }
+
+  /** The mark as the notebook has it: `mark` is handed down only with the next picture. */
+  private markNow(): Mark | undefined {
+    return this.session.experiment.marks.find(({ id }) => id === this.mark.id);
   }
 
   override render() {
@@ -165,13 +174,18 @@ export class BenchMarkRow extends BenchElement {
           ${words.cause === null ? nothing : html`<p class="fault">Outlier: ${words.cause}</p>`}
         </div>
         <div class="tools">
-          <select aria-label="Order of mark ${this.number}" @change=${this.onOrder}>
-            <option value="" ?selected=${mark.order === null}>order: auto</option>
-            ${[1, 2, 3, 4, 5, 6, 7, 8].map(
-              (order) =>
-                html`<option value=${order} ?selected=${mark.order === order}>${ordinal(order)}</option>`,
-            )}
-          </select>
+          ${choice({
+            label: `Order of mark ${this.number}`,
+            options: [
+              { value: '', name: 'order: auto' },
+              ...offeredOrders(this.highestOrder).map((order) => ({
+                value: String(order),
+                name: ordinal(order),
+              })),
+            ],
+            now: () => String(this.markNow()?.order ?? ''),
+            choose: (order) => this.onOrder(order),
+          })}
           <button
             aria-pressed=${mark.excluded ? 'true' : 'false'}
             aria-label="Leave mark ${this.number} out of the fit"

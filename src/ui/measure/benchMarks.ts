@@ -11,6 +11,7 @@ import { BenchElement } from '../parts/benchElement.ts';
 import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { BenchMarkRow } from './benchMarkRow.ts';
+import { highestOrderOf } from './offeredOrders.ts';
 import './benchMarkRow.ts';
 import './benchAddMark.ts';
 
@@ -89,6 +90,7 @@ export class BenchMarks extends BenchElement {
     const waiting = waitingMarks(experiment);
     const listed = this.listed();
     const index = new MarkIndex(experiment.marks);
+    const highestOrder = highestOrderOf(experiment.marks, outcome);
     return html`
       <section class="stack" aria-label="Marks">
         <div class="head">
@@ -121,6 +123,7 @@ export class BenchMarks extends BenchElement {
                   .mark=${mark}
                   .index=${index}
                   .outcome=${outcome}
+                  .highestOrder=${highestOrder}
                   @length-done=${() => this.onDone(mark)}
                 ></bench-mark-row>
               </li>`,

@@ -4,6 +4,7 @@ import { resultLines } from '../../report/resultLines.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from './benchElement.ts';
+import { choice } from './choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { chooseTheme, themeChoice } from '../themeChoice.ts';
 import type { ThemeChoice } from '../themeChoice.ts';
@@ -12,9 +13,9 @@ import { workingOut } from './workingOut.ts';
 import type { ViewId } from '../views.ts';
 
 const THEMES = [
-  { choice: 'system', name: 'auto' },
-  { choice: 'light', name: 'light' },
-  { choice: 'dark', name: 'dark' },
+  { value: 'system', name: 'auto' },
+  { value: 'light', name: 'light' },
+  { value: 'dark', name: 'dark' },
 ] as const;
 
 /**
@@ -121,10 +122,13 @@ export class BenchHeader extends BenchElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @property() view: ViewId = 'measure';
+  // Where storage is refused the choice holds for this visit.
+  private theme: ThemeChoice = themeChoice();
   protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
-  private onTheme(event: Event): void {
-    chooseTheme((event.target as HTMLSelectElement).value as ThemeChoice, document.documentElement);
+  private onTheme(chosen: string): void {
+    this.theme = THEMES.find(({ value }) => value === chosen)?.value ?? 'system';
+    chooseTheme(this.theme, document.documentElement);
   }
 
   private onKeys(): void {
@@ -147,12 +151,12 @@ export class BenchHeader extends BenchElement {
       >
       <button @click=${this.onKeys}>Keys</button>
       <label for="theme">Theme</label>
-      <select id="theme" @change=${this.onTheme}>
-        ${THEMES.map(
-          ({ choice, name }) =>
-            html`<option value=${choice} ?selected=${choice === themeChoice()}>${name}</option>`,
-        )}
-      </select>
+      ${choice({
+        id: 'theme',
+        options: THEMES,
+        now: () => this.theme,
+        choose: (theme) => this.onTheme(theme),
+      })}
     </header>`;
   }
 

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { RecordingSource } from '../../capture/recordingSource.ts';
 import { markNumber } from '../../marks/markList.ts';
@@ -73,9 +74,11 @@ export class BenchSounds extends BenchElement {
       .sort((one, other) => (one.createdAt < other.createdAt ? -1 : 1));
   }
 
-  private onToggle(event: Event): void {
-    if ((event.target as HTMLInputElement).checked) void this.session.sound.turnOn();
+  private async onToggle(event: Event): Promise<void> {
+    if ((event.target as HTMLInputElement).checked) await this.session.sound.turnOn();
     else this.session.sound.turnOff();
+    // Where it can't be kept the box says so.
+    this.requestUpdate();
   }
 
   private async wavOf(sound: KeptSound): Promise<Uint8Array<ArrayBuffer> | null> {
@@ -125,7 +128,7 @@ export class BenchSounds extends BenchElement {
     return html`<section class="stack" aria-label="Kept sound">
       <h2>Kept sound</h2>
       <label class="choice"
-        ><input type="checkbox" .checked=${sound.isOn} @change=${this.onToggle} />Keep the sound of each
+        ><input type="checkbox" .checked=${live(sound.isOn)} @change=${this.onToggle} />Keep the sound of each
         sounding from now on</label
       >
       <p class="lead">

@@ -6,6 +6,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { HoldRepeat } from '../parts/holdRepeat.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchLoupe.ts';
 
@@ -119,8 +120,8 @@ export class BenchPracticeDesk extends BenchElement {
     this.isNoted = this.areReadingsNoted();
   }
 
-  private onRoom(event: Event): void {
-    const room = ROOMS.find((one) => one.noise === (event.target as HTMLSelectElement).value);
+  private onRoom(noise: string): void {
+    const room = ROOMS.find((one) => one.noise === noise);
     if (room === undefined) return;
     this.noise = room.noise;
     this.practice.setNoise(room.noise);
@@ -188,14 +189,11 @@ export class BenchPracticeDesk extends BenchElement {
         </div>
         <label class="room"
           >Room
-          <select @change=${this.onRoom}>
-            ${ROOMS.map(
-              (room) =>
-                html`<option value=${room.noise} ?selected=${room.noise === this.noise}>
-                  ${room.name}
-                </option>`,
-            )}
-          </select></label
+          ${choice({
+            options: ROOMS.map(({ noise, name }) => ({ value: noise, name })),
+            now: () => this.noise,
+            choose: (noise) => this.onRoom(noise),
+          })}</label
         >
         ${
           this.isNoted

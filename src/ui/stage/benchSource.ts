@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
@@ -118,7 +119,7 @@ export class BenchSource extends BenchElement {
                   ><input
                     type="radio"
                     name="source"
-                    .checked=${source.kind === this.kind}
+                    .checked=${live(source.kind === this.kind)}
                     @change=${() => this.onKind(source.kind)}
                   />${source.name}</label
                 >`,
