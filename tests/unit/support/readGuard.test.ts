@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { execFile, execFileSync, spawnSync } from 'node:child_process';
 import {
   createReadStream,
