@@ -3,6 +3,8 @@ import type { DBSchema, IDBPDatabase } from 'idb';
 import type { Experiment } from './experiment.ts';
 import type { History, HistoryStep } from './history.ts';
 import type { KeptSound } from './keptSound.ts';
+import { notebookDatabase } from './notebookDatabase.ts';
+import type { NotebookDatabase } from './notebookDatabase.ts';
 import { ConflictError } from './storageFault.ts';
 
 /** Whether and how an experiment stands on the shelf. Absent for records of the first store: revision 0. */
@@ -40,7 +42,6 @@ export interface StoredExperiment {
   readonly deletedAt: string | null;
 }
 
-const DATABASE = 'air-column-bench';
 const VERSION = 3;
 const OPEN_KEY = 'open';
 /** On the disk when it is called saved, not only handed to the system. */
@@ -48,15 +49,24 @@ const DURABLE = { durability: 'strict' } as const;
 
 /** Experiments kept in this browser. Every method rejects where storage fails: `storageFault` puts it in words. */
 export class NotebookStore {
-  private constructor(private readonly database: IDBPDatabase<NotebookSchema>) {}
+  private constructor(
+    private readonly database: IDBPDatabase<NotebookSchema>,
+    /** Whose the older notebook in this browser is; null where there is none beside this one. */
+    readonly olderOf: NotebookDatabase['olderOf'],
+  ) {}
 
   /**
    * Opens the store, making it on first use and bringing an earlier one up to date.
+   * @param scope  the path of this copy of the site
    * @param onGone  told when the store is taken away while it is in use
    */
-  static async open(onGone: (by: StoreTaker) => void = () => undefined): Promise<NotebookStore> {
+  static async open(
+    scope: string,
+    onGone: (by: StoreTaker) => void = () => undefined,
+  ): Promise<NotebookStore> {
+    const { name, olderOf } = await openPatiently(() => notebookDatabase(scope));
     const database: IDBPDatabase<NotebookSchema> = await openPatiently(() =>
-      openDB<NotebookSchema>(DATABASE, VERSION, {
+      openDB<NotebookSchema>(name, VERSION, {
         upgrade(fresh, oldVersion) {
           if (oldVersion < 1) {
             fresh.createObjectStore('experiments', { keyPath: 'id' });
@@ -79,12 +89,12 @@ export class NotebookStore {
         terminated: () => onGone('the browser'),
       }),
     );
-    return new NotebookStore(database);
+    return new NotebookStore(database, olderOf);
   }
 
-  /** Erases the whole store, other tabs' included. */
-  static async erase(): Promise<void> {
-    await deleteDB(DATABASE);
+  /** Erases the whole store of the copy of the site at this path, other tabs' included. */
+  static async erase(scope: string): Promise<void> {
+    await deleteDB((await notebookDatabase(scope)).name);
   }
 
   /**

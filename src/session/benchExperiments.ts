@@ -25,7 +25,7 @@ export interface ExperimentsOutside {
   /** The list has changed. */
   onChange(): void;
   /** One has gone for good, and the sound that was kept with it. */
-  onErased(): Promise<void>;
+  onErased(id: string): Promise<void>;
   tell: Tell;
 }
 
@@ -221,7 +221,7 @@ export class BenchExperiments {
   /** Takes a deleted experiment out for good. */
   async erase(id: string): Promise<void> {
     await this.keeping.remove(id);
-    await this.outside.onErased();
+    await this.outside.onErased(id);
     this.outside.onChange();
   }
 

@@ -55,6 +55,7 @@ export class BenchKeeping {
   /** Why there is no store; null where there is one, or while it is being opened. */
   private noStore: StorageFault | null = null;
   private hold: BenchHold | null = null;
+  private holding: Promise<void> = Promise.resolve();
   private sheet: Sheet | null = null;
   private history: History<Experiment> | null = null;
   private readonly autosave = new Autosave<Waiting>(
@@ -99,6 +100,11 @@ export class BenchKeeping {
     return this.store;
   }
 
+  /** Whose the older notebook in this browser is; null where there is none beside this one. */
+  get olderOf(): BenchStore['olderOf'] {
+    return this.store?.olderOf ?? null;
+  }
+
   /** Whether something that was entered is in this tab's memory only. */
   get hasUnsaved(): boolean {
     return this.saveState.kind === 'refused' && this.history !== null && holdsWork(this.history);
@@ -116,6 +122,11 @@ export class BenchKeeping {
   /** Settles when all is written that was given so far. */
   idle(): Promise<void> {
     return this.autosave.idle();
+  }
+
+  /** Settles when it is clear whose the open experiment is: `access` says so. */
+  async settled(): Promise<void> {
+    await this.holding;
   }
 
   /** Tries once more to keep the open experiment, with a store opened anew. */
@@ -159,12 +170,12 @@ export class BenchKeeping {
     await this.autosave.idle();
     this.lay(history, revision);
     this.access = 'own';
+    this.holding = this.noteAndHold(revision !== null);
     this.handlers.onHistory(history);
     this.setSaveState(
       this.noStore !== null ? refused(this.noStore) : { kind: revision === null ? 'nothing' : 'saved' },
     );
-    if (revision !== null) await this.noteOpen(history.present.id);
-    await this.holdOpen();
+    await this.holding;
   }
 
   /** Takes the open experiment from the tab that works on it, with all that it saved. */
@@ -264,12 +275,15 @@ export class BenchKeeping {
     return null;
   }
 
-  /** So that a reload opens this one, also if nothing is changed in it. */
-  private async noteOpen(id: string): Promise<void> {
-    this.outside.tabMemory.set(id);
-    const { store } = this;
-    // Not worth a message: the next save says whether storage works, and the tab's own memory comes first.
-    if (store !== null) await askStorage(() => store.noteOpen(id));
+  /** @param isStored  whether a reload can open it, also if nothing is changed in it */
+  private async noteAndHold(isStored: boolean): Promise<void> {
+    const { store, sheet } = this;
+    if (isStored && sheet !== null) {
+      this.outside.tabMemory.set(sheet.id);
+      // Not worth a message: the next save says whether storage works, and the tab's own memory comes first.
+      if (store !== null) await askStorage(() => store.noteOpen(sheet.id));
+    }
+    await this.holdOpen();
   }
 
   private async write({ sheet, history }: Waiting): Promise<SaveOutcome> {

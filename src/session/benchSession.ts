@@ -2,6 +2,8 @@ import { addMark, deleteMark, editMark, restoreMark } from '../marks/markList.ts
 import type { MarkChange } from '../marks/markList.ts';
 import { newMark } from '../marks/newMark.ts';
 import type { SaveState } from '../notebook/autosave.ts';
+import { Drafts } from '../notebook/drafts.ts';
+import type { DraftPlace } from '../notebook/drafts.ts';
 import type { Experiment, Fork } from '../notebook/experiment.ts';
 import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
@@ -29,6 +31,8 @@ export interface BenchOutside extends KeepingOutside {
   solve(experiment: Experiment, known?: SolvedGroups): BenchOutcome;
   /** Answers what takes time beside the page; absent where all is answered on the page. */
   readonly answerElsewhere?: AskElsewhere;
+  /** Where drafts of what is typed lie. */
+  readonly draftPlace: DraftPlace;
   /** Takes a fault of the page itself, for whoever looks into it. */
   onFault(error: unknown): void;
 }
@@ -40,7 +44,11 @@ const NOTHING_SOLVED: BenchOutcome = { places: [] };
 export class BenchSession {
   readonly topics = new BenchTopics((errors) => this.takeFaults(errors, FAULT_WORDS.follow));
   notice: Notice | null = null;
+  /** What is typed and not taken yet. */
+  readonly drafts: Drafts;
   private steps: History<Experiment>;
+  /** The field that was typed into last, and what came of it; null once it was left. */
+  private typing: { readonly field: string; readonly experiment: Experiment } | null = null;
   /** What takes time to work out. */
   readonly answers: BenchAnswers;
   /** Marks at which the solver has failed: it isn't asked again about the same. */
@@ -55,6 +63,7 @@ export class BenchSession {
   readonly hearing: BenchHearing;
 
   constructor(private readonly outside: BenchOutside) {
+    this.drafts = new Drafts(outside.draftPlace);
     this.steps = beginHistory(newExperiment(outside.newId(), outside.now()));
     this.answers = new BenchAnswers({
       elsewhere: outside.answerElsewhere ?? null,
@@ -80,7 +89,10 @@ export class BenchSession {
       now: () => outside.now(),
       newId: () => outside.newId(),
       onChange: () => this.topics.announce('keeping'),
-      onErased: () => this.sound.recount(),
+      onErased: (id) => {
+        this.drafts.forget(id);
+        return this.sound.recount();
+      },
       tell: (kind, message) => this.tell(kind, message),
     });
     this.hearing = new BenchHearing(
@@ -184,6 +196,28 @@ export class BenchSession {
     const next = make(this.experiment);
     if (next === this.experiment) return;
     this.setHistory(recordStep(this.history, { ...next, changedAt: this.outside.now() }, step));
+  }
+
+  /**
+   * Takes a text while it is typed: what goes on in the same field is one step, as long as nothing else is done.
+   * @param field  one name a field, for all of its texts
+   */
+  changeTyped(step: string, field: string, make: (experiment: Experiment) => Experiment): void {
+    const goesOn = this.typing?.field === field && this.typing.experiment === this.experiment;
+    const before = this.experiment;
+    if (!goesOn) this.change(step, make);
+    else if (!this.isOnlyShown()) {
+      const next = make(before);
+      if (next === before) return;
+      const present = { ...next, changedAt: this.outside.now() };
+      this.setHistory({ ...this.history, present, future: [] });
+    }
+    if (this.experiment !== before) this.typing = { field, experiment: this.experiment };
+  }
+
+  /** The field that was typed into is left: what is typed next is another step. */
+  endTyping(): void {
+    this.typing = null;
   }
 
   undo(): void {

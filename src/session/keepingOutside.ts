@@ -14,6 +14,8 @@ export interface SoundStore {
 
 /** The part of the notebook's store that the bench uses. */
 export interface BenchStore extends SoundStore {
+  /** Whose the older notebook in this browser is; null where there is none beside this one. */
+  readonly olderOf: { readonly path: string | null } | null;
   save(
     history: History<Experiment>,
     afterRevision: number,

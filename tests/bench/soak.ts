@@ -123,6 +123,7 @@ const session = new BenchSession({
   tabMemory: { get: () => null, set: () => undefined },
   createListening: (options) => new Listening(options),
   solve: () => ({ places: [] }),
+  draftPlace: { get: () => null, set: () => undefined },
   onFault: (error) => {
     throw error;
   },

@@ -4,6 +4,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 import './benchForks.ts';
@@ -72,6 +73,7 @@ export class BenchApparatus extends BenchElement {
               hint="for the end correction and the walls’ slowing"
               optional
               .kind=${QUANTITIES.diameterMm}
+              .draft=${fieldDraft(this.session, 'diameter')}
               .value=${tube.diameterM === null ? null : tube.diameterM * 1000}
               @quantity-change=${this.onDiameter}
             ></bench-number-field>
@@ -79,6 +81,7 @@ export class BenchApparatus extends BenchElement {
               label="Longest column"
               hint="how far the tube goes"
               .kind=${QUANTITIES.travelCm}
+              .draft=${fieldDraft(this.session, 'travel')}
               .value=${tube.travelM * 100}
               @quantity-change=${this.onTravel}
             ></bench-number-field>
@@ -86,6 +89,7 @@ export class BenchApparatus extends BenchElement {
               label="Reading uncertainty"
               hint="standard uncertainty of one length, finding the loudest place included"
               .kind=${QUANTITIES.readingMm}
+              .draft=${fieldDraft(this.session, 'reading')}
               .value=${rule.readingStandardUncertaintyM * 1000}
               @quantity-change=${this.onReading}
             ></bench-number-field>
@@ -93,6 +97,7 @@ export class BenchApparatus extends BenchElement {
               label="Zero offset"
               hint="what the rule reads when the column has no length; taken off every reading"
               .kind=${QUANTITIES.zeroOffsetCm}
+              .draft=${fieldDraft(this.session, 'zero offset')}
               .value=${rule.zeroOffsetM * 100}
               @quantity-change=${this.onZero}
             ></bench-number-field>

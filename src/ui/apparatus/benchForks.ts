@@ -9,6 +9,7 @@ import { BenchWatch } from '../benchWatch.ts';
 import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
@@ -99,12 +100,14 @@ export class BenchForks extends BenchElement {
               <bench-number-field
                 label="Fork ${index + 1}"
                 .kind=${QUANTITIES.forkHz}
+                .draft=${fieldDraft(this.session, `fork ${fork.id} pitch`)}
                 .value=${fork.nominalHz}
                 @quantity-change=${(event: CustomEvent<number>) => this.onPitch(fork, event.detail)}
               ></bench-number-field>
               <bench-number-field
                 label="± fork ${index + 1}"
                 .kind=${QUANTITIES.uncertaintyHz}
+                .draft=${fieldDraft(this.session, `fork ${fork.id} uncertainty`)}
                 .value=${fork.standardUncertaintyHz}
                 @quantity-change=${(event: CustomEvent<number>) =>
                   this.setFork(fork.id, { standardUncertaintyHz: event.detail })}

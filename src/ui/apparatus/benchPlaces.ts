@@ -7,6 +7,9 @@ import { BenchWatch } from '../benchWatch.ts';
 import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
+import { TypedTexts } from '../parts/typedTexts.ts';
+import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 
@@ -49,6 +52,7 @@ export class BenchPlaces extends BenchElement {
   @property({ attribute: false }) session!: BenchSession;
   /** Where the places that are shown begin. */
   @state() private from = 0;
+  private readonly texts = new TypedTexts(this, ({ places }) => places.map(({ id }) => nameOf(id)));
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
   private setPlace(id: string, change: Partial<Place>): void {
@@ -115,7 +119,8 @@ export class BenchPlaces extends BenchElement {
             <input
               .value=${place.name}
               maxlength="60"
-              @change=${(event: Event) => this.setPlace(place.id, { name: (event.target as HTMLInputElement).value })}
+              @input=${(event: Event) => this.texts.onInput(event, nameOf(place.id))}
+              @change=${(event: Event) => this.texts.onLeave(event, nameOf(place.id))}
           /></label>
           <button
             aria-label="Remove place ${index + 1}"
@@ -130,6 +135,7 @@ export class BenchPlaces extends BenchElement {
             label="Air temperature"
             optional
             .kind=${QUANTITIES.temperatureC}
+            .draft=${fieldDraft(this.session, `place ${place.id} temperature`)}
             .value=${place.temperatureC}
             @quantity-change=${(event: CustomEvent<number | null>) =>
               this.setPlace(place.id, { temperatureC: event.detail })}
@@ -137,6 +143,7 @@ export class BenchPlaces extends BenchElement {
           <bench-number-field
             label="Its uncertainty"
             .kind=${QUANTITIES.temperatureUncertaintyC}
+            .draft=${fieldDraft(this.session, `place ${place.id} uncertainty`)}
             .value=${place.temperatureStandardUncertaintyC}
             @quantity-change=${(event: CustomEvent<number>) =>
               this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
@@ -145,6 +152,7 @@ export class BenchPlaces extends BenchElement {
             label="Humidity"
             optional
             .kind=${QUANTITIES.humidityPct}
+            .draft=${fieldDraft(this.session, `place ${place.id} humidity`)}
             .value=${place.humidityPct}
             @quantity-change=${(event: CustomEvent<number | null>) =>
               this.setPlace(place.id, { humidityPct: event.detail })}
@@ -153,6 +161,7 @@ export class BenchPlaces extends BenchElement {
             label="Pressure"
             optional
             .kind=${QUANTITIES.pressureHpa}
+            .draft=${fieldDraft(this.session, `place ${place.id} pressure`)}
             .value=${place.pressurePa === null ? null : place.pressurePa / 100}
             @quantity-change=${(event: CustomEvent<number | null>) =>
               this.setPlace(place.id, { pressurePa: event.detail === null ? null : event.detail * 100 })}
@@ -161,6 +170,18 @@ export class BenchPlaces extends BenchElement {
       </div>
     </li>`;
   }
+}
+
+function nameOf(id: string): TypedText {
+  return {
+    field: `place ${id} name`,
+    step: 'change place',
+    read: ({ places }) => places.find((place) => place.id === id)?.name,
+    write: (experiment, name) => ({
+      ...experiment,
+      places: experiment.places.map((place) => (place.id === id ? { ...place, name } : place)),
+    }),
+  };
 }
 
 declare global {

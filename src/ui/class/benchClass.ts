@@ -11,6 +11,7 @@ import { toCsv } from '../../report/csv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { saveFile } from '../saveFile.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../intake/benchBringIn.ts';
 import '../parts/benchPicture.ts';
@@ -122,7 +123,7 @@ export class BenchClass extends BenchElement {
           Drop the groups’ files here (JSON or CSV, any number), or paste a table: marks with a column group,
           or results with group, speed_mps and standard_uncertainty_mps. Nothing is stored: the files are.
         </p>
-        <bench-bring-in></bench-bring-in>
+        <bench-bring-in .draft=${fieldDraft(this.session, 'table')}></bench-bring-in>
         <a href="#records">Back to records</a>
       </section>
       ${

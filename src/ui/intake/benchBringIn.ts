@@ -1,6 +1,9 @@
 import { css, html } from 'lit';
-import { customElement, query } from 'lit/decorators.js';
+import type { PropertyValues } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
 import { BenchElement } from '../parts/benchElement.ts';
+import { isOtherDraft } from '../parts/typedEntry.ts';
+import type { FieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /**
@@ -24,7 +27,17 @@ export class BenchBringIn extends BenchElement {
     `,
   ];
 
+  /** Where a table waits that is typed and not read yet. */
+  @property({ attribute: false, hasChanged: isOtherDraft }) draft: FieldDraft | null = null;
   @query('textarea') private field!: HTMLTextAreaElement;
+
+  override updated(changed: PropertyValues<this>): void {
+    if (changed.has('draft')) this.field.value = this.draft?.get() ?? '';
+  }
+
+  private onInput(): void {
+    this.draft?.set(this.field.value);
+  }
 
   private onFiles(event: Event): void {
     const input = event.target as HTMLInputElement;
@@ -42,6 +55,7 @@ export class BenchBringIn extends BenchElement {
   /** What was typed is done with. */
   clearText(): void {
     this.field.value = '';
+    this.draft?.set(null);
   }
 
   private send(name: string, detail: unknown): void {
@@ -61,7 +75,12 @@ export class BenchBringIn extends BenchElement {
       /></label>
       <label
         >Paste or type a table
-        <textarea rows="4" spellcheck="false" placeholder="fork_hz;ends;length_cm"></textarea>
+        <textarea
+          rows="4"
+          spellcheck="false"
+          placeholder="fork_hz;ends;length_cm"
+          @input=${this.onInput}
+        ></textarea>
       </label>
       <p><button @click=${this.onText}>Read the table</button></p>
     </div>`;

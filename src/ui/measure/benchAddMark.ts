@@ -2,8 +2,10 @@ import { css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Reading } from '../../marks/parseReading.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/lengthField.ts';
 
@@ -21,6 +23,7 @@ export class BenchAddMark extends BenchElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @query('bench-length-field') private field!: LengthField;
+  protected readonly watch = new BenchWatch(this, ['notebook']);
 
   async focusLength(): Promise<void> {
     await this.updateComplete;
@@ -46,6 +49,7 @@ export class BenchAddMark extends BenchElement {
       <div class="row">
         <bench-length-field
           label="Length of a new mark"
+          .draft=${fieldDraft(this.session, 'new length')}
           fleeting
           @length-change=${this.onLength}
           @length-done=${this.onDone}

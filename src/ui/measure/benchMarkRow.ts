@@ -11,6 +11,7 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { solvedMark } from '../stage/columnScene.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { offeredOrders } from './offeredOrders.ts';
@@ -156,6 +157,7 @@ export class BenchMarkRow extends BenchElement {
         <span class="number" aria-hidden="true">${this.number}</span>
         <bench-length-field
           label="Length of mark ${this.number}"
+          .draft=${fieldDraft(this.session, `length ${mark.id}`)}
           .lengthM=${mark.lengthM}
           .otherLengthM=${mark.otherLengthM}
           @length-change=${this.onLength}

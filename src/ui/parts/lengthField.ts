@@ -5,6 +5,8 @@ import { parseReading } from '../../marks/parseReading.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { writeNumber } from '../../report/csv.ts';
 import { BenchElement } from './benchElement.ts';
+import { TypedEntry, isOtherDraft } from './typedEntry.ts';
+import type { FieldDraft } from './typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /**
@@ -35,9 +37,16 @@ export class LengthField extends BenchElement {
   @property({ attribute: false }) otherLengthM: number | null = null;
   /** Empties itself after each length, for the line that adds marks. */
   @property({ type: Boolean }) fleeting = false;
-  @state() private typed: string | null = null;
+  /** Where half a length waits; null: it waits in the field only. */
+  @property({ attribute: false, hasChanged: isOtherDraft }) draft: FieldDraft | null = null;
+  private readonly entry: TypedEntry = new TypedEntry(this);
   @state() private faultMessage: string | null = null;
   @query('input') private input!: HTMLInputElement;
+
+  override willUpdate(): void {
+    // A fault belongs to what was typed for another experiment or field.
+    if (this.entry.follow()) this.faultMessage = null;
+  }
 
   /** Puts the keyboard here, also if the field has only just come onto the page. */
   async focusEntry(): Promise<void> {
@@ -55,7 +64,7 @@ export class LengthField extends BenchElement {
     }
     const parsed = parseReading(text);
     if (!parsed.ok) {
-      this.typed = text;
+      this.entry.type(text);
       this.faultMessage = parsed.message;
       return false;
     }
@@ -64,12 +73,16 @@ export class LengthField extends BenchElement {
   }
 
   private accept(reading: Reading | null): void {
-    this.typed = null;
+    this.entry.done();
     this.faultMessage = null;
     const isNew =
       (reading?.lengthM ?? null) !== this.lengthM || (reading?.otherLengthM ?? null) !== this.otherLengthM;
     if (isNew) this.dispatchEvent(new CustomEvent('length-change', { detail: reading }));
     if (this.fleeting) this.input.value = '';
+  }
+
+  private onInput(): void {
+    this.entry.type(this.input.value);
   }
 
   private onChange(): void {
@@ -93,7 +106,7 @@ export class LengthField extends BenchElement {
   }
 
   override render() {
-    const shown = this.typed ?? this.written();
+    const shown = this.entry.typed ?? this.written();
     return html`
       <div class="entry">
         <input
@@ -104,6 +117,7 @@ export class LengthField extends BenchElement {
           .value=${live(shown)}
           aria-invalid=${this.faultMessage === null ? 'false' : 'true'}
           aria-describedby="unit fault"
+          @input=${this.onInput}
           @change=${this.onChange}
           @keydown=${this.onKey}
         />
@@ -112,6 +126,7 @@ export class LengthField extends BenchElement {
       <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
         ${this.faultMessage ?? nothing}
       </p>
+      ${this.entry.hint()}
     `;
   }
 }

@@ -4,7 +4,22 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { TypedTexts } from '../parts/typedTexts.ts';
+import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+
+const TITLE: TypedText = {
+  field: 'title',
+  step: 'rename',
+  read: ({ title }) => title,
+  write: (experiment, title) => ({ ...experiment, title }),
+};
+const NOTE: TypedText = {
+  field: 'note',
+  step: 'write note',
+  read: ({ note }) => note,
+  write: (experiment, note) => ({ ...experiment, note }),
+};
 
 /** Files out and in. Nothing leaves this device by itself. */
 @customElement('bench-files')
@@ -21,20 +36,11 @@ export class BenchFiles extends BenchElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
+  private readonly texts = new TypedTexts(this, () => [TITLE, NOTE]);
   protected readonly watch = new BenchWatch(this, ['notebook', 'capture']);
 
   private onJson(): void {
     saveExperiment(this.session.experiment);
-  }
-
-  private onTitle(event: Event): void {
-    const title = (event.target as HTMLInputElement).value;
-    this.session.change('rename', (experiment) => ({ ...experiment, title }));
-  }
-
-  private onNote(event: Event): void {
-    const note = (event.target as HTMLTextAreaElement).value;
-    this.session.change('write note', (experiment) => ({ ...experiment, note }));
   }
 
   override render() {
@@ -42,10 +48,23 @@ export class BenchFiles extends BenchElement {
     return html`
       <section class="sheet stack" aria-label="This experiment">
         <h2>This experiment</h2>
-        <label>Title <input maxlength="120" .value=${experiment.title} @change=${this.onTitle} /></label>
+        <label
+          >Title
+          <input
+            maxlength="120"
+            .value=${experiment.title}
+            @input=${(event: Event) => this.texts.onInput(event, TITLE)}
+            @change=${(event: Event) => this.texts.onLeave(event, TITLE)}
+        /></label>
         <label
           >Note
-          <textarea rows="3" maxlength="10000" .value=${experiment.note} @change=${this.onNote}></textarea>
+          <textarea
+            rows="3"
+            maxlength="10000"
+            .value=${experiment.note}
+            @input=${(event: Event) => this.texts.onInput(event, NOTE)}
+            @change=${(event: Event) => this.texts.onLeave(event, NOTE)}
+          ></textarea>
         </label>
         <p class="lead">
           ${

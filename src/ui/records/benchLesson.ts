@@ -1,10 +1,16 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Lesson } from '../../notebook/experiment.ts';
 import { lessonHash, planOf } from '../../notebook/lessonLink.ts';
+import { readLesson } from '../../notebook/readExperiment.ts';
+import { RecordReader } from '../../notebook/recordReader.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+
+/** Name of the form among the drafts. */
+const DRAFT = 'lesson';
 
 /** Makes a lesson link: forks, tube and ends as they are now, a task, and what is kept back. */
 @customElement('bench-lesson')
@@ -27,18 +33,47 @@ export class BenchLesson extends BenchElement {
   @query('#truth') private truth!: HTMLInputElement;
   protected readonly watch = new BenchWatch(this, ['notebook'], () => this.followUp());
 
+  /** Whose form is shown. */
+  private shownId: string | null = null;
+
+  override updated(): void {
+    const { id } = this.session.experiment;
+    if (id !== this.shownId) this.bringBack(id);
+  }
+
+  /** The form as it was left for this experiment; empty where nothing was typed. */
+  private bringBack(id: string): void {
+    this.shownId = id;
+    const form = readForm(this.session.drafts.get(id, DRAFT));
+    this.task.value = form.task;
+    this.expected.checked = form.hideExpected;
+    this.theory.checked = form.hideTheory;
+    this.truth.checked = form.hideTruth;
+    this.followUp();
+  }
+
+  private get form(): Lesson {
+    return {
+      task: this.task.value,
+      hideExpected: this.expected.checked,
+      hideTheory: this.theory.checked,
+      hideTruth: this.truth.checked,
+    };
+  }
+
+  private onInput(): void {
+    this.session.drafts.set(this.session.experiment.id, DRAFT, JSON.stringify(this.form));
+    this.followUp();
+  }
+
   /** A link once made never stays behind what the form and the apparatus say. */
   private followUp(): void {
+    this.requestUpdate();
     if (this.link !== '') this.onMake();
   }
 
   private onMake(): void {
-    const plan = planOf(this.session.experiment, {
-      task: this.task.value.trim(),
-      hideExpected: this.expected.checked,
-      hideTheory: this.theory.checked,
-      hideTruth: this.truth.checked,
-    });
+    const plan = planOf(this.session.experiment, { ...this.form, task: this.task.value.trim() });
     this.link = location.href.split('#')[0] + lessonHash(plan);
   }
 
@@ -52,7 +87,7 @@ export class BenchLesson extends BenchElement {
   }
 
   override render() {
-    return html`<section class="stack" aria-label="Lesson link" @input=${this.followUp}>
+    return html`<section class="stack" aria-label="Lesson link" @input=${this.onInput}>
       <h2>Lesson link</h2>
       <p class="lead">
         For teachers: the forks, the tube and the column as they are set now, as a link for the class. It
@@ -74,6 +109,18 @@ export class BenchLesson extends BenchElement {
               <p><button @click=${this.onCopy}>Copy the link</button></p>`
       }
     </section>`;
+  }
+}
+
+/** An empty form where there is none, or one that isn't understood. */
+function readForm(draft: string | null): Lesson {
+  const empty: Lesson = { task: '', hideExpected: false, hideTheory: false, hideTruth: false };
+  try {
+    const reader = new RecordReader('', JSON.parse(draft ?? 'null'), []);
+    const form = readLesson(reader);
+    return reader.faults.length === 0 ? form : empty;
+  } catch {
+    return empty;
   }
 }
 
