@@ -1,9 +1,15 @@
+import { availableParallelism, loadavg } from 'node:os';
 import type { Page } from 'playwright-core';
 import { takePauses } from './tab.ts';
 import type { Tab } from './tab.ts';
 
 /** The page answers a click within this time on a machine at rest, ms. */
 const LONGEST_PAUSE_MS = 1000;
+
+/** How many programs wait for each processor: on a busy machine all takes that much longer. */
+function busyness(): number {
+  return Math.max(1, loadavg()[0]! / availableParallelism());
+}
 
 /** What is wrong with a tab right now, in words for the log; nothing of it is said twice. */
 export async function faultsOf({ page, faults }: Tab): Promise<readonly string[]> {
@@ -28,9 +34,9 @@ export async function faultsOf({ page, faults }: Tab): Promise<readonly string[]
   if (seen.views < 6) found.push(`the header shows ${seen.views} links to views where 6 belong`);
   if (seen.mainHeight < 40) found.push(`the view is empty: ${Math.round(seen.mainHeight)} px high`);
   for (const { durationMs, slowness } of await takePauses(page)) {
-    if (durationMs > LONGEST_PAUSE_MS * Math.max(1, slowness)) {
+    if (durationMs > LONGEST_PAUSE_MS * Math.max(busyness(), slowness)) {
       found.push(
-        `the page stood still for ${Math.round(durationMs)} ms (machine ${slowness.toFixed(1)} times as slow as at rest)`,
+        `the page stood still for ${Math.round(durationMs)} ms (machine ${Math.max(busyness(), slowness).toFixed(1)} times as slow as at rest)`,
       );
     }
   }
@@ -59,4 +65,14 @@ interface SessionSeen {
   readonly saveState: { readonly kind: string };
   readonly keeping: { readonly access: string };
   readonly hearing: { readonly isListening: boolean };
+}
+
+/** What the page's session says of saving, for a finding. */
+export function readSaving(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const app = document.querySelector('bench-app') as (Element & { session?: SessionSeen }) | null;
+    if (app?.session === undefined) return 'there is no session';
+    const { saveState, keeping, hearing } = app.session;
+    return JSON.stringify({ saveState, access: keeping.access, isListening: hearing.isListening });
+  });
 }

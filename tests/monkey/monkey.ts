@@ -2,7 +2,7 @@ import type { BrowserContext } from 'playwright-core';
 import { Random } from '../bench/detector/random.ts';
 import { ACTIONS } from './actions.ts';
 import type { Action } from './actions.ts';
-import { faultsOf, readShown } from './checks.ts';
+import { faultsOf, readSaving, readShown } from './checks.ts';
 import { openTab } from './tab.ts';
 import type { Tab } from './tab.ts';
 
@@ -37,7 +37,7 @@ const KEPT_ACTIONS = 15;
 const MOST_TABS = 2;
 const MOST_FINDINGS = 5;
 /** Within this time what was done is on the disk and the page says so, ms. */
-const SAVING_MS = 5000;
+const SAVING_MS = 10_000;
 
 /**
  * Does what a person might, at random from the seed alone, and looks after each action for what must never be: errors,
@@ -150,7 +150,8 @@ async function reloadAndCompare({ page }: Tab): Promise<string | null> {
   await page.locator('bench-app').waitFor();
   if (before === null) return null;
   const after = await untilSaved(page, false);
-  if (after === null) return 'after a reload the page doesn’t say that it is saved';
+  if (after === null)
+    return `after a reload the page doesn’t say that it is saved: ${await readSaving(page)}`;
   if (after === before) return null;
   return `after a reload the experiment is another one:\n  before ${before.slice(0, 2000)}\n  after  ${after.slice(0, 2000)}`;
 }
