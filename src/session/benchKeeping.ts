@@ -5,7 +5,7 @@ import { beginHistory } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
 import type { KeptSound } from '../notebook/keptSound.ts';
 import type { StoredExperiment, StoreTaker } from '../notebook/notebookStore.ts';
-import { readExperiment } from '../notebook/readExperiment.ts';
+import { readKept } from '../notebook/readKept.ts';
 import type { ReadItems } from '../notebook/readExperiment.ts';
 import { readHistory } from '../notebook/readHistory.ts';
 import { ConflictError, GoneError, storageFault } from '../notebook/storageFault.ts';
@@ -311,7 +311,7 @@ export class BenchKeeping {
 
 function readStored(stored: StoredExperiment): History<Experiment> | { readonly faults: readonly string[] } {
   const readItems: ReadItems = new WeakMap();
-  const reading = readExperiment(stored.experiment, readItems);
+  const reading = readKept(stored.experiment, readItems);
   if (reading.kind === 'faults') return { faults: reading.faults };
   return stored.history === null
     ? beginHistory(reading.experiment)

@@ -5,7 +5,9 @@ import type { SaveState } from '../notebook/autosave.ts';
 import type { Experiment, Fork } from '../notebook/experiment.ts';
 import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
+import { KeepingRule } from '../notebook/keepingRule.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
+import { wellFormedTexts } from '../notebook/wellFormedTexts.ts';
 import { BenchExperiments } from './benchExperiments.ts';
 import { BenchHearing } from './benchHearing.ts';
 import { BenchKeeping } from './benchKeeping.ts';
@@ -30,6 +32,7 @@ export class BenchSession {
   readonly topics = new BenchTopics();
   notice: Notice | null = null;
   private steps: History<Experiment>;
+  private readonly rule = new KeepingRule();
   private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
@@ -133,12 +136,23 @@ export class BenchSession {
     return this.history.future.at(-1)?.step ?? null;
   }
 
-  /** Makes a change that can be undone. `step` names it for the undo button: “delete mark”. */
-  change(step: string, make: (experiment: Experiment) => Experiment): void {
-    if (this.isOnlyShown()) return;
-    const next = make(this.experiment);
-    if (next === this.experiment) return;
+  /**
+   * Makes a change that can be undone. `step` names it for the undo button: “delete mark”. What couldn't be opened again
+   * is refused with a message.
+   * @returns whether the experiment is now as asked
+   */
+  change(step: string, make: (experiment: Experiment) => Experiment): boolean {
+    if (this.isOnlyShown()) return false;
+    const made = make(this.experiment);
+    if (made === this.experiment) return true;
+    const next = wellFormedTexts(made);
+    const fault = this.rule.whyNot(next, this.experiment);
+    if (fault !== null) {
+      this.tell('problem', fault);
+      return false;
+    }
     this.setHistory(recordStep(this.history, { ...next, changedAt: this.outside.now() }, step));
+    return true;
   }
 
   undo(): void {
@@ -171,7 +185,7 @@ export class BenchSession {
   }
 
   deleteMark(id: string): void {
-    this.change('delete mark', (experiment) => deleteMark(experiment, id));
+    if (!this.change('delete mark', (experiment) => deleteMark(experiment, id))) return;
     this.tell('info', 'Mark deleted. It can be brought back below the list.', ({ deletedMarks }) =>
       deletedMarks.some((mark) => mark.id === id),
     );

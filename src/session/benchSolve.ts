@@ -1,4 +1,5 @@
 import { airFromReadings } from '../air/airState.ts';
+import { columnM } from '../marks/columnOfMark.ts';
 import { markNumber, ownMarks } from '../marks/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { forkInUse, measuredMarks, placeLabel } from '../report/marksCsv.ts';
@@ -53,8 +54,8 @@ export function solverMark(experiment: Experiment, mark: MeasuredMark): SolverMa
     frequencyHz: pitch.hz,
     frequencyStandardUncertaintyHz: pitch.standardUncertaintyHz,
     ends: mark.ends,
-    lengthM: mark.lengthM - rule.zeroOffsetM,
-    otherLengthM: mark.otherLengthM === null ? null : mark.otherLengthM - rule.zeroOffsetM,
+    lengthM: columnM(mark.lengthM, rule.zeroOffsetM),
+    otherLengthM: mark.otherLengthM === null ? null : columnM(mark.otherLengthM, rule.zeroOffsetM),
     lengthStandardUncertaintyM: rule.readingStandardUncertaintyM,
     radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
     otherRadiusM: null,

@@ -2,12 +2,14 @@ import { airFromReadings } from '../air/airState.ts';
 import type { CaptureState, SampleBlock, SoundListener, SoundSource } from '../capture/soundSource.ts';
 import { sweepDurationS } from '../capture/sweepPlan.ts';
 import type { SweepPlan } from '../capture/sweepPlan.ts';
+import { columnM } from '../marks/columnOfMark.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { sweepResonances } from '../resonance/sweepResonances.ts';
 import type { SweepResonances } from '../resonance/sweepResonances.ts';
 import { sweepSpeed } from '../solver/sweepSpeed.ts';
 import type { SweepSpeed, SweptColumn } from '../solver/sweepSpeed.ts';
 import { SweepTrack } from '../tone/sweepTrack.ts';
+import { whyNotHeard } from './whyNotHeard.ts';
 
 /** Sound that is heard beyond the sweep's own duration: it swells first, and the microphone opens late, s. */
 const EXTRA_S = 3;
@@ -50,6 +52,12 @@ export class BenchSweep implements SoundListener {
   onState(state: CaptureState): void {
     if (this.state.kind !== 'running') return;
     if (state.kind === 'running' && this.track === null) {
+      const unfit = whyNotHeard(state.sampleRateHz, this.plan.toHz);
+      if (unfit !== null) {
+        this.set({ kind: 'failed', message: unfit });
+        this.source.stop();
+        return;
+      }
       this.sampleRateHz = state.sampleRateHz;
       this.track = new SweepTrack(state.sampleRateHz, this.plan.fromHz, this.plan.toHz);
     }
@@ -84,7 +92,7 @@ export function sweptColumn(experiment: Experiment, lengthM: number): SweptColum
   const temperatureC = place?.temperatureC ?? null;
   return {
     ends: present.ends,
-    lengthM: lengthM - rule.zeroOffsetM,
+    lengthM: columnM(lengthM, rule.zeroOffsetM),
     lengthStandardUncertaintyM: rule.readingStandardUncertaintyM,
     radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
     air: place === undefined || temperatureC === null ? null : airFromReadings({ ...place, temperatureC }),

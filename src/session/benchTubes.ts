@@ -1,5 +1,5 @@
 import type { Experiment } from '../notebook/experiment.ts';
-import { readExperiment } from '../notebook/readExperiment.ts';
+import { readKept } from '../notebook/readKept.ts';
 import type { TubeEnd } from '../solver/endRatio.ts';
 import { placeLabel } from '../report/marksCsv.ts';
 import { solveExperiment } from './benchSolve.ts';
@@ -46,7 +46,7 @@ export function notebookTubes(
   const others = stored
     .filter((one) => one.id !== open.id && one.deletedAt === null)
     .flatMap((one) => {
-      const reading = readExperiment(one.experiment);
+      const reading = readKept(one.experiment);
       return reading.kind === 'experiment' ? measuredTubes(reading.experiment) : [];
     });
   return withDifferentNames([...measuredTubes(open), ...others]);

@@ -10,6 +10,7 @@ import { DropAndPaste } from './intake/dropAndPaste.ts';
 import { keyCommand } from './keyCommand.ts';
 import type { KeyCommand } from './keyCommand.ts';
 import { sharedStyles } from './sharedStyles.ts';
+import { LongPaste } from './parts/longPaste.ts';
 import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './capture/benchTrust.ts';
@@ -102,6 +103,7 @@ export class BenchApp extends LitElement {
     onFiles: (files) => void this.bringIn((intake) => intake.takeFiles(files)),
     onText: (text) => void this.bringIn((intake) => intake.takeText(text)),
   });
+  protected readonly longPaste = new LongPaste(this, (message) => this.session.tell('problem', message));
   @query('bench-keys') private keys!: HTMLElementTagNameMap['bench-keys'];
   protected readonly watch = new BenchWatch(this, ['capture']);
   private readonly onHash = (): void => void this.goTo(viewOf(location.hash));

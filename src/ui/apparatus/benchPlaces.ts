@@ -1,5 +1,6 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { LONGEST } from '../../limits/longest.ts';
 import { newPlace } from '../../notebook/newExperiment.ts';
 import type { Place } from '../../notebook/experiment.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
@@ -98,7 +99,7 @@ export class BenchPlaces extends LitElement {
             >Name
             <input
               .value=${place.name}
-              maxlength="60"
+              maxlength=${LONGEST.name}
               @change=${(event: Event) => this.setPlace(place.id, { name: (event.target as HTMLInputElement).value })}
           /></label>
           <button

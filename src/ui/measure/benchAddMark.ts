@@ -1,6 +1,7 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Reading } from '../../marks/parseReading.ts';
+import { readingFault } from '../../notebook/columnFault.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -25,6 +26,9 @@ export class BenchAddMark extends LitElement {
     this.field.focusEntry();
   }
 
+  private readonly checkReading = (readingM: number): string | null =>
+    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail;
     if (reading !== null) this.session.addMarkByHand(reading.lengthM, reading.otherLengthM);
@@ -45,6 +49,7 @@ export class BenchAddMark extends LitElement {
         <bench-length-field
           label="Length of a new mark"
           fleeting
+          .check=${this.checkReading}
           @length-change=${this.onLength}
           @length-done=${this.onDone}
         ></bench-length-field>

@@ -3,6 +3,7 @@ import { customElement, property, query } from 'lit/decorators.js';
 import type { Mark } from '../../marks/mark.ts';
 import { likelyRepeated, markNumber, repeatsOf } from '../../marks/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
+import { readingFault } from '../../notebook/columnFault.ts';
 import { markWords } from '../../report/markWords.ts';
 import { ordinal } from '../../report/rounding.ts';
 import type { BenchOutcome } from '../../session/benchOutcome.ts';
@@ -107,6 +108,9 @@ export class BenchMarkRow extends LitElement {
     this.field.focusEntry();
   }
 
+  private readonly checkReading = (readingM: number): string | null =>
+    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };
     this.session.editMark(this.mark.id, reading, 'type length');
@@ -140,6 +144,7 @@ export class BenchMarkRow extends LitElement {
           label="Length of mark ${this.number}"
           .lengthM=${mark.lengthM}
           .otherLengthM=${mark.otherLengthM}
+          .check=${this.checkReading}
           @length-change=${this.onLength}
         ></bench-length-field>
         <div class="words">

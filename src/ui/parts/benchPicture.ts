@@ -6,6 +6,7 @@ import { saveFile } from '../saveFile.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { ThemeWatch } from '../themeWatch.ts';
 import { plotPalette } from './plotPalette.ts';
+import { svgAddress } from './svgAddress.ts';
 import { svgToPng } from './svgToPng.ts';
 
 /** In a narrower place letters would shrink with the picture. */
@@ -83,7 +84,7 @@ export class BenchPicture extends LitElement {
 
   private image() {
     const { title, words } = this.picture;
-    const source = `data:image/svg+xml,${encodeURIComponent(this.picture.svg(plotPalette(this), this.isSmall))}`;
+    const source = svgAddress(this.picture.svg(plotPalette(this), this.isSmall));
     const alt = `${title}. ${words}`;
     return this.sliding
       ? html`<img src=${source} alt=${alt} />`

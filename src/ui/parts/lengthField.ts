@@ -34,6 +34,8 @@ export class LengthField extends LitElement {
   @property({ attribute: false }) otherLengthM: number | null = null;
   /** Empties itself after each length, for the line that adds marks. */
   @property({ type: Boolean }) fleeting = false;
+  /** What stands against a reading, m, though it is a length; null: nothing. */
+  @property({ attribute: false }) check: (readingM: number) => string | null = () => null;
   @state() private typed: string | null = null;
   @state() private faultMessage: string | null = null;
   @query('input') private input!: HTMLInputElement;
@@ -51,13 +53,20 @@ export class LengthField extends LitElement {
       return false;
     }
     const parsed = parseReading(text);
-    if (!parsed.ok) {
+    const fault = parsed.ok
+      ? (this.check(parsed.lengthM) ?? this.checkOther(parsed.otherLengthM))
+      : parsed.message;
+    if (fault !== null || !parsed.ok) {
       this.typed = text;
-      this.faultMessage = parsed.message;
+      this.faultMessage = fault;
       return false;
     }
     this.accept({ lengthM: parsed.lengthM, otherLengthM: parsed.otherLengthM });
     return true;
+  }
+
+  private checkOther(readingM: number | null): string | null {
+    return readingM === null ? null : this.check(readingM);
   }
 
   private accept(reading: Reading | null): void {

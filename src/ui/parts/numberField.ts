@@ -40,6 +40,8 @@ export class NumberField extends LitElement {
   @property({ attribute: false }) value: number | null = null;
   /** Whether the field may be left empty. */
   @property({ type: Boolean }) optional = false;
+  /** What else stands against a value in the kind's unit, though it is within its limits; null: nothing. */
+  @property({ attribute: false }) check: (value: number) => string | null = () => null;
   @state() private faultMessage: string | null = null;
   @state() private typed: string | null = null;
 
@@ -47,9 +49,10 @@ export class NumberField extends LitElement {
     const text = (event.target as HTMLInputElement).value;
     const isEmpty = text.trim() === '';
     const reading = isEmpty && this.optional ? null : this.kind.read(text);
-    if (reading !== null && !reading.ok) {
+    const fault = reading === null ? null : reading.ok ? this.check(reading.value) : reading.message;
+    if (fault !== null || reading?.ok === false) {
       this.typed = text;
-      this.faultMessage = reading.message;
+      this.faultMessage = fault;
       return;
     }
     this.typed = null;

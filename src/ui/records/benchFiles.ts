@@ -1,5 +1,6 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { LONGEST } from '../../limits/longest.ts';
 import { experimentJson, fileStem } from '../../report/experimentJson.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
@@ -43,10 +44,17 @@ export class BenchFiles extends LitElement {
     return html`
       <section class="sheet stack" aria-label="This experiment">
         <h2>This experiment</h2>
-        <label>Title <input maxlength="120" .value=${experiment.title} @change=${this.onTitle} /></label>
+        <label
+          >Title <input maxlength=${LONGEST.title} .value=${experiment.title} @change=${this.onTitle}
+        /></label>
         <label
           >Note
-          <textarea rows="3" maxlength="10000" .value=${experiment.note} @change=${this.onNote}></textarea>
+          <textarea
+            rows="3"
+            maxlength=${LONGEST.note}
+            .value=${experiment.note}
+            @change=${this.onNote}
+          ></textarea>
         </label>
         <p class="lead">
           ${

@@ -1,6 +1,8 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { lessonHash, planOf } from '../../notebook/lessonLink.ts';
+import { LONGEST } from '../../limits/longest.ts';
+import { wellFormed } from '../../limits/texts.ts';
+import { lessonFault, lessonHash, planOf } from '../../notebook/lessonLink.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -20,6 +22,8 @@ export class BenchLesson extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @state() private link = '';
+  /** Why no link can be made. */
+  @state() private fault: string | null = null;
   @query('textarea') private task!: HTMLTextAreaElement;
   @query('#expected') private expected!: HTMLInputElement;
   @query('#theory') private theory!: HTMLInputElement;
@@ -33,12 +37,13 @@ export class BenchLesson extends LitElement {
 
   private onMake(): void {
     const plan = planOf(this.session.experiment, {
-      task: this.task.value.trim(),
+      task: wellFormed(this.task.value.trim()),
       hideExpected: this.expected.checked,
       hideTheory: this.theory.checked,
       hideTruth: this.truth.checked,
     });
-    this.link = location.href.split('#')[0] + lessonHash(plan);
+    this.fault = lessonFault(plan);
+    this.link = this.fault === null ? location.href.split('#')[0] + lessonHash(plan) : '';
   }
 
   private async onCopy(): Promise<void> {
@@ -57,7 +62,7 @@ export class BenchLesson extends LitElement {
         For teachers: the forks, the tube and the column as they are set now, as a link for the class. It
         holds no marks and no names.
       </p>
-      <label>What to measure<textarea rows="3" maxlength="1000"></textarea></label>
+      <label>What to measure<textarea rows="3" maxlength=${LONGEST.task}></textarea></label>
       <label class="row"><input type="checkbox" id="expected" />Hide where resonances are expected</label>
       <label class="row"><input type="checkbox" id="theory" />Hide theory’s speed</label>
       <label class="row"><input type="checkbox" id="truth" />Hide the practice column’s truth</label>
@@ -66,6 +71,7 @@ export class BenchLesson extends LitElement {
         whoever practises. Tick both to keep it back everywhere.
       </p>
       <p><button @click=${this.onMake}>Make the link</button></p>
+      ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
       ${
         this.link === ''
           ? nothing
