@@ -22,10 +22,10 @@ export function parseLength(text: string): Parsed<{ readonly lengthM: number }> 
   const parsed = parseDecimal(text, 'length');
   if (!parsed.ok) return parsed;
   const { value } = parsed;
-  const unit = parsed.unit === '' ? 'cm' : parsed.unit;
-  const perUnit = METRES_PER_UNIT.get(unit.toLowerCase());
+  const unit = parsed.unit === '' ? 'cm' : parsed.unit.toLowerCase();
+  const perUnit = METRES_PER_UNIT.get(unit);
   if (perUnit === undefined) {
-    return { ok: false, message: `“${shorten(unit)}” is no unit of length here. Use cm, mm or m.` };
+    return { ok: false, message: `“${shorten(parsed.unit)}” is no unit of length here. Use cm, mm or m.` };
   }
   const isPlain = parsed.unit === '';
   const lengthM = tidyNumber(value * perUnit);

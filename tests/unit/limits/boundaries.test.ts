@@ -9,7 +9,7 @@ import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { marksCsv } from '../../../src/report/marksCsv.ts';
 import { expectEveryWay, outside, rowsOf } from './everyWay.ts';
-import { badValues, boundaryExperiment, FIELDS, goodValues } from './fields.ts';
+import { badValues, boundaryExperiment, FIELDS, goodValues, manyValues } from './fields.ts';
 import type { Field } from './fields.ts';
 
 const base = boundaryExperiment();
@@ -36,7 +36,7 @@ const isRefused = (text: string, column: string, answer: { readonly error: strin
   expect((answer as { error: string }).error).toContain(`row 2, column ${column}`);
 };
 
-describe.each(FIELDS)('$path', (field) => {
+describe.each(FIELDS)('$path', { timeout: 60_000 }, (field) => {
   it('works everywhere at, just inside and between its limits', async () => {
     for (const si of goodValues(field)) {
       const experiment = field.put(base, si);
@@ -52,6 +52,7 @@ describe.each(FIELDS)('$path', (field) => {
       const { content, faults } = await readFile(new File([json], 'x.json'));
       imports += 1;
       expect(faults).toHaveLength(1);
+      const isNear = Math.abs(si - field.limit.lowest) < 1e-3 || Math.abs(si - field.limit.highest) < 1e-3;
       const { lowest, highest } = field.limit;
       expect(faults[0]).toMatchObject({ column: field.path });
       if (Number.isInteger(si) || field.isWhole !== true)
@@ -62,7 +63,7 @@ describe.each(FIELDS)('$path', (field) => {
           kind: 'experiment',
           experiment: content.experiment,
         });
-        await expectEveryWay(content.experiment);
+        if (isNear) await expectEveryWay(content.experiment);
       }
     }
   });
@@ -71,7 +72,7 @@ describe.each(FIELDS)('$path', (field) => {
   it.skipIf(typed === undefined)('is typed alike, in any of its units', () => {
     if (typed === undefined) return;
     const { kind, perUnit } = typed;
-    for (const si of goodValues(field)) {
+    for (const si of manyValues(field)) {
       for (const text of spellings(written(si, perUnit), kind.unit)) {
         typedValues += 1;
         const read = kind.read(text);
@@ -99,7 +100,7 @@ describe.each(FIELDS)('$path', (field) => {
     async () => {
       if (column === undefined) return;
       expect(columnName(column.name)).toBe(column.name);
-      for (const si of goodValues(field)) {
+      for (const si of manyValues(field)) {
         const cell = `${written(si, column.perUnit)} ${column.unit}`.trim();
         const text = tableWith(column, cell);
         imports += 2;
@@ -142,11 +143,11 @@ describe('lesson links', () => {
   );
 });
 
-describe('all ends at once', () => {
+describe('all ends at once', { timeout: 60_000 }, () => {
   /** Every field that fits with the others at one of its ends, by the bits of a number. */
   it('work together', async () => {
     const fields = FIELDS.filter(({ path }) => !/zeroOffset|order|otherLength/.test(path));
-    for (let pick = 0; pick < 60; pick += 1) {
+    for (let pick = 0; pick < 12; pick += 1) {
       // A linear congruential step makes neighbours differ in most bits.
       const bits = (pick * 1_103_515_245 + 12_345) >>> 7;
       const experiment = fields.reduce(
@@ -160,7 +161,7 @@ describe('all ends at once', () => {
   });
 });
 
-describe('random numbers around the limits', () => {
+describe('random numbers around the limits', { timeout: 60_000 }, () => {
   it('come in whole or not at all, from a table as on the command line', async () => {
     const columns = FIELDS.flatMap(({ column, limit }) => (column === undefined ? [] : [{ column, limit }]));
     let seed = 1;
@@ -214,5 +215,6 @@ function spellings(number: string, unit: string): readonly string[] {
     `${minus}${unit}`,
     ` ${number}\u00a0${unit} `,
     `${minus} ${unit.toUpperCase()}`,
+    `\t${comma}\u202f${unit}`,
   ];
 }

@@ -178,9 +178,9 @@ export const FIELDS: readonly Field[] = [
   },
 ];
 
-/** An experiment with everything that is compared, written out and drawn: three resonances of 512 Hz at two places. */
+/** An experiment with everything that is compared, written out and drawn: two resonances of 512 Hz at two places. */
 export function boundaryExperiment(): Experiment {
-  const marks = [0.1575, 0.492, 0.8265].flatMap((lengthM, index) =>
+  const marks = [0.1575, 0.492].flatMap((lengthM, index) =>
     ['place-1', 'place-2'].map((placeId) => exampleMark(`mark-${index}-${placeId}`, { lengthM, placeId })),
   );
   const example = exampleExperiment(marks.sort((one, other) => (one.placeId < other.placeId ? -1 : 1)));
@@ -200,16 +200,20 @@ export function boundaryExperiment(): Experiment {
 /** A step that every way in keeps: twelve digits are typed. */
 const STEP = 1e-9;
 
-/** Values at, just inside and between the ends of a field's limit. */
+/** Values at, just inside and in the middle of a field's limit. */
 export function goodValues({ limit: { lowest, highest }, isWhole = false }: Field): readonly number[] {
-  if (isWhole) return [lowest, lowest + 1, Math.round((lowest + highest) / 2), highest - 1, highest];
-  const within = highest - lowest;
+  const step = isWhole ? 1 : STEP * (highest - lowest);
+  const middle = isWhole ? Math.round((lowest + highest) / 2) : (lowest + highest) / 2;
+  return [lowest, lowest + step, middle, highest - step, highest].map(tidy);
+}
+
+/** The same, and more between them. */
+export function manyValues(field: Field): readonly number[] {
+  const { lowest, highest } = field.limit;
+  const between = [0.01, 0.1, 0.25, 0.75, 0.9, 0.99].map((share) => lowest + share * (highest - lowest));
   return [
-    lowest,
-    tidy(lowest + STEP * within),
-    ...[0.01, 0.1, 0.25, 0.5, 0.75, 0.9, 0.99].map((share) => tidy(lowest + share * within)),
-    tidy(highest - STEP * within),
-    highest,
+    ...goodValues(field),
+    ...between.map((value) => (field.isWhole === true ? Math.round(value) : tidy(value))),
   ];
 }
 
