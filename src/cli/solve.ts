@@ -1,19 +1,18 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { decodeText } from '../intake/decodeText.ts';
+import { LARGEST_TABLE_BYTES } from '../limits/sizes.ts';
 import { locate } from './locate.ts';
 import { solveSummary } from './solveSummary.ts';
 import { solveTable } from './solveTable.ts';
 import { solveUsage } from './solveUsage.ts';
-
-const LARGEST_FILE_BYTES = 10_000_000;
 
 function readText(file: string): string {
   const path = locate(file);
   if (!existsSync(path)) throw new Error(`there is no such file (looked for ${path}).`);
   const stats = statSync(path);
   if (stats.isDirectory()) throw new Error('this is a folder, not a file.');
-  if (stats.size > LARGEST_FILE_BYTES)
-    throw new Error('the file is larger than 10 MB, which is no table of marks.');
+  if (stats.size > LARGEST_TABLE_BYTES)
+    throw new Error(`the file is larger than ${LARGEST_TABLE_BYTES / 1e6} MB, which is no table of marks.`);
   return decodeText(readFileSync(path));
 }
 

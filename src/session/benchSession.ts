@@ -7,9 +7,11 @@ import type { DraftPlace } from '../notebook/drafts.ts';
 import type { Experiment, Fork } from '../notebook/experiment.ts';
 import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
+import { KeepingRule } from '../notebook/keepingRule.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
 import { BenchAnswers } from './benchAnswers.ts';
 import type { Answer, AskElsewhere } from './benchAnswers.ts';
+import { wellFormedTexts } from '../notebook/wellFormedTexts.ts';
 import { BenchExperiments } from './benchExperiments.ts';
 import { BenchHearing } from './benchHearing.ts';
 import { BenchKeeping } from './benchKeeping.ts';
@@ -53,6 +55,7 @@ export class BenchSession {
   readonly answers: BenchAnswers;
   /** Marks at which the solver has failed: it isn't asked again about the same. */
   private failed: { readonly experiment: Experiment; readonly error: unknown } | null = null;
+  private readonly rule = new KeepingRule();
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
   /** Keeps the sound of soundings while it is asked for. */
@@ -190,12 +193,23 @@ export class BenchSession {
     return this.history.future.at(-1)?.step ?? null;
   }
 
-  /** Makes a change that can be undone. `step` names it for the undo button: “delete mark”. */
-  change(step: string, make: (experiment: Experiment) => Experiment): void {
-    if (this.isOnlyShown()) return;
-    const next = make(this.experiment);
-    if (next === this.experiment) return;
+  /**
+   * Makes a change that can be undone. `step` names it for the undo button: “delete mark”. What couldn't be opened again
+   * is refused with a message.
+   * @returns whether the experiment is now as asked
+   */
+  change(step: string, make: (experiment: Experiment) => Experiment): boolean {
+    if (this.isOnlyShown()) return false;
+    const made = make(this.experiment);
+    if (made === this.experiment) return true;
+    const next = wellFormedTexts(made);
+    const fault = this.rule.whyNot(next, this.experiment);
+    if (fault !== null) {
+      this.tell('problem', fault);
+      return false;
+    }
     this.setHistory(recordStep(this.history, { ...next, changedAt: this.outside.now() }, step));
+    return true;
   }
 
   /**
@@ -207,8 +221,14 @@ export class BenchSession {
     const before = this.experiment;
     if (!goesOn) this.change(step, make);
     else if (!this.isOnlyShown()) {
-      const next = make(before);
-      if (next === before) return;
+      const made = make(before);
+      if (made === before) return;
+      const next = wellFormedTexts(made);
+      const fault = this.rule.whyNot(next, before);
+      if (fault !== null) {
+        this.tell('problem', fault);
+        return;
+      }
       const present = { ...next, changedAt: this.outside.now() };
       this.setHistory({ ...this.history, present, future: [] });
     }
@@ -250,7 +270,7 @@ export class BenchSession {
   }
 
   deleteMark(id: string): void {
-    this.change('delete mark', (experiment) => deleteMark(experiment, id));
+    if (!this.change('delete mark', (experiment) => deleteMark(experiment, id))) return;
     this.tell('info', 'Mark deleted. It can be brought back below the list.', ({ deletedMarks }) =>
       deletedMarks.some((mark) => mark.id === id),
     );

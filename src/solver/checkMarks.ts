@@ -1,7 +1,10 @@
 import { speedOfSound } from '../air/speedOfSound.ts';
 import type { AirState, SolverMark, SolverWarning } from './solution.ts';
 
-/** Marks that can be used, and for each other one what is wrong with it. */
+/**
+ * Marks that can be used, and for each other one what is wrong with it. These bounds keep the arithmetic sound; what
+ * the bench takes lies within them.
+ */
 export function checkMarks(marks: readonly SolverMark[]): {
   readonly usable: readonly SolverMark[];
   readonly faults: readonly SolverWarning[];

@@ -1,5 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { LONGEST } from '../../limits/longest.ts';
 import { newPlace } from '../../notebook/newExperiment.ts';
 import type { Place } from '../../notebook/experiment.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
@@ -118,7 +119,7 @@ export class BenchPlaces extends BenchElement {
             >Name
             <input
               .value=${place.name}
-              maxlength="60"
+              maxlength=${LONGEST.name}
               @input=${(event: Event) => this.texts.onInput(event, nameOf(place.id))}
               @change=${(event: Event) => this.texts.onLeave(event, nameOf(place.id))}
           /></label>

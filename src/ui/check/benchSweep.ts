@@ -10,6 +10,7 @@ import { lostWords, sweepNote, sweepRows, sweepWords } from '../../report/sweepW
 import type { SweepResonances } from '../../resonance/sweepResonances.ts';
 import { BenchSweep, speedFromSweep } from '../../session/benchSweep.ts';
 import type { SweepFindings, SweepState } from '../../session/benchSweep.ts';
+import { sweepFault } from '../../session/sweepFault.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
@@ -82,11 +83,8 @@ export class BenchSweepCard extends BenchElement {
       this.fault = 'Type the length that the column is held at first.';
       return;
     }
-    if (plan.toHz <= plan.fromHz) {
-      this.fault = 'The sweep must end at a higher pitch than it starts at.';
-      return;
-    }
-    this.fault = null;
+    this.fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
+    if (this.fault !== null) return;
     // One microphone, one listener.
     this.session.hearing.stop();
     const { experiment, hearing } = this.session;
@@ -122,11 +120,11 @@ export class BenchSweepCard extends BenchElement {
   }
 
   private onNote(note: string): void {
-    this.session.change('note sweep', (experiment) => ({
+    const isKept = this.session.change('note sweep', (experiment) => ({
       ...experiment,
       note: experiment.note === '' ? note : `${experiment.note}\n${note}`,
     }));
-    this.session.tell('info', 'The sweep’s result stands in the notes under Records.');
+    if (isKept) this.session.tell('info', 'The sweep’s result stands in the notes under Records.');
   }
 
   override render() {

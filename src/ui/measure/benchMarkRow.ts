@@ -4,6 +4,7 @@ import type { Mark } from '../../marks/mark.ts';
 import type { MarkIndex } from '../../marks/markIndex.ts';
 import { likelyRepeated } from '../../marks/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
+import { readingFault } from '../../notebook/columnFault.ts';
 import { markWords } from '../../report/markWords.ts';
 import { ordinal } from '../../report/rounding.ts';
 import type { BenchOutcome } from '../../session/benchOutcome.ts';
@@ -121,6 +122,9 @@ export class BenchMarkRow extends BenchElement {
     await this.field.focusEntry();
   }
 
+  private readonly checkReading = (readingM: number): string | null =>
+    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };
     this.session.editMark(this.mark.id, reading, 'type length');
@@ -160,6 +164,7 @@ export class BenchMarkRow extends BenchElement {
           .draft=${fieldDraft(this.session, `length ${mark.id}`)}
           .lengthM=${mark.lengthM}
           .otherLengthM=${mark.otherLengthM}
+          .check=${this.checkReading}
           @length-change=${this.onLength}
         ></bench-length-field>
         <div class="words">

@@ -145,8 +145,9 @@ export class BenchColumn extends BenchElement {
 
   /** A native slider over the rule: its thumb stands under the piston. */
   private handle(geometry: ColumnGeometry, mouthM: number) {
-    const shortestM = 0.02;
-    const longestM = geometry.travelM - mouthM;
+    // A rule may begin so far off, and a tube be so short, that there is hardly anything to slide.
+    const longestM = Math.max(geometry.travelM - mouthM, 0);
+    const shortestM = Math.min(0.02, longestM);
     // A slider's thumb stays inside its box, so the box reaches half a thumb beyond the travel.
     const halfThumbPx = 22;
     const left = toPx(geometry, mouthM + shortestM) - halfThumbPx;

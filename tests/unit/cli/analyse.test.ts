@@ -214,7 +214,7 @@ describe('analyse', { timeout: 60_000 }, () => {
   it.each([
     [[], /--fork is missing/],
     [['--fork', 'abc', 'a.wav'], /--fork abc is not a pitch/],
-    [['--fork', '20', 'a.wav'], /60 to 2100/],
+    [['--fork', '20', 'a.wav'], /64 to 4096/],
     [['--fork', '512', '--tolerance', '0', 'a.wav'], /--tolerance 0 is not a width/],
     [['--fork', '512'], /no file given/],
     [['--fork', '512', '--loud', 'a.wav'], /--loud/],
