@@ -76,7 +76,8 @@ function expectAnalysis(experiment: Experiment, outcome: BenchOutcome): void {
     expect(solution.warnings.map(({ code }) => code)).not.toContain('bad-mark');
     if (solution.speedMps !== null) expect(Number.isFinite(solution.expandedUncertaintyMps)).toBe(true);
   }
-  for (const by of ['fork', 'ends'] as const) compareGroups(experiment, { by: by, oneId: null, from: 0 }).pairs;
+  for (const by of ['fork', 'ends'] as const)
+    compareGroups(experiment, { by: by, oneId: null, from: 0 }).pairs;
   pitchFromSpeed(experiment);
   temperatureFromSpeed(experiment, outcome);
   gasFromSpeed(experiment, outcome);

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
 import { pageOf, pageStart } from '../../../src/ui/parts/benchPages.ts';
 
