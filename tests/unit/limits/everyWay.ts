@@ -77,7 +77,7 @@ function expectAnalysis(experiment: Experiment, outcome: BenchOutcome): void {
     if (solution.speedMps !== null) expect(Number.isFinite(solution.expandedUncertaintyMps)).toBe(true);
   }
   for (const by of ['fork', 'ends'] as const)
-    compareGroups(experiment, { by: by, oneId: null, from: 0 }).pairs;
+    expect(compareGroups(experiment, { by, oneId: null, from: 0 }).by).toBe(by);
   pitchFromSpeed(experiment);
   temperatureFromSpeed(experiment, outcome);
   gasFromSpeed(experiment, outcome);
