@@ -39,6 +39,21 @@ const ALSO = [
     path: /^(\/etc\/os-release|\/usr\/lib\/os-release|\/proc\/version|\/proc\/sys\/fs\/binfmt_misc\/WSLInterop|\/run\/WSL|\/run\/\.containerenv|\/\.dockerenv|\/proc\/self\/cgroup)$/,
     why: 'which system it drives the browser on',
   },
+  {
+    caller: `${sep}node_modules${sep}vite${sep}`,
+    path: /^(\/etc\/os-release|\/proc\/version|\/proc\/sys\/fs\/binfmt_misc\/WSLInterop|\/run\/WSL|\/run\/\.containerenv|\/\.dockerenv|\/proc\/self\/cgroup)$/,
+    why: 'which system it serves pages on',
+  },
+  {
+    caller: `${sep}node_modules${sep}vite${sep}`,
+    path: /\/(package\.json|pnpm-workspace\.yaml|lerna\.json|deno\.jsonc?)$/,
+    why: 'whether the project is part of a larger one',
+  },
+  {
+    caller: `${sep}node_modules${sep}rolldown${sep}`,
+    path: /^(\/usr)?\/bin\/ldd$/,
+    why: 'which of its native parts fits the system',
+  },
 ];
 /** This file looks for a browser and installs one: it may ask the system for it. */
 const BROWSER_FINDER = join(PROJECT, 'tests', 'browser', 'findChromium.ts');
