@@ -8,7 +8,7 @@ export const BUDGETS = {
   stripBytes: 51_000,
   /** Solver and comparison once more, for the worker: not before an experiment is large. */
   answersBytes: 21_700,
-  viewBytes: 12_500,
+  viewBytes: 12_600,
   /** Live path's time over that of Meyda's rms and power spectrum every 1024 samples. */
   liveOverMeyda: 1,
   /** Allocated by the live path for itself, bytes a second of sound; 3 000 when this was set. The goal is 4 000. */
