@@ -55,6 +55,8 @@ const ALSO = [
     why: 'which of its native parts fits the system',
   },
 ];
+/** Node's own code that copies folders, as its stacks name it. */
+const NODE_COPIES = /(^|[/:\\])fs[/\\]cp[/\\]/;
 /** This file looks for a browser and installs one: it may ask the system for it. */
 const BROWSER_FINDER = join(PROJECT, 'tests', 'browser', 'findChromium.ts');
 
@@ -109,6 +111,9 @@ export function mayRead(path, caller) {
   );
   if (isInside || files.includes(path)) return true;
   const file = caller();
+  // Node looks whether a folder is copied into itself, up to the root.
+  const isAbove = folders.some((folder) => folder.startsWith(path.endsWith(sep) ? path : path + sep));
+  if (isAbove && NODE_COPIES.test(file)) return true;
   return (
     file === BROWSER_FINDER ||
     isRunners(file) ||

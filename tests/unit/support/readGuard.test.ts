@@ -10,7 +10,7 @@ import {
 } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join, parse, resolve, sep } from 'node:path';
+import { dirname, join, parse, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { mayRead, takeFaults } from '../../support/readGuard.js';
@@ -89,6 +89,13 @@ describe('what a test brings', () => {
   it('is not a folder whose name only begins as theirs', () => {
     expect(mayRead(`${tmpdir()}${sep}a`, () => 'unknown')).toBe(true);
     expect(mayRead(`${tmpdir()} of somebody else`, () => 'unknown')).toBe(false);
+  });
+
+  it('may be copied, wherever the temporary folder lies: Node looks at the folders above it', () => {
+    const above = dirname(tmpdir());
+    expect(mayRead(above, () => '/fs/cp/cp-sync')).toBe(true);
+    expect(mayRead(`${above}${sep}elsewhere`, () => '/fs/cp/cp-sync')).toBe(false);
+    expect(mayRead(above, () => import.meta.filename)).toBe(false);
   });
 
   it('is not what a package reads for a test, but for the driver’s look at the system that it runs on', () => {
