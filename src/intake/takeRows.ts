@@ -1,9 +1,10 @@
 import { isWithin, LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
+import { LARGEST_RECORD_BYTES } from '../limits/sizes.ts';
 import { beginningOf, wellFormed } from '../limits/texts.ts';
 import { readingLimit, readingOfColumnM } from '../marks/columnOfMark.ts';
+import { inCm } from '../marks/lengthText.ts';
 import type { Mark } from '../marks/mark.ts';
-import { LARGEST_RECORD_BYTES } from '../limits/sizes.ts';
 import type { MarkRow } from '../marks/marksTable.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
@@ -137,7 +138,7 @@ function misfit(row: MarkRow, { diameterM, count, offsetM }: Meeting): IntakeFau
     const message = `an experiment holds ${LONGEST.list} marks, forks or places at most. Begin another one for the rest.`;
     return { row: row.row, column: null, message };
   }
-  const noReading = readingFault(row, offsetM);
+  const noReading = rowReadingFault(row, offsetM);
   if (noReading !== null) return noReading;
   if (row.order !== null && !isWithin(LIMITS.order, row.order)) {
     const message = `an order of ${row.order} is outside of ${LIMITS.order.lowest} to ${LIMITS.order.highest}. Leave it empty where you don’t know.`;
@@ -151,7 +152,7 @@ function misfit(row: MarkRow, { diameterM, count, offsetM }: Meeting): IntakeFau
 }
 
 /** A column that this experiment's rule shows no reading for. */
-function readingFault({ row, lengthM, otherLengthM }: MarkRow, offsetM: number): IntakeFault | null {
+function rowReadingFault({ row, lengthM, otherLengthM }: MarkRow, offsetM: number): IntakeFault | null {
   const limit = readingLimit(offsetM);
   const isMissing = (columnM: number | null): boolean =>
     columnM !== null && !isWithin(limit, readingOfColumnM(columnM, offsetM));
@@ -161,10 +162,6 @@ function readingFault({ row, lengthM, otherLengthM }: MarkRow, offsetM: number):
   const found = column === 'length_cm' ? lengthM : (otherLengthM ?? lengthM);
   const message = `with the rule’s zero offset of ${inCm(offsetM)} a column of ${inCm(found)} would be read at ${inCm(found + offsetM)}; readings are ${inCm(lowest)} to ${inCm(highest)}. Open the table as a new experiment, or change the zero offset under Apparatus first.`;
   return { row, column, message };
-}
-
-function inCm(lengthM: number): string {
-  return `${Number((lengthM * 100).toPrecision(8))} cm`;
 }
 
 /** Of a file's name. */

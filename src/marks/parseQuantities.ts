@@ -1,7 +1,7 @@
 import { LIMITS } from '../limits/limits.ts';
 import type { Parsed } from './parseDecimal.ts';
-import { parseQuantity } from './parseQuantity.ts';
-import type { TypedKind, TypedUnit } from './parseQuantity.ts';
+import { LENGTH_UNITS, parseQuantity } from './parseQuantity.ts';
+import type { TypedKind } from './parseQuantity.ts';
 
 const CELSIUS = { symbol: '°C', scale: 1 };
 const TEMPERATURE: TypedKind = {
@@ -92,13 +92,7 @@ export function parseStamp(text: string): Parsed<{ readonly frequencyHz: number 
   return read.ok ? { ok: true, frequencyHz: read.si } : read;
 }
 
-const MILLIMETRE: TypedUnit = { symbol: 'mm', scale: 0.001 };
-const MILLIMETRES = {
-  '': MILLIMETRE,
-  mm: MILLIMETRE,
-  cm: { symbol: 'cm', scale: 0.01 },
-  m: { symbol: 'm', scale: 1 },
-};
+const MILLIMETRES = { ...LENGTH_UNITS, '': LENGTH_UNITS.mm };
 const DIAMETER: TypedKind = {
   name: 'diameter',
   limit: LIMITS.diameterM,

@@ -11,6 +11,13 @@ export interface TypedUnit {
   readonly shift?: number;
 }
 
+/** Lengths that say their unit. What a plain number is depends on the field. */
+export const LENGTH_UNITS = {
+  mm: { symbol: 'mm', scale: 0.001 },
+  cm: { symbol: 'cm', scale: 0.01 },
+  m: { symbol: 'm', scale: 1 },
+} as const satisfies Record<string, TypedUnit>;
+
 /** One kind of quantity as people type it. */
 export interface TypedKind {
   readonly name: string;

@@ -1,4 +1,5 @@
 import { columnM, hasColumn, readingLimit } from '../marks/columnOfMark.ts';
+import { inCm } from '../marks/lengthText.ts';
 import type { Mark } from '../marks/mark.ts';
 import { markNumber } from '../marks/markList.ts';
 import type { Experiment } from './experiment.ts';
@@ -46,8 +47,4 @@ export function readingFault(readingM: number, zeroOffsetM: number): string | nu
 function noColumnWords(who: string, readingM: number, zeroOffsetM: number): string {
   const { lowest, highest } = readingLimit(zeroOffsetM);
   return `With the zero offset of ${inCm(zeroOffsetM)} ${who} would be a column of ${inCm(columnM(readingM, zeroOffsetM))}: readings must be ${inCm(lowest)} to ${inCm(highest)}.`;
-}
-
-function inCm(lengthM: number): string {
-  return `${Number((lengthM * 100).toPrecision(8))} cm`;
 }

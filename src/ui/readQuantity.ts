@@ -10,7 +10,7 @@ import {
   parseStamp,
   parseTemperature,
 } from '../marks/parseQuantities.ts';
-import { parseQuantity } from '../marks/parseQuantity.ts';
+import { LENGTH_UNITS, parseQuantity } from '../marks/parseQuantity.ts';
 import type { TypedUnit } from '../marks/parseQuantity.ts';
 
 /** One kind of quantity that is typed on the page: the unit it is shown in, and how it is read. */
@@ -22,13 +22,7 @@ export interface QuantityKind {
   readonly read: (text: string) => Parsed<{ readonly value: number }>;
 }
 
-const CENTIMETRE: TypedUnit = { symbol: 'cm', scale: 0.01 };
-const CENTIMETRES = {
-  '': CENTIMETRE,
-  cm: CENTIMETRE,
-  mm: { symbol: 'mm', scale: 0.001 },
-  m: { symbol: 'm', scale: 1 },
-};
+const CENTIMETRES = { ...LENGTH_UNITS, '': LENGTH_UNITS.cm };
 const KELVIN: TypedUnit = { symbol: '°C', scale: 1 };
 const MPS: TypedUnit = { symbol: 'm/s', scale: 1 };
 

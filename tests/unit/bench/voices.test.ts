@@ -4,36 +4,9 @@ import { talk } from '../../bench/detector/talk.ts';
 import { chooseVoices } from '../../bench/detector/voices/chooseVoices.ts';
 import { generatedVoice } from '../../bench/detector/voices/generatedVoice.ts';
 import { slideRecording } from '../../support/slideRecording.ts';
-import { thirdOctavesDb } from '../../support/thirdOctaves.ts';
+import { LONG_TERM_SPEECH, thirdOctavesDb } from '../../support/thirdOctaves.ts';
 
 const RATE_HZ = 48_000;
-
-/** Third octaves at 70 dB overall, men and women, Byrne et al. 1994, doi 10.1121/1.410152, table II. */
-const LONG_TERM = [
-  [100, 54.4],
-  [125, 57.7],
-  [160, 56.8],
-  [200, 60.2],
-  [250, 60.3],
-  [315, 59.0],
-  [400, 62.1],
-  [500, 62.1],
-  [630, 60.5],
-  [800, 56.8],
-  [1000, 53.7],
-  [1250, 53.0],
-  [1600, 52.0],
-  [2000, 48.7],
-  [2500, 48.1],
-  [3150, 46.8],
-  [4000, 45.6],
-  [5000, 44.5],
-  [6300, 44.3],
-  [8000, 43.7],
-  [10_000, 43.4],
-  [12_500, 41.3],
-  [16_000, 40.7],
-] as const;
 
 /** Levels of pieces of 50 ms, dB re full scale, rising. */
 function pieceLevelsDb(samples: Float32Array): number[] {
@@ -63,7 +36,7 @@ describe('the generated voice', () => {
     const voices = Array.from({ length: 12 }, (_, seed) =>
       generatedVoice(new Random(seed + 1), 10 * sampleRateHz, sampleRateHz),
     );
-    const expected = LONG_TERM.filter(([hz]) => hz <= upToHz);
+    const expected = LONG_TERM_SPEECH.filter(([hz]) => hz <= upToHz);
     const bands = thirdOctavesDb(
       voices,
       sampleRateHz,

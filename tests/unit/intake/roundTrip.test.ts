@@ -9,6 +9,7 @@ import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { marksCsv, measuredMarks } from '../../../src/report/marksCsv.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import { anyExperiment } from '../../support/anyExperiment.ts';
+import { PLAIN_ROW } from '../../support/plainRow.ts';
 import { cpuMs } from '../../support/cpuMs.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
@@ -111,26 +112,7 @@ describe('what leaves comes back', () => {
 });
 
 describe('takeRows', () => {
-  const row = (change: Partial<MarkRow>): MarkRow => ({
-    row: 2,
-    forkHz: 512,
-    ends: 'closed',
-    lengthM: 0.158,
-    otherLengthM: null,
-    diameterM: null,
-    temperatureC: null,
-    humidityPct: null,
-    pressurePa: null,
-    place: '',
-    order: null,
-    lengthUncertaintyM: null,
-    forkUncertaintyHz: null,
-    excluded: false,
-    group: '',
-    madeAt: '',
-    note: '',
-    ...change,
-  });
+  const row = (change: Partial<MarkRow>): MarkRow => ({ ...PLAIN_ROW, ...change });
 
   it('adds to the fork and the place that are there, and puts the zero offset back', () => {
     const base = {

@@ -4,7 +4,6 @@ import { experimentFromRows, takeRows } from '../../../src/intake/takeRows.ts';
 import { LONGEST } from '../../../src/limits/longest.ts';
 import { LARGEST_JSON_BYTES, LARGEST_RECORD_BYTES } from '../../../src/limits/sizes.ts';
 import type { Mark } from '../../../src/marks/mark.ts';
-import type { MarkRow } from '../../../src/marks/marksTable.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { newFork, newPlace } from '../../../src/notebook/newExperiment.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
@@ -15,6 +14,7 @@ import { cpuMs } from '../../support/cpuMs.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { benchInTest } from '../session/benchInTest.ts';
 import { outside, rowsOf } from './everyWay.ts';
+import { PLAIN_ROW } from '../../support/plainRow.ts';
 
 const many = <T>(count: number, make: (index: number) => T): T[] =>
   Array.from({ length: count }, (_, index) => make(index));
@@ -73,7 +73,7 @@ describe('full lists', () => {
 
   it('name each row of a table that finds no room', () => {
     const base = exampleExperiment(waiting(LONGEST.list - 1));
-    const rows = many(3, (index) => ({ ...emptyRow, row: index + 2 }));
+    const rows = many(3, (index) => ({ ...PLAIN_ROW, row: index + 2 }));
     const { experiment, faults } = takeRows(base, rows, outside());
     expect(experiment.marks).toHaveLength(LONGEST.list);
     expect(faults.map(({ row }) => row)).toEqual([3, 4]);
@@ -87,26 +87,6 @@ describe('full lists', () => {
     expect((cpuMs() - start) / 20).toBeLessThan(60);
   });
 });
-
-const emptyRow: MarkRow = {
-  row: 2,
-  forkHz: 512,
-  ends: 'closed',
-  lengthM: 0.158,
-  otherLengthM: null,
-  diameterM: null,
-  temperatureC: null,
-  humidityPct: null,
-  pressurePa: null,
-  place: '',
-  order: null,
-  lengthUncertaintyM: null,
-  forkUncertaintyHz: null,
-  excluded: false,
-  group: '',
-  madeAt: '',
-  note: '',
-};
 
 describe('a large experiment', () => {
   const points = 120;
@@ -164,7 +144,11 @@ describe('a large experiment', () => {
   );
 
   it('names the rows of a table that would make it so', { timeout: 60_000 }, async () => {
-    const rows = many(2500, (index) => ({ ...emptyRow, row: index + 2, note: '"'.repeat(LONGEST.markNote) }));
+    const rows = many(2500, (index) => ({
+      ...PLAIN_ROW,
+      row: index + 2,
+      note: '"'.repeat(LONGEST.markNote),
+    }));
     const { experiment, faults } = experimentFromRows('x', rows, outside());
     expect(experiment.marks.length + faults.length).toBe(2500);
     expect(faults.length).toBeGreaterThan(1000);

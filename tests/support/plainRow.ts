@@ -1,0 +1,22 @@
+import type { MarkRow } from '../../src/marks/marksTable.ts';
+
+/** A row of a table that says no more than it must. */
+export const PLAIN_ROW: MarkRow = {
+  row: 2,
+  forkHz: 512,
+  ends: 'closed',
+  lengthM: 0.158,
+  otherLengthM: null,
+  diameterM: null,
+  temperatureC: null,
+  humidityPct: null,
+  pressurePa: null,
+  place: '',
+  order: null,
+  lengthUncertaintyM: null,
+  forkUncertaintyHz: null,
+  excluded: false,
+  group: '',
+  madeAt: '',
+  note: '',
+};
