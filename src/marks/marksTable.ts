@@ -6,7 +6,7 @@ import { splitDelimited } from './delimited.ts';
 import type { DelimitedRecord } from './delimited.ts';
 import type { ColumnEnds } from './mark.ts';
 import { unguarded } from './formulaGuard.ts';
-import { MARK_COLUMNS, READ_COLUMNS, REQUIRED_COLUMNS } from './markColumns.ts';
+import { READ_COLUMNS, REQUIRED_COLUMNS } from './markColumns.ts';
 import type { ReadColumn, RequiredColumn } from './markColumns.ts';
 import { parseDecimal, shorten } from './parseDecimal.ts';
 import type { Parsed } from './parseDecimal.ts';
@@ -21,6 +21,7 @@ import {
   parseReadingUncertainty,
   parseTemperature,
 } from './parseQuantities.ts';
+import { unreadColumns } from './unreadColumns.ts';
 
 /** One row of a table of marks, SI units; null where the cell or the column was not there. */
 export interface MarkRow {
@@ -218,28 +219,13 @@ function readRecords(
   }
   if (faults.length > 0) return { ok: false, faults, rows };
   if (rows.every(({ excluded }) => excluded)) return { ...refuse('Every row of marks is excluded.'), rows };
-  return { ok: true, rows, passedOver: passedOverOf(heading.cells, names), skipped };
+  return { ok: true, rows, passedOver: unreadColumns(heading.cells, names), skipped };
 }
 
 /** Of a row that can't be read: whether that doesn't matter. */
 function isExcluded(text: string): boolean {
   const parsed = parseExcluded(text);
   return parsed.ok && parsed.excluded;
-}
-
-/** Beginnings of the known columns' names; what begins so and isn't known was likely meant as one. */
-const STEMS = /^(dia|rad|temp|t_c$|hum|rh|press|fork|freq|pitch|end|len|ord|room|lab|excl)/;
-/** The same for words further on in a name, where short ones would mislead: inner_diameter_mm, air_temp. */
-const LATER_STEMS = /_(diam|radius|temp|humid|press|fork|freq|pitch|ends(_|$)|length|order(_|$)|exclu)/;
-
-function passedOverOf(headings: readonly string[], names: readonly string[]): string[] {
-  const known: readonly string[] = MARK_COLUMNS.map(({ name }) => name);
-  return headings
-    .filter((_, i) => {
-      const name = names[i] ?? '';
-      return !known.includes(name) && (STEMS.test(name) || LATER_STEMS.test(name));
-    })
-    .map(shorten);
 }
 
 /** One fault for all columns that are missing, with what is likely behind it. */

@@ -52,11 +52,11 @@ export function lostWords({ lostS, voidHz, gaps }: SweepResonances): string | nu
   return `${lost}: the resonance near ${pitches} Hz is left out. Close other programs and sweep again.`;
 }
 
-/** A line for the experiment's notes. @param isUnproven  whether the level may have been rewritten */
-export function sweepNote(found: SweepSpeed, lengthM: number, isUnproven: boolean): string {
+/** A line for the experiment's notes. @param remark  on where the sound came from; '' for none */
+export function sweepNote(found: SweepSpeed, lengthM: number, remark: string): string {
   const list = sweepRows(found)
     .filter((row) => row.speed !== 'left out')
     .map((row) => `${row.order} ${row.frequency}`)
     .join(', ');
-  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}${isUnproven ? ' (level not proven raw)' : ''}.`;
+  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}${remark === '' ? '' : ` (${remark})`}.`;
 }

@@ -21,7 +21,7 @@ export interface LengthCheck {
  * `no-fork`: none was heard. `few-changes`: it came and went less than three times, or stayed in one place not long
  * enough. `noise`: the room hides it. `unsteady`: it does more than go to and fro between two places.
  */
-export type CheckHindrance = 'no-fork' | 'few-changes' | 'noise' | 'unsteady';
+export type CheckHindrance = 'no-fork' | 'lost-sound' | 'few-changes' | 'noise' | 'unsteady';
 
 function cannotTell(hindrance: CheckHindrance, comparisons: number): LengthCheck {
   return { verdict: 'cannot-tell', riseDb: null, standardUncertaintyDb: null, comparisons, hindrance };
@@ -61,7 +61,7 @@ const STILL = 0.03;
  */
 export function checkLength(series: ToneSeries, rangeHz: number): LengthCheck {
   const found = longestComings(series, rangeHz);
-  if (found === null) return cannotTell('no-fork', 0);
+  if (found === null) return cannotTell(series.gaps.length > 0 ? 'lost-sound' : 'no-fork', 0);
   const { comings, durationS } = found;
   const changes = comings.stays.length - 1;
   const step = mouthStep(comings.stays);

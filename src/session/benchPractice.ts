@@ -1,16 +1,9 @@
 import { PracticeColumn } from '../capture/practice/practiceColumn.ts';
-import { USUAL_PRACTICE } from '../capture/practice/practiceSettings.ts';
+import { PRACTICE_WIDTHS_M, USUAL_PRACTICE } from '../capture/practice/practiceSettings.ts';
 import type { PracticeSettings } from '../capture/practice/practiceSettings.ts';
 import type { RoomNoise } from '../capture/practice/roomScene.ts';
 import type { Experiment } from '../notebook/experiment.ts';
-
-/** What the instruments on the practice bench read. */
-export interface PracticeReadings {
-  readonly diameterM: number;
-  readonly temperatureC: number;
-  readonly humidityPct: number | null;
-  readonly pressurePa: number | null;
-}
+import type { PracticeReadings } from './practiceReadings.ts';
 
 /** How fast the practice hand follows the handle, m/s: a careful slide. */
 export const PRACTICE_SLIDE_MPS = 0.05;
@@ -23,10 +16,14 @@ const HALF_WAVE_MPS = 172;
 const HIGHEST_IN_USUAL_TUBE_HZ = 2500;
 /** The tube that is lent where one of the forks is higher, m: one tube for all forks, as on a bench. */
 const NARROW_DIAMETER_M = 0.016;
+/** The mouth's formulas end at ka = 1.5 (Dalmont, Nederveen & Joly 2001); a fork may be a little above its stamp. */
+const HIGHEST_KA = 1.45;
+/** No room is colder than this speed of sound says, m/s. */
+const SLOWEST_MPS = 330;
 /** The shortest column of the practice tube, m; half of the travel where that is less. */
 const SHORTEST_M = 0.02;
 
-/** The practice column with the apparatus of the open experiment: its fork, its ends, its travel. */
+/** The practice column with the apparatus of the open experiment: its fork, its tube. The air is practice's own. */
 export class BenchPractice {
   readonly column: PracticeColumn;
 
@@ -37,7 +34,7 @@ export class BenchPractice {
     this.column.setSlideSpeed(slideSpeedMps(apparatus.stampedHz));
   }
 
-  /** Takes over fork, ends and travel from the experiment where they changed. */
+  /** Takes over fork and tube from the experiment where they changed. */
   follow(experiment: Experiment): void {
     const wanted = apparatusOf(experiment);
     const { apparatus } = this.column;
@@ -79,20 +76,30 @@ export class BenchPractice {
 
 type Apparatus = Partial<PracticeSettings> & Pick<PracticeSettings, 'stampedHz' | 'ends' | 'longestM'>;
 
-/** The practice bench plays every fork of the notebook, with a tube that suits it. */
+/** The practice bench plays every fork of the notebook, with the experiment's tube where it can be simulated. */
 function apparatusOf(experiment: Experiment): Apparatus {
   const fork = experiment.forks.find((candidate) => candidate.id === experiment.present.forkId);
   const stampedHz = fork?.nominalHz ?? 512;
   const { travelM } = experiment.tube;
   const shortestM = Math.min(SHORTEST_M, travelM / 2);
-  const isHigh = experiment.forks.some(({ nominalHz }) => nominalHz > HIGHEST_IN_USUAL_TUBE_HZ);
   return {
     stampedHz,
     ends: experiment.present.ends,
     longestM: travelM,
     shortestM,
-    diameterM: isHigh ? NARROW_DIAMETER_M : USUAL_PRACTICE.diameterM,
+    diameterM: tubeWidthM(experiment),
   };
+}
+
+/** The width that was noted; else, and where the mouth's theory doesn't reach it at the highest fork, a usual one. */
+function tubeWidthM({ forks, tube }: Experiment): number {
+  const highestHz = Math.max(...forks.map(({ nominalHz }) => nominalHz));
+  const [narrowestM, widestM] = PRACTICE_WIDTHS_M;
+  const reachM = (2 * HIGHEST_KA * SLOWEST_MPS) / (2 * Math.PI * highestHz);
+  const { diameterM } = tube;
+  if (diameterM !== null && diameterM >= narrowestM && diameterM <= Math.min(widestM, reachM))
+    return diameterM;
+  return highestHz > HIGHEST_IN_USUAL_TUBE_HZ ? NARROW_DIAMETER_M : USUAL_PRACTICE.diameterM;
 }
 
 function slideSpeedMps(stampedHz: number): number {

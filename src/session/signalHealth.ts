@@ -47,7 +47,7 @@ export function signalWarnings(found: SignalFindings, frames: number): readonly 
     return [
       newWarning(
         'silent',
-        'The sound is pure silence: check that the right microphone is chosen and not muted.',
+        'The sound is pure silence: the microphone is muted, or it is another one than meant.',
       ),
     ];
   }
@@ -93,13 +93,13 @@ function bandWarning({ edge, floorFallDb }: SignalFindings): ListeningWarning | 
   if (edge !== null) {
     return newWarning(
       'high-band-missing',
-      'There is nothing above 16 kHz: so sounds a suppression of noise or a strong compression of the file. Do the gain check before you trust a level; record as WAV where you can.',
+      'There is nothing above 16 kHz: so sounds a suppression of noise or a strong compression of the file. Of a microphone do the gain check before you trust a level; record as WAV where you can.',
     );
   }
   if (floorFallDb === null) return null;
   return newWarning(
     'floor-fell',
-    `The quiet between sounds fell ${Math.round(floorFallDb)} dB below what the room was at first: either the room became quiet, or a suppression of noise has set in. Do the gain check before you trust a level.`,
+    `The quiet between sounds fell ${Math.round(floorFallDb)} dB below what the room was at first: either the room became quiet, or a suppression of noise has set in. Of a microphone do the gain check before you trust a level.`,
   );
 }
 

@@ -44,8 +44,7 @@ function aboutOrders(findings: Findings): SolverWarning[] {
   if (search.marksMisfit > MISFIT_OF_NOISE * search.sampled) {
     warnings.push({
       code: 'nothing-fits',
-      message:
-        'Most of these lengths lie on no resonance of one speed and end correction. Check the unit of the lengths and of the diameter, the fork and the ends before using the result.',
+      message: `Most of these lengths lie on no resonance of one speed and end correction. Check the unit of the lengths${preparation.endIsRelative ? ' and of the diameter' : ''}, the fork and the ends before using the result.`,
     });
   }
   if (betterType !== null) {
@@ -164,7 +163,7 @@ function aboutResult(
     const ratio = endIsRelative ? `, ${inWords(fit.end, 2)} radii where about 0.6 is usual` : '';
     warnings.push({
       code: 'end-correction-implausible',
-      message: `The end correction comes out as ${shown}${ratio}. Check the zero of the rule, the diameter, and the ends.`,
+      message: `The end correction comes out as ${shown}${ratio}. Check the zero of the rule${endIsRelative ? ', the diameter,' : ''} and the ends.`,
     });
   }
   const speedSlack = 3 * solution.standardUncertaintyMps;

@@ -187,6 +187,25 @@ describe('hands on the bench', () => {
     await page.getByText('Guide, 2 of 6: Strike the fork.').waitFor();
   });
 
+  it('practice takes the tube as it was noted, and its readings leave the experiment’s own as they are', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await bench.enterApparatus({ diameterMm: 32, temperatureC: 24 });
+    await page.getByText('tube 32.0 mm wide inside. This place is another room').waitFor();
+    await page.getByRole('button', { name: 'Note these readings' }).click();
+    await page.getByRole('button', { name: 'Note these readings' }).waitFor({ state: 'detached' });
+    await expect
+      .poll(() => page.getByRole('combobox', { name: 'Place' }).locator('option:checked').innerText())
+      .toContain('Practice column');
+    await bench.goTo('Apparatus');
+    const values = (name: string): Promise<string[]> =>
+      page
+        .getByRole('textbox', { name, exact: true })
+        .evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));
+    expect(await values('Inside diameter')).toEqual(['32']);
+    expect(await values('Air temperature')).toEqual(['24', '21']);
+  });
+
   it('a tone is played, starting quiet, and stops', async () => {
     const bench = await open();
     await bench.goTo('Check');

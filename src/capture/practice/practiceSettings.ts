@@ -40,6 +40,9 @@ export const USUAL_PRACTICE: PracticeSettings = {
   noise: 'quiet',
 };
 
+/** Inside diameters that the simulated tube can have, m. */
+export const PRACTICE_WIDTHS_M = [0.005, 0.12] as const;
+
 /**
  * @throws RangeError naming the argument, its range and the value. A wide tube is beyond the end correction's theory at
  *   a high pitch (ka above 1.5): the column refuses it, too
@@ -49,7 +52,7 @@ export function checkPractice(settings: PracticeSettings): PracticeSettings {
   requireInRange('stampedHz', stampedHz, LIMITS.stampedHz.lowest, LIMITS.stampedHz.highest);
   if (forkHz !== null) requireInRange('forkHz', forkHz, 0.95 * stampedHz, 1.05 * stampedHz);
   requireInRange('decayTimeS', settings.decayTimeS, 0.5, 60);
-  requireInRange('diameterM', settings.diameterM, 0.005, 0.12);
+  requireInRange('diameterM', settings.diameterM, ...PRACTICE_WIDTHS_M);
   requireInRange('shortestM', shortestM, SHORTEST_M, LIMITS.travelM.highest);
   requireInRange('longestM', longestM, shortestM, LIMITS.travelM.highest);
   requireInRange('lengthM', settings.lengthM, shortestM, longestM);

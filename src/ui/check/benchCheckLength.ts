@@ -53,7 +53,7 @@ export class BenchCheckLength extends BenchElement {
             : html`<button @click=${() => this.session.hearing.beginCheck()}>Begin again</button
                 ><button @click=${() => this.session.hearing.endCheck()}>End the check</button>`
         }
-        ${isListening ? nothing : html`<span class="small">Press Listen first.</span>`}
+        ${isListening ? nothing : html`<span class="small">Begin to listen first.</span>`}
       </p>
     </section>`;
   }

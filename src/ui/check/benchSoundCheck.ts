@@ -1,9 +1,12 @@
 import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, query } from 'lit/decorators.js';
 import { forkFinding, soundFacts } from './soundFacts.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { isOfRealColumn } from '../../session/practiceReadings.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import type { BenchAsk } from '../parts/benchAsk.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import '../parts/benchAsk.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** Before measuring: is the sound raw, strong enough, how loud is the room, and what is the fork's real pitch? */
@@ -31,6 +34,7 @@ export class BenchSoundCheck extends BenchElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
+  @query('bench-ask') private asking!: BenchAsk;
   private drawn = 0;
   protected readonly watch = new BenchWatch(this, ['notebook', 'capture', 'live'], () => this.onChange());
 
@@ -41,7 +45,22 @@ export class BenchSoundCheck extends BenchElement {
     this.requestUpdate();
   }
 
-  private onUse(): void {
+  /** On the practice column its own fork was heard: it takes no real fork's place unasked. */
+  private async mayUse(): Promise<boolean> {
+    const { hearing, experiment, presentFork } = this.session;
+    if (hearing.sourceKind !== 'practice') return true;
+    if (presentFork.measuredHz === null && !isOfRealColumn(experiment)) return true;
+    return this.asking.ask({
+      heading: 'Use the pitch of the practice fork?',
+      message:
+        'What was heard is the practice fork. Its pitch would count for this experiment’s fork, for marks made with a real one too.',
+      no: 'Leave the fork as it is',
+      yes: 'Use it',
+    });
+  }
+
+  private async onUse(): Promise<void> {
+    if (!(await this.mayUse())) return;
     const finding = forkFinding(this.session.hearing.trace.soundings, this.session.presentFork);
     if (finding === null) return;
     const { id } = this.session.presentFork;
@@ -84,6 +103,7 @@ export class BenchSoundCheck extends BenchElement {
           : html`<p><button @click=${this.onUse}>Use the measured pitch in the fit</button></p>`
       }
       <p class="caution">Strike the fork on rubber or the sole of a shoe, never on glass or a hard edge.</p>
+      <bench-ask></bench-ask>
     </section>`;
   }
 }

@@ -9,6 +9,7 @@ import { sweepPlot } from '../../report/plots/sweepPlot.ts';
 import { lostWords, sweepNote, sweepRows, sweepWords } from '../../report/sweepWords.ts';
 import type { SweepResonances } from '../../resonance/sweepResonances.ts';
 import { BenchSweep, speedFromSweep } from '../../session/benchSweep.ts';
+import type { CaptureTrust } from '../../session/captureTrust.ts';
 import type { SweepFindings, SweepState } from '../../session/benchSweep.ts';
 import { sweepFault } from '../../session/sweepFault.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
@@ -66,6 +67,8 @@ export class BenchSweepCard extends BenchElement {
   @state() private fault: string | null = null;
   private readonly player = new TonePlayer();
   private sweep: BenchSweep | null = null;
+  /** Of the sweep whose result is shown. */
+  private wasPractice = true;
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
   override disconnectedCallback(): void {
@@ -88,6 +91,7 @@ export class BenchSweepCard extends BenchElement {
     // One microphone, one listener.
     this.session.hearing.stop();
     const { experiment, hearing } = this.session;
+    this.wasPractice = this.isPractice;
     const source = sweepSource(this.isPractice, experiment, lengthM, plan, hearing.microphoneId);
     this.sweep = new BenchSweep(source, plan, experiment.gainCheck ?? null, () => this.onSweep());
     try {
@@ -239,11 +243,17 @@ export class BenchSweepCard extends BenchElement {
         </table>
       </div>
       <p>
-        <button @click=${() => this.onNote(sweepNote(speed, lengthM, trust.kind === 'unproven'))}>
+        <button @click=${() => this.onNote(sweepNote(speed, lengthM, this.remark(trust)))}>
           Keep it in the notes
         </button>
       </p>
       ${this.picture(found)}`;
+  }
+
+  /** What the notes must say of a sweep besides its result. */
+  private remark({ kind }: CaptureTrust): string {
+    if (this.wasPractice) return 'simulated, in practice';
+    return kind === 'unproven' ? 'level not proven raw' : '';
   }
 
   /** What stands against the levels of this sweep, and what to do about it. */

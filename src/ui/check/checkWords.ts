@@ -35,6 +35,8 @@ function hindranceWords(hindrance: CheckHindrance, comparisons: number): string 
   switch (hindrance) {
     case 'no-fork':
       return 'No sounding fork has been heard yet. Strike it and hold it at the mouth.';
+    case 'lost-sound':
+      return 'Sound was lost meanwhile: close other programs and begin again.';
     case 'few-changes':
       return `The fork has come or gone ${comparisons === 1 ? 'once' : `${comparisons} times`} so far; at least three times are needed.`;
     case 'noise':

@@ -52,7 +52,7 @@ export function forkFinding(soundings: readonly Sounding[], fork: Fork): ForkFin
 
 function processingFact(capture: CaptureState): SoundFact {
   const name = 'Raw sound';
-  if (capture.kind !== 'running') return { name, value: 'press Listen first', isGood: null };
+  if (capture.kind !== 'running') return { name, value: 'begin to listen first', isGood: null };
   const { settings } = capture;
   if (settings === null) return { name, value: 'yes, nothing processes this source', isGood: true };
   const flags = [settings.autoGainControl, settings.noiseSuppression, settings.echoCancellation];

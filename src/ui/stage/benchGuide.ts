@@ -75,7 +75,7 @@ export class BenchGuide extends BenchElement {
   private onChange(): void {
     const { experiment } = this.session;
     const { trace, isListening } = this.session.hearing;
-    const next = guideSteps(experiment, trace, isListening)
+    const next = guideSteps(experiment, trace, isListening, this.practice.readings)
       .map((step) => step.isDone)
       .join();
     // Whatever changes in the notebook may change the truth's comparison; the trace alone rarely changes a step.
@@ -90,7 +90,7 @@ export class BenchGuide extends BenchElement {
   override render() {
     const { experiment, outcomeIfAny: outcome } = this.session;
     const { trace, isListening } = this.session.hearing;
-    const steps = guideSteps(experiment, trace, isListening);
+    const steps = guideSteps(experiment, trace, isListening, this.practice.readings);
     const done = steps.filter((step) => step.isDone).length;
     const next = steps.find((step) => !step.isDone);
     const solution = presentSolution(experiment, outcome);

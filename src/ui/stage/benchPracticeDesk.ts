@@ -3,6 +3,12 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import type { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import {
+  areReadingsNoted,
+  needsOwnPlace,
+  noteReadings,
+  PRACTICE_PLACE,
+} from '../../session/practiceReadings.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { HoldRepeat } from '../parts/holdRepeat.ts';
 import { BenchElement } from '../parts/benchElement.ts';
@@ -117,7 +123,7 @@ export class BenchPracticeDesk extends BenchElement {
   private look(): void {
     this.lengthM = this.practice.column.lengthM;
     this.isAtMouth = this.practice.column.forkIsAtMouth;
-    this.isNoted = this.areReadingsNoted();
+    this.isNoted = areReadingsNoted(this.session.experiment, this.practice.readings);
   }
 
   private onRoom(noise: string): void {
@@ -128,15 +134,16 @@ export class BenchPracticeDesk extends BenchElement {
   }
 
   private onReadings(): void {
-    const { diameterM, temperatureC, humidityPct, pressurePa } = this.practice.readings;
-    this.session.tell('info', 'The readings are noted under Apparatus.');
-    this.session.change('note readings', (experiment) => ({
-      ...experiment,
-      tube: { ...experiment.tube, diameterM },
-      places: experiment.places.map((place) =>
-        place.id === experiment.present.placeId ? { ...place, temperatureC, humidityPct, pressurePa } : place,
-      ),
-    }));
+    const { readings } = this.practice;
+    const isApart = needsOwnPlace(this.session.experiment, readings);
+    const id = this.session.newId();
+    this.session.tell(
+      'info',
+      isApart
+        ? `The readings are noted under Apparatus, at a place of their own, “${PRACTICE_PLACE}”, which is now measured at.`
+        : 'The readings are noted under Apparatus.',
+    );
+    this.session.change('note readings', (experiment) => noteReadings(experiment, readings, id));
   }
 
   private onStep(byM: number): void {
@@ -160,14 +167,6 @@ export class BenchPracticeDesk extends BenchElement {
     >
       ${sign}
     </button>`;
-  }
-
-  /** Whether the experiment already has what the instruments read. */
-  private areReadingsNoted(): boolean {
-    const { tube, places, present } = this.session.experiment;
-    const place = places.find((one) => one.id === present.placeId);
-    const { diameterM, temperatureC } = this.practice.readings;
-    return tube.diameterM === diameterM && place?.temperatureC === temperatureC;
   }
 
   override render() {
@@ -201,13 +200,32 @@ export class BenchPracticeDesk extends BenchElement {
             : html`<div class="instruments">
                 <span
                   >Instruments: ${fixed(temperatureC, 1)} °C, ${fixed(humidityPct ?? 50, 0)} % humidity, tube
-                  ${fixed(diameterM * 1000, 1)} mm wide inside</span
+                  ${fixed(diameterM * 1000, 1)} mm wide inside${this.elsewhere()}</span
                 >
                 <button @click=${this.onReadings}>Note these readings</button>
               </div>`
         }
+        ${this.otherTube()}
       </section>
     `;
+  }
+
+  /** Where the readings go when the present place is another room. */
+  private elsewhere(): string {
+    const { experiment } = this.session;
+    if (!needsOwnPlace(experiment, this.practice.readings)) return '';
+    return `. This place is another room: they get a place of their own, “${PRACTICE_PLACE}”`;
+  }
+
+  /** What is measured on a tube of another width doesn't fit the experiment's. */
+  private otherTube() {
+    const { diameterM } = this.session.experiment.tube;
+    const practiceM = this.practice.readings.diameterM;
+    if (diameterM === null || diameterM === practiceM) return nothing;
+    return html`<p class="caution">
+      The practice tube can’t be ${fixed(diameterM * 1000, 1)} mm wide as this experiment’s: it is
+      ${fixed(practiceM * 1000, 1)} mm. Practise in a new experiment (Records).
+    </p>`;
   }
 }
 

@@ -1,5 +1,7 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { BenchTrace } from '../../session/benchTrace.ts';
+import { areReadingsNoted } from '../../session/practiceReadings.ts';
+import type { PracticeReadings } from '../../session/practiceReadings.ts';
 
 export interface GuideStep {
   readonly id: string;
@@ -15,8 +17,8 @@ export function guideSteps(
   experiment: Experiment,
   trace: BenchTrace,
   isListening: boolean,
+  readings: PracticeReadings,
 ): readonly GuideStep[] {
-  const place = experiment.places.find((candidate) => candidate.id === experiment.present.placeId);
   const heard = trace.soundings.length > 0;
   const marks = experiment.marks.filter((mark) => !mark.excluded);
   const lengths = marks.flatMap((mark) => (mark.lengthM === null ? [] : [mark.lengthM]));
@@ -44,7 +46,7 @@ export function guideSteps(
     {
       id: 'read',
       words: 'Read the instruments beside the fork’s buttons: press “Note these readings”.',
-      isDone: experiment.tube.diameterM !== null && place?.temperatureC !== null,
+      isDone: areReadingsNoted(experiment, readings),
     },
     {
       id: 'second',

@@ -200,6 +200,22 @@ describe('what spreadsheets and people put into a table', () => {
     expect(table.ok && table.passedOver).toEqual(['inner_diameter_mm', 'air_temp']);
   });
 
+  it.each(['exluded', 'hunidity_pct', 'tmperature_c', 'dameter_mm', 'presure_hpa', 'lngth_uncertainty_mm'])(
+    'so is a known name with a slip in it: %s',
+    (heading) => {
+      const table = readMarksTable(lines(`fork_hz,ends,length_cm,${heading}`, '512,closed,15.8,1'));
+      expect(table.ok && table.passedOver).toEqual([heading]);
+    },
+  );
+
+  it.each(['comment', 'student', 'colour', 'number', 'remark', 'date', 'weight'])(
+    'a heading that means something else is passed over in silence: %s',
+    (heading) => {
+      const table = readMarksTable(lines(`fork_hz,ends,length_cm,${heading}`, '512,closed,15.8,1'));
+      expect(table.ok && table.passedOver).toEqual([]);
+    },
+  );
+
   it.each(['y', 'yes', 'YES', 'ja', 'oui', 'sí', 'si\u0301', 'sim', 'tak', 'x', '1', 'true', 'wahr', 'vrai'])(
     'a row with %j under excluded is left out',
     (word) => {

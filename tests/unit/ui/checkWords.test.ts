@@ -10,7 +10,7 @@ describe('a check that can’t tell', () => {
   it('counts comings and goings only where too few are the reason', () => {
     expect(detail('few-changes', 0)).toContain('0 times so far; at least three');
     expect(detail('few-changes', 1)).toContain('once so far');
-    for (const other of ['no-fork', 'noise', 'unsteady'] as const) {
+    for (const other of ['no-fork', 'lost-sound', 'noise', 'unsteady'] as const) {
       expect(detail(other, 4)).not.toMatch(/\d|so far;/);
     }
   });
@@ -18,6 +18,7 @@ describe('a check that can’t tell', () => {
   it('names the room, the missing fork and the hand', () => {
     expect(detail('noise', 4)).toContain('room is too loud');
     expect(detail('no-fork', 0)).toContain('No sounding fork');
+    expect(detail('lost-sound', 0)).toContain('Sound was lost');
     expect(detail('unsteady', 2)).toContain('hold the fork still');
   });
 });
