@@ -144,14 +144,17 @@ export class BenchKeeping {
     this.setSaveState({ kind: 'nothing' });
   }
 
-  /** What is stored under this id, read. Never rejects. */
-  async load(id: string): Promise<Loaded> {
+  /**
+   * What is stored under this id, read. Never rejects.
+   * @param orPutAway  also what was put away: the next save brings it back
+   */
+  async load(id: string, orPutAway = false): Promise<Loaded> {
     const { store } = this;
     if (store === null) return this.noStore === null ? MISSING : { kind: 'refused', fault: this.noStore };
     const asked = await askStorage(() => store.load(id));
     if ('fault' in asked) return { kind: 'refused', fault: asked.fault };
     const stored = asked.value;
-    if (stored === null || stored.deletedAt !== null) return MISSING;
+    if (stored === null || (stored.deletedAt !== null && !orPutAway)) return MISSING;
     const reading = readStored(stored);
     return reading.kind === 'faults'
       ? { kind: 'unreadable', faults: reading.faults }
@@ -208,9 +211,9 @@ export class BenchKeeping {
     return this.whileFree(id, () => this.must((store) => store.putAway(id, deletedAt)));
   }
 
-  /** Takes an experiment out for good. Rejects with a StorageError. */
-  async remove(id: string): Promise<void> {
-    await this.must((store) => store.remove(id));
+  /** Takes an experiment out for good. @returns false where another tab has it. Rejects with a StorageError. */
+  remove(id: string): Promise<boolean> {
+    return this.whileFree(id, () => this.must((store) => store.remove(id)));
   }
 
   private whileFree(id: string, action: () => Promise<void>): Promise<boolean> {
@@ -359,7 +362,8 @@ export class BenchKeeping {
   private async reload(): Promise<boolean> {
     const { sheet } = this;
     if (sheet === null) return false;
-    const loaded = await this.load(sheet.id);
+    // Put away by the tab that had it: what is done to it here brings it back.
+    const loaded = await this.load(sheet.id, true);
     if (sheet !== this.sheet) return false;
     if (loaded.kind === 'refused') this.giveUpStore(loaded.fault);
     if (loaded.kind === 'there') {
