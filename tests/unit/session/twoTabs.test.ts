@@ -86,3 +86,106 @@ describe('a deleted experiment', () => {
     expect(second.bench.experiment.id).not.toBe(id);
   });
 });
+
+describe('taking an experiment over', () => {
+  it('also succeeds while the other tab’s last save is still followed', async () => {
+    const { tabs, first, second } = await twoTabs();
+    await first.bench.hearing.start(first.ears);
+    // Its trace is amended when the listening ends, as it does on the hand-over.
+    first.ears.pass({ slide: 'longer', sounding: 1 });
+    await tabs.settle();
+    await second.bench.keeping.takeOver();
+    await tabs.settle();
+    expect(second.bench.keeping.access).toBe('own');
+    expect(first.bench.keeping.access).toBe('elsewhere');
+  });
+});
+
+describe('before it is clear whose the experiment is', () => {
+  /** The first tab opens what the second one works on; `meanwhile` is done before it is told so. */
+  async function openTaken(meanwhile: (first: Tab) => void) {
+    const tabs = new BenchTabs(true);
+    const first = await tabs.open(0);
+    first.bench.addMarkByHand(0.16);
+    await tabs.settle();
+    const { id } = first.bench.experiment;
+    await first.bench.experiments.openNew(true);
+    const second = await tabs.open(1);
+    await second.bench.experiments.openStored(id);
+    let answer = (): void => undefined;
+    tabs.locks.answersFrom = new Promise((resolve) => (answer = resolve));
+    const opening = first.bench.experiments.openStored(id);
+    await tabs.turn();
+    expect(first.bench.experiment.id).toBe(id);
+    meanwhile(first);
+    answer();
+    await opening;
+    await tabs.settle();
+    second.bench.addMarkByHand(0.6);
+    await tabs.settle();
+    return { tabs, first, second, id };
+  }
+
+  it('nothing is written over another tab’s work; what was typed stays, and is said to be in this tab only', async () => {
+    const { tabs, first, second, id } = await openTaken(({ bench }) => bench.addMarkByHand(0.5));
+    expect(second.bench.keeping.access).toBe('own');
+    expect(second.bench.saveState).toEqual({ kind: 'saved' });
+    expect(lengths(second)).toEqual([0.16, 0.6]);
+    expect(lengths(first)).toEqual([0.16, 0.5]);
+    expect(first.bench.keeping.access).toBe('apart');
+    expect(first.bench.saveState).toMatchObject({ kind: 'refused', fault: 'elsewhere' });
+    expect(await record(tabs, id)).toMatchObject({ experiment: { marks: [{}, { lengthM: 0.6 }] } });
+  });
+
+  it('what was typed is saved where nobody else has it', async () => {
+    const tabs = new BenchTabs(true);
+    const { bench } = await tabs.open(0);
+    bench.addMarkByHand(0.16);
+    const { id } = bench.experiment;
+    await bench.experiments.openNew(true);
+    let answer = (): void => undefined;
+    tabs.locks.answersFrom = new Promise((resolve) => (answer = resolve));
+    const opening = bench.experiments.openStored(id);
+    await tabs.turn();
+    bench.addMarkByHand(0.5);
+    expect(bench.saveState).toEqual({ kind: 'saving' });
+    answer();
+    await opening;
+    await tabs.settle();
+    expect(bench.saveState).toEqual({ kind: 'saved' });
+    expect(await record(tabs, id)).toMatchObject({ experiment: { marks: [{}, { lengthM: 0.5 }] } });
+  });
+
+  it('another experiment can be opened at once: what was typed goes to its own', async () => {
+    const tabs = new BenchTabs(true);
+    const { bench } = await tabs.open(0);
+    bench.addMarkByHand(0.16);
+    const { id } = bench.experiment;
+    await bench.experiments.openNew(true);
+    let answer = (): void => undefined;
+    tabs.locks.answersFrom = new Promise((resolve) => (answer = resolve));
+    const opening = bench.experiments.openStored(id);
+    await tabs.turn();
+    bench.addMarkByHand(0.5);
+    const next = bench.experiments.openNew(false);
+    await tabs.turn();
+    answer();
+    await Promise.all([opening, next]);
+    await tabs.settle();
+    expect(bench.experiment.id).not.toBe(id);
+    expect(await record(tabs, id)).toMatchObject({ experiment: { marks: [{}, { lengthM: 0.5 }] } });
+  });
+});
+
+describe('listening', () => {
+  it('ends where an experiment is opened that another tab works on: no flag is told that makes no mark', async () => {
+    const { tabs, first, second, id } = await twoTabs();
+    await second.bench.experiments.openNew(false);
+    await second.bench.hearing.start(second.ears);
+    await second.bench.experiments.openStored(id);
+    await tabs.settle();
+    expect(second.bench.keeping.access).toBe('elsewhere');
+    expect(second.bench.hearing.isListening).toBe(false);
+    expect(first.bench.keeping.access).toBe('own');
+  });
+});
