@@ -188,4 +188,24 @@ describe('listening', () => {
     expect(second.bench.hearing.isListening).toBe(false);
     expect(first.bench.keeping.access).toBe('own');
   });
+
+  it('that goes on over the opening of another experiment writes nothing into that one by itself', async () => {
+    const tabs = new BenchTabs(true);
+    const { bench, ears } = await tabs.open(0);
+    bench.addMarkByHand(0.16);
+    const { id } = bench.experiment;
+    await bench.experiments.openNew(false);
+    bench.change('change fork', (experiment) => ({
+      ...experiment,
+      forks: experiment.forks.map((fork) => ({ ...fork, nominalHz: 480 })),
+    }));
+    await bench.hearing.start(ears);
+    ears.pass({ slide: 'longer', sounding: 1 });
+    await tabs.settle();
+    const before = await record(tabs, id);
+    await bench.experiments.openStored(id);
+    await tabs.settle();
+    expect(bench.experiment.id).toBe(id);
+    expect((await record(tabs, id))?.revision).toBe(before?.revision);
+  });
 });
