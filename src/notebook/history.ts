@@ -50,16 +50,19 @@ export function redoStep<T>(history: History<T>): History<T> {
 
 /**
  * The history with the same change made to every state of it: for what belongs to something since it was made and
- * only arrived later. `change` gives the same object back where nothing changes.
+ * only arrived later. `change` gives the same object back where nothing changes; so does this where no state changes.
  */
 export function amendHistory<T>(history: History<T>, change: (value: T) => T): History<T> {
   const amend = (step: HistoryStep<T>): HistoryStep<T> => {
     const value = change(step.value);
     return value === step.value ? step : { ...step, value };
   };
-  return {
-    present: change(history.present),
-    past: history.past.map(amend),
-    future: history.future.map(amend),
-  };
+  const present = change(history.present);
+  const past = history.past.map(amend);
+  const future = history.future.map(amend);
+  const isSame =
+    present === history.present &&
+    past.every((step, index) => step === history.past[index]) &&
+    future.every((step, index) => step === history.future[index]);
+  return isSame ? history : { present, past, future };
 }

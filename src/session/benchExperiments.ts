@@ -47,8 +47,8 @@ export class BenchExperiments {
   ) {}
 
   /**
-   * Opens an experiment, as from a file. One that is in the notebook already gets this state as a step that can be
-   * undone; any other opens beside what was open, which stays in the list.
+   * Opens an experiment, as from a file. One that is in the notebook already, put away or not, gets this state as a
+   * step that can be undone; any other opens beside what was open, which stays in the list.
    * @returns false where the person would rather keep what is open, and where it was refused
    */
   open(experiment: Experiment, step: string): Promise<boolean> {
@@ -64,7 +64,7 @@ export class BenchExperiments {
   }
 
   private async openNow(experiment: Experiment, step: string): Promise<boolean> {
-    const there = await this.keeping.load(experiment.id);
+    const there = await this.keeping.load(experiment.id, true);
     // A record that can't be read stays as it is.
     if (there.kind === 'unreadable') {
       await this.openCopyNow(experiment);
@@ -220,14 +220,30 @@ export class BenchExperiments {
   }
 
   /** Brings a deleted experiment back into the list. */
-  async bringBack(id: string): Promise<void> {
-    await this.keeping.putAway(id, null);
-    this.outside.onChange();
+  bringBack(id: string): Promise<void> {
+    return this.inTurn(async () => {
+      // The open one comes back as it is shown: its record belongs to what is saved next.
+      if (this.isOpen(id)) {
+        if (!this.bench.isOnlyShown()) this.bench.save();
+        await this.keeping.idle();
+      } else if (!(await this.keeping.putAway(id, null))) this.tellBusy();
+      this.outside.onChange();
+    });
   }
 
-  /** Takes a deleted experiment out for good. */
-  async erase(id: string): Promise<void> {
-    await this.keeping.remove(id);
+  /** Takes a deleted experiment out for good; if it is the open one, the next of the list is opened, or a new one. */
+  erase(id: string): Promise<void> {
+    return this.inTurn(() => this.eraseNow(id));
+  }
+
+  private async eraseNow(id: string): Promise<void> {
+    if (this.isOpen(id) && this.bench.isOnlyShown()) return;
+    await this.keeping.idle();
+    if (!(await this.keeping.remove(id))) {
+      this.tellBusy();
+      return;
+    }
+    if (this.isOpen(id)) await this.openNext();
     await this.outside.onErased(id);
     this.outside.onChange();
   }

@@ -4,7 +4,13 @@ import type { Experiment } from '../notebook/experiment.ts';
 import type { History } from '../notebook/history.ts';
 import type { StoredExperiment } from '../notebook/notebookStore.ts';
 import { readStored } from '../notebook/readStored.ts';
-import { GoneError, StorageError, askStorage, storageFault } from '../notebook/storageFault.ts';
+import {
+  ConflictError,
+  GoneError,
+  StorageError,
+  askStorage,
+  storageFault,
+} from '../notebook/storageFault.ts';
 import type { Asked, StorageFault } from '../notebook/storageFault.ts';
 import type { BenchHold, BenchStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
 import type { Tell } from './notice.ts';
@@ -56,6 +62,8 @@ export class BenchKeeping {
   private noStore: StorageFault | null = null;
   private hold: BenchHold | null = null;
   private holding: Promise<void> = Promise.resolve();
+  /** Whether it isn't known yet whose the open experiment is: what is done to it meanwhile waits for the answer. */
+  private isAsking = false;
   private sheet: Sheet | null = null;
   private history: History<Experiment> | null = null;
   private readonly autosave = new Autosave<Waiting>(
@@ -115,13 +123,15 @@ export class BenchKeeping {
     this.history = history;
     const { sheet } = this;
     if (this.access !== 'own' || sheet === null) return;
-    if (this.store !== null) this.autosave.save({ sheet, history });
+    if (this.isAsking) this.setSaveState({ kind: 'saving' });
+    else if (this.store !== null) this.autosave.save({ sheet, history });
     else this.setSaveState(this.noStore === null ? { kind: 'saving' } : refused(this.noStore));
   }
 
   /** Settles when all is written that was given so far. */
-  idle(): Promise<void> {
-    return this.autosave.idle();
+  async idle(): Promise<void> {
+    await this.holding;
+    await this.autosave.idle();
   }
 
   /** Settles when it is clear whose the open experiment is: `access` says so. */
@@ -144,14 +154,17 @@ export class BenchKeeping {
     this.setSaveState({ kind: 'nothing' });
   }
 
-  /** What is stored under this id, read. Never rejects. */
-  async load(id: string): Promise<Loaded> {
+  /**
+   * What is stored under this id, read. Never rejects.
+   * @param orPutAway  also what was put away: the next save brings it back
+   */
+  async load(id: string, orPutAway = false): Promise<Loaded> {
     const { store } = this;
     if (store === null) return this.noStore === null ? MISSING : { kind: 'refused', fault: this.noStore };
     const asked = await askStorage(() => store.load(id));
     if ('fault' in asked) return { kind: 'refused', fault: asked.fault };
     const stored = asked.value;
-    if (stored === null || stored.deletedAt !== null) return MISSING;
+    if (stored === null || (stored.deletedAt !== null && !orPutAway)) return MISSING;
     const reading = readStored(stored);
     return reading.kind === 'faults'
       ? { kind: 'unreadable', faults: reading.faults }
@@ -167,14 +180,15 @@ export class BenchKeeping {
 
   /** Makes this the open experiment. @param revision  of the stored state that it is; null: nothing is stored of it */
   async show(history: History<Experiment>, revision: number | null): Promise<void> {
-    await this.autosave.idle();
+    await this.idle();
     this.lay(history, revision);
     this.access = 'own';
-    this.holding = this.noteAndHold(revision !== null);
-    this.handlers.onHistory(history);
+    this.isAsking = true;
     this.setSaveState(
       this.noStore !== null ? refused(this.noStore) : { kind: revision === null ? 'nothing' : 'saved' },
     );
+    this.holding = this.noteAndHold(revision !== null);
+    this.handlers.onHistory(history);
     await this.holding;
   }
 
@@ -208,9 +222,9 @@ export class BenchKeeping {
     return this.whileFree(id, () => this.must((store) => store.putAway(id, deletedAt)));
   }
 
-  /** Takes an experiment out for good. Rejects with a StorageError. */
-  async remove(id: string): Promise<void> {
-    await this.must((store) => store.remove(id));
+  /** Takes an experiment out for good. @returns false where another tab has it. Rejects with a StorageError. */
+  remove(id: string): Promise<boolean> {
+    return this.whileFree(id, () => this.must((store) => store.remove(id)));
   }
 
   private whileFree(id: string, action: () => Promise<void>): Promise<boolean> {
@@ -277,13 +291,13 @@ export class BenchKeeping {
 
   /** @param isStored  whether a reload can open it, also if nothing is changed in it */
   private async noteAndHold(isStored: boolean): Promise<void> {
-    const { store, sheet } = this;
+    const { store, sheet, history: laid } = this;
     if (isStored && sheet !== null) {
       this.outside.tabMemory.set(sheet.id);
       // Not worth a message: the next save says whether storage works, and the tab's own memory comes first.
       if (store !== null) await askStorage(() => store.noteOpen(sheet.id));
     }
-    await this.holdOpen();
+    await this.holdOpen(laid);
   }
 
   private async write({ sheet, history }: Waiting): Promise<SaveOutcome> {
@@ -316,11 +330,24 @@ export class BenchKeeping {
     }
   }
 
-  private async holdOpen(): Promise<void> {
+  /** @param laid  what was laid down; what it has become when the answer comes was done meanwhile */
+  private async holdOpen(laid = this.history): Promise<void> {
     const { sheet } = this;
-    if (sheet === null || this.hold === null) return;
-    const isOwn = await this.hold.hold(sheet.id);
-    if (sheet === this.sheet && this.access !== 'apart') this.setAccess(isOwn ? 'own' : 'elsewhere');
+    if (sheet === null) return;
+    const isOwn = (await this.hold?.hold(sheet.id)) ?? true;
+    const { history } = this;
+    if (sheet.id !== this.sheet?.id || history === null) return;
+    const waits = this.isAsking && history !== laid;
+    this.isAsking = false;
+    if (isOwn) {
+      if (this.access !== 'apart') this.setAccess('own');
+      if (waits) this.save(history);
+      return;
+    }
+    // It is another tab's: what was done already is in this one only, and nothing more may add to it.
+    this.setAccess(waits || this.access === 'apart' ? 'apart' : 'elsewhere');
+    if (waits) this.setSaveState(refused(storageFault(new ConflictError())));
+    this.handlers.onHandOver();
   }
 
   private async handOver(): Promise<void> {
@@ -359,8 +386,10 @@ export class BenchKeeping {
   private async reload(): Promise<boolean> {
     const { sheet } = this;
     if (sheet === null) return false;
-    const loaded = await this.load(sheet.id);
-    if (sheet !== this.sheet) return false;
+    // Put away by the tab that had it: what is done to it here brings it back.
+    const loaded = await this.load(sheet.id, true);
+    // By its id: a save of the other tab may have been followed meanwhile.
+    if (sheet.id !== this.sheet?.id) return false;
     if (loaded.kind === 'refused') this.giveUpStore(loaded.fault);
     if (loaded.kind === 'there') {
       this.lay(loaded.history, loaded.revision);

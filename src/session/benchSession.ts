@@ -106,7 +106,7 @@ export class BenchSession {
         experiment: () => this.experiment,
         presentFork: () => this.presentFork,
         change: (step, make) => this.change(step, make),
-        amend: (make) => this.setHistory(amendHistory(this.history, make)),
+        amend: (make) => this.amend(make),
         isOnlyShown: () => this.isOnlyShown(),
         tell: (kind, message, holds) => this.tell(kind, message, holds),
         announce: (topic) => this.topics.announce(topic),
@@ -302,6 +302,12 @@ export class BenchSession {
   /** Saves what is shown, as it is. */
   save(): void {
     this.setHistory(this.history);
+  }
+
+  /** What arrives late may belong to an experiment that is no longer open: nothing is saved where nothing changes. */
+  private amend(make: (experiment: Experiment) => Experiment): void {
+    const amended = amendHistory(this.history, make);
+    if (amended !== this.history) this.setHistory(amended);
   }
 
   private setHistory(history: History<Experiment>): void {
