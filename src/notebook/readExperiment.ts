@@ -172,7 +172,7 @@ function readMark(mark: RecordReader): Mark {
     order: mark.wholeOrNull('order', LIMITS.order),
     excluded: mark.flag('excluded'),
     note: mark.text('note', LONGEST.markNote),
-    ...((mark.raw('repeatOf') ?? null) === null ? {} : { repeatOf: mark.text('repeatOf', LONGEST.id) }),
+    ...(mark.raw('repeatOf') === undefined ? {} : { repeatOf: mark.textOrNull('repeatOf', LONGEST.id) }),
   };
 }
 

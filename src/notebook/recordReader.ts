@@ -58,6 +58,10 @@ export class RecordReader {
     return this.fault(name, `must be text of at most ${longest} characters`, value, '');
   }
 
+  textOrNull(name: string, longest: number): string | null {
+    return this.raw(name) === null ? null : this.text(name, longest);
+  }
+
   number(name: string, limit: Limit): number {
     const value = this.raw(name);
     if (typeof value === 'number' && isWithin(limit, value)) return value;
