@@ -4,7 +4,7 @@
  */
 export const BUDGETS = {
   /** Script until the page can be used, bytes of gzip; the goal is 130 000. */
-  firstLoadBytes: 125_500,
+  firstLoadBytes: 130_000,
   stripBytes: 51_000,
   viewBytes: 12_500,
   /** Live path's time over that of Meyda's rms and power spectrum every 1024 samples. */
