@@ -1,8 +1,8 @@
 import type { Experiment } from './experiment.ts';
 import { beginHistory } from './history.ts';
 import type { History } from './history.ts';
-import { readExperiment } from './readExperiment.ts';
 import type { ExperimentReading, ReadItems } from './readExperiment.ts';
+import { readKept } from './readKept.ts';
 import { readHistory } from './readHistory.ts';
 
 /** What lies in the store under an experiment's id. */
@@ -27,11 +27,11 @@ export function readStored(stored: StoredRecord): StoredReading {
 /** Reads a stored experiment alone. Never throws, whatever the record holds. */
 export function readRecord(record: unknown, readItems?: ReadItems): ExperimentReading {
   try {
-    return readExperiment(record, readItems);
+    return readKept(record, readItems);
   } catch (error) {
     // A record that even its reader can't take must not hide the others.
     const detail = error instanceof Error ? error.message : String(error);
-    return { kind: 'faults', faults: [`This record can’t be read (${detail}).`] };
+    return { kind: 'faults', faults: [`This record can’t be read (${detail}).`], outside: [] };
   }
 }
 

@@ -1,3 +1,5 @@
+import { LONGEST } from '../limits/longest.ts';
+import { textFault, wellFormed } from '../limits/texts.ts';
 import { copyExperiment } from '../notebook/copyExperiment.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { beginHistory, recordStep } from '../notebook/history.ts';
@@ -11,8 +13,8 @@ import type { Tell } from './notice.ts';
 /** The experiment that is open, as the list sees it. */
 export interface OpenExperiment {
   readonly history: History<Experiment>;
-  /** Makes a change that can be undone. */
-  change(step: string, make: (experiment: Experiment) => Experiment): void;
+  /** Makes a change that can be undone. @returns false where it was refused */
+  change(step: string, make: (experiment: Experiment) => Experiment): boolean;
   /** Saves what is shown, as it is. */
   save(): void;
   /** Says so and gives true where another tab works on it. */
@@ -47,7 +49,7 @@ export class BenchExperiments {
   /**
    * Opens an experiment, as from a file. One that is in the notebook already gets this state as a step that can be
    * undone; any other opens beside what was open, which stays in the list.
-   * @returns false where the person would rather keep what is open
+   * @returns false where the person would rather keep what is open, and where it was refused
    */
   open(experiment: Experiment, step: string): Promise<boolean> {
     return this.inTurn(() => this.openAfterAsking(experiment, step));
@@ -55,20 +57,18 @@ export class BenchExperiments {
 
   private async openAfterAsking(experiment: Experiment, step: string): Promise<boolean> {
     if (this.isOpen(experiment.id) && this.keeping.access !== 'elsewhere') {
-      this.bench.change(step, () => experiment);
-      return true;
+      return this.bench.change(step, () => experiment);
     }
     if (!(await this.mayLeave())) return false;
-    await this.openNow(experiment, step);
-    return true;
+    return this.openNow(experiment, step);
   }
 
-  private async openNow(experiment: Experiment, step: string): Promise<void> {
+  private async openNow(experiment: Experiment, step: string): Promise<boolean> {
     const there = await this.keeping.load(experiment.id);
     // A record that can't be read stays as it is.
     if (there.kind === 'unreadable') {
       await this.openCopyNow(experiment);
-      return;
+      return true;
     }
     const isThere = there.kind === 'there';
     await this.keeping.show(
@@ -76,8 +76,9 @@ export class BenchExperiments {
       isThere ? there.revision : null,
     );
     if (this.keeping.access === 'elsewhere') await this.openCopyNow(experiment);
-    else if (isThere) this.bench.change(step, () => experiment);
+    else if (isThere) return this.bench.change(step, () => experiment);
     else this.bench.save();
+    return true;
   }
 
   /** Opens what is in the notebook under this id, with its steps. */
@@ -156,7 +157,13 @@ export class BenchExperiments {
   }
 
   /** Gives an experiment of the list another title. */
-  async rename(id: string, title: string): Promise<void> {
+  async rename(id: string, newTitle: string): Promise<void> {
+    const fault = textFault('The title', newTitle, LONGEST.title);
+    if (fault !== null) {
+      this.outside.tell('problem', fault);
+      return;
+    }
+    const title = wellFormed(newTitle);
     if (this.isOpen(id)) this.bench.change('rename', (experiment) => ({ ...experiment, title }));
     else {
       const changedAt = this.outside.now();

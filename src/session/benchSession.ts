@@ -7,7 +7,11 @@ import type { DraftPlace } from '../notebook/drafts.ts';
 import type { Experiment, Fork } from '../notebook/experiment.ts';
 import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
+import { KeepingRule } from '../notebook/keepingRule.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
+import { BenchAnswers } from './benchAnswers.ts';
+import type { Answer, AskElsewhere } from './benchAnswers.ts';
+import { wellFormedTexts } from '../notebook/wellFormedTexts.ts';
 import { BenchExperiments } from './benchExperiments.ts';
 import { BenchHearing } from './benchHearing.ts';
 import { BenchKeeping } from './benchKeeping.ts';
@@ -18,6 +22,7 @@ import { BenchTopics } from './benchTopics.ts';
 import type { BenchTopic } from './benchTopics.ts';
 import { FAULT_WORDS } from './faultWords.ts';
 import type { Notice } from './notice.ts';
+import type { SolvedGroups } from './solvedGroups.ts';
 import { SoundKeeping } from './soundKeeping.ts';
 
 /** What the session needs from outside, so that it runs under test without a clock or a browser. */
@@ -25,17 +30,17 @@ export interface BenchOutside extends KeepingOutside {
   now(): string;
   newId(): string;
   createListening: CreateListening;
-  solve(experiment: Experiment): BenchOutcome;
+  solve(experiment: Experiment, known?: SolvedGroups): BenchOutcome;
+  /** Answers what takes time beside the page; absent where all is answered on the page. */
+  readonly answerElsewhere?: AskElsewhere;
   /** Where drafts of what is typed lie. */
   readonly draftPlace: DraftPlace;
   /** Takes a fault of the page itself, for whoever looks into it. */
   onFault(error: unknown): void;
 }
 
-type Solved = { readonly outcome: BenchOutcome } | { readonly error: unknown };
-
-/** What is known of marks that couldn't be solved. */
-const NO_OUTCOME: BenchOutcome = { places: [] };
+/** What is known of marks that couldn't be solved, or aren't yet. */
+const NOTHING_SOLVED: BenchOutcome = { places: [] };
 
 /** The notebook's open experiment with its steps, and what is heard for it. The page reads its state and calls its actions. */
 export class BenchSession {
@@ -46,7 +51,11 @@ export class BenchSession {
   private steps: History<Experiment>;
   /** The field that was typed into last, and what came of it; null once it was left. */
   private typing: { readonly field: string; readonly experiment: Experiment } | null = null;
-  private solved: { readonly experiment: Experiment; readonly result: Solved } | null = null;
+  /** What takes time to work out. */
+  readonly answers: BenchAnswers;
+  /** Marks at which the solver has failed: it isn't asked again about the same. */
+  private failed: { readonly experiment: Experiment; readonly error: unknown } | null = null;
+  private readonly rule = new KeepingRule();
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
   /** Keeps the sound of soundings while it is asked for. */
@@ -59,6 +68,10 @@ export class BenchSession {
   constructor(private readonly outside: BenchOutside) {
     this.drafts = new Drafts(outside.draftPlace);
     this.steps = beginHistory(newExperiment(outside.newId(), outside.now()));
+    this.answers = new BenchAnswers({
+      elsewhere: outside.answerElsewhere ?? null,
+      onAnswer: () => this.topics.announce('answers'),
+    });
     this.keeping = new BenchKeeping(outside, {
       onHistory: (history) => this.showHistory(history),
       onHandOver: () => this.hearing.stop(),
@@ -138,33 +151,37 @@ export class BenchSession {
   }
 
   /**
-   * The speed of sound and all that belongs to it, computed when first asked for after a change. Throws what the
-   * solver threw: for the parts of the page that are nothing without it.
+   * The speed of sound and all that belongs to it; while it is being worked out, what was last known of it. Throws what
+   * the solver threw: for the parts of the page that are nothing without it.
    */
   get outcome(): BenchOutcome {
-    const result = this.solve();
-    if ('error' in result) throw result.error;
-    return result.outcome;
+    return this.askOutcome().value ?? NOTHING_SOLVED;
   }
 
   /** The same for parts that have other things to show: without places where the solver has failed. */
   get outcomeIfAny(): BenchOutcome {
-    const result = this.solve();
-    return 'error' in result ? NO_OUTCOME : result.outcome;
-  }
-
-  private solve(): Solved {
-    if (this.solved?.experiment !== this.experiment) {
-      this.solved = { experiment: this.experiment, result: this.solveNow() };
-    }
-    return this.solved.result;
-  }
-
-  private solveNow(): Solved {
     try {
-      return { outcome: this.outside.solve(this.experiment) };
+      return this.outcome;
+    } catch {
+      return NOTHING_SOLVED;
+    }
+  }
+
+  /** Whether `outcome` is still that of before the last change. */
+  get isWorkingOut(): boolean {
+    return this.askOutcome().isPending;
+  }
+
+  private askOutcome(): Answer<BenchOutcome> {
+    const { experiment } = this;
+    if (this.failed?.experiment === experiment) throw this.failed.error;
+    try {
+      return this.answers.ask({ kind: 'outcome', about: experiment, ask: null }, (about, _ask, known) =>
+        this.outside.solve(about, known),
+      );
     } catch (error) {
-      return { error };
+      this.failed = { experiment, error };
+      throw error;
     }
   }
 
@@ -176,12 +193,23 @@ export class BenchSession {
     return this.history.future.at(-1)?.step ?? null;
   }
 
-  /** Makes a change that can be undone. `step` names it for the undo button: “delete mark”. */
-  change(step: string, make: (experiment: Experiment) => Experiment): void {
-    if (this.isOnlyShown()) return;
-    const next = make(this.experiment);
-    if (next === this.experiment) return;
+  /**
+   * Makes a change that can be undone. `step` names it for the undo button: “delete mark”. What couldn't be opened again
+   * is refused with a message.
+   * @returns whether the experiment is now as asked
+   */
+  change(step: string, make: (experiment: Experiment) => Experiment): boolean {
+    if (this.isOnlyShown()) return false;
+    const made = make(this.experiment);
+    if (made === this.experiment) return true;
+    const next = wellFormedTexts(made);
+    const fault = this.rule.whyNot(next, this.experiment);
+    if (fault !== null) {
+      this.tell('problem', fault);
+      return false;
+    }
     this.setHistory(recordStep(this.history, { ...next, changedAt: this.outside.now() }, step));
+    return true;
   }
 
   /**
@@ -193,8 +221,14 @@ export class BenchSession {
     const before = this.experiment;
     if (!goesOn) this.change(step, make);
     else if (!this.isOnlyShown()) {
-      const next = make(before);
-      if (next === before) return;
+      const made = make(before);
+      if (made === before) return;
+      const next = wellFormedTexts(made);
+      const fault = this.rule.whyNot(next, before);
+      if (fault !== null) {
+        this.tell('problem', fault);
+        return;
+      }
       const present = { ...next, changedAt: this.outside.now() };
       this.setHistory({ ...this.history, present, future: [] });
     }
@@ -236,7 +270,7 @@ export class BenchSession {
   }
 
   deleteMark(id: string): void {
-    this.change('delete mark', (experiment) => deleteMark(experiment, id));
+    if (!this.change('delete mark', (experiment) => deleteMark(experiment, id))) return;
     this.tell('info', 'Mark deleted. It can be brought back below the list.', ({ deletedMarks }) =>
       deletedMarks.some((mark) => mark.id === id),
     );

@@ -15,6 +15,7 @@ import type { BenchAsk } from './parts/benchAsk.ts';
 import { BenchElement } from './parts/benchElement.ts';
 import { saveExperiment } from './saveFile.ts';
 import { sharedStyles } from './sharedStyles.ts';
+import { LongPaste } from './parts/longPaste.ts';
 import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './capture/benchTrust.ts';
@@ -107,6 +108,7 @@ export class BenchApp extends BenchElement {
     onFiles: (files) => void this.bringIn((intake) => intake.takeFiles(files)),
     onText: (text) => void this.bringIn((intake) => intake.takeText(text)),
   });
+  protected readonly longPaste = new LongPaste(this, (message) => this.session.tell('problem', message));
   @query('bench-keys') private keys!: HTMLElementTagNameMap['bench-keys'];
   protected readonly watch = new BenchWatch(this, ['capture']);
   protected readonly faults = new PageFaults(this, (message) => this.session.tell('problem', message));

@@ -54,7 +54,8 @@ async function takeOver(port: MessagePort | undefined): Promise<void> {
 async function answer(request: Request): Promise<Response> {
   const cache = await caches.open(CACHE);
   const wanted = request.mode === 'navigate' && isPage(request.url) ? 'index.html' : request;
-  return (await cache.match(wanted, { ignoreSearch: true })) ?? fetch(request);
+  // Many hosts send “Vary: Origin”; the site's files are the same for whoever asks.
+  return (await cache.match(wanted, { ignoreSearch: true, ignoreVary: true })) ?? fetch(request);
 }
 
 /** Whether this is the site's one page, by either of its addresses. */

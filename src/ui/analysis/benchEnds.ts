@@ -2,12 +2,12 @@ import { html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { endPlot } from '../../report/plots/endPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
-import type { StoredExperiment } from '../../notebook/notebookStore.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
-import { notebookTubes } from '../../session/benchTubes.ts';
+import { measuredTubes, otherRecords, tubesOfRecords, withDifferentNames } from '../../session/benchTubes.ts';
 import { endRatio } from '../../solver/endRatio.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
 
@@ -17,18 +17,26 @@ export class BenchEnds extends BenchElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
-  @state() private stored: readonly StoredExperiment[] = [];
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  /** Of the notebook's other experiments. */
+  @state() private records: readonly unknown[] = [];
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   override firstUpdated(): void {
     // Without a notebook there is the open experiment alone.
-    void this.session.keeping.list().then((listed) => (this.stored = 'value' in listed ? listed.value : []));
+    void this.session.keeping.list().then((listed) => {
+      if ('value' in listed) this.records = otherRecords(this.session.experiment.id, listed.value);
+    });
   }
 
   override render() {
-    const tubes = notebookTubes(this.session.experiment, this.stored);
+    const { experiment, outcome } = this.session;
+    const others = this.session.answers.ask(
+      { kind: 'tubes', about: this.records, ask: null },
+      tubesOfRecords,
+    );
+    const tubes = withDifferentNames([...measuredTubes(experiment, outcome), ...(others.value ?? [])]);
     return html`<section class="stack" aria-label="End correction against diameter">
-      <h2>End correction against diameter</h2>
+      <h2>End correction against diameter${workingOut(others.isPending || this.session.isWorkingOut)}</h2>
       <p class="lead">
         One point a tube, each an experiment of its own in the notebook; the end correction needs resonances
         of two orders.

@@ -1,5 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { columnFault, columnFaultWords } from '../../notebook/columnFault.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
@@ -56,6 +57,13 @@ export class BenchApparatus extends BenchElement {
     this.setRule({ readingStandardUncertaintyM: event.detail / 1000 });
   }
 
+  private readonly checkZero = (value: number): string | null => {
+    const { experiment } = this.session;
+    const moved = { ...experiment, rule: { ...experiment.rule, zeroOffsetM: value / 100 } };
+    const fault = columnFault(moved);
+    return fault === null ? null : columnFaultWords(moved, fault);
+  };
+
   private onZero(event: CustomEvent<number>): void {
     this.setRule({ zeroOffsetM: event.detail / 100 });
   }
@@ -99,6 +107,7 @@ export class BenchApparatus extends BenchElement {
               .kind=${QUANTITIES.zeroOffsetCm}
               .draft=${fieldDraft(this.session, 'zero offset')}
               .value=${rule.zeroOffsetM * 100}
+              .check=${this.checkZero}
               @quantity-change=${this.onZero}
             ></bench-number-field>
           </div>

@@ -1,10 +1,12 @@
 import { css, html } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
-import { defaultForkStandardUncertaintyHz, newFork } from '../../notebook/newExperiment.ts';
+import { customElement, property, state } from 'lit/decorators.js';
+import { stampStandardUncertaintyHz } from '../../marks/usualUncertainties.ts';
+import { newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
 import { fixed } from '../../report/rounding.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { BenchElement } from '../parts/benchElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
@@ -14,6 +16,9 @@ import '../parts/numberField.ts';
 
 /** The usual physics set (common practice, no source). */
 const USUAL_SET_HZ = [256, 288, 320, 341.3, 384, 426.6, 480, 512, 1024];
+
+/** Forks on a page. */
+const PAGE = 25;
 
 /** The forks at hand, with how well each pitch is known. */
 @customElement('bench-forks')
@@ -35,6 +40,8 @@ export class BenchForks extends BenchElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
+  /** Where the forks that are shown begin. */
+  @state() private from = 0;
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
   private setFork(id: string, change: Partial<Fork>): void {
@@ -45,12 +52,12 @@ export class BenchForks extends BenchElement {
   }
 
   private onPitch(fork: Fork, nominalHz: number): void {
-    const wasDefault = fork.standardUncertaintyHz === defaultForkStandardUncertaintyHz(fork.nominalHz);
+    const wasDefault = fork.standardUncertaintyHz === stampStandardUncertaintyHz(fork.nominalHz);
     this.setFork(fork.id, {
       nominalHz,
       measuredHz: null,
       measuredStandardUncertaintyHz: null,
-      ...(wasDefault ? { standardUncertaintyHz: defaultForkStandardUncertaintyHz(nominalHz) } : {}),
+      ...(wasDefault ? { standardUncertaintyHz: stampStandardUncertaintyHz(nominalHz) } : {}),
     });
   }
 
@@ -63,6 +70,7 @@ export class BenchForks extends BenchElement {
       forks: [...experiment.forks, newFork(id, nominalHz)],
       present: { ...experiment.present, forkId: id },
     }));
+    this.from = this.session.experiment.forks.length - 1;
   }
 
   private onRemove(fork: Fork): void {
@@ -77,14 +85,17 @@ export class BenchForks extends BenchElement {
 
   override render() {
     const { experiment } = this.session;
-    const allMarks = [...experiment.marks, ...experiment.deletedMarks];
+    const { forks } = experiment;
+    const used = new Set([...experiment.marks, ...experiment.deletedMarks].map((mark) => mark.forkId));
+    const begin = pageStart(forks.length, this.from, PAGE);
     return html`
       <section class="stack" aria-label="Forks">
         <h2>Forks</h2>
         <p class="lead">Stamped pitch, and its standard uncertainty until the fork is measured.</p>
         <ul class="stack">
-          ${experiment.forks.map((fork, index) => {
-            const isUsed = allMarks.some((mark) => mark.forkId === fork.id);
+          ${pageOf(forks, begin, PAGE).map((fork, onPage) => {
+            const index = begin + onPage;
+            const isUsed = used.has(fork.id);
             return html`<li>
               <bench-number-field
                 label="Fork ${index + 1}"
@@ -103,7 +114,7 @@ export class BenchForks extends BenchElement {
               ></bench-number-field>
               <button
                 aria-label="Remove fork ${index + 1}"
-                ?disabled=${isUsed || experiment.forks.length === 1}
+                ?disabled=${isUsed || forks.length === 1}
                 @click=${() => this.onRemove(fork)}
               >
                 Remove
@@ -112,6 +123,13 @@ export class BenchForks extends BenchElement {
             </li>`;
           })}
         </ul>
+        <bench-pages
+          what="forks"
+          .total=${forks.length}
+          .from=${begin}
+          .size=${PAGE}
+          @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+        ></bench-pages>
         <label
           >Add a fork
           ${choice({

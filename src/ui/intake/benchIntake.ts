@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../intake/intakeLimits.ts';
+import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../limits/sizes.ts';
 import type { Intake } from '../../intake/intakeTypes.ts';
 import { readFile } from '../../intake/readFile.ts';
 import { readPasted } from '../../intake/readPasted.ts';
@@ -138,7 +138,8 @@ export class BenchIntake extends BenchElement {
     this.done();
     for (const { intake } of chosen) {
       if (intake.content?.kind === 'experiment') {
-        if (!(await this.session.experiments.open(intake.content.experiment, 'open file'))) return;
+        const isOpen = await this.session.experiments.open(intake.content.experiment, 'open file');
+        if (!isOpen) continue;
         this.session.tell(
           'info',
           `“${intake.content.experiment.title}” is open. What was open before is in the list, or a step back.`,
@@ -146,9 +147,9 @@ export class BenchIntake extends BenchElement {
       } else if (intake.content?.kind === 'table') {
         const title = intake.name.replace(/\.\w+$/, '');
         const taken = experimentFromRows(title, intake.content.rows, this.outside());
-        const isAny = taken.experiment.marks.length > 0;
-        if (isAny && !(await this.session.experiments.open(taken.experiment, 'open table'))) return;
-        this.tellTaken(taken, `“${title}” is open as a new experiment`);
+        if (taken.experiment.marks.length === 0) this.tellNothing(title, taken);
+        else if (await this.session.experiments.open(taken.experiment, 'open table'))
+          this.tellTaken(taken, `“${title}” is open as a new experiment`);
       }
     }
   }
@@ -158,9 +159,20 @@ export class BenchIntake extends BenchElement {
       intake.content?.kind === 'table' ? intake.content.rows : [],
     );
     const taken = takeRows(this.session.experiment, rows, this.outside());
-    this.session.change('add table', () => taken.experiment);
-    this.tellTaken(taken, `${rows.length - taken.faults.length} marks added`);
-    this.done();
+    const count = rows.length - taken.faults.length;
+    if (count === 0) this.tellNothing('the table', taken);
+    else if (this.session.change('add table', () => taken.experiment)) {
+      this.tellTaken(taken, `${count} marks added`);
+      this.done();
+      return;
+    }
+    // Nothing was taken: what was pasted stays in its field.
+    this.onCancel();
+  }
+
+  private tellNothing(what: string, { faults }: TakenRows): void {
+    const left = faults.slice(0, 3).map(({ row, message }) => `row ${row ?? '?'}: ${message}`);
+    this.session.tell('problem', `No row of ${what} could be taken. ${left.join(' ')}`);
   }
 
   private tellTaken({ faults, remarks }: TakenRows, done: string): void {

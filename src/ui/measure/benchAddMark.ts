@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Reading } from '../../marks/parseReading.ts';
+import { readingFault } from '../../notebook/columnFault.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import type { LengthField } from '../parts/lengthField.ts';
@@ -30,6 +31,9 @@ export class BenchAddMark extends BenchElement {
     await this.field.focusEntry();
   }
 
+  private readonly checkReading = (readingM: number): string | null =>
+    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail;
     if (reading !== null) this.session.addMarkByHand(reading.lengthM, reading.otherLengthM);
@@ -51,6 +55,7 @@ export class BenchAddMark extends BenchElement {
           label="Length of a new mark"
           .draft=${fieldDraft(this.session, 'new length')}
           fleeting
+          .check=${this.checkReading}
           @length-change=${this.onLength}
           @length-done=${this.onDone}
         ></bench-length-field>

@@ -1,8 +1,10 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Mark } from '../../marks/mark.ts';
-import { likelyRepeated, markNumber, repeatsOf } from '../../marks/markList.ts';
+import type { MarkIndex } from '../../marks/markIndex.ts';
+import { likelyRepeated } from '../../marks/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
+import { readingFault } from '../../notebook/columnFault.ts';
 import { markWords } from '../../report/markWords.ts';
 import { ordinal } from '../../report/rounding.ts';
 import type { BenchOutcome } from '../../session/benchOutcome.ts';
@@ -103,16 +105,25 @@ export class BenchMarkRow extends BenchElement {
   @property({ attribute: false }) session!: BenchSession;
   @property({ attribute: false }) mark!: Mark;
   @property({ attribute: false }) outcome!: BenchOutcome;
-  /** Its number in the notebook, from 1. */
-  @property({ type: Number }) number = 1;
+  /** Of all marks of the notebook. */
+  @property({ attribute: false }) index!: MarkIndex;
   /** The highest order that any mark of the experiment has, set or solved. */
   @property({ type: Number }) highestOrder = 0;
   @query('bench-length-field') private field!: LengthField;
 
+  /** Its number in the notebook, from 1. */
+  private get number(): number {
+    return this.index.numberOf(this.mark.id);
+  }
+
+  /** Puts the keyboard into the length, as soon as it is there: a row may just have been turned to. */
   async focusLength(): Promise<void> {
     await this.updateComplete;
     await this.field.focusEntry();
   }
+
+  private readonly checkReading = (readingM: number): string | null =>
+    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };
@@ -153,6 +164,7 @@ export class BenchMarkRow extends BenchElement {
           .draft=${fieldDraft(this.session, `length ${mark.id}`)}
           .lengthM=${mark.lengthM}
           .otherLengthM=${mark.otherLengthM}
+          .check=${this.checkReading}
           @length-change=${this.onLength}
         ></bench-length-field>
         <div class="words">
@@ -198,8 +210,7 @@ export class BenchMarkRow extends BenchElement {
 
   /** Passes of this resonance that were flagged again; each can be made a mark of its own. */
   private repeats() {
-    const repeats = repeatsOf(this.session.experiment.marks, this.mark.id);
-    return repeats.map(
+    return this.index.repeatsOf(this.mark).map(
       (repeat) =>
         html`<p class="soft again">
           again ${markWords(this.session.experiment, repeat, null).evidence}
@@ -216,9 +227,9 @@ export class BenchMarkRow extends BenchElement {
   /** Joins a waiting mark with the one before it. */
   private sameButton() {
     const { marks } = this.session.experiment;
-    const other = this.mark.lengthM === null ? likelyRepeated(marks, this.mark) : null;
+    const other = this.mark.lengthM === null ? likelyRepeated(marks, this.mark, this.index) : null;
     if (other === null) return nothing;
-    const number = markNumber(marks, other.id);
+    const number = this.index.numberOf(other.id);
     return html`<button
       aria-label="Mark ${this.number} is the same resonance as mark ${number}"
       @click=${() => this.onSame(other)}

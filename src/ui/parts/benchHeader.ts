@@ -9,6 +9,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import { chooseTheme, themeChoice } from '../themeChoice.ts';
 import type { ThemeChoice } from '../themeChoice.ts';
 import { VIEWS, listedView } from '../views.ts';
+import { workingOut } from './workingOut.ts';
 import type { ViewId } from '../views.ts';
 
 const THEMES = [
@@ -123,7 +124,7 @@ export class BenchHeader extends BenchElement {
   @property() view: ViewId = 'measure';
   // Where storage is refused the choice holds for this visit.
   private theme: ThemeChoice = themeChoice();
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   private onTheme(chosen: string): void {
     this.theme = THEMES.find(({ value }) => value === chosen)?.value ?? 'system';
@@ -145,7 +146,9 @@ export class BenchHeader extends BenchElement {
             >`,
         )}
       </nav>
-      <span class="speed ${this.view === 'measure' ? 'large' : ''}">${this.speedWords()}</span>
+      <span class="speed ${this.view === 'measure' ? 'large' : ''}"
+        >${this.speedWords()}${workingOut(this.session.isWorkingOut)}</span
+      >
       <button @click=${this.onKeys}>Keys</button>
       <label for="theme">Theme</label>
       ${choice({

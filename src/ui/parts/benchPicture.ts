@@ -7,6 +7,7 @@ import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { ThemeWatch } from '../themeWatch.ts';
 import { plotPalette } from './plotPalette.ts';
+import { svgAddress } from './svgAddress.ts';
 import { svgToPng } from './svgToPng.ts';
 
 /** In a narrower place letters would shrink with the picture. */
@@ -84,7 +85,7 @@ export class BenchPicture extends BenchElement {
 
   private image() {
     const { title, words } = this.picture;
-    const source = `data:image/svg+xml,${encodeURIComponent(this.picture.svg(plotPalette(this), this.isSmall))}`;
+    const source = svgAddress(this.picture.svg(plotPalette(this), this.isSmall));
     const alt = `${title}. ${words}`;
     return this.sliding
       ? html`<img src=${source} alt=${alt} />`

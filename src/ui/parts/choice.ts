@@ -25,7 +25,10 @@ export function choice({ options, now, choose, label, id }: Choice) {
   const inUse = now();
   return html`<select id=${id ?? nothing} aria-label=${label ?? nothing} @change=${onChange}>
     ${options.map(
-      ({ value, name }) => html`<option value=${value} .selected=${live(value === inUse)}>${name}</option>`,
+      ({ value, name }) =>
+        html`<option value=${value} ?selected=${value === inUse} .selected=${live(value === inUse)}>
+          ${name}
+        </option>`,
     )}
   </select>`;
 }

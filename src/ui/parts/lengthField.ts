@@ -40,6 +40,8 @@ export class LengthField extends BenchElement {
   /** Where half a length waits; null: it waits in the field only. */
   @property({ attribute: false, hasChanged: isOtherDraft }) draft: FieldDraft | null = null;
   private readonly entry: TypedEntry = new TypedEntry(this);
+  /** What stands against a reading, m, though it is a length; null: nothing. */
+  @property({ attribute: false }) check: (readingM: number) => string | null = () => null;
   @state() private faultMessage: string | null = null;
   @query('input') private input!: HTMLInputElement;
 
@@ -63,13 +65,20 @@ export class LengthField extends BenchElement {
       return false;
     }
     const parsed = parseReading(text);
-    if (!parsed.ok) {
+    const fault = parsed.ok
+      ? (this.check(parsed.lengthM) ?? this.checkOther(parsed.otherLengthM))
+      : parsed.message;
+    if (fault !== null || !parsed.ok) {
       this.entry.type(text);
-      this.faultMessage = parsed.message;
+      this.faultMessage = fault;
       return false;
     }
     this.accept({ lengthM: parsed.lengthM, otherLengthM: parsed.otherLengthM });
     return true;
+  }
+
+  private checkOther(readingM: number | null): string | null {
+    return readingM === null ? null : this.check(readingM);
   }
 
   private accept(reading: Reading | null): void {

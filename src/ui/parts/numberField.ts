@@ -43,6 +43,8 @@ export class NumberField extends BenchElement {
   @property({ attribute: false }) value: number | null = null;
   /** Whether the field may be left empty. */
   @property({ type: Boolean }) optional = false;
+  /** What else stands against a value in the kind's unit, though it is within its limits; null: nothing. */
+  @property({ attribute: false }) check: (value: number) => string | null = () => null;
   @state() private faultMessage: string | null = null;
   /** Where half a number waits; null: it waits in the field only. */
   @property({ attribute: false, hasChanged: isOtherDraft }) draft: FieldDraft | null = null;
@@ -66,9 +68,10 @@ export class NumberField extends BenchElement {
     const text = (event.target as HTMLInputElement).value;
     const isEmpty = text.trim() === '';
     const reading = isEmpty && this.optional ? null : this.kind.read(text);
-    if (reading !== null && !reading.ok) {
+    const fault = reading === null ? null : reading.ok ? this.check(reading.value) : reading.message;
+    if (fault !== null || reading?.ok === false) {
       this.entry.type(text);
-      this.faultMessage = reading.message;
+      this.faultMessage = fault;
       return;
     }
     this.entry.done();

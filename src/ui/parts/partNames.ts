@@ -33,6 +33,7 @@ const PART_NAMES: Readonly<Record<string, string>> = {
   'bench-notice': 'the messages',
   'bench-now': 'the choice of fork, column and place',
   'bench-number-field': 'a number',
+  'bench-pages': 'the pages of a long list',
   'bench-picture': 'a picture',
   'bench-places': 'the places',
   'bench-practice-desk': 'the hands of the practice column',

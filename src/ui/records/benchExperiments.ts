@@ -4,6 +4,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { StorageError } from '../../notebook/storageFault.ts';
 import { throwLater } from '../../notebook/throwLater.ts';
+import { LONGEST } from '../../limits/longest.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { experimentList } from '../../session/experimentList.ts';
 import type { ExperimentEntry } from '../../session/experimentList.ts';
@@ -176,7 +177,7 @@ export class BenchExperiments extends BenchElement {
     if (entry.id === this.renamedId) {
       return html`<li>
         <form class="row" @submit=${(event: Event) => this.onRename(event, entry)}>
-          <input aria-label="New title" maxlength="120" .value=${entry.title} />
+          <input aria-label="New title" maxlength=${LONGEST.title} .value=${entry.title} />
           <button>Rename</button>
           <button type="button" @click=${() => (this.renamedId = null)}>Leave it</button>
         </form>

@@ -1,5 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { LONGEST } from '../../limits/longest.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { saveExperiment } from '../saveFile.ts';
@@ -51,7 +52,7 @@ export class BenchFiles extends BenchElement {
         <label
           >Title
           <input
-            maxlength="120"
+            maxlength=${LONGEST.title}
             .value=${experiment.title}
             @input=${(event: Event) => this.texts.onInput(event, TITLE)}
             @change=${(event: Event) => this.texts.onLeave(event, TITLE)}
@@ -60,7 +61,7 @@ export class BenchFiles extends BenchElement {
           >Note
           <textarea
             rows="3"
-            maxlength="10000"
+            maxlength=${LONGEST.note}
             .value=${experiment.note}
             @input=${(event: Event) => this.texts.onInput(event, NOTE)}
             @change=${(event: Event) => this.texts.onLeave(event, NOTE)}

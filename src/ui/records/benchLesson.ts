@@ -1,9 +1,11 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Lesson } from '../../notebook/experiment.ts';
-import { lessonHash, planOf } from '../../notebook/lessonLink.ts';
 import { readLesson } from '../../notebook/readExperiment.ts';
-import { RecordReader } from '../../notebook/recordReader.ts';
+import { RecordFaults, RecordReader } from '../../notebook/recordReader.ts';
+import { LONGEST } from '../../limits/longest.ts';
+import { wellFormed } from '../../limits/texts.ts';
+import { lessonFault, lessonHash, planOf } from '../../notebook/lessonLink.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
@@ -27,6 +29,8 @@ export class BenchLesson extends BenchElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @state() private link = '';
+  /** Why no link can be made. */
+  @state() private fault: string | null = null;
   @query('textarea') private task!: HTMLTextAreaElement;
   @query('#expected') private expected!: HTMLInputElement;
   @query('#theory') private theory!: HTMLInputElement;
@@ -73,8 +77,9 @@ export class BenchLesson extends BenchElement {
   }
 
   private onMake(): void {
-    const plan = planOf(this.session.experiment, { ...this.form, task: this.task.value.trim() });
-    this.link = location.href.split('#')[0] + lessonHash(plan);
+    const plan = planOf(this.session.experiment, { ...this.form, task: wellFormed(this.task.value.trim()) });
+    this.fault = lessonFault(plan);
+    this.link = this.fault === null ? location.href.split('#')[0] + lessonHash(plan) : '';
   }
 
   private async onCopy(): Promise<void> {
@@ -93,7 +98,7 @@ export class BenchLesson extends BenchElement {
         For teachers: the forks, the tube and the column as they are set now, as a link for the class. It
         holds no marks and no names.
       </p>
-      <label>What to measure<textarea rows="3" maxlength="1000"></textarea></label>
+      <label>What to measure<textarea rows="3" maxlength=${LONGEST.task}></textarea></label>
       <label class="row"><input type="checkbox" id="expected" />Hide where resonances are expected</label>
       <label class="row"><input type="checkbox" id="theory" />Hide theory’s speed</label>
       <label class="row"><input type="checkbox" id="truth" />Hide the practice column’s truth</label>
@@ -102,6 +107,7 @@ export class BenchLesson extends BenchElement {
         whoever practises. Tick both to keep it back everywhere.
       </p>
       <p><button @click=${this.onMake}>Make the link</button></p>
+      ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
       ${
         this.link === ''
           ? nothing
@@ -116,9 +122,9 @@ export class BenchLesson extends BenchElement {
 function readForm(draft: string | null): Lesson {
   const empty: Lesson = { task: '', hideExpected: false, hideTheory: false, hideTruth: false };
   try {
-    const reader = new RecordReader('', JSON.parse(draft ?? 'null'), []);
+    const reader = new RecordReader('', JSON.parse(draft ?? 'null'), new RecordFaults());
     const form = readLesson(reader);
-    return reader.faults.length === 0 ? form : empty;
+    return reader.faults.texts.length === 0 ? form : empty;
   } catch {
     return empty;
   }

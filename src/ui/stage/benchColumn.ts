@@ -2,7 +2,9 @@ import { html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
+import type { Experiment } from '../../notebook/experiment.ts';
 import { fixed } from '../../report/rounding.ts';
+import type { BenchOutcome } from '../../session/benchOutcome.ts';
 import { predictColumn } from '../../session/benchPrediction.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
@@ -11,6 +13,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import { columnGeometry, toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import { answerStrength, nearness, nodesAndAntinodes, standingWave, stemsOf } from './columnScene.ts';
+import type { Stem } from './columnScene.ts';
 import { columnStyles } from './columnStyles.ts';
 import { columnWords } from './columnWords.ts';
 import { forkArt } from './forkArt.ts';
@@ -40,7 +43,10 @@ export class BenchColumn extends BenchElement {
     if (entry !== undefined) this.widthPx = Math.round(entry.contentRect.width);
   });
   private lastRender = 0;
-  protected readonly watch = new BenchWatch(this, ['live', 'notebook', 'capture'], () => this.onChange());
+  private stems: { experiment: Experiment; outcome: BenchOutcome; list: readonly Stem[] } | null = null;
+  protected readonly watch = new BenchWatch(this, ['live', 'notebook', 'capture', 'answers'], () =>
+    this.onChange(),
+  );
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -67,6 +73,14 @@ export class BenchColumn extends BenchElement {
     );
   }
 
+  /** Marks change seldom, the picture ten times a second. */
+  private stemsNow(): readonly Stem[] {
+    const { experiment, outcomeIfAny: outcome } = this.session;
+    if (this.stems?.experiment !== experiment || this.stems.outcome !== outcome)
+      this.stems = { experiment, outcome, list: stemsOf(experiment, outcome) };
+    return this.stems.list;
+  }
+
   override render() {
     const { experiment, outcomeIfAny: outcome } = this.session;
     const { trace } = this.session.hearing;
@@ -80,7 +94,7 @@ export class BenchColumn extends BenchElement {
         ? 0.5 * nearness(prediction, look.farEndM)
         : 0;
     const fork = this.session.presentFork;
-    const stems = stemsOf(experiment, outcome);
+    const stems = this.stemsNow();
     const wave = standingWave(prediction, this.lengthM, this.quantity);
     return html`
       <div class="box">
@@ -122,7 +136,7 @@ export class BenchColumn extends BenchElement {
             isSounding: trace.presentSounding !== null && this.session.hearing.isListening,
             isAtMouth: this.forkAtMouth,
           })}
-          ${svg`${stemsArt(geometry, stems)}`}
+          ${guard([geometry.widthPx, geometry.travelM, stems], () => svg`${stemsArt(geometry, stems)}`)}
         </svg>
         ${this.handle(geometry, mouthM)}
       </div>
@@ -131,8 +145,9 @@ export class BenchColumn extends BenchElement {
 
   /** A native slider over the rule: its thumb stands under the piston. */
   private handle(geometry: ColumnGeometry, mouthM: number) {
-    const shortestM = 0.02;
-    const longestM = geometry.travelM - mouthM;
+    // A rule may begin so far off, and a tube be so short, that there is hardly anything to slide.
+    const longestM = Math.max(geometry.travelM - mouthM, 0);
+    const shortestM = Math.min(0.02, longestM);
     // A slider's thumb stays inside its box, so the box reaches half a thumb beyond the travel.
     const halfThumbPx = 22;
     const left = toPx(geometry, mouthM + shortestM) - halfThumbPx;

@@ -68,7 +68,9 @@ export class BenchGuide extends BenchElement {
   @property({ attribute: false }) practice!: BenchPractice;
   @state() private isTruthShown = false;
   private shown = '';
-  protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook'], () => this.onChange());
+  protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook', 'answers'], () =>
+    this.onChange(),
+  );
 
   private onChange(): void {
     const { experiment } = this.session;
@@ -86,7 +88,7 @@ export class BenchGuide extends BenchElement {
   }
 
   override render() {
-    const { experiment, outcome } = this.session;
+    const { experiment, outcomeIfAny: outcome } = this.session;
     const { trace, isListening } = this.session.hearing;
     const steps = guideSteps(experiment, trace, isListening);
     const done = steps.filter((step) => step.isDone).length;

@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
-import { placeLabel } from '../../report/marksCsv.ts';
+import { placeLabels } from '../../report/marksCsv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
@@ -65,10 +65,11 @@ export class BenchNow extends BenchElement {
 
   private placeChoice() {
     const { experiment } = this.session;
+    const labels = placeLabels(experiment);
     return html`<label
       >Place
       ${choice({
-        options: experiment.places.map(({ id }) => ({ value: id, name: placeLabel(experiment, id) })),
+        options: experiment.places.map(({ id }) => ({ value: id, name: labels.get(id) ?? '' })),
         now: () => this.session.experiment.present.placeId,
         choose: (placeId) => this.session.setPresent({ placeId }),
       })}</label

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { draftPlace } from '../../../src/notebook/draftPlace.ts';
 import { Drafts } from '../../../src/notebook/drafts.ts';

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { html } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { readFileSync, readdirSync } from 'node:fs';

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { html, render } from 'lit';
 import { readFileSync, readdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { FAULT_WORDS } from '../../../src/session/faultWords.ts';

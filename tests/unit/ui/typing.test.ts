@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { html } from 'lit';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { DraftPlace } from '../../../src/notebook/drafts.ts';
