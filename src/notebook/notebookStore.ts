@@ -180,12 +180,17 @@ export class NotebookStore {
       const all = await quiet(this.database.transaction('experiments')).store.getAll();
       for (const experiment of all) found.set(experiment.id, experiment);
     } catch {
-      for (const id of ids) {
-        const one = quiet(this.database.transaction('experiments')).store.get(id);
-        found.set(id, await one.catch(() => undefined));
-      }
+      for (const id of ids) found.set(id, await this.one(id));
     }
     return found;
+  }
+
+  private async one(id: string): Promise<unknown> {
+    try {
+      return await quiet(this.database.transaction('experiments')).store.get(id);
+    } catch {
+      return undefined;
+    }
   }
 
   /** Puts an experiment away, or back into the list with null. */

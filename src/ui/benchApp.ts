@@ -11,6 +11,7 @@ import { LeaveWarning } from './leaveWarning.ts';
 import { PageFaults } from './pageFaults.ts';
 import { keyCommand } from './keyCommand.ts';
 import type { KeyCommand } from './keyCommand.ts';
+import type { BenchAsk } from './parts/benchAsk.ts';
 import { BenchElement } from './parts/benchElement.ts';
 import { saveExperiment } from './saveFile.ts';
 import { sharedStyles } from './sharedStyles.ts';
@@ -20,7 +21,6 @@ import type { ViewId } from './views.ts';
 import './capture/benchTrust.ts';
 import './measure/benchMarks.ts';
 import './measure/benchWarnings.ts';
-import './parts/benchAsk.ts';
 import './parts/benchHeader.ts';
 import './parts/benchKeys.ts';
 import './parts/benchNotice.ts';
@@ -113,7 +113,7 @@ export class BenchApp extends BenchElement {
   protected readonly watch = new BenchWatch(this, ['capture']);
   protected readonly faults = new PageFaults(this, (message) => this.session.tell('problem', message));
   protected readonly leaving = new LeaveWarning(this);
-  @query('bench-ask') private asking!: HTMLElementTagNameMap['bench-ask'];
+  @query('bench-ask') private asking!: BenchAsk;
   private readonly onHash = (): void => void this.followAddress();
   private readonly onKey = (event: KeyboardEvent): void => this.takeKey(event);
   // Of parts that have failed, this element among them: its own template may be what is missing.
@@ -156,7 +156,8 @@ export class BenchApp extends BenchElement {
   }
 
   /** Work that storage refused is in this tab's memory only. */
-  private askFirst(): Promise<boolean> {
+  private async askFirst(): Promise<boolean> {
+    await import('./parts/benchAsk.ts');
     const { experiment, saveState } = this.session;
     const why = saveState.kind === 'refused' ? `: ${saveState.message}` : '.';
     return this.asking.ask({

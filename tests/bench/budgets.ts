@@ -4,7 +4,7 @@
  */
 export const BUDGETS = {
   /** Script until the page can be used, bytes of gzip; the goal of 130 000 is missed. */
-  firstLoadBytes: 138_000,
+  firstLoadBytes: 137_000,
   stripBytes: 51_000,
   /** Solver and comparison once more, for the worker: not before an experiment is large. */
   answersBytes: 21_700,

@@ -6,6 +6,7 @@ import { RECORDS_OF_EVERY_VERSION } from '../unit/notebook/recordsOfEveryVersion
 import { BenchPage, scratchFolder } from './support/benchPage.ts';
 import { openKillable } from './support/killableBrowser.ts';
 import { eachBench } from './support/eachBench.ts';
+import { SHARED_DATABASE, recordInStore, storeOfFirstVersion } from './support/storedRecords.ts';
 import type {} from '../../src/ui/benchApp.ts';
 
 const { open, current } = eachBench();
@@ -15,50 +16,6 @@ async function saved(page: Page): Promise<void> {
   await expect
     .poll(() => page.evaluate(() => document.querySelector('bench-app')?.session.saveState.kind))
     .toBe('saved');
-}
-
-/** The notebook's store as the first bench made it, with one record that was open. */
-async function storeOfFirstVersion(page: Page, record: object): Promise<void> {
-  await page.goto(`${inject('pageUrl')}icon.svg`);
-  await page.evaluate(
-    (kept) =>
-      new Promise<void>((resolve, reject) => {
-        const asking = indexedDB.open('air-column-bench', 1);
-        asking.onupgradeneeded = () => {
-          asking.result.createObjectStore('experiments', { keyPath: 'id' });
-          asking.result.createObjectStore('desk');
-        };
-        asking.onerror = () => reject(new Error('no store'));
-        asking.onsuccess = () => {
-          const transaction = asking.result.transaction(['experiments', 'desk'], 'readwrite');
-          transaction.objectStore('experiments').put(kept);
-          transaction.objectStore('desk').put((kept as { id: string }).id, 'open');
-          transaction.oncomplete = () => {
-            asking.result.close();
-            resolve();
-          };
-        };
-      }),
-    record,
-  );
-}
-
-function recordInStore(page: Page, id: string): Promise<unknown> {
-  return page.evaluate(
-    (key) =>
-      new Promise<unknown>((resolve, reject) => {
-        const asking = indexedDB.open('air-column-bench');
-        asking.onerror = () => reject(new Error('no store'));
-        asking.onsuccess = () => {
-          const reading = asking.result.transaction('experiments').objectStore('experiments').get(key);
-          reading.onsuccess = () => {
-            asking.result.close();
-            resolve(reading.result);
-          };
-        };
-      }),
-    id,
-  );
 }
 
 describe('steps', () => {
@@ -278,7 +235,7 @@ describe('what lies in the store', () => {
   for (const record of RECORDS_OF_EVERY_VERSION) {
     it(`opens from the first bench’s store, schema ${record.schemaVersion}`, async () => {
       const bench = await open({ url: `${inject('pageUrl')}icon.svg` });
-      await storeOfFirstVersion(bench.page, record);
+      await storeOfFirstVersion(bench.page, [record]);
       await bench.page.goto(inject('pageUrl'));
       await expect.poll(() => bench.lengths()).toEqual(['15.8', '']);
       await bench.goTo('Records');
@@ -292,7 +249,7 @@ describe('what lies in the store', () => {
     const bench = await open({ url: `${inject('pageUrl')}icon.svg` });
     const { page } = bench;
     const corrupt = { id: 'corrupt', schemaVersion: 2, title: 'Half', marks: 'none' };
-    await storeOfFirstVersion(page, corrupt);
+    await storeOfFirstVersion(page, [corrupt]);
     await page.goto(inject('pageUrl'));
     await page.getByRole('alert').filter({ hasText: 'couldn’t be read' }).waitFor();
     await bench.addMarks(['10']);
@@ -302,7 +259,7 @@ describe('what lies in the store', () => {
     const waiting = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save it as it is' }).click();
     expect(JSON.parse(readFileSync(await (await waiting).path(), 'utf8'))).toEqual(corrupt);
-    expect(await recordInStore(page, 'corrupt')).toEqual(corrupt);
+    expect(await recordInStore(page, SHARED_DATABASE, 'corrupt')).toEqual(corrupt);
     await page.reload();
     await bench.goTo('Measure');
     await expect.poll(() => bench.lengths()).toEqual(['10']);

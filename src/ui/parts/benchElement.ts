@@ -1,5 +1,4 @@
 import { LitElement, html, render } from 'lit';
-import { partName } from './partNames.ts';
 
 /**
  * What every element of the page is: where one throws while it is drawn or while it follows the session, it says so in
@@ -10,6 +9,9 @@ import { partName } from './partNames.ts';
 export abstract class BenchElement extends LitElement {
   /** Why the part shows a fault in place of itself; null while it works. */
   private failure: { readonly error: unknown } | null = null;
+
+  /** What it is to a person; null until that was asked for. */
+  private partName: string | null = null;
 
   get hasFailed(): boolean {
     return this.failure !== null;
@@ -35,19 +37,27 @@ export abstract class BenchElement extends LitElement {
       console.error(`<${this.localName}> has failed:`, error);
     }
     this.failure = { error };
-    render(this.failurePanel(again), this.renderRoot, this.renderOptions);
+    this.showFailure(again);
+    if (this.partName === null) void this.findName(again);
   }
 
-  private failurePanel(again: () => void) {
+  /** The names come when they are needed; the message doesn't wait for them. */
+  private async findName(again: () => void): Promise<void> {
+    const { partName } = await import('./partNames.ts');
+    this.partName = partName(this.localName);
+    if (this.hasFailed) this.showFailure(again);
+  }
+
+  private showFailure(again: () => void): void {
+    const which = this.partName === null ? '' : `: ${this.partName}`;
     const onAgain = (): void => {
       again();
       this.requestUpdate();
     };
-    return html`<div class="failed" role="alert">
+    const panel = html`<div class="failed" role="alert">
       <p>
-        <strong>This part of the page has failed: ${partName(this.localName)}.</strong> The rest goes on. Try
-        again; if your last step brought it about, undo that step. What is entered is in the experiment’s
-        file, too.
+        <strong>This part of the page has failed${which}.</strong> The rest goes on. Try again; if your last
+        step brought it about, undo that step. The experiment’s file can be saved in any case.
       </p>
       <div class="row">
         <button @click=${onAgain}>Try again</button>
@@ -55,6 +65,7 @@ export abstract class BenchElement extends LitElement {
         <button @click=${() => askPage(this, 'experiment-save')}>Save the experiment’s file</button>
       </div>
     </div>`;
+    render(panel, this.renderRoot, this.renderOptions);
   }
 }
 
