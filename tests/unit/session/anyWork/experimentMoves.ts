@@ -130,7 +130,11 @@ const duplicate = (pick: number): Move => ({
     return {
       done: tab.bench.experiments.duplicate(id),
       after: async () => {
-        const ids = [...(await tabs.notebook.records()).keys()].filter((other) => !tabs.kept.has(other));
+        // What a tab has open may have been saved for the first time just then.
+        const open = new Set(tabs.tabs.map((one) => one?.bench.experiment.id));
+        const ids = [...(await tabs.notebook.records()).keys()].filter(
+          (other) => !tabs.kept.has(other) && !open.has(other),
+        );
         expect(ids).toHaveLength(1);
         const [copy] = ids;
         if (copy !== undefined && source !== undefined)
