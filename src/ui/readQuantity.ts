@@ -18,6 +18,8 @@ export interface QuantityKind {
   readonly name: string;
   /** What a bare number means, and what `value` is in. */
   readonly unit: string;
+  /** How many significant digits a field shows of it; nobody knows an uncertainty to more than three. */
+  readonly digits?: number;
   /** Reads the text; the value is in `unit`. */
   readonly read: (text: string) => Parsed<{ readonly value: number }>;
 }
@@ -36,6 +38,7 @@ export const QUANTITIES = {
   uncertaintyHz: {
     name: 'uncertainty',
     unit: 'Hz',
+    digits: 3,
     read: (text: string) =>
       scaled(parseForkUncertainty(text, 'uncertainty'), (read) => read.standardUncertaintyHz),
   },

@@ -64,8 +64,19 @@ export class NumberField extends BenchElement {
     if (event.key === 'Enter') this.onChange(event);
   }
 
+  /** The value as the field writes it. */
+  private get written(): string {
+    return this.value === null ? '' : String(Number(this.value.toPrecision(this.kind.digits ?? 8)));
+  }
+
   private onChange(event: Event): void {
     const text = (event.target as HTMLInputElement).value;
+    // The value may have more digits than the field shows.
+    if (text === this.written && this.value !== null) {
+      this.entry.done();
+      this.faultMessage = null;
+      return;
+    }
     const isEmpty = text.trim() === '';
     const reading = isEmpty && this.optional ? null : this.kind.read(text);
     const fault = reading === null ? null : reading.ok ? this.check(reading.value) : reading.message;
@@ -81,7 +92,7 @@ export class NumberField extends BenchElement {
   }
 
   override render() {
-    const shown = this.entry.typed ?? (this.value === null ? '' : String(Number(this.value.toPrecision(8))));
+    const shown = this.entry.typed ?? this.written;
     return html`
       <label for="entry">${this.label}</label>
       <div class="entry">

@@ -170,7 +170,7 @@ describe('practice', { timeout: 120_000 }, () => {
     expect(sweepFault(wide, 0.5, { ...plan, toHz: 1600 }, true)).toBeNull();
     expect(sweepFault(wide, 0.5, { ...plan, toHz: 200 }, true)).toContain('higher pitch');
     const far = { ...wide, rule: { ...wide.rule, zeroOffsetM: 0.6 } };
-    expect(sweepFault(far, 0.5, plan, false)).toContain('a reading of 50 cm would be a column of -10 cm');
+    expect(sweepFault(far, 0.5, plan, false)).toContain('a reading of 50 cm would be a column of −10 cm');
     const settings = {
       ...plan,
       toHz: 1600,

@@ -44,7 +44,7 @@ describe('a zero offset that leaves a mark no column', () => {
     expect(bench.change('change rule', (now) => withOffset(now, 0.2))).toBe(false);
     expect(bench.experiment.rule.zeroOffsetM).toBe(0);
     expect(bench.notice?.message).toBe(
-      'With the zero offset of 20 cm mark 2 at 15.8 cm would be a column of -4.2 cm: readings must be 20.01 cm to 1000 cm. Correct the offset, or correct the mark’s length.',
+      'With the zero offset of 20 cm mark 2 at 15.8 cm would be a column of −4.2 cm: readings must be 20.01 cm to 1000 cm. Correct the offset, or correct the mark’s length.',
     );
     expect(bench.change('change rule', (now) => withOffset(now, 0.1579))).toBe(true);
     expect(marksCsv(bench.experiment).trim().split('\r\n')).toHaveLength(3);
@@ -56,7 +56,7 @@ describe('a zero offset that leaves a mark no column', () => {
     const [mark] = bench.experiment.marks;
     bench.deleteMark(mark?.id ?? '');
     expect(bench.change('change rule', (now) => withOffset(now, 0.2))).toBe(false);
-    expect(bench.notice?.message).toContain('the deleted mark at 15.8 cm would be a column of -4.2 cm');
+    expect(bench.notice?.message).toContain('the deleted mark at 15.8 cm would be a column of −4.2 cm');
     expect(bench.notice?.message).toContain('bring that mark back');
   });
 });
@@ -64,7 +64,7 @@ describe('a zero offset that leaves a mark no column', () => {
 describe('a reading that leaves no column', () => {
   it('is refused where it is typed', () => {
     expect(readingFault(0.158, 0.2)).toBe(
-      'With the zero offset of 20 cm a reading of 15.8 cm would be a column of -4.2 cm: readings must be 20.01 cm to 1000 cm. Correct it, or the zero offset under Apparatus.',
+      'With the zero offset of 20 cm a reading of 15.8 cm would be a column of −4.2 cm: readings must be 20.01 cm to 1000 cm. Correct it, or the zero offset under Apparatus.',
     );
     expect(readingFault(0.2001, 0.2)).toBeNull();
     const bench = benchInTest();
@@ -106,7 +106,7 @@ describe('a table that comes into an experiment with a zero offset', () => {
       [4, 'other_length_cm'],
     ]);
     expect(faults[0]?.message).toContain(
-      'zero offset of -20 cm a column of 15.8 cm would be read at -4.2 cm',
+      'zero offset of −20 cm a column of 15.8 cm would be read at −4.2 cm',
     );
     expect(readExperiment(experiment).kind).toBe('experiment');
   });

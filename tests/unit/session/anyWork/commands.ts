@@ -168,14 +168,15 @@ const reload = (index: number): Command =>
 
 const takeOver = (index: number): Command =>
   inTab(index, 'work on it here', async (tab, tabs) => {
-    if (tab.bench.keeping.access === 'own') return;
+    const isOwn = (): boolean => tab.bench.keeping.access === 'own';
+    if (isOwn()) return;
     const { id } = tab.line.present;
     await tab.bench.keeping.takeOver();
     await tabs.settle();
     const kept = tabs.kept.get(id);
     // What this tab held apart is given up for what the other one saved: a full store can still be read.
-    if (kept !== undefined && tab.bench.keeping.access === 'own') tab.line = kept.line;
-    if (isWell(tabs, tab)) expect(tab.bench.keeping.access).toBe('own');
+    if (kept !== undefined && isOwn()) tab.line = kept.line;
+    if (isWell(tabs, tab)) expect(isOwn()).toBe(true);
   });
 
 const anyTab = fc.constantFrom(0, 0, 0, 1);
