@@ -1,4 +1,4 @@
-import { requirePositive } from './requireInRange.ts';
+import { requirePositive } from '../numeric/requireInRange.ts';
 
 /** How the open end ends: a thin rim in free space, or a wide flat plate around it. */
 export type EndShape = 'unflanged' | 'flanged';

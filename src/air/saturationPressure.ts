@@ -1,4 +1,4 @@
-import { requireInRange } from './requireInRange.ts';
+import { requireInRange } from '../numeric/requireInRange.ts';
 
 /** Which fit of the saturation vapour pressure: Giacomo 1981 (in Cramer's appendix) or Davis 1992 (CIPM-81/91). */
 export type SaturationForm = 'giacomo' | 'davis';

@@ -1,7 +1,7 @@
 import { airProperties } from './airProperties.ts';
-import { divide, multiply, squareRoot } from './complex.ts';
-import type { Complex } from './complex.ts';
-import { requirePositive } from './requireInRange.ts';
+import { divide, multiply, squareRoot } from '../numeric/complex.ts';
+import type { Complex } from '../numeric/complex.ts';
+import { requirePositive } from '../numeric/requireInRange.ts';
 
 /** What the walls of a round tube do to a plane wave in it. */
 export interface WallLoss {

@@ -1,4 +1,4 @@
-import { requireInRange } from './requireInRange.ts';
+import { requireInRange } from '../numeric/requireInRange.ts';
 import { saturationPressurePa } from './saturationPressure.ts';
 import type { SaturationForm } from './saturationPressure.ts';
 

@@ -1,4 +1,4 @@
-import { median } from '../solver/median.ts';
+import { median } from '../numeric/median.ts';
 import type { LevelPoint } from './listeningTypes.ts';
 
 /** What a struck fork beside a fixed column, and somebody talking, say about the gain. */

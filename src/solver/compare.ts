@@ -2,7 +2,7 @@ import { speedOfSound } from '../air/speedOfSound.ts';
 import type { FullSolution } from './solve.ts';
 import { solveInFull } from './solve.ts';
 import type { SolverMark, SolverOptions, SolverWarning } from './solution.ts';
-import { coverageFactor } from './studentT.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 import { inWords, significant } from './wording.ts';
 import { effectiveDegreesOfFreedom } from './writeBudget.ts';
 

@@ -1,6 +1,6 @@
 import { LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
-import { fitYork } from './fitYork.ts';
-import { coverageFactor } from './studentT.ts';
+import { fitYork } from '../numeric/fitYork.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 
 export interface TubeEnd {
   readonly radiusM: number;

@@ -1,11 +1,11 @@
-import { chiSquaredLimit } from './chiSquared.ts';
+import { chiSquaredLimit } from '../numeric/chiSquared.ts';
 import { fitMarks, modelLengthM } from './fitMarks.ts';
 import type { MarksFit } from './fitMarks.ts';
-import { median } from './median.ts';
+import { median } from '../numeric/median.ts';
 import type { Preparation } from './prepareMarks.ts';
 import { searchVariance } from './searchOrders.ts';
 import type { SpeedPrior } from './searchOrders.ts';
-import { coverageFactor } from './studentT.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 
 export interface Judgement {
   readonly fit: MarksFit;

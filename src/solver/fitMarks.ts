@@ -1,9 +1,9 @@
-import { chiSquaredLimit } from './chiSquared.ts';
-import { dot } from './errorModel.ts';
-import type { ErrorModel } from './errorModel.ts';
-import { fitLinear } from './leastSquares.ts';
-import type { LinearFit } from './leastSquares.ts';
-import { median } from './median.ts';
+import { chiSquaredLimit } from '../numeric/chiSquared.ts';
+import { dot } from '../numeric/errorModel.ts';
+import type { ErrorModel } from '../numeric/errorModel.ts';
+import { fitLinear } from '../numeric/leastSquares.ts';
+import type { LinearFit } from '../numeric/leastSquares.ts';
+import { median } from '../numeric/median.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
 
 /** Where the end correction comes from. */

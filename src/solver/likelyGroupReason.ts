@@ -1,6 +1,6 @@
 import { likelyCause } from './likelyCause.ts';
 import { modelLengthM } from './fitMarks.ts';
-import { median } from './median.ts';
+import { median } from '../numeric/median.ts';
 import type { PreparedMark } from './prepareMarks.ts';
 import { nearestOrder } from './searchOrders.ts';
 import type { SolverMark } from './solution.ts';

@@ -1,4 +1,4 @@
-import { coverageFactor } from './studentT.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 
 export interface GroupResult {
   readonly name: string;

@@ -8,7 +8,7 @@ import type { Preparation } from './prepareMarks.ts';
 import { nearestOrder, searchOrders } from './searchOrders.ts';
 import type { OrderSearch, SpeedPrior } from './searchOrders.ts';
 import type { NoSolution, Solution, SolvedMark, SolverMark, SolverOptions } from './solution.ts';
-import { coverageFactor } from './studentT.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 import { writeWarnings } from './warnings.ts';
 import { inWords } from './wording.ts';
 import { effectiveDegreesOfFreedom, writeBudget } from './writeBudget.ts';

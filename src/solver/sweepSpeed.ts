@@ -9,7 +9,7 @@ import {
 import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { wallLoss } from '../air/wallLoss.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
-import { coverageFactor } from './studentT.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 
 /** A column of fixed length whose resonance frequencies were heard. */
 export interface SweptColumn {

@@ -1,7 +1,7 @@
 import { airFromReadings } from '../air/airState.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
-import { fitYork } from './fitYork.ts';
-import { coverageFactor } from './studentT.ts';
+import { fitYork } from '../numeric/fitYork.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 import { inWords, significant } from './wording.ts';
 
 export interface TemperaturePoint {

@@ -1,7 +1,7 @@
 import { LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
 import type { SolverMark, SolverOptions, SolverWarning } from './solution.ts';
 import { solveInFull } from './solve.ts';
-import { coverageFactor } from './studentT.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 import { effectiveDegreesOfFreedom } from './writeBudget.ts';
 
 /** A speed that is known otherwise: from other forks, or from theory. */

@@ -1,4 +1,4 @@
-import { chiSquaredLimit } from './chiSquared.ts';
+import { chiSquaredLimit } from '../numeric/chiSquared.ts';
 import type { MarksFit } from './fitMarks.ts';
 import { isPlausible } from './findOutliers.ts';
 import type { Judgement } from './findOutliers.ts';

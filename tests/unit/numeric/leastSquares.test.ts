@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { chiSquaredLimit } from '../../../src/solver/chiSquared.ts';
-import { independentErrors, invertCovariance } from '../../../src/solver/errorModel.ts';
-import { fitYork } from '../../../src/solver/fitYork.ts';
-import { fitLinear } from '../../../src/solver/leastSquares.ts';
-import { coverageFactor } from '../../../src/solver/studentT.ts';
+import { chiSquaredLimit } from '../../../src/numeric/chiSquared.ts';
+import { independentErrors, invertCovariance } from '../../../src/numeric/errorModel.ts';
+import { fitYork } from '../../../src/numeric/fitYork.ts';
+import { fitLinear } from '../../../src/numeric/leastSquares.ts';
+import { coverageFactor } from '../../../src/numeric/studentT.ts';
 import { NORRIS } from './norris.ts';
-import { FIT_TOLERANCES } from './tolerances.ts';
+import { FIT_TOLERANCES } from '../solver/tolerances.ts';
 
 const relative = (actual: number | undefined, expected: number, tolerance: number): void =>
   expect(Math.abs((actual ?? NaN) / expected - 1), `${actual} against ${expected}`).toBeLessThanOrEqual(
