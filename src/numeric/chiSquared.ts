@@ -6,6 +6,8 @@ const DEVIATE = { 0.95: 1.6448536, 0.999: 3.0902323 } as const;
  * @param degreesOfFreedom  ν = 1, 2, 3…
  * @throws RangeError if ν is below 1
  * @see Wilson & Hilferty 1931, Proc. Natl. Acad. Sci. 17, 684; within 2.5 % at ν = 1, 1.5 % above
+ * @example
+ * chiSquaredLimit(10).toFixed(1) // → '18.3'
  */
 export function chiSquaredLimit(degreesOfFreedom: number, level: keyof typeof DEVIATE = 0.95): number {
   if (!(degreesOfFreedom >= 1))

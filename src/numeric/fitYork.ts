@@ -21,6 +21,9 @@ export interface YorkLine {
  * @param points  at least 2, with y uncertainties above 0 and not all at one x
  * @returns null where the points determine no line
  * @see York, Evensen, López Martínez & De Basabe Delgado 2004, Am. J. Phys. 72, 367, eqs. 13
+ * @example
+ * const points = [1, 2, 3].map((x) => ({ x, xStandardUncertainty: 0.1, y: 2 * x + 1, yStandardUncertainty: 0.1 }));
+ * fitYork(points)?.slope.toFixed(9) // → '2.000000000'
  */
 export function fitYork(points: readonly UncertainPoint[]): YorkLine | null {
   const slopeOfMeans = plainSlope(points);
@@ -31,11 +34,9 @@ export function fitYork(points: readonly UncertainPoint[]): YorkLine | null {
     const before = slope;
     let top = 0;
     let bottom = 0;
-    for (const [i, point] of points.entries()) {
-      const weight = state.weights[i] ?? 0;
-      const beta = state.betas[i] ?? 0;
-      top += weight * beta * (point.y - state.meanY);
-      bottom += weight * beta * (point.x - state.meanX);
+    for (const { x, y, weight, beta } of state.weighed) {
+      top += weight * beta * (y - state.meanY);
+      bottom += weight * beta * (x - state.meanX);
     }
     if (!(Math.abs(bottom) > 0)) return null;
     slope = top / bottom;
@@ -43,11 +44,11 @@ export function fitYork(points: readonly UncertainPoint[]): YorkLine | null {
     state = weigh(points, slope);
     if (Math.abs(slope - before) <= 1e-14 * Math.abs(slope)) break;
   }
-  const { weights, betas, meanX, meanY, total } = state;
+  const { weighed, meanX, meanY, total } = state;
   const intercept = meanY - slope * meanX;
-  const adjusted = betas.map((beta) => meanX + beta);
-  const centre = adjusted.reduce((sum, x, i) => sum + (weights[i] ?? 0) * x, 0) / total;
-  const spread = adjusted.reduce((sum, x, i) => sum + (weights[i] ?? 0) * (x - centre) ** 2, 0);
+  const adjusted = weighed.map(({ weight, beta }) => ({ weight, x: meanX + beta }));
+  const centre = adjusted.reduce((sum, { weight, x }) => sum + weight * x, 0) / total;
+  const spread = adjusted.reduce((sum, { weight, x }) => sum + weight * (x - centre) ** 2, 0);
   const slopeVariance = 1 / spread;
   return {
     slope,
@@ -55,10 +56,7 @@ export function fitYork(points: readonly UncertainPoint[]): YorkLine | null {
     slopeStandardUncertainty: Math.sqrt(slopeVariance),
     interceptStandardUncertainty: Math.sqrt(1 / total + centre * centre * slopeVariance),
     covariance: -centre * slopeVariance,
-    chiSquared: points.reduce(
-      (sum, { x, y }, i) => sum + (weights[i] ?? 0) * (y - slope * x - intercept) ** 2,
-      0,
-    ),
+    chiSquared: weighed.reduce((sum, { x, y, weight }) => sum + weight * (y - slope * x - intercept) ** 2, 0),
     degreesOfFreedom: points.length - 2,
   };
 }
@@ -73,15 +71,16 @@ function plainSlope(points: readonly UncertainPoint[]): number | null {
 
 /** Weights and lever arms of the points for a trial slope; York's W and β with independent errors. */
 function weigh(points: readonly UncertainPoint[], slope: number) {
-  const weights = points.map(
-    ({ xStandardUncertainty: ux, yStandardUncertainty: uy }) => 1 / (uy * uy + slope * slope * ux * ux),
-  );
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const meanX = points.reduce((sum, { x }, i) => sum + (weights[i] ?? 0) * x, 0) / total;
-  const meanY = points.reduce((sum, { y }, i) => sum + (weights[i] ?? 0) * y, 0) / total;
-  const betas = points.map(({ x, y, xStandardUncertainty: ux, yStandardUncertainty: uy }, i) => {
-    const weight = weights[i] ?? 0;
-    return weight * ((x - meanX) * uy * uy + slope * (y - meanY) * ux * ux);
+  const weights = points.map((point) => {
+    const { xStandardUncertainty: ux, yStandardUncertainty: uy } = point;
+    return { point, weight: 1 / (uy * uy + slope * slope * ux * ux) };
   });
-  return { weights, betas, total, meanX, meanY };
+  const total = weights.reduce((sum, { weight }) => sum + weight, 0);
+  const meanX = weights.reduce((sum, { point, weight }) => sum + weight * point.x, 0) / total;
+  const meanY = weights.reduce((sum, { point, weight }) => sum + weight * point.y, 0) / total;
+  const weighed = weights.map(({ point, weight }) => {
+    const { x, y, xStandardUncertainty: ux, yStandardUncertainty: uy } = point;
+    return { x, y, weight, beta: weight * ((x - meanX) * uy * uy + slope * (y - meanY) * ux * ux) };
+  });
+  return { weighed, total, meanX, meanY };
 }

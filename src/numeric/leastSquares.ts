@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { dot, invertCovariance } from './errorModel.ts';
 import type { ErrorModel } from './errorModel.ts';
 
@@ -24,7 +25,11 @@ export interface LinearFit {
  * @param columns  p columns of n values, p >= 1
  * @param y  n values, n >= p
  * @returns the fit, or null where the columns don't determine every parameter
+ * @throws RangeError where a column or a list of the errors has fewer than n values
  * @see Aitken 1936, Proc. R. Soc. Edinb. 55, 42; Björck 1996, Numerical Methods for Least Squares Problems, 2.4
+ * @example
+ * const line = fitLinear([[1, 1, 1], [0, 1, 2]], [1, 3, 5], independentErrors([1, 1, 1]));
+ * line?.parameters.map((value) => Number(value.toFixed(9))) // → [1, 2]
  */
 export function fitLinear(
   columns: readonly (readonly number[])[],
@@ -34,8 +39,8 @@ export function fitLinear(
   const count = columns.length;
   if (count === 0 || y.length < count) return null;
   const inverse = invertCovariance(errors);
-  const basis: number[][] = [];
-  const weighted: number[][] = [];
+  /** Orthonormal columns, each beside its product with the inverse covariance. */
+  const basis: { readonly unit: readonly number[]; readonly weighted: readonly number[] }[] = [];
   const upper: number[][] = columns.map(() => columns.map(() => 0));
 
   for (const [j, column] of columns.entries()) {
@@ -43,28 +48,27 @@ export function fitLinear(
     const before = Math.sqrt(dot(rest, inverse.times(rest)));
     // Twice is enough to be orthogonal to the last digit.
     for (let pass = 0; pass < 2; pass += 1) {
-      for (let i = 0; i < j; i += 1) {
-        const along = dot(weighted[i] ?? [], rest);
-        const unit = basis[i] ?? [];
-        rest = rest.map((value, row) => value - along * (unit[row] ?? 0));
-        setEntry(upper, i, j, (upper[i]?.[j] ?? 0) + along);
+      for (const [i, { unit, weighted }] of basis.entries()) {
+        const along = dot(weighted, rest);
+        rest = rest.map((value, row) => value - along * at(unit, row));
+        const line = at(upper, i);
+        line[j] = at(line, j) + along;
       }
     }
     const size = Math.sqrt(dot(rest, inverse.times(rest)));
     if (!(size > 1e-10 * before)) return null;
-    setEntry(upper, j, j, size);
+    at(upper, j)[j] = size;
     const unit = rest.map((value) => value / size);
-    basis.push(unit);
-    weighted.push(inverse.times(unit));
+    basis.push({ unit, weighted: inverse.times(unit) });
   }
 
   let residuals = [...y];
   const projections = columns.map(() => 0);
   for (let pass = 0; pass < 2; pass += 1) {
-    for (const [i, unit] of basis.entries()) {
-      const along = dot(weighted[i] ?? [], residuals);
-      projections[i] = (projections[i] ?? 0) + along;
-      residuals = residuals.map((value, row) => value - along * (unit[row] ?? 0));
+    for (const [i, { unit, weighted }] of basis.entries()) {
+      const along = dot(weighted, residuals);
+      projections[i] = at(projections, i) + along;
+      residuals = residuals.map((value, row) => value - along * at(unit, row));
     }
   }
 
@@ -73,8 +77,8 @@ export function fitLinear(
   for (let j = 0; j < count; j += 1) {
     for (let i = j; i >= 0; i -= 1) {
       let sum = i === j ? 1 : 0;
-      for (let k = i + 1; k <= j; k += 1) sum -= (upper[i]?.[k] ?? 0) * (inverseUpper[k]?.[j] ?? 0);
-      setEntry(inverseUpper, i, j, sum / (upper[i]?.[i] ?? 1));
+      for (let k = i + 1; k <= j; k += 1) sum -= at(at(upper, i), k) * at(at(inverseUpper, k), j);
+      at(inverseUpper, i)[j] = sum / at(at(upper, i), i);
     }
   }
   const pulled = inverse.times(residuals);
@@ -82,20 +86,15 @@ export function fitLinear(
     parameters: inverseUpper.map((row) => dot(row, projections)),
     covariance: inverseUpper.map((row) => inverseUpper.map((other) => dot(row, other))),
     weights: inverseUpper.map((row) =>
-      y.map((_, i) => row.reduce((sum, r, k) => sum + r * (weighted[k]?.[i] ?? 0), 0)),
+      y.map((_, i) => row.reduce((sum, r, k) => sum + r * at(at(basis, k).weighted, i), 0)),
     ),
     residuals,
     chiSquared: Math.max(dot(residuals, pulled), 0),
     degreesOfFreedom: y.length - count,
     shifts: pulled.map((pull, i) => {
-      const whole = inverse.diagonal[i] ?? 0;
-      const free = whole - weighted.reduce((sum, column) => sum + (column[i] ?? 0) ** 2, 0);
+      const whole = at(inverse.diagonal, i);
+      const free = whole - basis.reduce((sum, { weighted }) => sum + at(weighted, i) ** 2, 0);
       return free > 1e-6 * whole ? pull / Math.sqrt(free) : null;
     }),
   };
-}
-
-function setEntry(matrix: number[][], row: number, column: number, value: number): void {
-  const line = matrix[row];
-  if (line !== undefined) line[column] = value;
 }

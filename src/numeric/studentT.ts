@@ -4,6 +4,8 @@
  * @param level  0.5..0.9999, 0.95 for the usual interval
  * @throws RangeError naming the argument, its range and the value
  * @see Abramowitz & Stegun 1964, 26.7.1 with 26.5.8 (continued fraction of the incomplete beta function)
+ * @example
+ * coverageFactor(10).toFixed(3) // → '2.228'
  */
 export function coverageFactor(degreesOfFreedom: number, level = 0.95): number {
   if (!(degreesOfFreedom >= 0.5))
