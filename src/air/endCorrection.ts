@@ -1,4 +1,4 @@
-import { requirePositive } from '../numeric/requireInRange.ts';
+import { requireInRange, requirePositive } from '../numeric/requireInRange.ts';
 
 /** How the open end ends: a thin rim in free space, or a wide flat plate around it. */
 export type EndShape = 'unflanged' | 'flanged';
@@ -17,29 +17,32 @@ export const LOW_FREQUENCY_END_RATIO = { unflanged: 0.6133, flanged: 0.8216 } as
  */
 export const END_RATIO_STANDARD_UNCERTAINTY = 0.05;
 
+/** Largest ka that the formulas of the open end are for; wider tubes carry more than plane waves soon after. */
+export const HIGHEST_KA = 1.5;
+
 /**
  * End correction over radius at an open end of a round tube.
- * @param waveNumberTimesRadius  ka, 0..1.5
+ * @param waveNumberTimesRadius  ka, 0..HIGHEST_KA
  * @throws RangeError outside of that range
  * @see unflanged: Dalmont, Nederveen & Joly 2001, J. Sound Vib. 244, 505, after Levine & Schwinger (within 0.35 % of
  *   their integral); flanged: Norris & Sheng 1989, J. Sound Vib. 135, 85
  */
 export function endCorrectionRatio(waveNumberTimesRadius: number, shape: EndShape = 'unflanged'): number {
   const z = waveNumberTimesRadius;
-  if (!(z >= 0 && z <= 1.5)) throw new RangeError(`waveNumberTimesRadius must be 0..1.5, got ${z}`);
+  requireInRange('waveNumberTimesRadius', z, 0, HIGHEST_KA);
   if (shape === 'flanged') return 0.8216 / (1 + (0.77 * z) ** 2 / (1 + 0.77 * z));
   return 0.6133 * ((1 + 0.044 * z * z) / (1 + 0.19 * z * z) - 0.02 * Math.sin(2 * z) ** 2);
 }
 
 /**
  * Size of the pressure reflected at the open end, 0..1.
- * @param waveNumberTimesRadius  ka, 0..1.5
+ * @param waveNumberTimesRadius  ka, 0..HIGHEST_KA
  * @throws RangeError outside of that range
  * @see as for endCorrectionRatio
  */
 export function reflectionSize(waveNumberTimesRadius: number, shape: EndShape = 'unflanged'): number {
   const z = waveNumberTimesRadius;
-  if (!(z >= 0 && z <= 1.5)) throw new RangeError(`waveNumberTimesRadius must be 0..1.5, got ${z}`);
+  requireInRange('waveNumberTimesRadius', z, 0, HIGHEST_KA);
   if (shape === 'flanged') return (1 + 0.323 * z - 0.077 * z * z) / (1 + 0.323 * z + 0.923 * z * z);
   return (1 + 0.2 * z - 0.084 * z * z) / (1 + 0.2 * z + 0.416 * z * z);
 }
@@ -47,7 +50,7 @@ export function reflectionSize(waveNumberTimesRadius: number, shape: EndShape = 
 /**
  * End correction of one open end, with what theory can't know about a real mouth.
  * @param radiusM  inside radius, > 0
- * @param frequencyHz  > 0; ka may be 1.5 at most
+ * @param frequencyHz  > 0; ka may be HIGHEST_KA at most
  * @param speedMps  > 0
  * @throws RangeError naming the argument, its range and the value
  */

@@ -3,6 +3,7 @@ import type { AirState } from '../air/airState.ts';
 import {
   END_RATIO_STANDARD_UNCERTAINTY,
   endCorrectionRatio,
+  HIGHEST_KA,
   LOW_FREQUENCY_END_RATIO,
 } from '../air/endCorrection.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
@@ -60,8 +61,6 @@ const NARROW_RADIUS_M = 0.015;
 const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.01;
 /** Largest e that is thinkable where no diameter is known, m: 1.2 radii of a tube 70 mm wide. */
 const UNKNOWN_END_HIGHEST_M = 0.042;
-/** The end-correction formulas end here; wider tubes carry more than plane waves soon after. */
-const HIGHEST_KA = 1.5;
 
 /**
  * Brings marks into the form of the linear model. Speeds of different air are referred to the marks' mean air by

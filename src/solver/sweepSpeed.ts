@@ -4,6 +4,7 @@ import { halfWaves } from '../air/columnResonance.ts';
 import {
   END_RATIO_STANDARD_UNCERTAINTY,
   endCorrection,
+  HIGHEST_KA,
   LOW_FREQUENCY_END_RATIO,
 } from '../air/endCorrection.ts';
 import { USUAL_RADIUS_M } from '../air/usualTube.ts';
@@ -54,8 +55,6 @@ const SPEEDS_MPS = [322, 362] as const;
 const OFF_ORDER = 0.08;
 /** Of an open end where no radius is known. Common practice, no source. */
 const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.01;
-/** Formulas of the end correction go to ka = 1.5. */
-const HIGHEST_KA = 1.5;
 
 /**
  * Speed of sound from the resonance frequencies of one column: closed f_n = (2n − 1)·v/4(L + e), open f_n = n·v/2(L + 2e).
