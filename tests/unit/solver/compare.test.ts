@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { airFromReadings } from '../../../src/air/airState.ts';
-import { speedOfSound } from '../../../src/air/speedOfSound.ts';
 import { airTemperature } from '../../../src/solver/airTemperature.ts';
 import { compare } from '../../../src/solver/compare.ts';
 import { endRatio } from '../../../src/solver/endRatio.ts';
@@ -8,7 +6,6 @@ import { heatRatioPerMolarMass, matchGases, speedInGasMps, GASES } from '../../.
 import { nextMarks } from '../../../src/solver/plan.ts';
 import { pooledMean } from '../../../src/solver/pooledMean.ts';
 import { solve } from '../../../src/solver/solve.ts';
-import { temperatureLine } from '../../../src/solver/temperatureLine.ts';
 import { unknownFork } from '../../../src/solver/unknownFork.ts';
 import { makeMarks, solved, trueSpeedMps } from './makeMarks.ts';
 
@@ -56,38 +53,6 @@ describe('compare', () => {
     const comparison = compare(hall, { name: 'nowhere', marks: [] });
     expect(comparison.differenceMps).toBeNull();
     if (comparison.differenceMps === null) expect(comparison.warnings[0]?.message).toMatch(/^nowhere: /);
-  });
-});
-
-describe('c² against absolute temperature', () => {
-  const points = [5, 15, 25, 35].map((temperatureC) => ({
-    temperatureC,
-    temperatureStandardUncertaintyC: 0.3,
-    speedMps: speedOfSound(airFromReadings({ temperatureC, humidityPct: 50 })).speedMps,
-    standardUncertaintyMps: 0.5,
-  }));
-
-  it('has the slope and the speed at 0 °C of theory when the points are theory’s', () => {
-    const line = temperatureLine(points);
-    if (line === null) throw new Error('no line');
-    expect(Math.abs(line.slope / line.theorySlope - 1)).toBeLessThan(0.01);
-    // Cramer's half moist air at 0 °C, computed: 331.60; moisture bends the line by a few tenths.
-    expect(Math.abs(line.speedAtZeroCelsiusMps - 331.6)).toBeLessThan(0.4);
-    expect(line.statement).toContain('which agrees');
-  });
-
-  it('of dry ideal air is γR/M = 402.1 m²/s² per kelvin (331.4² / 273.15, from memory)', () => {
-    const ideal = points.map((point) => ({
-      ...point,
-      speedMps: 331.4 * Math.sqrt(1 + point.temperatureC / 273.15),
-    }));
-    expect(temperatureLine(ideal)?.slope).toBeCloseTo(331.4 ** 2 / 273.15, 6);
-  });
-
-  it('keeps what all points have in common in the slope’s uncertainty, and needs two temperatures', () => {
-    const [alone, common] = [temperatureLine(points), temperatureLine(points, 0.001)];
-    expect(common?.slopeStandardUncertainty).toBeGreaterThan(alone?.slopeStandardUncertainty ?? Infinity);
-    expect(temperatureLine(points.slice(0, 1))).toBeNull();
   });
 });
 
