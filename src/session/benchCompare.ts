@@ -1,6 +1,5 @@
 import type { Experiment } from '../notebook/experiment.ts';
-import { measuredMarks, placeLabel } from '../report/marksCsv.ts';
-import { fixed } from '../report/rounding.ts';
+import { measuredMarks } from '../report/marksCsv.ts';
 import { compare } from '../solver/compare.ts';
 import type { ComparedGroup, Comparison, NoComparison } from '../solver/compare.ts';
 import { solverMark } from './benchSolve.ts';
@@ -8,13 +7,13 @@ import { solverMark } from './benchSolve.ts';
 /** What may be set against each other. */
 export type CompareBy = 'place' | 'fork' | 'ends';
 
-/** The experiment's marks that count, in groups that have at least one. */
+/** The experiment's marks that count, in groups that have at least one; their keys are the place's id, the fork's, or the ends. */
 export function comparedGroups(experiment: Experiment, by: CompareBy): readonly ComparedGroup[] {
   const groups = new Map<string, ComparedGroup & { marks: ReturnType<typeof solverMark>[] }>();
   for (const mark of measuredMarks(experiment)) {
     if (mark.excluded) continue;
     const key = by === 'place' ? mark.placeId : by === 'fork' ? mark.forkId : mark.ends;
-    const group = groups.get(key) ?? { name: groupName(experiment, by, key), marks: [] };
+    const group = groups.get(key) ?? { key, marks: [] };
     group.marks.push(solverMark(experiment, mark));
     groups.set(key, group);
   }
@@ -24,11 +23,4 @@ export function comparedGroups(experiment: Experiment, by: CompareBy): readonly 
 /** Every pair of groups, compared with the errors that they have in common. */
 export function comparePairs(groups: readonly ComparedGroup[]): readonly (Comparison | NoComparison)[] {
   return groups.flatMap((one, index) => groups.slice(index + 1).map((other) => compare(one, other)));
-}
-
-function groupName(experiment: Experiment, by: CompareBy, key: string): string {
-  if (by === 'place') return placeLabel(experiment, key);
-  if (by === 'ends') return key === 'closed' ? 'the closed column' : 'the open column';
-  const fork = experiment.forks.find((candidate) => candidate.id === key);
-  return `the fork of ${fork === undefined ? '?' : fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`;
 }

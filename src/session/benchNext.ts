@@ -11,12 +11,12 @@ export function nextMarksHere(experiment: Experiment): readonly NextMark[] {
     .filter((mark) => !mark.excluded && mark.placeId === present.placeId)
     .map((mark) => solverMark(experiment, mark));
   const available = forks.map((fork) => {
-    const pitch = forkInUse(fork);
+    const { hz, standardUncertaintyHz } = forkInUse(fork);
     return {
       forkKey: fork.id,
-      frequencyHz: pitch.hz,
-      frequencyStandardUncertaintyHz: pitch.standardUncertaintyHz,
+      frequencyHz: hz,
+      frequencyStandardUncertaintyHz: standardUncertaintyHz,
     };
   });
-  return nextMarks(marks, available, [present.ends], tube.travelM);
+  return nextMarks(marks, { forks: available, ends: [present.ends], travelM: tube.travelM });
 }

@@ -1,10 +1,9 @@
 import { airFromReadings } from '../air/airState.ts';
-import { markNumber, ownMarks } from '../marks/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
-import { forkInUse, measuredMarks, placeLabel } from '../report/marksCsv.ts';
+import { forkInUse, measuredMarks } from '../report/marksCsv.ts';
 import type { MeasuredMark } from '../report/marksCsv.ts';
 import { solve } from '../solver/solve.ts';
-import type { NoSolution, Solution, SolverMark } from '../solver/solution.ts';
+import type { SolverMark } from '../solver/solution.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
 
 /** Solves each place that has marks with lengths, in the notebook's order of places. */
@@ -15,27 +14,14 @@ export function solveExperiment(experiment: Experiment): BenchOutcome {
     .filter((place) => place.marks.length > 0)
     .map((place) => ({
       placeId: place.placeId,
-      solution: withIds(experiment, solve(place.marks.map((mark) => solverMark(experiment, mark)))),
+      solution: solve(place.marks.map((mark) => solverMark(experiment, mark))),
     }));
   return { places };
 }
 
-/** The solver's messages name a mark by its number, as the page does; its results go by id. */
-function nameOf(number: number): string {
-  return `Mark ${number}`;
-}
-
-function withIds(experiment: Experiment, solution: Solution | NoSolution): Solution | NoSolution {
-  if (solution.speedMps === null) return solution;
-  const ids = new Map(ownMarks(experiment.marks).map((mark, index) => [nameOf(index + 1), mark.id]));
-  return {
-    ...solution,
-    marks: solution.marks.map((mark) => ({ ...mark, key: ids.get(mark.key) ?? mark.key })),
-  };
-}
-
 /**
- * A mark as the solver takes it, named by its number: the zero offset off, the fork's pitch as measured or stamped, the place's air.
+ * A mark as the solver takes it, under its own id and its place's: the zero offset off, the fork's frequency as measured
+ * or stamped, the place's air.
  * @throws RangeError if the mark's fork or place is not in the experiment
  */
 export function solverMark(experiment: Experiment, mark: MeasuredMark): SolverMark {
@@ -45,13 +31,13 @@ export function solverMark(experiment: Experiment, mark: MeasuredMark): SolverMa
   if (fork === undefined || place === undefined) {
     throw new RangeError(`mark ${mark.id} must have its fork and place in the experiment`);
   }
-  const pitch = forkInUse(fork);
+  const { hz, standardUncertaintyHz } = forkInUse(fork);
   const { temperatureC } = place;
   return {
-    key: nameOf(markNumber(experiment.marks, mark.id)),
+    key: mark.id,
     forkKey: fork.id,
-    frequencyHz: pitch.hz,
-    frequencyStandardUncertaintyHz: pitch.standardUncertaintyHz,
+    frequencyHz: hz,
+    frequencyStandardUncertaintyHz: standardUncertaintyHz,
     ends: mark.ends,
     lengthM: mark.lengthM - rule.zeroOffsetM,
     otherLengthM: mark.otherLengthM === null ? null : mark.otherLengthM - rule.zeroOffsetM,
@@ -67,7 +53,7 @@ export function solverMark(experiment: Experiment, mark: MeasuredMark): SolverMa
             humidityPct: place.humidityPct,
             pressurePa: place.pressurePa,
           }),
-    place: placeLabel(experiment, place.id),
+    place: place.id,
     order: mark.order,
   };
 }

@@ -18,7 +18,7 @@ export interface EndRatio {
   /** The line's value at no radius: an error of the rule's zero that all tubes share, m. */
   readonly zeroM: number;
   readonly zeroStandardUncertaintyM: number;
-  /** Theory's ratio for a thin rim at low pitch. */
+  /** Theory's ratio for a thin rim at low frequency. */
   readonly theoryRatio: number;
 }
 

@@ -1,46 +1,39 @@
 import { modelLengthM } from './fitMarks.ts';
 import type { PreparedMark } from './prepareMarks.ts';
 import { nearestOrder } from './searchOrders.ts';
-import { centimetres, pitch } from './wording.ts';
+import type { OutlierCause, OutlierExplanation, RuleSlipM } from './outlierCause.ts';
 
-const SLIPS: readonly { readonly sizeM: number; readonly name: string }[] = [
-  { sizeM: 0.01, name: 'centimetre' },
-  { sizeM: 0.05, name: 'half decimetre' },
-  { sizeM: 0.1, name: 'decimetre' },
-  { sizeM: 0.2, name: 'two decimetres' },
-  { sizeM: 0.5, name: 'half metre' },
-  { sizeM: 1, name: 'metre' },
-];
+const SLIPS_M: readonly RuleSlipM[] = [0.01, 0.05, 0.1, 0.2, 0.5, 1];
 
 /** Columns hold few more resonances than these. */
 const MOST_ORDERS_MEANT = 8;
 
-/**
- * Says what may have gone wrong with a mark that doesn't fit.
- * @param residualM  measured minus fitted
- * @param others  all rows, for their forks
- */
-export function likelyCause(
-  row: PreparedMark,
-  residualM: number,
-  speedMps: number,
-  end: number,
-  others: readonly PreparedMark[],
-): string {
+/** A row that is off, with the speed and the end parameter against which it is. */
+export interface OffRow {
+  readonly row: PreparedMark;
+  /** Measured minus fitted. */
+  readonly residualM: number;
+  readonly speedMps: number;
+  readonly end: number;
+  /** All rows, for their forks. */
+  readonly others: readonly PreparedMark[];
+}
+
+/** What may have gone wrong with a mark that doesn't fit. */
+export function likelyCause({ row, residualM, speedMps, end, others }: OffRow): OutlierCause {
   const toleranceM =
     3 * Math.hypot(Math.sqrt(row.variance), row.lengthM * row.relativeForkUncertainty) + 0.0005;
-  const off = `${centimetres(Math.abs(residualM))} cm too ${residualM > 0 ? 'long' : 'short'}`;
-  const causes: string[] = [];
-  const slip = SLIPS.find(
-    ({ sizeM }) => Math.abs(Math.abs(residualM) - sizeM) < Math.min(toleranceM, 0.3 * sizeM),
+  const explanations: OutlierExplanation[] = [];
+  const slipM = SLIPS_M.find(
+    (sizeM) => Math.abs(Math.abs(residualM) - sizeM) < Math.min(toleranceM, 0.3 * sizeM),
   );
-  if (slip !== undefined) causes.push(`misread ${slip.name}?`);
+  if (slipM !== undefined) explanations.push({ code: 'misread', slipM });
   else {
     const meantM = meantLengthsM(row, speedMps, end, others);
     if (meantM.some((lengthM) => swappedDigits(row.lengthM, lengthM, toleranceM)))
-      causes.push('two digits swapped?');
+      explanations.push({ code: 'swapped-digits' });
     else if (meantM.some((lengthM) => slippedPoint(row.lengthM, lengthM, toleranceM)))
-      causes.push('decimal point slipped?');
+      explanations.push({ code: 'slipped-point' });
   }
 
   const flipped: PreparedMark = {
@@ -50,8 +43,7 @@ export function likelyCause(
   };
   const flippedOrder = nearestOrder(flipped, speedMps, end);
   if (Math.abs(row.lengthM - modelLengthM(flipped, flippedOrder, speedMps, end)) < toleranceM) {
-    const type = flipped.ends === 'open' ? 'an open' : 'a closed';
-    causes.push(`it fits as order ${flippedOrder} of ${type} column.`);
+    explanations.push({ code: 'other-column', ends: flipped.ends, order: flippedOrder });
   }
   const rival = others.find((other) => {
     const asOther = { ...row, halfWavePerSpeedS: other.halfWavePerSpeedS };
@@ -60,11 +52,9 @@ export function likelyCause(
   });
   if (rival !== undefined) {
     const order = nearestOrder({ ...row, halfWavePerSpeedS: rival.halfWavePerSpeedS }, speedMps, end);
-    causes.push(
-      `it fits as order ${order} of the ${pitch(rival.mark.frequencyHz)} Hz fork: another fork than noted?`,
-    );
+    explanations.push({ code: 'other-fork', frequencyHz: rival.mark.frequencyHz, order });
   }
-  return `${off}: ${causes.length > 0 ? causes.join(' Or ') : 'read it again, or look for the resonance again.'}`;
+  return { code: 'length-off', residualM, explanations };
 }
 
 /** Lengths that may have been meant: a large slip ends near another order's, but hardly from one that was marked too. */
@@ -92,7 +82,7 @@ function slippedPoint(lengthM: number, fittedM: number, toleranceM: number): boo
 function swappedDigits(lengthM: number, fittedM: number, toleranceM: number): boolean {
   const digits = String(Math.round(lengthM * 1000));
   for (let i = 0; i + 1 < digits.length; i += 1) {
-    const swapped = digits.slice(0, i) + (digits[i + 1] ?? '') + (digits[i] ?? '') + digits.slice(i + 2);
+    const swapped = digits.slice(0, i) + digits.charAt(i + 1) + digits.charAt(i) + digits.slice(i + 2);
     if (swapped !== digits && Math.abs(Number(swapped) / 1000 - fittedM) < toleranceM) return true;
   }
   return false;

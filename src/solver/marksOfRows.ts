@@ -5,9 +5,12 @@ import type { SolverMark } from './solution.ts';
 
 /** Standard uncertainty of a length that states none: a rule read to a millimetre, a resonance found by ear, m. */
 export const DEFAULT_LENGTH_UNCERTAINTY_M = 0.0007;
-/** A stamped pitch is taken to be within ±0.5 % (from memory): a rectangle, JCGM 100:2008, 4.3.7. */
-export const DEFAULT_FORK_UNCERTAINTY = 0.005 / Math.sqrt(3);
-/** Rows of a table as the solver takes them, with what is usual where a cell is empty. */
+/** A stamped frequency is taken to be within this part of the true one, from memory. */
+export const DEFAULT_FORK_TOLERANCE = 0.005;
+/** Its relative standard uncertainty: a rectangle, JCGM 100:2008, 4.3.7. */
+export const DEFAULT_FORK_UNCERTAINTY = DEFAULT_FORK_TOLERANCE / Math.sqrt(3);
+
+/** Rows of a table as the solver takes them, with what is usual where a cell is empty. Their keys are the rows' numbers. */
 export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
   // Rows of equal air share one object, so that its speed is worked out once.
   const airs = new Map<string, AirState>();
@@ -19,7 +22,7 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     return known;
   };
   return rows.map((row) => ({
-    key: rowKey(row.row),
+    key: String(row.row),
     forkKey: String(row.forkHz),
     frequencyHz: row.forkHz,
     frequencyStandardUncertaintyHz: row.forkUncertaintyHz ?? row.forkHz * DEFAULT_FORK_UNCERTAINTY,
@@ -33,9 +36,4 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     place: row.place,
     order: row.order,
   }));
-}
-
-/** Name by which the solver's answer refers to a row. */
-export function rowKey(row: number): string {
-  return `row ${row}`;
 }

@@ -20,7 +20,7 @@ export interface NextMark {
   readonly gain: number;
 }
 
-/** Forks of which the user may have several, with the doubt about each pitch. */
+/** Forks of which the user may have several, with the doubt about each frequency. */
 export interface AvailableFork {
   readonly forkKey: string;
   readonly frequencyHz: number;
@@ -29,6 +29,14 @@ export interface AvailableFork {
 
 const MOST_CANDIDATES = 200;
 
+/** What the next marks may be made of. */
+export interface Means {
+  readonly forks: readonly AvailableFork[];
+  readonly ends: readonly ColumnEnds[];
+  /** The longest column that can be set. */
+  readonly travelM: number;
+}
+
 /**
  * Which further mark would shrink the uncertainty of the speed most: each resonance within the travel is tried as a mark
  * at the length where the present fit expects it. Repeats of a mark that is there count too.
@@ -36,9 +44,7 @@ const MOST_CANDIDATES = 200;
  */
 export function nextMarks(
   marks: readonly SolverMark[],
-  forks: readonly AvailableFork[],
-  ends: readonly ColumnEnds[],
-  travelM: number,
+  { forks, ends, travelM }: Means,
   options: SolverOptions = {},
 ): readonly NextMark[] {
   const present = solveInFull(marks, options);

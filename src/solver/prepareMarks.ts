@@ -138,7 +138,7 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
   };
 }
 
-/** Correction of one open end for a mark's own tube and pitch, m. */
+/** Correction of one open end for a mark's own tube and frequency, m. */
 export function oneEndCorrectionM(row: PreparedMark, end: number): number {
   return (end * row.endShape) / (row.ends === 'open' ? 2 : 1);
 }

@@ -1,18 +1,22 @@
+import type { ColumnEnds } from '../marks/mark.ts';
+import { at } from '../numeric/at.ts';
 import { checkMarks } from './checkMarks.ts';
 import { findOutliers } from './findOutliers.ts';
 import { fitMarks } from './fitMarks.ts';
 import type { MarksFit } from './fitMarks.ts';
 import { likelyCause } from './likelyCause.ts';
 import { oneEndCorrectionM, prepareMarks } from './prepareMarks.ts';
-import type { Preparation } from './prepareMarks.ts';
+import type { Preparation, PreparedMark } from './prepareMarks.ts';
 import { nearestOrder, searchOrders } from './searchOrders.ts';
 import type { OrderSearch, SpeedPrior } from './searchOrders.ts';
 import type { NoSolution, Solution, SolvedMark, SolverMark, SolverOptions } from './solution.ts';
 import { coverageFactor } from '../numeric/studentT.ts';
-import { writeWarnings } from './warnings.ts';
-import { inWords } from './wording.ts';
-import { effectiveDegreesOfFreedom, writeBudget } from './writeBudget.ts';
-import { writeWorking } from './writeWorking.ts';
+import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
+import { findWarnings } from './findWarnings.ts';
+import type { MistakenUnit } from './solverWarning.ts';
+import type { OutlierCause } from './outlierCause.ts';
+import { speedBudget } from './speedBudget.ts';
+import { workingSteps } from './workingSteps.ts';
 
 /** Dry air at −10 °C to saturated air at 45 °C, m/s, from Cramer's formula. */
 const AIR_SPEEDS_MPS = [325.3, 364] as const;
@@ -48,10 +52,12 @@ export function solveInFull(
 ): FullSolution | NoSolution {
   const place = marks[0]?.place ?? '';
   const { usable, faults } = checkMarks(marks);
-  if (usable.length === 0) {
-    const message = 'There is no mark with a usable length yet. Mark a resonance and read its length.';
-    return { place, speedMps: null, warnings: [...faults, { code: 'no-marks', message }] };
-  }
+  const without = (code: 'no-marks' | 'no-orders' | 'contradiction'): NoSolution => ({
+    place,
+    speedMps: null,
+    warnings: [...faults, { code }],
+  });
+  if (usable.length === 0) return without('no-marks');
   const preparation = prepareMarks(usable, options);
   const [lowestMps, highestMps] = options.speedRangeMps ?? AIR_SPEEDS_MPS;
   const prior: SpeedPrior = {
@@ -61,10 +67,7 @@ export function solveInFull(
   };
   const search = searchOrders(preparation.rows, prior, preparation.end);
   const best = search.candidates[0];
-  if (best === undefined) {
-    const message = 'No assignment of orders fits these marks.';
-    return { place, speedMps: null, warnings: [...faults, { code: 'no-orders', message }] };
-  }
+  if (best === undefined) return without('no-orders');
   let { orders } = best;
   let judgement = findOutliers(preparation, orders, best, prior);
   // The search's grid is coarse: orders far up the tube may round differently once speed and end are fitted.
@@ -78,12 +81,8 @@ export function solveInFull(
   }
 
   const { fit } = judgement;
-  if (!(fit.speedMps > 0)) {
-    const message =
-      'With these orders longer columns would have shorter waves. Check the lengths and the orders that were set.';
-    return { place, speedMps: null, warnings: [...faults, { code: 'contradiction', message }] };
-  }
-  const solvedMarks = describeMarks(preparation, search, orders, fit, judgement.outliers);
+  if (!(fit.speedMps > 0)) return without('contradiction');
+  const solvedMarks = describeMarks({ preparation, search, orders, fit, outliers: judgement.outliers });
   const solution = assemble(place, preparation, fit, solvedMarks);
   const findings = {
     preparation,
@@ -98,8 +97,8 @@ export function solveInFull(
   return {
     solution: {
       ...solution,
-      working: writeWorking(preparation, orders, fit, solution),
-      warnings: [...faults, ...writeWarnings(findings, solution)],
+      working: workingSteps(preparation, orders, fit, solution),
+      warnings: [...faults, ...findWarnings(findings, solution)],
     },
     fit,
     preparation,
@@ -149,17 +148,19 @@ function assemble(
     air: preparation.air,
     scatterFactor: fit.scatterFactor,
     marks,
-    budget: writeBudget(preparation, fit),
+    budget: speedBudget(preparation, fit),
   };
 }
 
-function describeMarks(
-  preparation: Preparation,
-  search: OrderSearch,
-  orders: readonly number[],
-  fit: MarksFit,
-  outliers: readonly boolean[],
-): SolvedMark[] {
+interface JudgedFit {
+  readonly preparation: Preparation;
+  readonly search: OrderSearch;
+  readonly orders: readonly number[];
+  readonly fit: MarksFit;
+  readonly outliers: readonly boolean[];
+}
+
+function describeMarks({ preparation, search, orders, fit, outliers }: JudgedFit): SolvedMark[] {
   const { rows } = preparation;
   const everyRow = rows.map(() => true);
   // What each of the next assignments would mean, fitted only where somebody will read it.
@@ -171,9 +172,9 @@ function describeMarks(
     .map((candidate) => ({ ...candidate, fit: fitMarks(preparation, candidate.orders, everyRow) }));
 
   return rows.map((row, i): SolvedMark => {
-    const order = orders[i] ?? 1;
-    const residualM = fit.residualsM[i] ?? 0;
-    const outlier = outliers[i] ?? false;
+    const order = at(orders, i);
+    const residualM = at(fit.residualsM, i);
+    const outlier = at(outliers, i);
     const agreeing = search.candidates.reduce(
       (sum, candidate) => (candidate.orders[i] === order ? sum + candidate.share : sum),
       0,
@@ -194,29 +195,31 @@ function describeMarks(
         rival === undefined || rivalFit === null
           ? null
           : {
-              order: rival.orders[i] ?? 1,
-              reason: `would mean ${inWords(rivalFit.speedMps, 1)} m/s and an end correction of ${inWords(oneEndCorrectionM(row, rivalFit.end) * 1000, 1)} mm: ${inWords(rival.share * 100, 1)} % likely`,
+              order: at(rival.orders, i),
+              speedMps: rivalFit.speedMps,
+              endCorrectionM: oneEndCorrectionM(row, rivalFit.end),
+              share: rival.share,
             },
       residualM,
       outlier,
-      cause: outlier ? causeOf(preparation, i, order, residualM, fit) : null,
+      cause: outlier ? causeOf(row, { order, residualM, fit, rows }) : null,
     };
   });
 }
 
-function causeOf(
-  preparation: Preparation,
-  i: number,
-  order: number,
-  residualM: number,
-  fit: MarksFit,
-): string {
-  const row = preparation.rows[i];
-  if (row === undefined) return '';
-  const nearest = nearestOrder(row, fit.speedMps, fit.end);
-  if (row.mark.order !== null && nearest !== order)
-    return `Order ${order} was set, but the length fits order ${nearest}.`;
-  return likelyCause(row, residualM, fit.speedMps, fit.end, preparation.rows);
+interface RowInFit {
+  readonly order: number;
+  readonly residualM: number;
+  readonly fit: MarksFit;
+  readonly rows: readonly PreparedMark[];
+}
+
+function causeOf(row: PreparedMark, { order, residualM, fit, rows }: RowInFit): OutlierCause {
+  const { speedMps, end } = fit;
+  const nearest = nearestOrder(row, speedMps, end);
+  return row.mark.order !== null && nearest !== order
+    ? { code: 'set-order', setOrder: order, fittingOrder: nearest }
+    : likelyCause({ row, residualM, speedMps, end, others: rows });
 }
 
 /** Whether the marks of one column type would fit well as the other. */
@@ -225,22 +228,22 @@ function betterColumnType(
   options: SolverOptions,
   search: OrderSearch,
   prior: SpeedPrior,
-): { readonly from: 'closed' | 'open'; readonly to: 'closed' | 'open' } | null {
+): { readonly notedEnds: ColumnEnds; readonly fittingEnds: ColumnEnds } | null {
   if (search.misfit < POOR_MISFIT) return null;
   let best: ReturnType<typeof betterColumnType> = null;
   let lowest = search.misfit - 6;
-  for (const [from, to] of [
+  for (const [notedEnds, fittingEnds] of [
     ['closed', 'open'],
     ['open', 'closed'],
   ] as const) {
-    if (!marks.some(({ ends }) => ends === from)) continue;
+    if (!marks.some(({ ends }) => ends === notedEnds)) continue;
     const flipped = prepareMarks(
-      marks.map((mark) => (mark.ends === from ? { ...mark, ends: to, order: null } : mark)),
+      marks.map((mark) => (mark.ends === notedEnds ? { ...mark, ends: fittingEnds, order: null } : mark)),
       options,
     );
     const { misfit } = searchOrders(flipped.rows, prior, flipped.end, false);
     if (misfit < lowest) {
-      best = { from, to };
+      best = { notedEnds, fittingEnds };
       lowest = misfit;
     }
   }
@@ -249,10 +252,10 @@ function betterColumnType(
 
 /** What people write without saying so, over the metre that was understood. */
 const MISTAKEN_UNITS = [
-  { name: 'millimetres', factor: 0.1 },
-  { name: 'inches', factor: 2.54 },
-  { name: 'centimetres', factor: 10 },
-] as const;
+  { unit: 'millimetres', factor: 0.1 },
+  { unit: 'inches', factor: 2.54 },
+  { unit: 'centimetres', factor: 10 },
+] as const satisfies readonly { readonly unit: MistakenUnit; readonly factor: number }[];
 
 /** Whether the numbers of the lengths fit in another unit, all of them and from the first resonances on. */
 function betterLengthUnit(
@@ -260,9 +263,9 @@ function betterLengthUnit(
   options: SolverOptions,
   search: OrderSearch,
   prior: SpeedPrior,
-): string | null {
+): MistakenUnit | null {
   if (search.misfit < POOR_MISFIT || marks.length < 2) return null;
-  for (const { name, factor } of MISTAKEN_UNITS) {
+  for (const { unit, factor } of MISTAKEN_UNITS) {
     const scaled = marks.map((mark) => ({
       ...mark,
       lengthM: mark.lengthM * factor,
@@ -272,7 +275,7 @@ function betterLengthUnit(
     const { rows, end } = prepareMarks(scaled, options);
     const found = searchOrders(rows, prior, end, false);
     const lowest = Math.min(...(found.candidates[0]?.orders ?? [Infinity]));
-    if (found.misfit < Math.min(POOR_MISFIT, search.misfit - 6) && lowest <= 2) return name;
+    if (found.misfit < Math.min(POOR_MISFIT, search.misfit - 6) && lowest <= 2) return unit;
   }
   return null;
 }

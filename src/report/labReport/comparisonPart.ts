@@ -1,21 +1,25 @@
+import { comparisonWords, groupNames } from '../../words/comparison.ts';
+import { hidesTheory } from '../hideTheory.ts';
 import { placeLabel } from '../marksCsv.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { placeSpeeds, temperaturePlot } from '../plots/temperaturePlot.ts';
-import { resultLines } from '../resultLines.ts';
+import { resultLines } from '../../words/result.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import { figurePart } from './figurePart.ts';
 import type { LabReportInput } from './labReportInput.ts';
 
 /** The result beside theory, and places beside each other. */
 export function comparisonPart({ experiment, places, comparisons }: LabReportInput): Markup {
-  const between = comparisons.map((sentence) => markup`<li>${sentence}</li>`);
-  if (experiment.lesson?.hideTheory === true) {
+  if (hidesTheory(experiment)) {
     return markup`<section><h2>Comparison</h2><p>Theory is not shown in this lesson.</p></section>`;
   }
+  const between = comparisons.map(
+    (comparison) => markup`<li>${comparisonWords(comparison, groupNames(experiment, 'place'))}</li>`,
+  );
   const speeds = placeSpeeds(experiment, places);
   const withTheory = solvedPlaces(places).map(({ placeId, solution }) => {
-    const difference = resultLines(solution).facts.find((fact) => fact.name === 'Difference')?.value;
+    const difference = resultLines(solution).facts.find(({ kind }) => kind === 'difference')?.value;
     const { agreement } = solution;
     const words =
       difference === undefined || agreement === null

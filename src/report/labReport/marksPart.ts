@@ -2,10 +2,10 @@ import type { Mark } from '../../marks/mark.ts';
 import { markNumber, repeatedMark } from '../../marks/markList.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { SolvedMark } from '../../solver/solution.ts';
-import { markWords } from '../markWords.ts';
+import { markWords, residualMm } from '../../words/marks.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
-import { fixed } from '../rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 
@@ -37,7 +37,7 @@ function row(experiment: Experiment, mark: Mark, solved: SolvedMark | null): Mar
     mark.note === '' ? null : mark.note,
   ].filter((remark) => remark !== null);
   return markup`<tr><td class="number">${number}${isAgain ? ' again' : ''}</td><td>${words.apparatus}</td><td class="number">${lengthWords(mark)}</td>
-<td>${words.order ?? '—'}</td><td class="number">${words.residual?.replace(' mm from the fit', '') ?? '—'}</td><td>${remarks.join('; ')}</td></tr>`;
+<td>${words.order ?? '—'}</td><td class="number">${solved === null ? '—' : residualMm(solved)}</td><td>${remarks.join('; ')}</td></tr>`;
 }
 
 function lengthWords({ lengthM, otherLengthM }: Mark): string {

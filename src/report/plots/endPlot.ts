@@ -1,6 +1,6 @@
 import { LOW_FREQUENCY_END_RATIO } from '../../air/endCorrection.ts';
 import type { EndRatio } from '../../solver/endRatio.ts';
-import { fixed, roundPair } from '../rounding.ts';
+import { fixed, roundPair } from '../../words/numbers.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 /** A tube as a point of the picture. */

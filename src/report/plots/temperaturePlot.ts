@@ -2,7 +2,7 @@ import { airFromReadings } from '../../air/airState.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { placeLabel } from '../marksCsv.ts';
-import { fixed } from '../rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 import type { Plot, PlotPoint } from './plot.ts';

@@ -1,6 +1,7 @@
 import { markLengthM } from '../../marks/mark.ts';
 import { markNumber } from '../../marks/markList.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
+import { outlierCauseWords } from '../../words/outlierCauses.ts';
 import type { Cell } from '../csv.ts';
 import { forkInUse, measuredMarks, placeLabel } from '../marksCsv.ts';
 import { solvedPlaces } from './placeSolution.ts';
@@ -45,7 +46,7 @@ export function fitRows(
           (lengthM - solved.residualM) * 100,
           solved.residualM * 1000,
           solved.outlier ? 'yes' : 'no',
-          solved.cause,
+          solved.cause === null ? null : outlierCauseWords(solved.cause),
         ],
       ];
     }),

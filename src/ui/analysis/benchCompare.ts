@@ -1,13 +1,15 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { hidesTheory, statementWithoutTheory } from '../../report/hideTheory.ts';
+import { comparisonWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
 import { placeLabel } from '../../report/marksCsv.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { placeSpeeds, temperaturePlot } from '../../report/plots/temperaturePlot.ts';
-import { resultLines } from '../../report/resultLines.ts';
+import { resultLines } from '../../words/result.ts';
 import { comparedGroups, comparePairs } from '../../session/benchCompare.ts';
 import type { CompareBy } from '../../session/benchCompare.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { comparisonWords, groupNames, noComparisonWords } from '../../words/comparison.ts';
+import { markNames } from '../../words/markNames.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
@@ -92,23 +94,29 @@ export class BenchCompare extends LitElement {
   }
 
   private findings() {
-    const isHidden = hidesTheory(this.session.experiment);
-    const groups = comparedGroups(this.session.experiment, this.by);
+    const { experiment } = this.session;
+    const isHidden = hidesTheory(experiment);
+    const groups = comparedGroups(experiment, this.by);
+    const nameGroup = groupNames(experiment, this.by);
     if (groups.length < 2) {
       const one = groups[0];
       return html`<p>
         ${
           one === undefined
             ? 'There is no mark with a length yet: measure under Measure first.'
-            : `There is only “${one.name}” to compare yet. ${ANOTHER[this.by]}`
+            : `There is only “${nameGroup(one.key)}” to compare yet. ${ANOTHER[this.by]}`
         }
       </p>`;
     }
     return html`<ul class="stack">
       ${comparePairs(groups).map((finding) =>
         finding.differenceMps === null
-          ? finding.warnings.map((warning) => html`<li>${warning.message}</li>`)
-          : html`<li>${isHidden ? statementWithoutTheory(finding) : finding.statement}</li>`,
+          ? noComparisonWords(finding, nameGroup, markNames(experiment)).map(
+              (words) => html`<li>${words}</li>`,
+            )
+          : html`<li>
+              ${comparisonWords(isHidden ? comparisonWithoutTheory(finding) : finding, nameGroup)}
+            </li>`,
       )}
     </ul>`;
   }
@@ -134,7 +142,7 @@ export class BenchCompare extends LitElement {
                 ${lines.speed === null ? '—' : `${lines.speed.value} ± ${lines.speed.uncertainty} m/s`}
               </td>
               <td>
-                ${lines.facts.find((fact) => fact.name === 'Difference')?.value ?? 'temperature not noted'}
+                ${lines.facts.find(({ kind }) => kind === 'difference')?.value ?? 'temperature not noted'}
               </td>
             </tr>`;
           })}

@@ -1,9 +1,9 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { endRatioWords, gasWords, pitchWords, temperatureWords } from '../../report/turnRoundWords.ts';
+import { endRatioWords, forkFrequencyWords, gasWords, temperatureWords } from '../../words/turnRound.ts';
 import {
+  frequencyFromSpeed,
   gasFromSpeed,
-  pitchFromSpeed,
   presentSolution,
   temperatureFromSpeed,
 } from '../../session/benchTurnRound.ts';
@@ -37,7 +37,7 @@ export class BenchTurnRound extends LitElement {
       <p class="lead">The same lengths, with another quantity as the unknown.</p>
       <dl>
         <dt>Speed known, fork unknown</dt>
-        <dd>${pitchWords(pitchFromSpeed(experiment))}</dd>
+        <dd>${forkFrequencyWords(frequencyFromSpeed(experiment))}</dd>
         <dt>Fork known, temperature unknown</dt>
         <dd>${temperatureWords(temperatureFromSpeed(experiment, outcome))}</dd>
         <dt>Fork and temperature known, gas unknown</dt>

@@ -2,7 +2,7 @@ import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { defaultForkStandardUncertaintyHz, newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';

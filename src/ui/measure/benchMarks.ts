@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
 import { markNumber, nextWaitingMark, ownMarks, waitingMarks } from '../../marks/markList.ts';
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';

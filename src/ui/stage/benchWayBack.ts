@@ -1,6 +1,6 @@
 import { LitElement, css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import type { Guidance } from '../../session/listeningTypes.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { NEAR_DB, spokenWayBack } from './spokenWayBack.ts';

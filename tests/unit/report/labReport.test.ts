@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';
+import { comparedGroups, comparePairs } from '../../../src/session/benchCompare.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { anyExperiment } from '../../support/anyExperiment.ts';
@@ -28,7 +29,9 @@ function fileOf(experiment: Experiment): string {
   return labReportFile({
     experiment,
     places: solveExperiment(experiment).places,
-    comparisons: ['One is faster.'],
+    comparisons: comparePairs(comparedGroups(experiment, 'place')).flatMap((pair) =>
+      pair.differenceMps === null ? [] : [pair],
+    ),
   });
 }
 
@@ -85,6 +88,13 @@ describe('labReportFile', () => {
     expect(text).toContain('Theory is not shown in this lesson.');
     expect(text).not.toMatch(/344\.[45]\d? ±|Cramer|Difference from theory/);
     expect(documentOf(three).body.textContent).toMatch(/Cramer/);
+  });
+
+  it('says how places differ, by their names', () => {
+    const yard = { ...place, id: 'place-2', name: 'Yard', temperatureC: 4 };
+    const marks = [...three.marks, exampleMark('d', { lengthM: 0.153, placeId: 'place-2' })];
+    const text = documentOf({ ...three, places: [place, yard], marks }).body.textContent;
+    expect(text).toMatch(/(in Lab than in Yard|Lab and Yard differ by).*Theory expects/);
   });
 
   it('is one file on its own: no script, no address, nothing that people typed becomes markup', () => {

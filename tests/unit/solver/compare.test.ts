@@ -7,13 +7,16 @@ import { nextMarks } from '../../../src/solver/plan.ts';
 import { pooledMean } from '../../../src/solver/pooledMean.ts';
 import { solve } from '../../../src/solver/solve.ts';
 import { unknownFork } from '../../../src/solver/unknownFork.ts';
+import { comparisonWords, noComparisonWords } from '../../../src/words/comparison.ts';
 import { makeMarks, solved, trueSpeedMps } from './makeMarks.ts';
 
+/** Groups and marks that go by their keys. */
+const asIs = (key: string): string => key;
 const WANTED = [{ hz: 512, orders: [1, 2, 3] }];
 
 describe('compare', () => {
-  const hall = { name: 'the hall', marks: makeMarks(WANTED, { temperatureC: 22, place: 'hall' }) };
-  const yard = { name: 'the yard', marks: makeMarks(WANTED, { temperatureC: 8, place: 'yard' }) };
+  const hall = { key: 'the hall', marks: makeMarks(WANTED, { temperatureC: 22, place: 'hall' }) };
+  const yard = { key: 'the yard', marks: makeMarks(WANTED, { temperatureC: 8, place: 'yard' }) };
 
   it('lets the common fork and rule cancel', () => {
     const comparison = compare(hall, yard);
@@ -23,8 +26,7 @@ describe('compare', () => {
     const reading = Math.hypot(
       ...[hall, yard].map(
         ({ marks }) =>
-          solved(solve(marks)).budget.find(({ quantity }) => quantity.startsWith('Lengths'))
-            ?.contributionMps ?? 0,
+          solved(solve(marks)).budget.find(({ source }) => source === 'reading')?.contributionMps ?? 0,
       ),
     );
     expect(comparison.standardUncertaintyMps).toBeGreaterThanOrEqual(reading);
@@ -36,23 +38,25 @@ describe('compare', () => {
     const comparison = compare(hall, yard);
     if (comparison.differenceMps === null) throw new Error('no comparison');
     expect(comparison.isReal).toBe(true);
-    expect(comparison.statement).toContain('faster in the hall than in the yard');
-    expect(comparison.statement).toContain('a real difference');
-    expect(comparison.statement).toContain('which agrees');
+    const words = comparisonWords(comparison, asIs);
+    expect(words).toContain('faster in the hall than in the yard');
+    expect(words).toContain('a real difference');
+    expect(words).toContain('which agrees');
   });
 
   it('says that there is no difference where the marks can’t show one', () => {
-    const again = { name: 'the hall again', marks: makeMarks(WANTED, { temperatureC: 22.2 }) };
+    const again = { key: 'the hall again', marks: makeMarks(WANTED, { temperatureC: 22.2 }) };
     const comparison = compare(hall, again);
     if (comparison.differenceMps === null) throw new Error('no comparison');
     expect(comparison.isReal).toBe(false);
-    expect(comparison.statement).toContain('no difference that these marks can show');
+    expect(comparisonWords(comparison, asIs)).toContain('no difference that these marks can show');
   });
 
   it('names the group that has no result', () => {
-    const comparison = compare(hall, { name: 'nowhere', marks: [] });
+    const comparison = compare(hall, { key: 'nowhere', marks: [] });
     expect(comparison.differenceMps).toBeNull();
-    if (comparison.differenceMps === null) expect(comparison.warnings[0]?.message).toMatch(/^nowhere: /);
+    if (comparison.differenceMps === null)
+      expect(noComparisonWords(comparison, asIs, asIs)[0]).toMatch(/^nowhere: /);
   });
 });
 
@@ -135,13 +139,13 @@ describe('turned round', () => {
     // Handbook speeds at 0 °C, m/s (from memory): helium 965, argon 319 at 27 °C → 308 at 0 °C, carbon dioxide 259, oxygen 316.
     ['helium', 965, 0.01],
     ['argon', 308, 0.01],
-    ['carbon dioxide', 259, 0.01],
+    ['carbon-dioxide', 259, 0.01],
     ['oxygen', 316, 0.01],
-  ])('%s is recognised by its speed', (name, speedMps, tolerance) => {
-    const gas = GASES.find((one) => one.name === name);
-    if (gas === undefined) throw new Error(name);
+  ])('%s is recognised by its speed', (id, speedMps, tolerance) => {
+    const gas = GASES.find((one) => one.id === id);
+    if (gas === undefined) throw new Error(id);
     expect(Math.abs(speedInGasMps(gas, 0) / speedMps - 1)).toBeLessThan(tolerance);
-    expect(matchGases({ speedMps, standardUncertaintyMps: 1 }, 0)[0]?.gas.name).toBe(name);
+    expect(matchGases({ speedMps, standardUncertaintyMps: 1 }, 0)[0]?.gas.id).toBe(id);
   });
 
   it('gives γ of air when its molar mass is known: 1.40', () => {
@@ -167,17 +171,18 @@ describe('plan', () => {
   it('promises the uncertainty that the next mark then really brings', () => {
     const marks = makeMarks([{ hz: 512, orders: [1, 2] }]);
     const fork = { forkKey: '512', frequencyHz: 512, frequencyStandardUncertaintyHz: 0.512 };
-    const [best] = nextMarks(marks, [fork], ['closed'], 1.2);
+    const means = { forks: [fork], ends: ['closed'] as const, travelM: 1.2 };
+    const [best] = nextMarks(marks, means);
     // The longest lever gains most.
     expect(best?.order).toBe(4);
     expect(best?.gain).toBeGreaterThan(0.2);
     const after = solved(solve(makeMarks([{ hz: 512, orders: [1, 2, 4] }])));
     expect(best?.standardUncertaintyMps).toBeCloseTo(after.standardUncertaintyMps, 6);
-    const repeats = nextMarks(marks, [fork], ['closed'], 1.2)
+    const repeats = nextMarks(marks, means)
       .filter(({ isRepeat }) => isRepeat)
       .map(({ order }) => order)
       .sort();
     expect(repeats).toEqual([1, 2]);
-    expect(nextMarks([], [fork], ['closed'], 1.2)).toEqual([]);
+    expect(nextMarks([], means)).toEqual([]);
   });
 });

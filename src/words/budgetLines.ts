@@ -1,6 +1,23 @@
-import type { BudgetLine } from '../solver/solution.ts';
-import { significant } from '../solver/wording.ts';
-import { fixed } from './rounding.ts';
+import type { BudgetLine, BudgetSource } from '../solver/solution.ts';
+import { fixed, hertz, significant } from './numbers.ts';
+
+/** The quantity whose uncertainty a line of the budget is. */
+export function budgetQuantity(line: BudgetSource): string {
+  switch (line.source) {
+    case 'reading':
+      return `Lengths: reading and finding the resonance${line.isWidened ? ', widened by their scatter' : ''}`;
+    case 'fork':
+      return `Pitch of the fork ${hertz(line.frequencyHz)} Hz`;
+    case 'zero':
+      return 'Zero of the rule';
+    case 'scale':
+      return 'Scale of the rule';
+    case 'end':
+      return line.isFromTheory ? 'End correction from theory, over the radius' : 'End correction, unknown';
+    case 'wall':
+      return line.isRemoved ? 'Slowing by the walls' : 'Slowing by the walls, not removed';
+  }
+}
 
 /** One line of the uncertainty budget in rounded words. */
 export interface BudgetRow {
@@ -17,7 +34,7 @@ export function budgetRows(budget: readonly BudgetLine[]): readonly BudgetRow[] 
   return [...budget]
     .sort((one, other) => other.contributionMps ** 2 - one.contributionMps ** 2)
     .map((line) => ({
-      quantity: line.quantity,
+      quantity: budgetQuantity(line),
       uncertainty: `${significant(line.standardUncertainty, 2)}${line.unit === '1' ? '' : ` ${line.unit}`}`,
       contribution: `${fixed(Math.abs(line.contributionMps), 2)} m/s`,
       share: total > 0 ? `${fixed((100 * line.contributionMps ** 2) / total, 0)} %` : '0 %',

@@ -1,5 +1,5 @@
 import type { NextMark } from '../solver/plan.ts';
-import { fixed, ordinal } from './rounding.ts';
+import { fixed, ordinal } from './numbers.ts';
 
 /** Gains below this part aren't worth a hint on the bench. */
 const LEAST_HINT = 0.05;

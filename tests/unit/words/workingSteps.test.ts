@@ -3,10 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import { solve } from '../../../src/solver/solve.ts';
 import type { Solution, SolverMark } from '../../../src/solver/solution.ts';
-import { counted, pitch, significant } from '../../../src/solver/wording.ts';
+import { budgetQuantity } from '../../../src/words/budgetLines.ts';
+import { workingStepWords } from '../../../src/words/workingSteps.ts';
 import { makeExperiment, randomFrom, USUAL_MAKING } from '../../bench/solverExperiments.ts';
 import { anyExperiment } from '../../support/anyExperiment.ts';
-import { makeMarks, solved } from './makeMarks.ts';
+import { makeMarks, solved } from '../solver/makeMarks.ts';
 
 /** What nobody would write by hand, and why. */
 const UNSIGHTLY: readonly (readonly [string, RegExp])[] = [
@@ -21,8 +22,10 @@ const UNSIGHTLY: readonly (readonly [string, RegExp])[] = [
 ];
 
 function expectSightly({ working, budget }: Solution): void {
-  const texts = working.flatMap(({ title, numbers, result }) => [title, numbers, result]);
-  for (const text of [...texts, ...budget.map(({ quantity }) => quantity)]) {
+  const texts = working
+    .map(workingStepWords)
+    .flatMap(({ title, numbers, result }) => [title, numbers, result]);
+  for (const text of [...texts, ...budget.map(budgetQuantity)]) {
     for (const [what, pattern] of UNSIGHTLY) expect(text, what).not.toMatch(pattern);
   }
 }
@@ -66,7 +69,7 @@ describe('the working in numbers', () => {
 
   it('still adds up by hand: the squares written out give u to its two digits', () => {
     const { working } = solved(solve(makeMarks([{ hz: 512, orders: [1, 2, 3] }])));
-    const step = working.find(({ title }) => title === 'Standard uncertainty');
+    const step = working.map(workingStepWords).find(({ title }) => title === 'Standard uncertainty');
     const parts = [...(step?.numbers ?? '').matchAll(/([\d.]+)²/g)].map(([, part]) => Number(part));
     const u = Number(/[\d.]+/.exec(step?.result.replace('u = ', '') ?? '')?.[0]);
     expect(parts.length).toBeGreaterThan(1);
@@ -78,7 +81,7 @@ describe('the working in numbers', () => {
     let count = 0;
     for (let round = 0; round < 40; round += 1) {
       const { working } = solved(solve(makeExperiment(random, USUAL_MAKING).marks));
-      const step = working.find(({ title }) => title.startsWith('Difference'));
+      const step = working.map(workingStepWords).find(({ title }) => title.startsWith('Difference'));
       if (step === undefined) continue;
       const [own = NaN, theory = NaN] = [...step.numbers.matchAll(/\d+\.\d+/g)].map(Number);
       const shown = Number(/Δ = (−?[\d.]+)/.exec(step.result)?.[1]?.replace('−', '-'));
@@ -86,31 +89,5 @@ describe('the working in numbers', () => {
       count += 1;
     }
     expect(count).toBeGreaterThan(20);
-  });
-});
-
-describe('numbers in words', () => {
-  it.each([
-    [0, '0'],
-    [0.0996, '0.10'],
-    [9.96, '10'],
-    [-0.012, '−0.012'],
-    [0.0000012, '0.0000012'],
-    [3.4e-13, '3.4 · 10⁻¹³'],
-    [123.4, '123'],
-  ])('significant(%d, 2)', (value, words) => {
-    expect(significant(value, 2)).toBe(words);
-  });
-
-  it.each([
-    [512, '512'],
-    [341.3, '341.3'],
-    [382.4929302538505, '382.49'],
-  ])('pitch(%d)', (hz, words) => {
-    expect(pitch(hz)).toBe(words);
-  });
-
-  it('counts one and many', () => {
-    expect([counted(1, 'degree'), counted(2, 'degree')]).toEqual(['1 degree', '2 degrees']);
   });
 });

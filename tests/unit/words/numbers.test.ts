@@ -1,5 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { fixed, ordinal, roundPair, signed } from '../../../src/report/rounding.ts';
+import {
+  counted,
+  fixed,
+  hertz,
+  listed,
+  ordinal,
+  plural,
+  roundPair,
+  signed,
+  significant,
+  stampedHertz,
+} from '../../../src/words/numbers.ts';
 
 describe('roundPair', () => {
   it('rounds as in JCGM 100:2008, 7.2.2: m = 100,021 47 g with u = 0,35 mg', () => {
@@ -42,5 +53,44 @@ describe('signs', () => {
       '22nd',
       '101st',
     ]);
+  });
+});
+
+describe('numbers in words', () => {
+  it.each([
+    [0, '0'],
+    [0.0996, '0.10'],
+    [9.96, '10'],
+    [-0.012, '−0.012'],
+    [0.0000012, '0.0000012'],
+    [3.4e-13, '3.4 · 10⁻¹³'],
+    [123.4, '123'],
+  ])('significant(%d, 2)', (value, words) => {
+    expect(significant(value, 2)).toBe(words);
+  });
+
+  it.each([
+    [512, '512'],
+    [341.3, '341.3'],
+    [382.4929302538505, '382.49'],
+  ])('hertz(%d)', (hz, words) => {
+    expect(hertz(hz)).toBe(words);
+  });
+
+  it('counts one and many', () => {
+    expect([counted(1, 'degree'), counted(2, 'degree')]).toEqual(['1 degree', '2 degrees']);
+    expect([0, 1, 2].map((count) => plural(count, 'mark waits', 'marks wait'))).toEqual([
+      'marks wait',
+      'mark waits',
+      'marks wait',
+    ]);
+  });
+
+  it('lists none, one, two and three', () => {
+    expect([[], ['a'], ['a', 'b'], ['a', 'b', 'c']].map(listed)).toEqual(['', 'a', 'a and b', 'a, b and c']);
+  });
+
+  it('writes a fork’s stamp whole or with one decimal', () => {
+    expect([512, 426.6, 426.66].map(stampedHertz)).toEqual(['512', '426.6', '426.7']);
   });
 });

@@ -1,11 +1,11 @@
 import type { AirTemperature } from '../solver/airTemperature.ts';
-import type { GasMatch } from '../solver/otherGas.ts';
+import type { GasId, GasMatch } from '../solver/otherGas.ts';
 import type { Solution } from '../solver/solution.ts';
 import type { UnknownFork } from '../solver/unknownFork.ts';
-import { fixed, roundPair } from './rounding.ts';
+import { fixed, roundPair } from './numbers.ts';
 
-/** The fork's pitch as its lengths and theory's speed give it. */
-export function pitchWords(found: UnknownFork | null): string {
+/** The fork's frequency as its lengths and theory's speed give it. */
+export function forkFrequencyWords(found: UnknownFork | null): string {
   if (found === null) {
     return 'Note the air’s temperature and mark at least one resonance of the fork chosen above.';
   }
@@ -20,6 +20,16 @@ export function temperatureWords(found: AirTemperature | null): string {
   return `The air is at ${pair.value} ± ${pair.uncertainty} °C (95 %), if it is air.`;
 }
 
+const GAS_NAMES: Readonly<Record<GasId, string>> = {
+  'dry-air': 'dry air',
+  helium: 'helium',
+  argon: 'argon',
+  nitrogen: 'nitrogen',
+  oxygen: 'oxygen',
+  'carbon-dioxide': 'carbon dioxide',
+  'sulfur-hexafluoride': 'sulfur hexafluoride',
+};
+
 /** Deviation beyond which a gas is ruled out, in standard uncertainties. */
 const RULED_OUT = 3;
 
@@ -29,9 +39,11 @@ export function gasWords(matches: readonly GasMatch[]): string {
   if (best === undefined) return 'Note the temperature and mark at least one resonance.';
   const fitting = matches.filter((match) => Math.abs(match.deviation) <= RULED_OUT);
   if (fitting.length === 0) {
-    return `No gas on the list has this speed; ${best.gas.name} comes nearest with ${fixed(best.speedMps, 0)} m/s.`;
+    return `No gas on the list has this speed; ${GAS_NAMES[best.gas.id]} comes nearest with ${fixed(best.speedMps, 0)} m/s.`;
   }
-  const names = fitting.map((match) => `${match.gas.name} (${fixed(match.speedMps, 0)} m/s)`).join(' or ');
+  const names = fitting
+    .map((match) => `${GAS_NAMES[match.gas.id]} (${fixed(match.speedMps, 0)} m/s)`)
+    .join(' or ');
   return `The speed fits ${names}; the other gases on the list are ruled out.`;
 }
 

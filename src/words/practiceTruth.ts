@@ -1,5 +1,5 @@
 import type { Solution } from '../solver/solution.ts';
-import { fixed, signed } from './rounding.ts';
+import { fixed, signed } from './numbers.ts';
 
 /** What is true of the practice column, as far as it is compared. */
 export interface PracticeTruth {

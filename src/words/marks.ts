@@ -2,8 +2,9 @@ import { markLengthM } from '../marks/mark.ts';
 import type { Mark } from '../marks/mark.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import type { SolvedMark } from '../solver/solution.ts';
-import { placeLabel } from './marksCsv.ts';
-import { fixed, ordinal, roundPair, signed } from './rounding.ts';
+import { placeLabel } from '../report/marksCsv.ts';
+import { fixed, ordinal, roundPair, signed, stampedHertz } from './numbers.ts';
+import { outlierCauseWords } from './outlierCauses.ts';
 
 /** What is said of one mark beside its length. */
 export interface MarkWords {
@@ -25,10 +26,7 @@ const SURE = 0.995;
 /** Puts a mark into words, rounded. */
 export function markWords(experiment: Experiment, mark: Mark, solved: SolvedMark | null): MarkWords {
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
-  const parts = [
-    `${fork === undefined ? '?' : fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`,
-    mark.ends,
-  ];
+  const parts = [`${fork === undefined ? '?' : stampedHertz(fork.nominalHz)} Hz`, mark.ends];
   if (experiment.places.length > 1) parts.push(placeLabel(experiment, mark.placeId));
   const { evidence } = mark;
   return {
@@ -39,9 +37,14 @@ export function markWords(experiment: Experiment, mark: Mark, solved: SolvedMark
         : `at ${fixed(evidence.timeS, 1)} s · rise ${fixed(evidence.riseDb, 0)} dB · ${fixed(100 * evidence.confidence, 0)} % sure`,
     bracket: bracketWords(mark),
     order: solved === null ? null : orderWords(solved, mark.order !== null),
-    residual: solved === null ? null : `${signed(solved.residualM * 1000, 1)} mm from the fit`,
-    cause: solved?.outlier === true ? (solved.cause ?? 'far from the fit') : null,
+    residual: solved === null ? null : `${residualMm(solved)} mm from the fit`,
+    cause: solved === null || solved.cause === null ? null : outlierCauseWords(solved.cause),
   };
+}
+
+/** Measured minus fitted length, mm, with its sign. */
+export function residualMm({ residualM }: SolvedMark): string {
+  return signed(residualM * 1000, 1);
 }
 
 function orderWords(solved: SolvedMark, isFixed: boolean): string {

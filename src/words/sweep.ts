@@ -1,5 +1,5 @@
-import type { SweepSpeed } from '../solver/sweepSpeed.ts';
-import { fixed, ordinal, roundPair } from './rounding.ts';
+import type { SweepSpeed, SweptResonance } from '../solver/sweepSpeed.ts';
+import { counted, fixed, ordinal, roundPair } from './numbers.ts';
 
 /** One resonance of a swept column as a row of its table. */
 export interface SweepRow {
@@ -10,22 +10,23 @@ export interface SweepRow {
 
 /** The resonances with their orders; those that fit none come last. */
 export function sweepRows(found: SweepSpeed): readonly SweepRow[] {
-  const written = (hz: number, uncertaintyHz: number): string => {
-    const pair = roundPair(hz, uncertaintyHz);
-    return `${pair.value} ± ${pair.uncertainty} Hz`;
-  };
   return [
     ...found.resonances.map((one) => ({
       order: ordinal(one.order),
-      frequency: written(one.frequencyHz, one.standardUncertaintyHz),
+      frequency: frequencyWords(one),
       speed: `${fixed(one.speedMps, 1)} m/s`,
     })),
     ...found.leftOut.map((one) => ({
       order: 'none',
-      frequency: written(one.frequencyHz, one.standardUncertaintyHz),
+      frequency: frequencyWords(one),
       speed: 'left out',
     })),
   ];
+}
+
+function frequencyWords({ frequencyHz, standardUncertaintyHz }: SweptResonance): string {
+  const pair = roundPair(frequencyHz, standardUncertaintyHz);
+  return `${pair.value} ± ${pair.uncertainty} Hz`;
 }
 
 /** The speed with what it rests on, in whole sentences. */
@@ -36,17 +37,12 @@ export function sweepWords(found: SweepSpeed): { readonly speed: string; readonl
     : 'Note the tube’s diameter: the end correction is a guess and the walls’ slowing is still in it.';
   return {
     speed: `${pair.value} ± ${pair.uncertainty} m/s`,
-    detail: `95 %, k = ${fixed(found.coverageFactor, 2)}, from ${found.resonances.length} ${
-      found.resonances.length === 1 ? 'resonance' : 'resonances'
-    } and an end correction of ${fixed(found.endCorrectionM * 1000, 1)} mm by theory, which one length can’t measure. ${walls}`,
+    detail: `95 %, k = ${fixed(found.coverageFactor, 2)}, from ${counted(found.resonances.length, 'resonance')} and an end correction of ${fixed(found.endCorrectionM * 1000, 1)} mm by theory, which one length can’t measure. ${walls}`,
   };
 }
 
 /** A line for the experiment's notes. */
 export function sweepNote(found: SweepSpeed, lengthM: number): string {
-  const list = sweepRows(found)
-    .filter((row) => row.speed !== 'left out')
-    .map((row) => `${row.order} ${row.frequency}`)
-    .join(', ');
+  const list = found.resonances.map((one) => `${ordinal(one.order)} ${frequencyWords(one)}`).join(', ');
   return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}.`;
 }
