@@ -1,4 +1,3 @@
-import { at } from '../numeric/at.ts';
 import { airProperties } from './airProperties.ts';
 import { divide, multiply, squareRoot } from '../numeric/complex.ts';
 import type { Complex } from '../numeric/complex.ts';
@@ -73,7 +72,7 @@ function besselRatioFarOut(s: Complex): Complex {
     let sum: Complex = { re: 0, im: 0 };
     for (let k = a.length - 1; k >= 0; k -= 1) {
       sum = multiply(sum, w);
-      sum = { re: sum.re + at(a, k), im: sum.im };
+      sum = { re: sum.re + a[k], im: sum.im };
     }
     return sum;
   };

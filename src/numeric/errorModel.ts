@@ -1,11 +1,9 @@
-import { at } from './at.ts';
-
 /**
  * Errors of n measured values: each its own, some shared within a group (a fork's frequency), some shared by all (the
  * rule). Their covariance is diag(variances) + Σ over groups q·qᵀ + Σ over common errors q·qᵀ.
  */
 export interface ErrorModel {
-  /** Each value's own variance, > 0. */
+  /** Each value's own variance, > 0. All lists have one entry a value. */
   readonly variances: readonly number[];
   /** Group of each value, any numbers. */
   readonly groups: readonly number[];
@@ -33,7 +31,6 @@ export function independentErrors(variances: readonly number[]): ErrorModel {
 
 /**
  * Inverse of the errors' covariance by the Sherman–Morrison–Woodbury identity: work and memory grow with n, not n³.
- * @throws RangeError where a list of the model is shorter than the others
  * @see Golub & Van Loan 2013, Matrix Computations, 2.1.4
  * @example
  * invertCovariance(independentErrors([4, 9])).times([4, 9]) // → [1, 1]
@@ -43,19 +40,19 @@ export function invertCovariance(model: ErrorModel): InverseCovariance {
   const weights = variances.map((variance) => 1 / variance);
   const shared = new Map<number, number>();
   for (const [i, group] of groups.entries()) {
-    const q = at(groupErrors, i);
-    shared.set(group, (shared.get(group) ?? 0) + q * q * at(weights, i));
+    const q = groupErrors[i];
+    shared.set(group, (shared.get(group) ?? 0) + q * q * weights[i]);
   }
 
   const groupedTimes = (values: readonly number[]): number[] => {
     const sums = new Map<number, number>();
     for (const [i, group] of groups.entries()) {
-      sums.set(group, (sums.get(group) ?? 0) + at(groupErrors, i) * at(weights, i) * at(values, i));
+      sums.set(group, (sums.get(group) ?? 0) + groupErrors[i] * weights[i] * values[i]);
     }
     return values.map((value, i) => {
-      const group = at(groups, i);
+      const group = groups[i];
       const pull = (sums.get(group) ?? 0) / (1 + (shared.get(group) ?? 0));
-      return at(weights, i) * (value - at(groupErrors, i) * pull);
+      return weights[i] * (value - groupErrors[i] * pull);
     });
   };
 
@@ -69,13 +66,13 @@ export function invertCovariance(model: ErrorModel): InverseCovariance {
       const projections = solved.map((column) => dot(column, values));
       const pulls = core.map((row) => dot(row, projections));
       return grouped.map(
-        (value, i) => value - solved.reduce((sum, column, j) => sum + at(column, i) * at(pulls, j), 0),
+        (value, i) => value - solved.reduce((sum, column, j) => sum + column[i] * pulls[j], 0),
       );
     },
     diagonal: weights.map((weight, i) => {
-      const q = at(groupErrors, i) * weight;
-      const own = weight - (q * q) / (1 + (shared.get(at(groups, i)) ?? 0));
-      const row = solved.map((column) => at(column, i));
+      const q = groupErrors[i] * weight;
+      const own = weight - (q * q) / (1 + (shared.get(groups[i]) ?? 0));
+      const row = solved.map((column) => column[i]);
       return (
         own -
         dot(
@@ -89,13 +86,13 @@ export function invertCovariance(model: ErrorModel): InverseCovariance {
 
 /**
  * Sum of the products of two lists' entries.
- * @throws RangeError where the other list is shorter
+ * @param other  as long as the first
  * @example
  * dot([1, 2], [3, 4]) // → 11
  */
 export function dot(one: readonly number[], other: readonly number[]): number {
   let sum = 0;
-  for (let i = 0; i < one.length; i += 1) sum += at(one, i) * at(other, i);
+  for (let i = 0; i < one.length; i += 1) sum += one[i] * other[i];
   return sum;
 }
 
@@ -104,12 +101,12 @@ function invertMatrix(matrix: readonly (readonly number[])[]): number[][] {
   const size = matrix.length;
   const work = matrix.map((row, i) => [...row, ...row.map((_, j) => (i === j ? 1 : 0))]);
   for (const [k, pivotRow] of work.entries()) {
-    const pivot = at(pivotRow, k);
-    for (let j = 0; j < 2 * size; j += 1) pivotRow[j] = at(pivotRow, j) / pivot;
+    const pivot = pivotRow[k];
+    for (let j = 0; j < 2 * size; j += 1) pivotRow[j] = pivotRow[j] / pivot;
     for (const [i, row] of work.entries()) {
       if (i === k) continue;
-      const factor = at(row, k);
-      for (let j = 0; j < 2 * size; j += 1) row[j] = at(row, j) - factor * at(pivotRow, j);
+      const factor = row[k];
+      for (let j = 0; j < 2 * size; j += 1) row[j] = row[j] - factor * pivotRow[j];
     }
   }
   return work.map((row) => row.slice(size));

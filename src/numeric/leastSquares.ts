@@ -1,4 +1,3 @@
-import { at } from './at.ts';
 import { dot, invertCovariance } from './errorModel.ts';
 import type { ErrorModel } from './errorModel.ts';
 
@@ -25,7 +24,6 @@ export interface LinearFit {
  * @param columns  p columns of n values, p >= 1
  * @param y  n values, n >= p
  * @returns the fit, or null where the columns don't determine every parameter
- * @throws RangeError where a column or a list of the errors has fewer than n values
  * @see Aitken 1936, Proc. R. Soc. Edinb. 55, 42; Björck 1996, Numerical Methods for Least Squares Problems, 2.4
  * @example
  * const line = fitLinear([[1, 1, 1], [0, 1, 2]], [1, 3, 5], independentErrors([1, 1, 1]));
@@ -50,14 +48,14 @@ export function fitLinear(
     for (let pass = 0; pass < 2; pass += 1) {
       for (const [i, { unit, weighted }] of basis.entries()) {
         const along = dot(weighted, rest);
-        rest = rest.map((value, row) => value - along * at(unit, row));
-        const line = at(upper, i);
-        line[j] = at(line, j) + along;
+        rest = rest.map((value, row) => value - along * unit[row]);
+        const line = upper[i];
+        line[j] += along;
       }
     }
     const size = Math.sqrt(dot(rest, inverse.times(rest)));
     if (!(size > 1e-10 * before)) return null;
-    at(upper, j)[j] = size;
+    upper[j][j] = size;
     const unit = rest.map((value) => value / size);
     basis.push({ unit, weighted: inverse.times(unit) });
   }
@@ -67,8 +65,8 @@ export function fitLinear(
   for (let pass = 0; pass < 2; pass += 1) {
     for (const [i, { unit, weighted }] of basis.entries()) {
       const along = dot(weighted, residuals);
-      projections[i] = at(projections, i) + along;
-      residuals = residuals.map((value, row) => value - along * at(unit, row));
+      projections[i] += along;
+      residuals = residuals.map((value, row) => value - along * unit[row]);
     }
   }
 
@@ -77,8 +75,8 @@ export function fitLinear(
   for (let j = 0; j < count; j += 1) {
     for (let i = j; i >= 0; i -= 1) {
       let sum = i === j ? 1 : 0;
-      for (let k = i + 1; k <= j; k += 1) sum -= at(at(upper, i), k) * at(at(inverseUpper, k), j);
-      at(inverseUpper, i)[j] = sum / at(at(upper, i), i);
+      for (let k = i + 1; k <= j; k += 1) sum -= upper[i][k] * inverseUpper[k][j];
+      inverseUpper[i][j] = sum / upper[i][i];
     }
   }
   const pulled = inverse.times(residuals);
@@ -86,14 +84,14 @@ export function fitLinear(
     parameters: inverseUpper.map((row) => dot(row, projections)),
     covariance: inverseUpper.map((row) => inverseUpper.map((other) => dot(row, other))),
     weights: inverseUpper.map((row) =>
-      y.map((_, i) => row.reduce((sum, r, k) => sum + r * at(at(basis, k).weighted, i), 0)),
+      y.map((_, i) => row.reduce((sum, r, k) => sum + r * basis[k].weighted[i], 0)),
     ),
     residuals,
     chiSquared: Math.max(dot(residuals, pulled), 0),
     degreesOfFreedom: y.length - count,
     shifts: pulled.map((pull, i) => {
-      const whole = at(inverse.diagonal, i);
-      const free = whole - basis.reduce((sum, { weighted }) => sum + at(weighted, i) ** 2, 0);
+      const whole = inverse.diagonal[i];
+      const free = whole - basis.reduce((sum, { weighted }) => sum + weighted[i] ** 2, 0);
       return free > 1e-6 * whole ? pull / Math.sqrt(free) : null;
     }),
   };

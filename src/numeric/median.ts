@@ -1,5 +1,3 @@
-import { at } from './at.ts';
-
 /**
  * Middle of the values, the upper of the two middle ones where their number is even.
  * @param values  at least one, in any order
@@ -8,6 +6,7 @@ import { at } from './at.ts';
  * median([4, 1, 3, 2]) // → 3
  */
 export function median(values: readonly number[]): number {
+  if (values.length === 0) throw new RangeError('values must hold at least one, got none');
   const sorted = [...values].sort((a, b) => a - b);
-  return at(sorted, Math.floor(sorted.length / 2));
+  return sorted[Math.floor(sorted.length / 2)];
 }

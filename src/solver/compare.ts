@@ -107,12 +107,11 @@ function partsOf({ fit, preparation }: FullSolution, side: 'one' | 'other'): Map
   const tube = [...radii].sort().join(' ');
   const parts = new Map<string, Part>();
   for (const { source, fork, signedMps, degreesOfFreedom } of fit.contributions) {
-    const forkKey = preparation.rows.find((row) => row.fork === fork)?.mark.forkKey ?? '';
     const name =
       source === 'reading'
         ? `reading of ${side}`
         : source === 'fork'
-          ? `fork ${forkKey}`
+          ? `fork ${preparation.rows.filter((row) => row.fork === fork)[0].mark.forkKey}`
           : source === 'wall' || source === 'end'
             ? `${source} ${tube}`
             : source;

@@ -1,5 +1,3 @@
-import { at } from '../numeric/at.ts';
-
 /** A part of a standard uncertainty, with its own degrees of freedom. */
 interface Part {
   readonly contributionMps: number;
@@ -10,7 +8,6 @@ interface Part {
  * Effective degrees of freedom of a sum of independent contributions.
  * @param contributions  at least one
  * @returns infinity never: at least one contribution has finitely many
- * @throws RangeError where there is no contribution
  * @see Welch 1947 and Satterthwaite 1946; JCGM 100:2008, G.4.1
  * @example
  * effectiveDegreesOfFreedom([{ contributionMps: 1, degreesOfFreedom: 4 }, { contributionMps: 1, degreesOfFreedom: 4 }]) // → 8
@@ -22,5 +19,5 @@ export function effectiveDegreesOfFreedom(contributions: readonly Part[]): numbe
     0,
   );
   // Where one exact mark leaves no uncertainty at all, the first line's degrees stand.
-  return spread > 0 ? (square * square) / spread : at(contributions, 0).degreesOfFreedom;
+  return spread > 0 ? (square * square) / spread : contributions[0].degreesOfFreedom;
 }

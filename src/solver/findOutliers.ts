@@ -1,4 +1,3 @@
-import { at } from '../numeric/at.ts';
 import { chiSquaredLimit } from '../numeric/chiSquared.ts';
 import { fitMarks, modelLengthM } from './fitMarks.ts';
 import type { MarksFit } from './fitMarks.ts';
@@ -50,7 +49,7 @@ export function findOutliers(
 
   // Several blunders hide each other in a fit of all marks, so begin with those that agree near the search's best point.
   const misses = rows.map((row, i) => {
-    const miss = row.lengthM - modelLengthM(row, at(orders, i), start.speedMps, start.end);
+    const miss = row.lengthM - modelLengthM(row, orders[i], start.speedMps, start.end);
     return Math.abs(miss) / Math.sqrt(searchVariance(row));
   });
   // Where most are off the point, the lengths are rougher than stated, and being off is no reason to leave.
@@ -135,7 +134,7 @@ function isOutlying(fit: MarksFit, index: number): boolean {
 
 /** Square of a row's shift over its uncertainty; 0 where the fit passes through it whatever it is. */
 function squaredShift(fit: MarksFit, index: number): number {
-  return (at(fit.shifts, index) ?? 0) ** 2;
+  return (fit.shifts[index] ?? 0) ** 2;
 }
 
 /** A table of marks of which some are fitted, and their fit. */
@@ -196,7 +195,7 @@ function firstReadmissible(
   tried: ReadonlySet<number>,
 ): number | null {
   const waiting = fitted.flatMap((is, i) => (is || tried.has(i) ? [] : [i])).slice(0, 10);
-  waiting.sort((one, other) => Math.abs(at(fit.residualsM, one)) - Math.abs(at(fit.residualsM, other)));
+  waiting.sort((one, other) => Math.abs(fit.residualsM[one]) - Math.abs(fit.residualsM[other]));
   for (const candidate of waiting) {
     const wider = fitMarks(
       preparation,

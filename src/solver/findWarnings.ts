@@ -1,5 +1,4 @@
 import type { ColumnEnds } from '../marks/mark.ts';
-import { at } from '../numeric/at.ts';
 import { chiSquaredLimit } from '../numeric/chiSquared.ts';
 import type { MarksFit } from './fitMarks.ts';
 import { isPlausible } from './findOutliers.ts';
@@ -77,7 +76,7 @@ function orderGaps({ rows }: Preparation, orders: readonly number[]): OrderGap[]
   for (const [i, row] of rows.entries()) {
     const key = `${row.fork} ${row.ends}`;
     const group = seen.get(key) ?? { frequencyHz: row.mark.frequencyHz, ends: row.ends, found: new Set() };
-    group.found.add(at(orders, i));
+    group.found.add(orders[i]);
     seen.set(key, group);
   }
   return [...seen.values()].flatMap(({ frequencyHz, ends, found }) => {
@@ -96,7 +95,7 @@ function aboutMarks({ preparation, judgement, marks }: Findings): SolverWarning[
     .flatMap(({ key, cause }): SolverWarning[] => (cause === null ? [] : [{ code: 'outlier', key, cause }]))
     .slice(0, MOST_OUTLIERS_NAMED);
   if (judgement.suspects.length > 0) {
-    const keys = judgement.suspects.map((i) => at(preparation.rows, i).mark.key);
+    const keys = judgement.suspects.map((i) => preparation.rows[i].mark.key);
     warnings.push({ code: 'inconsistent', keys });
   }
   const { fit } = judgement;

@@ -1,5 +1,4 @@
 import { chiSquaredLimit } from '../numeric/chiSquared.ts';
-import { at } from '../numeric/at.ts';
 import { dot } from '../numeric/errorModel.ts';
 import type { ErrorModel } from '../numeric/errorModel.ts';
 import { fitLinear } from '../numeric/leastSquares.ts';
@@ -77,15 +76,15 @@ export function fitMarks(
   const { rows } = preparation;
   const indexes = rows.flatMap((_, i) => (fitted[i] === true ? [i] : []));
   if (indexes.length === 0) return null;
-  const chosen = indexes.map((i) => at(rows, i));
+  const chosen = indexes.map((i) => rows[i]);
   const columns = columnsOf(
     chosen,
-    indexes.map((i) => at(orders, i)),
+    indexes.map((i) => orders[i]),
   );
   const free = mode === 'theory' ? null : fitOnce(preparation, chosen, columns, 'free');
   const isDetermined =
     free !== null &&
-    Math.sqrt(at(at(free.fit.covariance, 1), 1)) < FREE_END_LIMIT * preparation.end.standardUncertainty;
+    Math.sqrt(free.fit.covariance[1][1]) < FREE_END_LIMIT * preparation.end.standardUncertainty;
   const byTheory =
     free !== null && (mode === 'free' || isDetermined)
       ? null
@@ -126,7 +125,7 @@ interface OneFit {
 
 function columnsOf(rows: readonly PreparedMark[], orders: readonly number[]): Columns {
   return {
-    speed: rows.map((row, i) => (at(orders, i) - (row.ends === 'closed' ? 0.5 : 0)) * row.halfWavePerSpeedS),
+    speed: rows.map((row, i) => (orders[i] - (row.ends === 'closed' ? 0.5 : 0)) * row.halfWavePerSpeedS),
     end: rows.map((row) => -row.endShape),
   };
 }
@@ -143,7 +142,7 @@ function fitOnce(
   // Errors in proportion to the column are taken of its expected length, never of the measured one: a mark that reads
   // short would else claim a smaller error and pull the common result down, the more the more marks there are.
   const aboutMps = median(
-    rows.map((row, i) => (row.lengthM + row.endShape * end.expected) / at(columns.speed, i)),
+    rows.map((row, i) => (row.lengthM + row.endShape * end.expected) / columns.speed[i]),
   );
   const columnsM = columns.speed.map((perSpeed) => perSpeed * aboutMps);
   const attempt = (scatter: number): { fit: LinearFit; errors: ErrorModel } | null => {
@@ -191,11 +190,11 @@ function errorsOf({ preparation, rows, columnsM, mode, scatter }: RowErrors): Er
   return {
     variances: rows.map((row) => row.variance * scatter * scatter),
     groups: rows.map((row) => row.fork),
-    groupErrors: rows.map((row, i) => at(columnsM, i) * row.relativeForkUncertainty),
+    groupErrors: rows.map((row, i) => columnsM[i] * row.relativeForkUncertainty),
     commonErrors: [
       rows.map(() => rule.zeroStandardUncertaintyM),
-      rows.map((row, i) => (at(columnsM, i) - row.endShape * end.expected) * rule.scaleStandardUncertainty),
-      rows.map((row, i) => at(columnsM, i) * row.wallFraction * wallPart),
+      rows.map((row, i) => (columnsM[i] - row.endShape * end.expected) * rule.scaleStandardUncertainty),
+      rows.map((row, i) => columnsM[i] * row.wallFraction * wallPart),
       ...(mode === 'theory' ? [rows.map((row) => row.endShape * end.standardUncertainty)] : []),
     ],
   };
@@ -228,14 +227,14 @@ function summarise(
   mode: EndMode,
 ): MarksFit {
   const { rows, end } = preparation;
-  const speedMps = at(fit.parameters, 0);
-  const endValue = mode === 'free' ? at(fit.parameters, 1) : end.expected;
-  const weights = at(fit.weights, 0);
+  const speedMps = fit.parameters[0];
+  const endValue = mode === 'free' ? fit.parameters[1] : end.expected;
+  const weights = fit.weights[0];
   const readingDegrees = degreesOfReading(scatterFactor, fit.degreesOfFreedom);
 
   const forkSums = new Map<number, number>();
   for (const [i, row] of chosen.entries()) {
-    forkSums.set(row.fork, (forkSums.get(row.fork) ?? 0) + at(weights, i) * at(errors.groupErrors, i));
+    forkSums.set(row.fork, (forkSums.get(row.fork) ?? 0) + weights[i] * errors.groupErrors[i]);
   }
   const shared = errors.commonErrors.map((column) => dot(weights, column));
   const contribution = (
@@ -248,31 +247,30 @@ function summarise(
     contribution(
       'reading',
       null,
-      Math.sqrt(weights.reduce((sum, w, i) => sum + w * w * at(errors.variances, i), 0)),
+      Math.sqrt(weights.reduce((sum, w, i) => sum + w * w * errors.variances[i], 0)),
       readingDegrees,
     ),
     ...[...forkSums].map(([fork, sum]) => contribution('fork', fork, sum, STATED_DEGREES)),
-    contribution('zero', null, at(shared, 0), STATED_DEGREES),
-    contribution('scale', null, at(shared, 1), STATED_DEGREES),
-    contribution('wall', null, at(shared, 2), JUDGED_DEGREES),
+    contribution('zero', null, shared[0], STATED_DEGREES),
+    contribution('scale', null, shared[1], STATED_DEGREES),
+    contribution('wall', null, shared[2], JUDGED_DEGREES),
   ];
-  if (mode === 'theory') contributions.push(contribution('end', null, at(shared, 3), JUDGED_DEGREES));
+  if (mode === 'theory') contributions.push(contribution('end', null, shared[3], JUDGED_DEGREES));
 
   const shifts: (number | null)[] = rows.map(() => null);
   const speedWeights = rows.map(() => 0);
   for (const [position, i] of indexes.entries()) {
-    shifts[i] = at(stated.shifts, position);
-    speedWeights[i] = at(weights, position);
+    shifts[i] = stated.shifts[position];
+    speedWeights[i] = weights[position];
   }
   return {
     mode,
     speedMps,
     end: endValue,
-    speedUncertaintyMps: Math.sqrt(Math.max(at(at(fit.covariance, 0), 0), 0)),
-    endUncertainty:
-      mode === 'free' ? Math.sqrt(Math.max(at(at(fit.covariance, 1), 1), 0)) : end.standardUncertainty,
-    covariance: mode === 'free' ? at(at(fit.covariance, 0), 1) : 0,
-    residualsM: rows.map((row, i) => row.lengthM - modelLengthM(row, at(orders, i), speedMps, endValue)),
+    speedUncertaintyMps: Math.sqrt(Math.max(fit.covariance[0][0], 0)),
+    endUncertainty: mode === 'free' ? Math.sqrt(Math.max(fit.covariance[1][1], 0)) : end.standardUncertainty,
+    covariance: mode === 'free' ? fit.covariance[0][1] : 0,
+    residualsM: rows.map((row, i) => row.lengthM - modelLengthM(row, orders[i], speedMps, endValue)),
     shifts,
     chiSquared: stated.chiSquared,
     degreesOfFreedom: fit.degreesOfFreedom,

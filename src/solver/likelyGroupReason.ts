@@ -1,6 +1,5 @@
 import { likelyCause } from './likelyCause.ts';
 import { modelLengthM } from './fitMarks.ts';
-import { at } from '../numeric/at.ts';
 import { median } from '../numeric/median.ts';
 import type { PreparedMark } from './prepareMarks.ts';
 import { nearestOrder } from './searchOrders.ts';
@@ -58,13 +57,13 @@ export function likelyGroupReason(
   );
   const shiftM = median(residualsM);
   const apartM = residualsM.map((residualM) => Math.abs(residualM - shiftM));
-  const isOff = rows.map((row, i) => at(apartM, i) > 3 * toleranceM(row));
+  const isOff = rows.map((row, i) => apartM[i] > 3 * toleranceM(row));
   if (isOff.every((is) => !is) && Math.abs(shiftM) > SMALLEST_SHIFT_M) {
     return { code: 'shifted-zero', shiftM };
   }
   // With the class's speed held, the marks that are wrong stand out even where a fit of them all followed them.
   const worst = rows
-    .map((row, i) => ({ row, residualM: at(residualsM, i), off: at(apartM, i) / toleranceM(row) }))
+    .map((row, i) => ({ row, residualM: residualsM[i], off: apartM[i] / toleranceM(row) }))
     .sort((one, other) => other.off - one.off)[0];
   if (worst !== undefined && worst.off > 3) {
     const { row, residualM } = worst;

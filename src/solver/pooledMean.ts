@@ -1,4 +1,3 @@
-import { at } from '../numeric/at.ts';
 import { coverageFactor } from '../numeric/studentT.ts';
 
 export interface GroupResult {
@@ -64,7 +63,7 @@ export function pooledMean(groups: readonly GroupResult[]): PooledMean | null {
     degrees === 0
       ? 1
       : Math.max(
-          kept.reduce((sum, group, i) => sum + at(weights, i) * (group.value - value) ** 2, 0) / degrees,
+          kept.reduce((sum, group, i) => sum + weights[i] * (group.value - value) ** 2, 0) / degrees,
           1,
         );
   const standardUncertainty = Math.sqrt(variance * scatter);
@@ -88,7 +87,7 @@ function suspects(groups: readonly GroupResult[]): readonly GroupResult[] {
   if (groups.length <= SUSPECTS) return groups;
   const { value, weights } = meanOf(groups);
   return groups
-    .map((group, i) => ({ group, off: (group.value - value) ** 2 * at(weights, i) }))
+    .map((group, i) => ({ group, off: (group.value - value) ** 2 * weights[i] }))
     .sort((a, b) => b.off - a.off)
     .slice(0, SUSPECTS)
     .map(({ group }) => group);
@@ -136,6 +135,6 @@ function meanOf(groups: readonly GroupResult[]): Mean {
 function weigh(groups: readonly GroupResult[], between: number) {
   const weights = groups.map(({ standardUncertainty }) => 1 / (standardUncertainty ** 2 + between));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const value = groups.reduce((sum, group, i) => sum + at(weights, i) * group.value, 0) / total;
+  const value = groups.reduce((sum, group, i) => sum + weights[i] * group.value, 0) / total;
   return { value, weights, total };
 }

@@ -1,5 +1,4 @@
 import type { ColumnEnds } from '../marks/mark.ts';
-import { at } from '../numeric/at.ts';
 import { checkMarks } from './checkMarks.ts';
 import { findOutliers } from './findOutliers.ts';
 import { fitMarks } from './fitMarks.ts';
@@ -172,9 +171,9 @@ function describeMarks({ preparation, search, orders, fit, outliers }: JudgedFit
     .map((candidate) => ({ ...candidate, fit: fitMarks(preparation, candidate.orders, everyRow) }));
 
   return rows.map((row, i): SolvedMark => {
-    const order = at(orders, i);
-    const residualM = at(fit.residualsM, i);
-    const outlier = at(outliers, i);
+    const order = orders[i];
+    const residualM = fit.residualsM[i];
+    const outlier = outliers[i];
     const agreeing = search.candidates.reduce(
       (sum, candidate) => (candidate.orders[i] === order ? sum + candidate.share : sum),
       0,
@@ -195,7 +194,7 @@ function describeMarks({ preparation, search, orders, fit, outliers }: JudgedFit
         rival === undefined || rivalFit === null
           ? null
           : {
-              order: at(rival.orders, i),
+              order: rival.orders[i],
               speedMps: rivalFit.speedMps,
               endCorrectionM: oneEndCorrectionM(row, rivalFit.end),
               share: rival.share,

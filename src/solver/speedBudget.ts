@@ -1,4 +1,3 @@
-import { at } from '../numeric/at.ts';
 import type { MarksFit } from './fitMarks.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
 import type { BudgetLine, BudgetSource } from './solution.ts';
@@ -22,7 +21,7 @@ export function speedBudget(preparation: Preparation, fit: MarksFit): readonly B
         return line({ source, isWidened: fit.scatterFactor > 1 }, meanReadingM * fit.scatterFactor, 'm');
       case 'fork': {
         const isOfFork = (row: PreparedMark): boolean => row.fork === fork;
-        const { frequencyHz } = at(rows.filter(isOfFork), 0).mark;
+        const { frequencyHz } = rows.filter(isOfFork)[0].mark;
         // Rows of one fork may state its uncertainty differently: the largest of those that count stands for all.
         const statedHz = used.filter(isOfFork).map(({ mark }) => mark.frequencyStandardUncertaintyHz);
         return line({ source, frequencyHz }, Math.max(0, ...statedHz), 'Hz');

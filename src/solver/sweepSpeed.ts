@@ -10,7 +10,6 @@ import {
 import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { wallLoss } from '../air/wallLoss.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
-import { at } from '../numeric/at.ts';
 import { coverageFactor } from '../numeric/studentT.ts';
 
 /** A column of fixed length whose resonance frequencies were heard. */
@@ -83,12 +82,12 @@ export function sweepSpeed(column: SweptColumn, resonances: readonly SweptResona
   const { kept } = best;
   const weights = kept.map((one) => (one.frequencyHz / (one.standardUncertaintyHz * one.speedMps)) ** 2);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const speedMps = kept.reduce((sum, one, i) => sum + one.speedMps * at(weights, i), 0) / total;
-  const chiSquared = kept.reduce((sum, one, i) => sum + (one.speedMps - speedMps) ** 2 * at(weights, i), 0);
+  const speedMps = kept.reduce((sum, one, i) => sum + one.speedMps * weights[i], 0) / total;
+  const chiSquared = kept.reduce((sum, one, i) => sum + (one.speedMps - speedMps) ** 2 * weights[i], 0);
   const freedom = kept.length - 1;
   const scatter = freedom > 0 ? Math.max(1, Math.sqrt(chiSquared / freedom)) : 1;
   const own = scatter / Math.sqrt(total);
-  const { effectiveM, endM, endStandardUncertaintyM } = effective(column, at(kept, 0).frequencyHz);
+  const { effectiveM, endM, endStandardUncertaintyM } = effective(column, kept[0].frequencyHz);
   const common = (speedMps * Math.hypot(lengthStandardUncertaintyM, endStandardUncertaintyM)) / effectiveM;
   const standardUncertaintyMps = Math.hypot(own, common);
   // Welch and Satterthwaite: only the scatter has few degrees of freedom (JCGM 100:2008, G.4.1).

@@ -1,5 +1,4 @@
 import { LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
-import { at } from '../numeric/at.ts';
 import type { SolverMark, SolverOptions } from './solution.ts';
 import type { SolverWarning, SolverWarningCode } from './solverWarning.ts';
 import { solveInFull } from './solve.ts';
@@ -92,7 +91,7 @@ function guessHz(marks: readonly SolverMark[], speedMps: number): number | null 
       .map(({ lengthM }) => lengthM)
       .sort((a, b) => a - b);
     for (let i = 1; i < lengths.length; i += 1) {
-      const stepM = at(lengths, i) - at(lengths, i - 1);
+      const stepM = lengths[i] - lengths[i - 1];
       // Repeats of one resonance are no step.
       if (stepM > 0.03) smallestM = Math.min(smallestM, stepM);
     }

@@ -1,4 +1,3 @@
-import { at } from '../numeric/at.ts';
 import type { MarksFit } from './fitMarks.ts';
 import { oneEndCorrectionM } from './prepareMarks.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
@@ -44,7 +43,7 @@ function widestPair(rows: readonly PreparedMark[], orders: readonly number[], fi
   const extremes = new Map<string, Pair>();
   for (const [i, row] of rows.entries()) {
     if (fit.speedWeights[i] === 0) continue;
-    const order = at(orders, i);
+    const order = orders[i];
     const name = `${row.fork} ${row.ends}`;
     const found = extremes.get(name);
     if (found === undefined) extremes.set(name, { near: row, nearOrder: order, far: row, farOrder: order });
@@ -92,8 +91,8 @@ function fromDifference({ near, nearOrder, far, farOrder }: Pair): WorkingStep[]
 function fromOneLength(preparation: Preparation, orders: readonly number[], fit: MarksFit): WorkingStep[] {
   const fitted = fit.speedWeights.findIndex((weight) => weight !== 0);
   const index = Math.max(fitted, 0);
-  const row = at(preparation.rows, index);
-  const order = at(orders, index);
+  const row = preparation.rows[index];
+  const order = orders[index];
   const { ends, lengthM } = row;
   const endCorrectionM = oneEndCorrectionM(row, fit.end);
   const columnM = lengthM + (ends === 'closed' ? endCorrectionM : 2 * endCorrectionM);
