@@ -38,19 +38,18 @@ export function fitLinear(
   if (count === 0 || y.length < count) return null;
   const inverse = invertCovariance(errors);
   /** Orthonormal columns, each beside its product with the inverse covariance. */
-  const basis: { readonly unit: readonly number[]; readonly weighted: readonly number[] }[] = [];
+  const basis: { readonly unit: Float64Array; readonly weighted: Float64Array }[] = [];
   const upper: number[][] = columns.map(() => columns.map(() => 0));
 
   for (const [j, column] of columns.entries()) {
-    let rest = [...column];
+    const rest = Float64Array.from(column);
     const before = Math.sqrt(dot(rest, inverse.times(rest)));
     // Twice is enough to be orthogonal to the last digit.
     for (let pass = 0; pass < 2; pass += 1) {
       for (const [i, { unit, weighted }] of basis.entries()) {
         const along = dot(weighted, rest);
-        rest = rest.map((value, row) => value - along * unit[row]);
-        const line = upper[i];
-        line[j] += along;
+        takeAway(rest, along, unit);
+        upper[i][j] += along;
       }
     }
     const size = Math.sqrt(dot(rest, inverse.times(rest)));
@@ -60,13 +59,13 @@ export function fitLinear(
     basis.push({ unit, weighted: inverse.times(unit) });
   }
 
-  let residuals = [...y];
+  const residuals = Float64Array.from(y);
   const projections = columns.map(() => 0);
   for (let pass = 0; pass < 2; pass += 1) {
     for (const [i, { unit, weighted }] of basis.entries()) {
       const along = dot(weighted, residuals);
       projections[i] += along;
-      residuals = residuals.map((value, row) => value - along * unit[row]);
+      takeAway(residuals, along, unit);
     }
   }
 
@@ -86,13 +85,20 @@ export function fitLinear(
     weights: inverseUpper.map((row) =>
       y.map((_, i) => row.reduce((sum, r, k) => sum + r * basis[k].weighted[i], 0)),
     ),
-    residuals,
+    residuals: [...residuals],
     chiSquared: Math.max(dot(residuals, pulled), 0),
     degreesOfFreedom: y.length - count,
-    shifts: pulled.map((pull, i) => {
+    shifts: Array.from(pulled, (pull, i) => {
       const whole = inverse.diagonal[i];
-      const free = whole - basis.reduce((sum, { weighted }) => sum + weighted[i] ** 2, 0);
+      let held = 0;
+      for (const { weighted } of basis) held += weighted[i] ** 2;
+      const free = whole - held;
       return free > 1e-6 * whole ? pull / Math.sqrt(free) : null;
     }),
   };
+}
+
+/** values −= factor·unit. */
+function takeAway(values: Float64Array, factor: number, unit: Float64Array): void {
+  for (let i = 0; i < values.length; i += 1) values[i] -= factor * unit[i];
 }

@@ -1,26 +1,70 @@
 import type { Experiment } from '../notebook/experiment.ts';
-import { measuredMarks } from '../report/marksCsv.ts';
-import { compare } from '../solver/compare.ts';
-import type { ComparedGroup, Comparison, NoComparison } from '../solver/compare.ts';
-import { solverMark } from './benchSolve.ts';
+import { compareSolved } from '../solver/compare.ts';
+import type { Comparison, NoComparison, SolvedGroup } from '../solver/compare.ts';
+import { countedGroups } from './countedGroups.ts';
+import type { GroupBy } from './countedGroups.ts';
+import { SolvedGroups } from './solvedGroups.ts';
 
-/** What may be set against each other. */
-export type CompareBy = 'place' | 'fork' | 'ends';
+/** Up to so many groups every pair is compared; six make fifteen pairs, which still can be read. */
+export const MOST_FOR_ALL_PAIRS = 6;
+/** Of more groups one is set against the others, so many at a time. */
+export const PAIRS_AT_A_TIME = 20;
 
-/** The experiment's marks that count, in groups that have at least one; their keys are the place's id, the fork's, or the ends. */
-export function comparedGroups(experiment: Experiment, by: CompareBy): readonly ComparedGroup[] {
-  const groups = new Map<string, ComparedGroup & { marks: ReturnType<typeof solverMark>[] }>();
-  for (const mark of measuredMarks(experiment)) {
-    if (mark.excluded) continue;
-    const key = by === 'place' ? mark.placeId : by === 'fork' ? mark.forkId : mark.ends;
-    const group = groups.get(key) ?? { key, marks: [] };
-    group.marks.push(solverMark(experiment, mark));
-    groups.set(key, group);
-  }
-  return [...groups.values()];
+/** What is to be set against each other. */
+export interface CompareAsk {
+  readonly by: GroupBy;
+  /** Where there are too many groups for all pairs, the one that is set against the others; null: the first. */
+  readonly oneId: string | null;
+  /** Number of pairs that are passed over, >= 0. */
+  readonly from: number;
 }
 
-/** Every pair of groups, compared with the errors that they have in common. */
-export function comparePairs(groups: readonly ComparedGroup[]): readonly (Comparison | NoComparison)[] {
-  return groups.flatMap((one, index) => groups.slice(index + 1).map((other) => compare(one, other)));
+/** Groups of marks and what sets them apart. */
+export interface CompareFindings {
+  readonly by: GroupBy;
+  /** The groups' ids, in the order in which their first marks were made. */
+  readonly groupIds: readonly string[];
+  /** The group that is set against the others; null where every pair is compared. */
+  readonly oneId: string | null;
+  /** Pairs that can be paged through. */
+  readonly pairCount: number;
+  /** Number of pairs before these. */
+  readonly from: number;
+  readonly pairs: readonly (Comparison | NoComparison)[];
+}
+
+/**
+ * Compares groups of marks with the errors that they have in common: every pair of a few groups; of many one group with
+ * the others, some at a time.
+ * @param known  what was solved before
+ */
+export function compareGroups(
+  experiment: Experiment,
+  ask: CompareAsk,
+  known = new SolvedGroups(),
+): CompareFindings {
+  const { by } = ask;
+  const marks = countedGroups(experiment, by);
+  known.keepOnly(by, marks);
+  const groupIds = [...marks.keys()];
+  const isAll = groupIds.length <= MOST_FOR_ALL_PAIRS;
+  const oneId = groupIds.find((id) => id === ask.oneId) ?? groupIds.at(0);
+  const all = isAll
+    ? groupIds.flatMap((first, index) => groupIds.slice(index + 1).map((second) => [first, second] as const))
+    : groupIds.flatMap((other) => (oneId === undefined || other === oneId ? [] : [[oneId, other] as const]));
+  const from = isAll || !(ask.from < all.length) ? 0 : ask.from;
+  const solved = (id: string): SolvedGroup => ({
+    key: id,
+    solved: known.solve(by, id, marks.get(id) ?? []),
+  });
+  return {
+    by,
+    groupIds,
+    oneId: isAll ? null : (oneId ?? null),
+    pairCount: all.length,
+    from,
+    pairs: all
+      .slice(from, isAll ? undefined : from + PAIRS_AT_A_TIME)
+      .map(([first, second]) => compareSolved(solved(first), solved(second))),
+  };
 }

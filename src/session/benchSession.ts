@@ -6,6 +6,8 @@ import type { Experiment, Fork } from '../notebook/experiment.ts';
 import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
+import { BenchAnswers } from './benchAnswers.ts';
+import type { Answer, AskElsewhere } from './benchAnswers.ts';
 import { BenchExperiments } from './benchExperiments.ts';
 import { BenchHearing } from './benchHearing.ts';
 import { BenchKeeping } from './benchKeeping.ts';
@@ -15,6 +17,7 @@ import type { BenchOutcome } from './benchOutcome.ts';
 import { BenchTopics } from './benchTopics.ts';
 import type { BenchTopic } from './benchTopics.ts';
 import type { Notice } from './notice.ts';
+import type { SolvedGroups } from './solvedGroups.ts';
 import { SoundKeeping } from './soundKeeping.ts';
 
 /** What the session needs from outside, so that it runs under test without a clock or a browser. */
@@ -22,15 +25,20 @@ export interface BenchOutside extends KeepingOutside {
   now(): string;
   newId(): string;
   createListening: CreateListening;
-  solve(experiment: Experiment): BenchOutcome;
+  solve(experiment: Experiment, known?: SolvedGroups): BenchOutcome;
+  /** Answers what takes time beside the page; absent where all is answered on the page. */
+  readonly answerElsewhere?: AskElsewhere;
 }
+
+const NOTHING_SOLVED: BenchOutcome = { places: [] };
 
 /** The notebook's open experiment with its steps, and what is heard for it. The page reads its state and calls its actions. */
 export class BenchSession {
   readonly topics = new BenchTopics();
   notice: Notice | null = null;
   private steps: History<Experiment>;
-  private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
+  /** What takes time to work out. */
+  readonly answers: BenchAnswers;
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
   /** Keeps the sound of soundings while it is asked for. */
@@ -42,6 +50,10 @@ export class BenchSession {
 
   constructor(private readonly outside: BenchOutside) {
     this.steps = beginHistory(newExperiment(outside.newId(), outside.now()));
+    this.answers = new BenchAnswers({
+      elsewhere: outside.answerElsewhere ?? null,
+      onAnswer: () => this.topics.announce('answers'),
+    });
     this.keeping = new BenchKeeping(outside, {
       onHistory: (history) => this.showHistory(history),
       onHandOver: () => this.hearing.stop(),
@@ -117,12 +129,21 @@ export class BenchSession {
     return fork;
   }
 
-  /** The speed of sound and all that belongs to it, computed when first asked for after a change. */
+  /** The speed of sound and all that belongs to it; while it is being worked out, what was last known of it. */
   get outcome(): BenchOutcome {
-    if (this.solved?.experiment !== this.experiment) {
-      this.solved = { experiment: this.experiment, outcome: this.outside.solve(this.experiment) };
-    }
-    return this.solved.outcome;
+    return this.askOutcome().value ?? NOTHING_SOLVED;
+  }
+
+  /** Whether `outcome` is still that of before the last change. */
+  get isWorkingOut(): boolean {
+    return this.askOutcome().isPending;
+  }
+
+  private askOutcome(): Answer<BenchOutcome> {
+    return this.answers.ask(
+      { kind: 'outcome', about: this.experiment, ask: null },
+      (experiment, _ask, known) => this.outside.solve(experiment, known),
+    );
   }
 
   get undoName(): string | null {

@@ -1,5 +1,8 @@
-/** What changed: `live` twenty times a second while listening, the others on an event. */
-export type BenchTopic = 'live' | 'notebook' | 'capture' | 'notice' | 'keeping';
+/**
+ * What changed: `live` twenty times a second while listening, the others on an event. `answers`: what was still being
+ * worked out came.
+ */
+export type BenchTopic = 'live' | 'notebook' | 'capture' | 'notice' | 'keeping' | 'answers';
 
 /** Tells those who watch a topic that it changed. They read the new state from the session. */
 export class BenchTopics {

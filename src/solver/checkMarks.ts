@@ -1,6 +1,6 @@
 import { speedOfSound } from '../air/speedOfSound.ts';
 import { OutOfRange } from '../numeric/requireInRange.ts';
-import type { SolverMark } from './solution.ts';
+import type { AirState, SolverMark } from './solution.ts';
 import type { MarkFault, SolverWarning } from './solverWarning.ts';
 
 /** Marks that can be used, and for each other one what is wrong with it. */
@@ -10,15 +10,24 @@ export function checkMarks(marks: readonly SolverMark[]): {
 } {
   const usable: SolverMark[] = [];
   const faults: SolverWarning[] = [];
+  // Marks of one place share their air, which is then looked at once.
+  const faultsOfAir = new Map<AirState, MarkFault | null>();
+  const faultIn = (air: AirState): MarkFault | null => {
+    const known = faultsOfAir.get(air);
+    if (known !== undefined) return known;
+    const fault = faultOfAir(air);
+    faultsOfAir.set(air, fault);
+    return fault;
+  };
   for (const mark of marks) {
-    const fault = faultOf(mark);
+    const fault = faultOf(mark, faultIn);
     if (fault === null) usable.push(mark);
     else faults.push({ code: 'bad-mark', key: mark.key, fault });
   }
   return { usable, faults };
 }
 
-function faultOf(mark: SolverMark): MarkFault | null {
+function faultOf(mark: SolverMark, faultIn: (air: AirState) => MarkFault | null): MarkFault | null {
   const { radiusM, otherRadiusM, otherLengthM, order, air } = mark;
   return (
     outside('frequencyHz', mark.frequencyHz, 1, 100_000) ??
@@ -31,7 +40,7 @@ function faultOf(mark: SolverMark): MarkFault | null {
     (order === null || (Number.isInteger(order) && order >= 1 && order <= 10_000)
       ? null
       : { code: 'order-not-whole', order }) ??
-    (air === null ? null : faultOfAir(air))
+    (air === null ? null : faultIn(air))
   );
 }
 
@@ -46,7 +55,7 @@ function outside(
     : { code: 'out-of-range', quantity, lowest, highest, value };
 }
 
-function faultOfAir(air: NonNullable<SolverMark['air']>): MarkFault | null {
+function faultOfAir(air: AirState): MarkFault | null {
   const fault = outside('temperatureC', air.temperatureC, -30, 80);
   if (fault !== null) return fault;
   try {

@@ -2,7 +2,7 @@ import { speedOfSound } from '../air/speedOfSound.ts';
 import type { FullSolution } from './solve.ts';
 import { solveInFull } from './solve.ts';
 import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
-import type { SolverMark, SolverOptions, SolverWarning } from './solution.ts';
+import type { NoSolution, SolverMark, SolverOptions, SolverWarning } from './solution.ts';
 import { coverageFactor } from '../numeric/studentT.ts';
 
 /** One of two sets of marks: a place, a temperature, a fork, a column type… */
@@ -10,6 +10,12 @@ export interface ComparedGroup {
   /** Name by which the comparison refers to it. */
   readonly key: string;
   readonly marks: readonly SolverMark[];
+}
+
+/** The same, solved. */
+export interface SolvedGroup {
+  readonly key: string;
+  readonly solved: FullSolution | NoSolution;
 }
 
 export interface Comparison {
@@ -53,8 +59,16 @@ export function compare(
   other: ComparedGroup,
   options: SolverOptions = {},
 ): Comparison | NoComparison {
-  const first = solveInFull(one.marks, options);
-  const second = solveInFull(other.marks, options);
+  return compareSolved(
+    { key: one.key, solved: solveInFull(one.marks, options) },
+    { key: other.key, solved: solveInFull(other.marks, options) },
+  );
+}
+
+/** As `compare`, of groups that are solved already: whoever compares many solves each once. */
+export function compareSolved(one: SolvedGroup, other: SolvedGroup): Comparison | NoComparison {
+  const { solved: first } = one;
+  const { solved: second } = other;
   if (!('fit' in first) || !('fit' in second)) {
     const warnings = [
       ...('fit' in first ? [] : first.warnings.map((warning) => ({ key: one.key, warning }))),

@@ -8,6 +8,31 @@ const SLIPS_M: readonly RuleSlipM[] = [0.01, 0.05, 0.1, 0.2, 0.5, 1];
 /** Columns hold few more resonances than these. */
 const MOST_ORDERS_MEANT = 8;
 
+/** What the rows of one solution say about where a length may belong; worked out once for all rows that are off. */
+export interface RowsInUse {
+  /** One row for each fork and its frequency. */
+  readonly forks: readonly PreparedMark[];
+  /** Orders near which lengths were marked, by fork and ends. */
+  readonly markedOrders: ReadonlyMap<string, ReadonlySet<number>>;
+}
+
+/** @param rows  all rows of one solution */
+export function rowsInUse(rows: readonly PreparedMark[], speedMps: number, end: number): RowsInUse {
+  const forks = new Map<string, PreparedMark>();
+  const markedOrders = new Map<string, Set<number>>();
+  for (const row of rows) {
+    const forkName = `${row.fork} ${row.mark.frequencyHz} ${row.halfWavePerSpeedS}`;
+    if (!forks.has(forkName)) forks.set(forkName, row);
+    const orders = markedOrders.get(seriesOf(row)) ?? new Set();
+    markedOrders.set(seriesOf(row), orders.add(nearestOrder(row, speedMps, end)));
+  }
+  return { forks: [...forks.values()], markedOrders };
+}
+
+function seriesOf(row: PreparedMark): string {
+  return `${row.fork} ${row.ends}`;
+}
+
 /** A row that is off, with the speed and the end parameter against which it is. */
 export interface OffRow {
   readonly row: PreparedMark;
@@ -15,12 +40,12 @@ export interface OffRow {
   readonly residualM: number;
   readonly speedMps: number;
   readonly end: number;
-  /** All rows, for their forks. */
-  readonly others: readonly PreparedMark[];
+  /** Of all rows, this one among them. */
+  readonly inUse: RowsInUse;
 }
 
 /** What may have gone wrong with a mark that doesn't fit. */
-export function likelyCause({ row, residualM, speedMps, end, others }: OffRow): OutlierCause {
+export function likelyCause({ row, residualM, speedMps, end, inUse }: OffRow): OutlierCause {
   const toleranceM =
     3 * Math.hypot(Math.sqrt(row.variance), row.lengthM * row.relativeForkUncertainty) + 0.0005;
   const explanations: OutlierExplanation[] = [];
@@ -29,7 +54,7 @@ export function likelyCause({ row, residualM, speedMps, end, others }: OffRow): 
   );
   if (slipM !== undefined) explanations.push({ code: 'misread', slipM });
   else {
-    const meantM = meantLengthsM(row, speedMps, end, others);
+    const meantM = meantLengthsM(row, speedMps, end, inUse);
     if (meantM.some((lengthM) => swappedDigits(row.lengthM, lengthM, toleranceM)))
       explanations.push({ code: 'swapped-digits' });
     else if (meantM.some((lengthM) => slippedPoint(row.lengthM, lengthM, toleranceM)))
@@ -45,7 +70,7 @@ export function likelyCause({ row, residualM, speedMps, end, others }: OffRow): 
   if (Math.abs(row.lengthM - modelLengthM(flipped, flippedOrder, speedMps, end)) < toleranceM) {
     explanations.push({ code: 'other-column', ends: flipped.ends, order: flippedOrder });
   }
-  const rival = others.find((other) => {
+  const rival = inUse.forks.find((other) => {
     const asOther = { ...row, halfWavePerSpeedS: other.halfWavePerSpeedS };
     const expectedM = modelLengthM(asOther, nearestOrder(asOther, speedMps, end), speedMps, end);
     return other.fork !== row.fork && Math.abs(row.lengthM - expectedM) < toleranceM;
@@ -58,18 +83,11 @@ export function likelyCause({ row, residualM, speedMps, end, others }: OffRow): 
 }
 
 /** Lengths that may have been meant: a large slip ends near another order's, but hardly from one that was marked too. */
-function meantLengthsM(
-  row: PreparedMark,
-  speedMps: number,
-  end: number,
-  others: readonly PreparedMark[],
-): number[] {
-  const marked = others
-    .filter((other) => other !== row && other.fork === row.fork && other.ends === row.ends)
-    .map((other) => nearestOrder(other, speedMps, end));
+function meantLengthsM(row: PreparedMark, speedMps: number, end: number, inUse: RowsInUse): number[] {
+  const marked = inUse.markedOrders.get(seriesOf(row));
   const nearest = nearestOrder(row, speedMps, end);
   return Array.from({ length: MOST_ORDERS_MEANT }, (_, i) => i + 1)
-    .filter((order) => order === nearest || !marked.includes(order))
+    .filter((order) => order === nearest || marked?.has(order) !== true)
     .map((order) => modelLengthM(row, order, speedMps, end));
 }
 

@@ -1,4 +1,4 @@
-import { likelyCause } from './likelyCause.ts';
+import { likelyCause, rowsInUse } from './likelyCause.ts';
 import { modelLengthM } from './fitMarks.ts';
 import { median } from '../numeric/median.ts';
 import type { PreparedMark } from './prepareMarks.ts';
@@ -67,7 +67,8 @@ export function likelyGroupReason(
     .sort((one, other) => other.off - one.off)[0];
   if (worst !== undefined && worst.off > 3) {
     const { row, residualM } = worst;
-    const cause = likelyCause({ row, residualM, speedMps, end, others: rows });
+    const inUse = rowsInUse(rows, speedMps, end);
+    const cause = likelyCause({ row, residualM, speedMps, end, inUse });
     return { code: 'mark-off', key: row.mark.key, lengthM: row.lengthM, cause };
   }
   return { code: 'all-off', excess: solution.speedMps / speedMps - 1 };

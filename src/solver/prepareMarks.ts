@@ -73,7 +73,12 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
   const radii = marks.flatMap(({ radiusM }) => (radiusM === null ? [] : [radiusM]));
   const endIsRelative = radii.length > 0;
   const meanRadiusM = endIsRelative ? mean(radii) : null;
-  const forks = [...new Set(marks.map(({ forkKey }) => forkKey))];
+  const forks = new Map<string, number>();
+  const forkNumber = (forkKey: string): number => {
+    const known = forks.get(forkKey) ?? forks.size;
+    forks.set(forkKey, known);
+    return known;
+  };
   const speeds = new Map<AirState, number>();
   const speedIn = (state: AirState): number => {
     const known = speeds.get(state);
@@ -83,13 +88,25 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     return speedMps;
   };
 
+  // Marks of one fork in one tube and one air share what theory says of them.
+  const wallFractions = new Map<AirState, Map<string, number>>();
+  const wallFractionOf = (radiusM: number, hz: number, state: AirState): number => {
+    const inAir = wallFractions.get(state) ?? new Map<string, number>();
+    wallFractions.set(state, inAir);
+    const name = `${radiusM} ${hz}`;
+    const known = inAir.get(name);
+    if (known !== undefined) return known;
+    const fraction = 1 - wallLoss(radiusM, hz, state.temperatureC, speedIn(state)).speedRatio;
+    inAir.set(name, fraction);
+    return fraction;
+  };
+
   const rows = marks.map((mark): PreparedMark => {
-    const localSpeedMps = speedIn(mark.air ?? air ?? USUAL_AIR);
+    const localAir = mark.air ?? air ?? USUAL_AIR;
+    const localSpeedMps = speedIn(localAir);
     const ratio = mark.air === null || theory === null ? 1 : localSpeedMps / theory.speedMps;
     const radiusM = mark.radiusM ?? meanRadiusM;
-    const temperatureC = (mark.air ?? air ?? USUAL_AIR).temperatureC;
-    const wallFraction =
-      1 - wallLoss(radiusM ?? NARROW_RADIUS_M, mark.frequencyHz, temperatureC, localSpeedMps).speedRatio;
+    const wallFraction = wallFractionOf(radiusM ?? NARROW_RADIUS_M, mark.frequencyHz, localAir);
     const slowed = radiusM === null ? ratio : ratio * (1 - wallFraction);
     const shapeOf = (endRadiusM: number): number => {
       const ka = (2 * Math.PI * mark.frequencyHz * endRadiusM) / localSpeedMps;
@@ -101,7 +118,7 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     const own = mark.lengthStandardUncertaintyM ** 2;
     return {
       mark,
-      fork: forks.indexOf(mark.forkKey),
+      fork: forkNumber(mark.forkKey),
       ends: mark.ends,
       lengthM: mark.otherLengthM === null ? mark.lengthM : (mark.lengthM + mark.otherLengthM) / 2,
       // A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7).

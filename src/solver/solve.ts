@@ -3,7 +3,8 @@ import { checkMarks } from './checkMarks.ts';
 import { findOutliers } from './findOutliers.ts';
 import { fitMarks } from './fitMarks.ts';
 import type { MarksFit } from './fitMarks.ts';
-import { likelyCause } from './likelyCause.ts';
+import { likelyCause, rowsInUse } from './likelyCause.ts';
+import type { RowsInUse } from './likelyCause.ts';
 import { oneEndCorrectionM, prepareMarks } from './prepareMarks.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
 import { nearestOrder, searchOrders } from './searchOrders.ts';
@@ -170,6 +171,7 @@ function describeMarks({ preparation, search, orders, fit, outliers }: JudgedFit
     .slice(0, 6)
     .map((candidate) => ({ ...candidate, fit: fitMarks(preparation, candidate.orders, everyRow) }));
 
+  const inUse = outliers.includes(true) ? rowsInUse(rows, fit.speedMps, fit.end) : null;
   return rows.map((row, i): SolvedMark => {
     const order = orders[i];
     const residualM = fit.residualsM[i];
@@ -201,7 +203,7 @@ function describeMarks({ preparation, search, orders, fit, outliers }: JudgedFit
             },
       residualM,
       outlier,
-      cause: outlier ? causeOf(row, { order, residualM, fit, rows }) : null,
+      cause: outlier && inUse !== null ? causeOf(row, { order, residualM, fit, inUse }) : null,
     };
   });
 }
@@ -210,15 +212,15 @@ interface RowInFit {
   readonly order: number;
   readonly residualM: number;
   readonly fit: MarksFit;
-  readonly rows: readonly PreparedMark[];
+  readonly inUse: RowsInUse;
 }
 
-function causeOf(row: PreparedMark, { order, residualM, fit, rows }: RowInFit): OutlierCause {
+function causeOf(row: PreparedMark, { order, residualM, fit, inUse }: RowInFit): OutlierCause {
   const { speedMps, end } = fit;
   const nearest = nearestOrder(row, speedMps, end);
   return row.mark.order !== null && nearest !== order
     ? { code: 'set-order', setOrder: order, fittingOrder: nearest }
-    : likelyCause({ row, residualM, speedMps, end, others: rows });
+    : likelyCause({ row, residualM, speedMps, end, inUse });
 }
 
 /** Whether the marks of one column type would fit well as the other. */

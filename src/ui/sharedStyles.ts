@@ -118,6 +118,20 @@ export const sharedStyles = css`
   a {
     color: inherit;
   }
+  .pending {
+    color: var(--ink-soft);
+    font-size: var(--text-small);
+    font-weight: 400;
+    animation: pending-comes 0s 0.3s both;
+  }
+  @keyframes pending-comes {
+    from {
+      visibility: hidden;
+    }
+    to {
+      visibility: visible;
+    }
+  }
   .fault {
     color: var(--alert);
     font-size: var(--text-small);

@@ -1,5 +1,5 @@
 import type { Experiment } from '../notebook/experiment.ts';
-import { placeLabel } from '../report/marksCsv.ts';
+import { placeLabels } from '../report/marksCsv.ts';
 import type { Comparison, NoComparison } from '../solver/compare.ts';
 import type { NameMark } from './markNames.ts';
 import { fixed, significant, stampedHertz } from './numbers.ts';
@@ -35,13 +35,18 @@ export function noComparisonWords(
 export function groupNames(experiment: Experiment, by: 'place' | 'fork' | 'ends'): NameGroup {
   switch (by) {
     case 'place':
-      return (key) => placeLabel(experiment, key);
+      return nameIn(placeLabels(experiment));
     case 'fork':
-      return (key) => {
-        const fork = experiment.forks.find((candidate) => candidate.id === key);
-        return `the fork of ${fork === undefined ? '?' : stampedHertz(fork.nominalHz)} Hz`;
-      };
+      return nameIn(
+        new Map(
+          experiment.forks.map(({ id, nominalHz }) => [id, `the fork of ${stampedHertz(nominalHz)} Hz`]),
+        ),
+      );
     case 'ends':
       return (key) => (key === 'closed' ? 'the closed column' : 'the open column');
   }
+}
+
+function nameIn(names: ReadonlyMap<string, string>): NameGroup {
+  return (key) => names.get(key) ?? '?';
 }

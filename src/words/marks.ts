@@ -16,19 +16,30 @@ export interface MarkWords {
   readonly bracket: string | null;
   /** Order with how sure it is; null before it is solved. */
   readonly order: string | null;
-  /** Measured minus fitted length; null before there is a fit. */
+  /** Measured minus fitted length, alone and in words; null before there is a fit. */
+  readonly residualMm: string | null;
   readonly residual: string | null;
   readonly cause: string | null;
 }
 
 const SURE = 0.995;
 
-/** Puts a mark into words, rounded. */
-export function markWords(experiment: Experiment, mark: Mark, solved: SolvedMark | null): MarkWords {
+/**
+ * Puts a mark into words, rounded.
+ * @param labels  names of the places, from whoever asks for many marks
+ */
+export function markWords(
+  experiment: Experiment,
+  mark: Mark,
+  solved: SolvedMark | null,
+  labels?: ReadonlyMap<string, string>,
+): MarkWords {
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
   const parts = [`${fork === undefined ? '?' : stampedHertz(fork.nominalHz)} Hz`, mark.ends];
-  if (experiment.places.length > 1) parts.push(placeLabel(experiment, mark.placeId));
+  if (experiment.places.length > 1)
+    parts.push(labels?.get(mark.placeId) ?? placeLabel(experiment, mark.placeId));
   const { evidence } = mark;
+  const residualMm = solved === null ? null : signed(solved.residualM * 1000, 1);
   return {
     apparatus: parts.join(' · '),
     evidence:
@@ -37,14 +48,10 @@ export function markWords(experiment: Experiment, mark: Mark, solved: SolvedMark
         : `at ${fixed(evidence.timeS, 1)} s · rise ${fixed(evidence.riseDb, 0)} dB · ${fixed(100 * evidence.confidence, 0)} % sure`,
     bracket: bracketWords(mark),
     order: solved === null ? null : orderWords(solved, mark.order !== null),
-    residual: solved === null ? null : `${residualMm(solved)} mm from the fit`,
+    residualMm,
+    residual: residualMm === null ? null : `${residualMm} mm from the fit`,
     cause: solved === null || solved.cause === null ? null : outlierCauseWords(solved.cause),
   };
-}
-
-/** Measured minus fitted length, mm, with its sign. */
-export function residualMm({ residualM }: SolvedMark): string {
-  return signed(residualM * 1000, 1);
 }
 
 function orderWords(solved: SolvedMark, isFixed: boolean): string {

@@ -6,6 +6,8 @@ export const BUDGETS = {
   /** Script until the page can be used, bytes of gzip; the goal is 130 000. */
   firstLoadBytes: 125_500,
   stripBytes: 51_000,
+  /** Solver and comparison once more, for the worker: not before an experiment is large. */
+  answersBytes: 21_000,
   viewBytes: 12_500,
   /** Live path's time over that of Meyda's rms and power spectrum every 1024 samples. */
   liveOverMeyda: 1,

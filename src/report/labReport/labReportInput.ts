@@ -9,4 +9,6 @@ export interface LabReportInput {
   readonly places: readonly PlaceSolution[];
   /** Differences between places, by the places' ids; empty where there is one place. */
   readonly comparisons: readonly Comparison[];
+  /** Pairs of places that are too many to be printed; absent: none. */
+  readonly pairsLeftOut?: number;
 }

@@ -1,7 +1,7 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import { budgetQuantity } from '../../words/budgetLines.ts';
 import type { Cell } from '../csv.ts';
-import { placeLabel } from '../marksCsv.ts';
+import { placeLabels } from '../marksCsv.ts';
 import { solvedPlaces } from './placeSolution.ts';
 import type { PlaceSolution } from './placeSolution.ts';
 
@@ -21,10 +21,11 @@ export function budgetTable(
   experiment: Experiment,
   places: readonly PlaceSolution[],
 ): readonly (readonly Cell[])[] {
+  const labels = placeLabels(experiment);
   const rows = solvedPlaces(places).flatMap(({ placeId, solution }) => {
     const variance = solution.standardUncertaintyMps ** 2;
     return solution.budget.map((line): readonly Cell[] => [
-      placeLabel(experiment, placeId),
+      labels.get(placeId) ?? '',
       budgetQuantity(line),
       line.standardUncertainty,
       // A bare 1 in the column of units would be read as a number.

@@ -1,17 +1,21 @@
 import { LitElement, css, html, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property, query, state } from 'lit/decorators.js';
 import { comparisonWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
-import { placeLabel } from '../../report/marksCsv.ts';
+import { placeLabels } from '../../report/marksCsv.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { placeSpeeds, temperaturePlot } from '../../report/plots/temperaturePlot.ts';
-import { resultLines } from '../../words/result.ts';
-import { comparedGroups, comparePairs } from '../../session/benchCompare.ts';
-import type { CompareBy } from '../../session/benchCompare.ts';
+import { compareGroups, PAIRS_AT_A_TIME } from '../../session/benchCompare.ts';
+import type { CompareFindings } from '../../session/benchCompare.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import type { GroupBy } from '../../session/countedGroups.ts';
 import { comparisonWords, groupNames, noComparisonWords } from '../../words/comparison.ts';
+import type { NameGroup } from '../../words/comparison.ts';
 import { markNames } from '../../words/markNames.ts';
+import { resultLines } from '../../words/result.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { pageOf } from '../parts/benchPages.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import '../parts/benchPicture.ts';
 import './benchEnds.ts';
 import './benchTurnRound.ts';
@@ -22,8 +26,11 @@ const WAYS = [
   { by: 'ends', name: 'closed against open' },
 ] as const;
 
+/** Places on a page of the table. */
+const ROWS = 25;
+
 /** How a second one to compare comes about. */
-const ANOTHER: Readonly<Record<CompareBy, string>> = {
+const ANOTHER: Readonly<Record<GroupBy, string>> = {
   place: 'Add a place under Apparatus, choose it above the column and mark a resonance there.',
   fork: 'Add a fork under Apparatus, choose it above the column and mark a resonance with it.',
   ends: 'Choose the other kind of column above the picture and mark a resonance in it.',
@@ -45,12 +52,32 @@ export class BenchCompare extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  @state() private by: CompareBy = 'place';
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  @state() private by: GroupBy = 'place';
+  /** Of many groups the one that is set against the others; null: the first. */
+  @state() private oneId: string | null = null;
+  /** Where the pairs that are shown begin, and the places of the table. */
+  @state() private from = 0;
+  @state() private tableFrom = 0;
+  @query('#one') private one!: HTMLSelectElement | null;
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
+
+  /** Only once its options are there can a list show which is chosen. */
+  override updated(): void {
+    const { one } = this;
+    if (one !== null) one.value = one.dataset['chosen'] ?? '';
+  }
 
   private onBy(event: Event): void {
     const way = WAYS.find((one) => one.by === (event.target as HTMLSelectElement).value);
-    if (way !== undefined) this.by = way.by;
+    if (way === undefined) return;
+    this.by = way.by;
+    this.oneId = null;
+    this.from = 0;
+  }
+
+  private onOne(event: Event): void {
+    this.oneId = (event.target as HTMLSelectElement).value;
+    this.from = 0;
   }
 
   override render() {
@@ -81,7 +108,7 @@ export class BenchCompare extends LitElement {
 
   private temperatures() {
     return html`<section class="sheet stack" aria-label="Speed against temperature">
-      <h2>Speed against temperature</h2>
+      <h2>Speed against temperature${workingOut(this.session.isWorkingOut)}</h2>
       <p class="lead">One point a place; theory is the band from dry to saturated air.</p>
       ${this.table()}
       <bench-picture
@@ -94,26 +121,60 @@ export class BenchCompare extends LitElement {
   }
 
   private findings() {
-    const { experiment } = this.session;
-    const isHidden = hidesTheory(experiment);
-    const groups = comparedGroups(experiment, this.by);
-    const nameGroup = groupNames(experiment, this.by);
-    if (groups.length < 2) {
-      const one = groups[0];
+    const { value, isPending } = this.session.answers.ask(
+      {
+        kind: 'compare',
+        about: this.session.experiment,
+        ask: { by: this.by, oneId: this.oneId, from: this.from },
+      },
+      compareGroups,
+    );
+    if (value === null || value.by !== this.by) return html`<p>${workingOut(isPending)}</p>`;
+    const nameGroup = groupNames(this.session.experiment, this.by);
+    if (value.groupIds.length < 2 && !isPending) {
+      const one = value.groupIds.at(0);
       return html`<p>
         ${
           one === undefined
             ? 'There is no mark with a length yet: measure under Measure first.'
-            : `There is only “${nameGroup(one.key)}” to compare yet. ${ANOTHER[this.by]}`
+            : `There is only “${nameGroup(one)}” to compare yet. ${ANOTHER[this.by]}`
         }
       </p>`;
     }
+    return html`${this.choiceOfOne(value, nameGroup)}
+      ${isPending ? html`<p>${workingOut(isPending)}</p>` : nothing} ${this.pairs(value, nameGroup)}
+      <bench-pages
+        what="pairs"
+        .total=${value.pairCount}
+        .from=${value.from}
+        .size=${value.oneId === null ? value.pairCount : PAIRS_AT_A_TIME}
+        @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+      ></bench-pages>`;
+  }
+
+  /** With many groups, which is set against the others: nobody reads thousands of pairs. */
+  private choiceOfOne({ groupIds, oneId }: CompareFindings, nameGroup: NameGroup) {
+    if (oneId === null) return nothing;
+    return html`<p class="small">
+        ${groupIds.length} of them make ${(groupIds.length * (groupIds.length - 1)) / 2} pairs. Choose one: it
+        is compared with each of the others.
+      </p>
+      <label
+        >Against the others
+        <select id="one" data-chosen=${oneId} @change=${this.onOne}>
+          ${groupIds.map((id) => html`<option value=${id}>${nameGroup(id)}</option>`)}
+        </select></label
+      >`;
+  }
+
+  private pairs({ pairs }: CompareFindings, nameGroup: NameGroup) {
+    const { experiment } = this.session;
+    const isHidden = hidesTheory(experiment);
+    const nameMark = markNames(experiment);
     return html`<ul class="stack">
-      ${comparePairs(groups).map((finding) =>
+      ${pairs.map((finding) =>
         finding.differenceMps === null
-          ? noComparisonWords(finding, nameGroup, markNames(experiment)).map(
-              (words) => html`<li>${words}</li>`,
-            )
+          ? noComparisonWords(finding, nameGroup, nameMark).map((words) => html`<li>${words}</li>`)
           : html`<li>
               ${comparisonWords(isHidden ? comparisonWithoutTheory(finding) : finding, nameGroup)}
             </li>`,
@@ -123,7 +184,9 @@ export class BenchCompare extends LitElement {
 
   private table() {
     const { experiment, outcome } = this.session;
-    if (outcome.places.length === 0) return nothing;
+    const { places } = outcome;
+    if (places.length === 0) return nothing;
+    const labels = placeLabels(experiment);
     return html`<div class="scroll">
       <table>
         <thead>
@@ -134,10 +197,10 @@ export class BenchCompare extends LitElement {
           </tr>
         </thead>
         <tbody>
-          ${outcome.places.map(({ placeId, solution }) => {
+          ${pageOf(places, this.tableFrom, ROWS).map(({ placeId, solution }) => {
             const lines = resultLines(solution);
             return html`<tr>
-              <th scope="row">${placeLabel(experiment, placeId)}</th>
+              <th scope="row">${labels.get(placeId) ?? ''}</th>
               <td class="number">
                 ${lines.speed === null ? '—' : `${lines.speed.value} ± ${lines.speed.uncertainty} m/s`}
               </td>
@@ -148,6 +211,13 @@ export class BenchCompare extends LitElement {
           })}
         </tbody>
       </table>
+      <bench-pages
+        what="places"
+        .total=${places.length}
+        .from=${this.tableFrom}
+        .size=${ROWS}
+        @page-change=${(event: CustomEvent<number>) => (this.tableFrom = event.detail)}
+      ></bench-pages>
     </div>`;
   }
 }

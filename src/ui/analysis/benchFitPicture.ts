@@ -13,7 +13,7 @@ export class BenchFitPicture extends LitElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   override render() {
     const { outcome, experiment } = this.session;

@@ -9,6 +9,7 @@ import {
 } from '../../session/benchTurnRound.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** The same marks read the other way: what is known and what is sought change places. */
@@ -27,17 +28,23 @@ export class BenchTurnRound extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   override render() {
     const { experiment, outcome } = this.session;
     const solution = presentSolution(experiment, outcome);
+    const frequency = this.session.answers.ask(
+      { kind: 'forkFrequency', about: experiment, ask: null },
+      frequencyFromSpeed,
+    );
     return html`<section class="stack" aria-label="Turn it round">
-      <h2>Turn it round</h2>
+      <h2>Turn it round${workingOut(frequency.isPending || this.session.isWorkingOut)}</h2>
       <p class="lead">The same lengths, with another quantity as the unknown.</p>
       <dl>
         <dt>Speed known, fork unknown</dt>
-        <dd>${forkFrequencyWords(frequencyFromSpeed(experiment))}</dd>
+        <dd>
+          ${frequency.isPending && frequency.value === null ? '…' : forkFrequencyWords(frequency.value)}
+        </dd>
         <dt>Fork known, temperature unknown</dt>
         <dd>${temperatureWords(temperatureFromSpeed(experiment, outcome))}</dd>
         <dt>Fork and temperature known, gas unknown</dt>

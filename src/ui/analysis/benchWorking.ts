@@ -8,6 +8,7 @@ import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchFitPicture.ts';
 import './benchNext.ts';
@@ -36,14 +37,14 @@ export class BenchWorking extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   override render() {
     const { outcome, experiment } = this.session;
     const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
     if (solution === undefined || solution.speedMps === null) {
       return html`<section class="sheet stack" aria-label="Working">
-        <h2>Working</h2>
+        <h2>Working${workingOut(this.session.isWorkingOut)}</h2>
         <p class="lead">Each step appears here with its numbers as soon as one mark has its length.</p>
         ${this.faults(solution).map((message) => html`<p class="caution">${message}</p>`)}
       </section>`;
@@ -68,7 +69,7 @@ export class BenchWorking extends LitElement {
     const isHidden = hidesTheory(this.session.experiment);
     const steps = isHidden ? stepsWithoutTheory(solution.working) : solution.working;
     return html`<section class="sheet stack" aria-label="Working">
-      <h2>Working</h2>
+      <h2>Working${workingOut(this.session.isWorkingOut)}</h2>
       <p class="lead">So that you can follow every step by hand.</p>
       <ol>
         ${steps.map(workingStepWords).map(

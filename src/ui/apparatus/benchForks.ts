@@ -1,16 +1,20 @@
 import { LitElement, css, html } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { defaultForkStandardUncertaintyHz, newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
 import { fixed } from '../../words/numbers.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 
 /** The usual physics set (common practice, no source). */
 const USUAL_SET_HZ = [256, 288, 320, 341.3, 384, 426.6, 480, 512, 1024];
+
+/** Forks on a page. */
+const PAGE = 25;
 
 /** The forks at hand, with how well each pitch is known. */
 @customElement('bench-forks')
@@ -32,6 +36,8 @@ export class BenchForks extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
+  /** Where the forks that are shown begin. */
+  @state() private from = 0;
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
   private setFork(id: string, change: Partial<Fork>): void {
@@ -62,6 +68,7 @@ export class BenchForks extends LitElement {
       forks: [...experiment.forks, newFork(id, nominalHz)],
       present: { ...experiment.present, forkId: id },
     }));
+    this.from = this.session.experiment.forks.length - 1;
   }
 
   private onRemove(fork: Fork): void {
@@ -76,14 +83,17 @@ export class BenchForks extends LitElement {
 
   override render() {
     const { experiment } = this.session;
-    const allMarks = [...experiment.marks, ...experiment.deletedMarks];
+    const { forks } = experiment;
+    const used = new Set([...experiment.marks, ...experiment.deletedMarks].map((mark) => mark.forkId));
+    const begin = pageStart(forks.length, this.from, PAGE);
     return html`
       <section class="stack" aria-label="Forks">
         <h2>Forks</h2>
         <p class="lead">Stamped pitch, and its standard uncertainty until the fork is measured.</p>
         <ul class="stack">
-          ${experiment.forks.map((fork, index) => {
-            const isUsed = allMarks.some((mark) => mark.forkId === fork.id);
+          ${pageOf(forks, begin, PAGE).map((fork, onPage) => {
+            const index = begin + onPage;
+            const isUsed = used.has(fork.id);
             return html`<li>
               <bench-number-field
                 label="Fork ${index + 1}"
@@ -100,7 +110,7 @@ export class BenchForks extends LitElement {
               ></bench-number-field>
               <button
                 aria-label="Remove fork ${index + 1}"
-                ?disabled=${isUsed || experiment.forks.length === 1}
+                ?disabled=${isUsed || forks.length === 1}
                 @click=${() => this.onRemove(fork)}
               >
                 Remove
@@ -109,6 +119,13 @@ export class BenchForks extends LitElement {
             </li>`;
           })}
         </ul>
+        <bench-pages
+          what="forks"
+          .total=${forks.length}
+          .from=${begin}
+          .size=${PAGE}
+          @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+        ></bench-pages>
         <label
           >Add a fork
           <select @change=${this.onAdd}>

@@ -1,12 +1,16 @@
 import { LitElement, css, html } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { newPlace } from '../../notebook/newExperiment.ts';
 import type { Place } from '../../notebook/experiment.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
+
+/** Places on a page. */
+const PAGE = 25;
 
 /** Places where is measured, each with its air. Theory is compared at the air's temperature and humidity. */
 @customElement('bench-places')
@@ -42,6 +46,8 @@ export class BenchPlaces extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
+  /** Where the places that are shown begin. */
+  @state() private from = 0;
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
   private setPlace(id: string, change: Partial<Place>): void {
@@ -58,6 +64,7 @@ export class BenchPlaces extends LitElement {
       places: [...experiment.places, newPlace(id, `Place ${experiment.places.length + 1}`)],
       present: { ...experiment.present, placeId: id },
     }));
+    this.from = this.session.experiment.places.length - 1;
   }
 
   private onRemove(place: Place): void {
@@ -71,7 +78,9 @@ export class BenchPlaces extends LitElement {
   }
 
   override render() {
-    const { places } = this.session.experiment;
+    const { places, marks, deletedMarks } = this.session.experiment;
+    const used = new Set([...marks, ...deletedMarks].map((mark) => mark.placeId));
+    const begin = pageStart(places.length, this.from, PAGE);
     return html`
       <section class="stack" aria-label="Places and air">
         <h2>Places and air</h2>
@@ -79,18 +88,24 @@ export class BenchPlaces extends LitElement {
           What a thermometer, hygrometer and barometer read there. Leave empty what you didn’t read.
         </p>
         <ul class="stack">
-          ${places.map((place, index) => this.placeFields(place, index))}
+          ${pageOf(places, begin, PAGE).map((place, onPage) =>
+            this.placeFields(place, begin + onPage, used.has(place.id)),
+          )}
         </ul>
+        <bench-pages
+          what="places"
+          .total=${places.length}
+          .from=${begin}
+          .size=${PAGE}
+          @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+        ></bench-pages>
         <p><button @click=${this.onAdd}>Add a place</button></p>
       </section>
     `;
   }
 
-  private placeFields(place: Place, index: number) {
+  private placeFields(place: Place, index: number, isUsed: boolean) {
     const { experiment } = this.session;
-    const isUsed = [...experiment.marks, ...experiment.deletedMarks].some(
-      (mark) => mark.placeId === place.id,
-    );
     return html`<li>
       <div class="stack" role="group" aria-label="Place ${index + 1}">
         <div class="name">

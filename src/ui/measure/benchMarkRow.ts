@@ -1,7 +1,8 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Mark } from '../../marks/mark.ts';
-import { likelyRepeated, markNumber, repeatsOf } from '../../marks/markList.ts';
+import type { MarkIndex } from '../../marks/markIndex.ts';
+import { likelyRepeated } from '../../marks/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { markWords } from '../../words/marks.ts';
 import { ordinal } from '../../words/numbers.ts';
@@ -99,11 +100,19 @@ export class BenchMarkRow extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   @property({ attribute: false }) mark!: Mark;
   @property({ attribute: false }) outcome!: BenchOutcome;
-  /** Its number in the notebook, from 1. */
-  @property({ type: Number }) number = 1;
+  /** Of all marks of the notebook. */
+  @property({ attribute: false }) index!: MarkIndex;
   @query('bench-length-field') private field!: LengthField;
 
-  focusLength(): void {
+  /** Its number in the notebook, from 1. */
+  private get number(): number {
+    return this.index.numberOf(this.mark.id);
+  }
+
+  /** Puts the keyboard into the length, as soon as it is there: a row may just have been turned to. */
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.field.updateComplete;
     this.field.focusEntry();
   }
 
@@ -180,8 +189,7 @@ export class BenchMarkRow extends LitElement {
 
   /** Passes of this resonance that were flagged again; each can be made a mark of its own. */
   private repeats() {
-    const repeats = repeatsOf(this.session.experiment.marks, this.mark.id);
-    return repeats.map(
+    return this.index.repeatsOf(this.mark).map(
       (repeat) =>
         html`<p class="soft again">
           again ${markWords(this.session.experiment, repeat, null).evidence}
@@ -198,9 +206,9 @@ export class BenchMarkRow extends LitElement {
   /** Joins a waiting mark with the one before it. */
   private sameButton() {
     const { marks } = this.session.experiment;
-    const other = this.mark.lengthM === null ? likelyRepeated(marks, this.mark) : null;
+    const other = this.mark.lengthM === null ? likelyRepeated(marks, this.mark, this.index) : null;
     if (other === null) return nothing;
-    const number = markNumber(marks, other.id);
+    const number = this.index.numberOf(other.id);
     return html`<button
       aria-label="Mark ${this.number} is the same resonance as mark ${number}"
       @click=${() => this.onSame(other)}

@@ -21,7 +21,9 @@ export class BenchWarnings extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   private shown = '';
-  protected readonly watch = new BenchWatch(this, ['notebook', 'capture', 'live'], () => this.onChange());
+  protected readonly watch = new BenchWatch(this, ['notebook', 'capture', 'live', 'answers'], () =>
+    this.onChange(),
+  );
 
   private onChange(): void {
     const next = warningMessages(this.session).join('\n');

@@ -7,6 +7,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import { chooseTheme, themeChoice } from '../themeChoice.ts';
 import type { ThemeChoice } from '../themeChoice.ts';
 import { VIEWS, listedView } from '../views.ts';
+import { workingOut } from './workingOut.ts';
 import type { ViewId } from '../views.ts';
 
 const THEMES = [
@@ -119,7 +120,7 @@ export class BenchHeader extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @property() view: ViewId = 'measure';
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   private onTheme(event: Event): void {
     chooseTheme((event.target as HTMLSelectElement).value as ThemeChoice, document.documentElement);
@@ -140,7 +141,9 @@ export class BenchHeader extends LitElement {
             >`,
         )}
       </nav>
-      <span class="speed ${this.view === 'measure' ? 'large' : ''}">${this.speedWords()}</span>
+      <span class="speed ${this.view === 'measure' ? 'large' : ''}"
+        >${this.speedWords()}${workingOut(this.session.isWorkingOut)}</span
+      >
       <button @click=${this.onKeys}>Keys</button>
       <label for="theme">Theme</label>
       <select id="theme" @change=${this.onTheme}>

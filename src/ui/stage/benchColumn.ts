@@ -2,7 +2,9 @@ import { LitElement, html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
+import type { Experiment } from '../../notebook/experiment.ts';
 import { fixed } from '../../words/numbers.ts';
+import type { BenchOutcome } from '../../session/benchOutcome.ts';
 import { predictColumn } from '../../session/benchPrediction.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
@@ -10,6 +12,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import { columnGeometry, toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import { answerStrength, nearness, nodesAndAntinodes, standingWave, stemsOf } from './columnScene.ts';
+import type { Stem } from './columnScene.ts';
 import { columnStyles } from './columnStyles.ts';
 import { columnWords } from './columnWords.ts';
 import { forkArt } from './forkArt.ts';
@@ -39,7 +42,10 @@ export class BenchColumn extends LitElement {
     if (entry !== undefined) this.widthPx = Math.round(entry.contentRect.width);
   });
   private lastRender = 0;
-  protected readonly watch = new BenchWatch(this, ['live', 'notebook', 'capture'], () => this.onChange());
+  private stems: { experiment: Experiment; outcome: BenchOutcome; list: readonly Stem[] } | null = null;
+  protected readonly watch = new BenchWatch(this, ['live', 'notebook', 'capture', 'answers'], () =>
+    this.onChange(),
+  );
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -66,6 +72,14 @@ export class BenchColumn extends LitElement {
     );
   }
 
+  /** Marks change seldom, the picture ten times a second. */
+  private stemsNow(): readonly Stem[] {
+    const { experiment, outcome } = this.session;
+    if (this.stems?.experiment !== experiment || this.stems.outcome !== outcome)
+      this.stems = { experiment, outcome, list: stemsOf(experiment, outcome) };
+    return this.stems.list;
+  }
+
   override render() {
     const { experiment, outcome } = this.session;
     const { trace } = this.session.hearing;
@@ -79,7 +93,7 @@ export class BenchColumn extends LitElement {
         ? 0.5 * nearness(prediction, look.farEndM)
         : 0;
     const fork = this.session.presentFork;
-    const stems = stemsOf(experiment, outcome);
+    const stems = this.stemsNow();
     const wave = standingWave(prediction, this.lengthM, this.quantity);
     return html`
       <div class="box">
@@ -121,7 +135,7 @@ export class BenchColumn extends LitElement {
             isSounding: trace.presentSounding !== null && this.session.hearing.isListening,
             isAtMouth: this.forkAtMouth,
           })}
-          ${svg`${stemsArt(geometry, stems)}`}
+          ${guard([geometry.widthPx, geometry.travelM, stems], () => svg`${stemsArt(geometry, stems)}`)}
         </svg>
         ${this.handle(geometry, mouthM)}
       </div>

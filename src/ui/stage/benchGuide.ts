@@ -67,7 +67,9 @@ export class BenchGuide extends LitElement {
   @property({ attribute: false }) practice!: BenchPractice;
   @state() private isTruthShown = false;
   private shown = '';
-  protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook'], () => this.onChange());
+  protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook', 'answers'], () =>
+    this.onChange(),
+  );
 
   private onChange(): void {
     const { experiment } = this.session;

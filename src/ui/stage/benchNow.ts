@@ -1,7 +1,7 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { fixed } from '../../words/numbers.ts';
-import { placeLabel } from '../../report/marksCsv.ts';
+import { placeLabels } from '../../report/marksCsv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -73,13 +73,14 @@ export class BenchNow extends LitElement {
 
   private placeChoice() {
     const { experiment } = this.session;
+    const labels = placeLabels(experiment);
     return html`<label
       >Place
       <select @change=${this.onPlace}>
         ${experiment.places.map(
           (place) =>
             html`<option value=${place.id} ?selected=${place.id === experiment.present.placeId}>
-              ${placeLabel(experiment, place.id)}
+              ${labels.get(place.id) ?? ''}
             </option>`,
         )}
       </select></label

@@ -2,7 +2,6 @@ import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { MicrophoneSource } from '../../capture/microphoneSource.ts';
 import { PracticeSource } from '../../capture/practiceSource.ts';
-import { RecordingSource } from '../../capture/recordingSource.ts';
 import { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
@@ -181,6 +180,8 @@ export class BenchStage extends LitElement {
   async openRecordings(files: readonly File[]): Promise<void> {
     this.kind = 'recording';
     const onProgress = (share: number): void => this.session.hearing.setProgress(share);
+    // What reads recordings comes with the first one.
+    const { RecordingSource } = await import('../../capture/recordingSource.ts');
     for (const file of files) {
       await this.session.hearing.start(new RecordingSource(file, { onProgress }));
       if (this.session.hearing.capture.kind === 'idle') return;

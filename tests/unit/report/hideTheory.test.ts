@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { comparedGroups, comparePairs } from '../../../src/session/benchCompare.ts';
+import { compareGroups } from '../../../src/session/benchCompare.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import {
   comparisonWithoutTheory,
@@ -68,7 +68,7 @@ describe('where a lesson keeps theory back', () => {
   });
 
   it('a comparison says whether the difference is real, but not what theory expects', () => {
-    const [pair] = comparePairs(comparedGroups(faulty, 'place'));
+    const [pair] = compareGroups(faulty, { by: 'place', oneId: null, from: 0 }).pairs;
     if (pair === undefined || pair.differenceMps === null) throw new Error('Nothing was compared.');
     const nameGroup = groupNames(faulty, 'place');
     expect(comparisonWords(pair, nameGroup)).toContain('Theory expects');
@@ -83,7 +83,7 @@ describe('where a lesson keeps theory back', () => {
       name: `${place.name}. Theory expects nothing`,
     }));
     const named = { ...faulty, places };
-    const [pair] = comparePairs(comparedGroups(named, 'place'));
+    const [pair] = compareGroups(named, { by: 'place', oneId: null, from: 0 }).pairs;
     if (pair === undefined || pair.differenceMps === null) throw new Error('Nothing was compared.');
     expect(comparisonWords(comparisonWithoutTheory(pair), groupNames(named, 'place'))).toContain(
       'Cold store. Theory expects nothing, ±',

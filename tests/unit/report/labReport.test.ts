@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';
-import { comparedGroups, comparePairs } from '../../../src/session/benchCompare.ts';
+import type { LabReportInput } from '../../../src/report/labReport/labReportInput.ts';
+import { compareGroups } from '../../../src/session/benchCompare.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { anyExperiment } from '../../support/anyExperiment.ts';
+import { largeExperiment } from '../../support/largeExperiment.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 const place = {
@@ -25,19 +27,58 @@ const three: Experiment = {
   tube: { diameterM: 0.03, travelM: 1 },
 };
 
+function comparisonsOf(experiment: Experiment): LabReportInput['comparisons'] {
+  const { pairs } = compareGroups(experiment, { by: 'place', oneId: null, from: 0 });
+  return pairs.flatMap((pair) => (pair.differenceMps === null ? [] : [pair]));
+}
+
 function fileOf(experiment: Experiment): string {
   return labReportFile({
     experiment,
     places: solveExperiment(experiment).places,
-    comparisons: comparePairs(comparedGroups(experiment, 'place')).flatMap((pair) =>
-      pair.differenceMps === null ? [] : [pair],
-    ),
+    comparisons: comparisonsOf(experiment),
   });
 }
 
 function documentOf(experiment: Experiment): Document {
   return new DOMParser().parseFromString(fileOf(experiment), 'text/html');
 }
+
+describe('the report of a very large experiment', () => {
+  const places = 60;
+  // Without a diameter each place has a warning of its own.
+  const large: Experiment = {
+    ...largeExperiment({ marks: 900, places, forks: 2, seed: 1 }),
+    tube: { diameterM: null, travelM: 1.2 },
+  };
+  const html = labReportFile({
+    experiment: large,
+    places: solveExperiment(large).places,
+    comparisons: comparisonsOf(large),
+    pairsLeftOut: 1750,
+  });
+  const { body } = new DOMParser().parseFromString(html, 'text/html');
+  const text = body.textContent.replace(/\s+/g, ' ');
+
+  it('prints a part of the marks, places and pairs and says how many are left out, and where they are', () => {
+    expect(body.querySelectorAll('.marks tbody tr')).toHaveLength(500);
+    expect(text).toContain('Of 900 marks the first 500 are printed; the tables under Records hold all.');
+    expect(body.querySelectorAll('.working')).toHaveLength(12);
+    expect(text).toContain('budget of 48 further places are not printed');
+    expect(body.querySelectorAll('.result')).toHaveLength(40);
+    expect(text).toContain('20 further places are in the table “Result” under Records.');
+    expect(text).toContain('1750 further pairs of places are not printed');
+    expect(text).toContain('Further places20, not printed');
+    expect(text).toMatch(/\d+ further warnings are not printed\./);
+  });
+
+  it('names no point of a picture that has too many for names, and lists some in words', () => {
+    expect(text).toContain('and 20 more. So many points bear no names in the picture.');
+    const labels = [...body.querySelectorAll('figure:last-of-type svg text')].map((one) => one.textContent);
+    expect(labels.length).toBeGreaterThan(5);
+    expect(labels.filter((label) => label.startsWith('Room'))).toEqual([]);
+  });
+});
 
 describe('labReportFile', () => {
   it('has every part that a lab report has, in order', () => {
