@@ -22,7 +22,8 @@ export interface YorkLine {
  * @returns null where the points determine no line
  * @see York, Evensen, López Martínez & De Basabe Delgado 2004, Am. J. Phys. 72, 367, eqs. 13
  * @example
- * const points = [1, 2, 3].map((x) => ({ x, xStandardUncertainty: 0.1, y: 2 * x + 1, yStandardUncertainty: 0.1 }));
+ * const uncertain = { xStandardUncertainty: 0.1, yStandardUncertainty: 0.1 };
+ * const points = [1, 2, 3].map((x) => ({ ...uncertain, x, y: 2 * x + 1 }));
  * fitYork(points)?.slope.toFixed(9) // → '2.000000000'
  */
 export function fitYork(points: readonly UncertainPoint[]): YorkLine | null {

@@ -12,6 +12,8 @@ export interface AirTemperature {
  * @param humidityPct  0..100; null: half moist, with the uncertainty of not knowing
  * @param pressurePa  null: sea level
  * @returns null where no temperature from −30 to 60 °C has that speed
+ * @example
+ * airTemperature({ speedMps: 343.99, standardUncertaintyMps: 0.3 }, 50)?.temperatureC.toFixed(1) // → '20.0'
  */
 export function airTemperature(
   speed: KnownSpeed,

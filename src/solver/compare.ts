@@ -53,6 +53,10 @@ export interface NoComparison {
  * theory in tubes of one width) enter with their signs and cancel as far as both results feel them alike.
  * @returns the difference, or why there is none
  * @see JCGM 100:2008, 5.2 (correlated inputs) and F.1.2.3 (a common standard)
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,place\n512,closed,16.0,hall\n512,closed,15.2,yard');
+ * const [hall, yard] = marksOfRows(rows).map((mark) => ({ key: mark.place, marks: [mark] }));
+ * compare(hall, yard).isReal // → true
  */
 export function compare(
   one: ComparedGroup,
@@ -65,7 +69,13 @@ export function compare(
   );
 }
 
-/** As `compare`, of groups that are solved already: whoever compares many solves each once. */
+/**
+ * As `compare`, of groups that are solved already: whoever compares many solves each once.
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,place\n512,closed,16.0,hall\n512,closed,15.2,yard');
+ * const [hall, yard] = marksOfRows(rows).map((mark) => ({ key: mark.place, solved: solveInFull([mark]) }));
+ * compareSolved(hall, yard).differenceMps.toFixed(0) // → '16'
+ */
 export function compareSolved(one: SolvedGroup, other: SolvedGroup): Comparison | NoComparison {
   const { solved: first } = one;
   const { solved: second } = other;

@@ -10,7 +10,8 @@ interface Part {
  * @returns infinity never: at least one contribution has finitely many
  * @see Welch 1947 and Satterthwaite 1946; JCGM 100:2008, G.4.1
  * @example
- * effectiveDegreesOfFreedom([{ contributionMps: 1, degreesOfFreedom: 4 }, { contributionMps: 1, degreesOfFreedom: 4 }]) // → 8
+ * const reading = { contributionMps: 1, degreesOfFreedom: 4 };
+ * effectiveDegreesOfFreedom([reading, reading]) // → 8
  */
 export function effectiveDegreesOfFreedom(contributions: readonly Part[]): number {
   const square = contributions.reduce((sum, { contributionMps: u }) => sum + u * u, 0);

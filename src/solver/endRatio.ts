@@ -25,6 +25,10 @@ export interface EndRatio {
 /**
  * Ratio of end correction to radius from tubes of at least two diameters; an error of the rule's zero falls out.
  * @returns null where there are not two different radii
+ * @example
+ * const uncertain = { radiusStandardUncertaintyM: 1e-4, endCorrectionStandardUncertaintyM: 5e-4 };
+ * const tubes = [0.01, 0.02].map((radiusM) => ({ ...uncertain, radiusM, endCorrectionM: 0.61 * radiusM }));
+ * endRatio(tubes)?.ratio.toFixed(2) // → '0.61'
  */
 export function endRatio(tubes: readonly TubeEnd[]): EndRatio | null {
   const line = fitYork(

@@ -37,6 +37,9 @@ const SMALLEST_SHIFT_M = 0.002;
  * @param classForksHz  frequencies that other groups used
  * @returns null where the marks give no result
  * @throws RangeError if the speed isn't above 0
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * likelyGroupReason(marksOfRows(rows), 322) // → { code: 'other-fork', fittingHz: 480, notedHz: 512 }
  */
 export function likelyGroupReason(
   marks: readonly SolverMark[],

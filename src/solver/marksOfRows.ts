@@ -10,7 +10,12 @@ export const DEFAULT_FORK_TOLERANCE = 0.005;
 /** Its relative standard uncertainty: a rectangle, JCGM 100:2008, 4.3.7. */
 export const DEFAULT_FORK_UNCERTAINTY = DEFAULT_FORK_TOLERANCE / Math.sqrt(3);
 
-/** Rows of a table as the solver takes them, with what is usual where a cell is empty. Their keys are the rows' numbers. */
+/**
+ * Rows of a table as the solver takes them, with what is usual where a cell is empty. Their keys are the rows' numbers.
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * marksOfRows(rows).map(({ lengthM }) => lengthM) // → [0.158, 0.4925]
+ */
 export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
   // Rows of equal air share one object, so that its speed is worked out once.
   const airs = new Map<string, AirState>();

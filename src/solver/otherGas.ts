@@ -33,6 +33,9 @@ const IDEAL_UNCERTAINTY = 0.004;
  * @returns m/s, for real gases near room conditions within about 0.5 %
  * @throws RangeError at or below absolute zero
  * @see Laplace 1816; any textbook of thermodynamics
+ * @example
+ * const helium = { id: 'helium', heatRatio: 5 / 3, molarMassKgPerMol: 0.0040026 };
+ * speedInGasMps(helium, 20).toFixed(0) // → '1007'
  */
 export function speedInGasMps(gas: Gas, temperatureC: number): number {
   if (!(temperatureC > -273.15))
@@ -47,7 +50,11 @@ export interface GasMatch {
   readonly deviation: number;
 }
 
-/** Gases by how well their speed agrees with a measured one, best first. */
+/**
+ * Gases by how well their speed agrees with a measured one, best first.
+ * @example
+ * matchGases({ speedMps: 1005, standardUncertaintyMps: 3 }, 20)[0].gas.id // → 'helium'
+ */
 export function matchGases(
   speed: KnownSpeed,
   temperatureC: number,
@@ -64,7 +71,11 @@ export function matchGases(
     .sort((one, other) => Math.abs(one.deviation) - Math.abs(other.deviation));
 }
 
-/** γ/M of a gas from the speed in it, mol/kg: c²/RT; with M known this gives γ, with γ known M. */
+/**
+ * γ/M of a gas from the speed in it, mol/kg: c²/RT; with M known this gives γ, with γ known M.
+ * @example
+ * (heatRatioPerMolarMass({ speedMps: 343.4, standardUncertaintyMps: 0.3 }, 20).value * 0.02897).toFixed(2) // → '1.40'
+ */
 export function heatRatioPerMolarMass(
   speed: KnownSpeed,
   temperatureC: number,

@@ -28,6 +28,9 @@ const OUTLYING = 3.5;
  * @param groups  uncertainties above 0
  * @returns null where no group has a usable value
  * @see Paule & Mandel 1982, J. Res. Natl. Bur. Stand. 87, 377; Hartung & Knapp 2001, Statist. Med. 20, 1771
+ * @example
+ * const groups = [343.6, 344, 344.4].map((value) => ({ name: '', value, standardUncertainty: 0.5 }));
+ * pooledMean(groups)?.value.toFixed(3) // → '344.000'
  */
 export function pooledMean(groups: readonly GroupResult[]): PooledMean | null {
   let kept = groups.filter(

@@ -30,6 +30,9 @@ const STRETCHED_CONFIDENCE = { none: 1, end: 0.8, speed: 0.5 } as const;
  * air differs are referred to their mean air by theory's ratio.
  * @param marks  any number; marks with impossible numbers are left out and named in a warning
  * @returns the solution, or why there is none; never throws for bad marks
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * solve(marksOfRows(rows)).speedMps.toFixed(1) // → '344.2'
  */
 export function solve(marks: readonly SolverMark[], options: SolverOptions = {}): Solution | NoSolution {
   const solved = solveInFull(marks, options);
@@ -45,7 +48,12 @@ export interface FullSolution {
   readonly outliers: readonly boolean[];
 }
 
-/** As `solve`, with the fit beside the solution. */
+/**
+ * As `solve`, with the fit beside the solution.
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * solveInFull(marksOfRows(rows)).orders // → [1, 2]
+ */
 export function solveInFull(
   marks: readonly SolverMark[],
   options: SolverOptions = {},

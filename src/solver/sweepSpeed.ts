@@ -64,6 +64,10 @@ const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.01;
  * @returns null where no frequency fits an order of the column
  * @throws RangeError unless the length and its uncertainty are above 0
  * @see OpenStax University Physics 1, section 17.4 (resonances of tubes); JCGM 100:2008, 5.1.2 and 5.2.2
+ * @example
+ * const column = { ends: 'closed', lengthM: 0.5, lengthStandardUncertaintyM: 0.001, radiusM: 0.015, air: null };
+ * const heard = [168, 504.4].map((frequencyHz) => ({ frequencyHz, standardUncertaintyHz: 0.3 }));
+ * sweepSpeed(column, heard)?.resonances.map(({ order }) => order) // → [1, 2]
  */
 export function sweepSpeed(column: SweptColumn, resonances: readonly SweptResonance[]): SweepSpeed | null {
   const { lengthM, lengthStandardUncertaintyM } = column;

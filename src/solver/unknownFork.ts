@@ -34,6 +34,10 @@ const BESIDE_THE_POINT: readonly SolverWarningCode[] = [
  * @param approximateHz  a rough frequency where one is known, e.g. heard by the microphone; null: from the lengths' spacing,
  *   which must then belong to neighbouring resonances
  * @returns null where the marks give no answer
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * const speed = { speedMps: 344.2, standardUncertaintyMps: 0.3 };
+ * unknownFork(marksOfRows(rows), speed, 500)?.frequencyHz.toFixed(0) // → '512'
  */
 export function unknownFork(
   marks: readonly SolverMark[],
