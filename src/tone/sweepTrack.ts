@@ -11,8 +11,15 @@ export interface SweepFrame {
   readonly noiseMeanSquare: number;
 }
 
+/** A stretch of which nothing is known: lost sound, and where it may be none, a break in the capture. */
+export interface SweepGap {
+  readonly fromS: number;
+  /** >= fromS. */
+  readonly toS: number;
+}
+
 /** Long enough to part a tone from talk, short enough that a slow sweep stays within a bin: 0.17 s at 48 kHz. */
-const FRAME_S = 0.17;
+export const FRAME_S = 0.17;
 /** Bins to each side that hold a Hann window's line (Harris 1978: the main lobe reaches 2 bins). */
 const LOBE = 2;
 const FLANK_BINS = [6, 30] as const;
@@ -20,6 +27,8 @@ const FLANK_BINS = [6, 30] as const;
 /** Follows a slowly swept tone through sound: one frame each 0.085 s, blocks of any size. */
 export class SweepTrack {
   readonly frames: SweepFrame[] = [];
+  /** In order. */
+  readonly gaps: SweepGap[] = [];
   readonly #size: number;
   readonly #fft: FFT;
   readonly #window: Float64Array;
@@ -73,6 +82,19 @@ export class SweepTrack {
       this.#filled = this.#size / 2;
       this.#taken += this.#size / 2;
     }
+  }
+
+  /**
+   * Notes that the sound broke off: no frame spans it, and time goes on as it did.
+   * @param startFrame  of the next sample on the source's own count, lost frames included
+   */
+  interrupt(startFrame: number): void {
+    this.gaps.push({
+      fromS: (this.#taken + this.#filled) / this.sampleRateHz,
+      toS: startFrame / this.sampleRateHz,
+    });
+    this.#taken = startFrame;
+    this.#filled = 0;
   }
 
   #look(): void {

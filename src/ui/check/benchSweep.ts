@@ -5,10 +5,10 @@ import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { sweepPlot } from '../../report/plots/sweepPlot.ts';
-import { sweepNote, sweepRows, sweepWords } from '../../words/sweep.ts';
+import { lostWords, sweepNote, sweepRows, sweepWords } from '../../words/sweep.ts';
 import type { SweepResonances } from '../../resonance/sweepResonances.ts';
 import { BenchSweep, speedFromSweep } from '../../session/benchSweep.ts';
-import type { SweepState } from '../../session/benchSweep.ts';
+import type { SweepFindings, SweepState } from '../../session/benchSweep.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
@@ -87,8 +87,9 @@ export class BenchSweepCard extends LitElement {
     this.fault = null;
     // One microphone, one listener.
     this.session.hearing.stop();
-    const source = sweepSource(this.isPractice, this.session.experiment, lengthM, plan);
-    this.sweep = new BenchSweep(source, plan, () => this.onSweep());
+    const { experiment, hearing } = this.session;
+    const source = sweepSource(this.isPractice, experiment, lengthM, plan, hearing.microphoneId);
+    this.sweep = new BenchSweep(source, plan, experiment.gainCheck ?? null, () => this.onSweep());
     try {
       if (!this.isPractice) await this.player.sweep(plan, LOUDEST_AMPLITUDE * LOUDNESS);
       await this.sweep.start();
@@ -181,7 +182,7 @@ export class BenchSweepCard extends LitElement {
           : nothing
       }
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
-      ${this.sweepState.kind === 'done' ? this.result(this.sweepState.found) : nothing}
+      ${this.sweepState.kind === 'done' ? this.result(this.sweepState) : nothing}
       <p class="caution">
         The loudspeaker goes to the mouth of the column, the microphone beside it. The tone starts quiet and
         stays below a cap. Turn the device’s own volume down first, and never play it into headphones on
@@ -194,12 +195,16 @@ export class BenchSweepCard extends LitElement {
     return this.toHz > this.fromHz ? `${Math.round(sweepDurationS(this.plan))} s` : '—';
   }
 
-  private result(found: SweepResonances) {
+  private result(findings: SweepFindings) {
+    const { found, trust } = findings;
+    const doubts = this.doubts(findings);
+    if (trust.kind === 'blocked') return doubts;
     const { experiment } = this.session;
     const { lengthM } = this;
     const speed = lengthM === null ? null : speedFromSweep(experiment, lengthM, found);
     if (lengthM === null || speed === null) {
-      return html`<p role="status">
+      return html`${doubts}
+        <p role="status">
           No resonance of this column was heard on both ways. Bring loudspeaker and microphone closer to the
           mouth, or sweep further.
         </p>
@@ -207,7 +212,8 @@ export class BenchSweepCard extends LitElement {
     }
     const words = sweepWords(speed);
     const isHidden = experiment.lesson?.hideTheory === true;
-    return html`<div role="status" class="stack">
+    return html`${doubts}
+      <div role="status" class="stack">
         <p class="speed">${words.speed}</p>
         <p class="small">${isHidden ? '' : words.detail}</p>
       </div>
@@ -232,8 +238,28 @@ export class BenchSweepCard extends LitElement {
           </tbody>
         </table>
       </div>
-      <p><button @click=${() => this.onNote(sweepNote(speed, lengthM))}>Keep it in the notes</button></p>
+      <p>
+        <button @click=${() => this.onNote(sweepNote(speed, lengthM, trust.kind === 'unproven'))}>
+          Keep it in the notes
+        </button>
+      </p>
       ${this.picture(found)}`;
+  }
+
+  /** What stands against the levels of this sweep, and what to do about it. */
+  private doubts({ found, trust, warnings }: SweepFindings) {
+    const lost = lostWords(found);
+    if (trust.kind === 'trusted' && warnings.length === 0 && lost === null) return nothing;
+    const heading = trust.kind === 'blocked' ? 'No result.' : 'Not proven raw.';
+    return html`<div class="stack" role="note" aria-label="Can this sweep be trusted?">
+      ${
+        trust.kind === 'trusted'
+          ? nothing
+          : html`<p class="caution"><strong>${heading}</strong> ${trust.message}</p>`
+      }
+      ${warnings.map(({ message }) => html`<p class="caution">${message}</p>`)}
+      ${lost === null ? nothing : html`<p class="caution">${lost}</p>`}
+    </div>`;
   }
 
   private picture(found: SweepResonances) {
