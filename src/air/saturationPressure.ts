@@ -9,6 +9,8 @@ const COEFFICIENTS = [1.2378847e-5, -1.9121316e-2, 33.93711047, -6343.1645] as c
  * @returns pascals
  * @throws RangeError outside of that range
  * @see Davis 1992, Metrologia 29, 67
+ * @example
+ * saturationPressurePa(20) // → 2339
  */
 export function saturationPressurePa(temperatureC: number): number {
   requireInRange('temperatureC', temperatureC, -60, 100);

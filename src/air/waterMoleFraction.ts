@@ -8,6 +8,8 @@ import { saturationPressurePa } from './saturationPressure.ts';
  * @param pressurePa  20 000..120 000
  * @throws RangeError outside of those ranges
  * @see Cramer 1993, J. Acoust. Soc. Am. 93, 2510, appendix, with the saturation pressure of Davis 1992
+ * @example
+ * waterMoleFraction(20, 50, 101_325) // → 0.0116
  */
 export function waterMoleFraction(temperatureC: number, humidityPct: number, pressurePa: number): number {
   requireInRange('humidityPct', humidityPct, 0, 100);
