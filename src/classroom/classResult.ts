@@ -110,7 +110,7 @@ function meanAir(groups: readonly ClassGroup[]): AirState | null {
   const airs = groups.flatMap(({ outcome }) =>
     outcome === null || outcome.air === null ? [] : [outcome.air],
   );
-  const [first] = airs;
+  const first = airs.at(0);
   if (first === undefined) return null;
   const mean = (of: (air: AirState) => number): number =>
     airs.reduce((sum, air) => sum + of(air), 0) / airs.length;

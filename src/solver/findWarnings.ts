@@ -61,7 +61,7 @@ function aboutOrders(findings: Findings): SolverWarning[] {
   }
   const isStrange = search.stretched === 'speed' || !isPlausible(preparation, judgement.fit, prior);
   const contradicted = preparation.rows.filter(
-    ({ mark }, i) => mark.order !== null && (marks[i]?.outlier === true || isStrange),
+    ({ mark }, i) => mark.order !== null && (marks[i].outlier === true || isStrange),
   );
   if (contradicted.length > 0) {
     warnings.push({ code: 'order-doubtful', keys: contradicted.map(({ mark }) => mark.key) });

@@ -67,7 +67,8 @@ export function likelyGroupReason(
   // With the class's speed held, the marks that are wrong stand out even where a fit of them all followed them.
   const worst = rows
     .map((row, i) => ({ row, residualM: residualsM[i], off: apartM[i] / toleranceM(row) }))
-    .sort((one, other) => other.off - one.off)[0];
+    .sort((one, other) => other.off - one.off)
+    .at(0);
   if (worst !== undefined && worst.off > 3) {
     const { row, residualM } = worst;
     const inUse = rowsInUse(rows, speedMps, end);
@@ -101,6 +102,7 @@ function mistakenFork(
   const near = [...new Set([...classForksHz, ...USUAL_SET_HZ])]
     .map((hz) => ({ hz, off: Math.abs(hz / trueHz - 1) }))
     .filter(({ hz, off }) => off < FORK_MATCH + 2 * relativeUncertainty && Math.abs(hz / notedHz - 1) > 0.01)
-    .sort((one, other) => one.off - other.off)[0];
+    .sort((one, other) => one.off - other.off)
+    .at(0);
   return near === undefined ? null : { code: 'other-fork', fittingHz: near.hz, notedHz };
 }

@@ -1,29 +1,21 @@
-import type { ColumnEnds } from '../marks/mark.ts';
-import { checkMarks } from './checkMarks.ts';
-import { findOutliers } from './findOutliers.ts';
-import { fitMarks } from './fitMarks.ts';
-import type { MarksFit } from './fitMarks.ts';
-import { likelyCause, rowsInUse } from './likelyCause.ts';
-import type { RowsInUse } from './likelyCause.ts';
-import { oneEndCorrectionM, prepareMarks } from './prepareMarks.ts';
-import type { Preparation, PreparedMark } from './prepareMarks.ts';
-import { nearestOrder, searchOrders } from './searchOrders.ts';
-import type { OrderSearch, SpeedPrior } from './searchOrders.ts';
-import type { NoSolution, Solution, SolvedMark, SolverMark, SolverOptions } from './solution.ts';
 import { coverageFactor } from '../numeric/studentT.ts';
+import { betterColumnType, betterLengthUnit } from './betterTable.ts';
+import { checkMarks } from './checkMarks.ts';
 import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
+import { findOutliers } from './findOutliers.ts';
 import { findWarnings } from './findWarnings.ts';
-import type { MistakenUnit } from './solverWarning.ts';
-import type { OutlierCause } from './outlierCause.ts';
+import type { MarksFit } from './fitMarks.ts';
+import { judgeMarks } from './judgeMarks.ts';
+import { oneEndCorrectionM, prepareMarks } from './prepareMarks.ts';
+import type { Preparation } from './prepareMarks.ts';
+import { nearestOrder, searchOrders } from './searchOrders.ts';
+import type { SpeedPrior } from './searchOrders.ts';
+import type { NoSolution, Solution, SolvedMark, SolverMark, SolverOptions } from './solution.ts';
 import { speedBudget } from './speedBudget.ts';
 import { workingSteps } from './workingSteps.ts';
 
 /** Dry air at −10 °C to saturated air at 45 °C, m/s, from Cramer's formula. */
 const AIR_SPEEDS_MPS = [325.3, 364] as const;
-/** Misfit beyond which the other column type is tried. */
-const POOR_MISFIT = 8;
-/** Confidence that is left where air's or tubes' usual limits had to be given up. */
-const STRETCHED_CONFIDENCE = { none: 1, end: 0.8, speed: 0.5 } as const;
 
 /**
  * The speed of sound from marks, all taken as one place: orders, fit, uncertainty, judgement and working. Marks whose
@@ -58,7 +50,7 @@ export function solveInFull(
   marks: readonly SolverMark[],
   options: SolverOptions = {},
 ): FullSolution | NoSolution {
-  const place = marks[0]?.place ?? '';
+  const place = marks.at(0)?.place ?? '';
   const { usable, faults } = checkMarks(marks);
   const without = (code: 'no-marks' | 'no-orders' | 'contradiction'): NoSolution => ({
     place,
@@ -74,7 +66,7 @@ export function solveInFull(
     expectedMps: options.speedRangeMps === undefined ? (preparation.theory?.speedMps ?? null) : null,
   };
   const search = searchOrders(preparation.rows, prior, preparation.end);
-  const best = search.candidates[0];
+  const best = search.candidates.at(0);
   if (best === undefined) return without('no-orders');
   let { orders } = best;
   let judgement = findOutliers(preparation, orders, best, prior);
@@ -90,7 +82,7 @@ export function solveInFull(
 
   const { fit } = judgement;
   if (!(fit.speedMps > 0)) return without('contradiction');
-  const solvedMarks = describeMarks({ preparation, search, orders, fit, outliers: judgement.outliers });
+  const solvedMarks = judgeMarks({ preparation, search, orders, fit, outliers: judgement.outliers });
   const solution = assemble(place, preparation, fit, solvedMarks);
   const findings = {
     preparation,
@@ -158,133 +150,4 @@ function assemble(
     marks,
     budget: speedBudget(preparation, fit),
   };
-}
-
-interface JudgedFit {
-  readonly preparation: Preparation;
-  readonly search: OrderSearch;
-  readonly orders: readonly number[];
-  readonly fit: MarksFit;
-  readonly outliers: readonly boolean[];
-}
-
-function describeMarks({ preparation, search, orders, fit, outliers }: JudgedFit): SolvedMark[] {
-  const { rows } = preparation;
-  const everyRow = rows.map(() => true);
-  // What each of the next assignments would mean, fitted only where somebody will read it.
-  const rivals = search.candidates
-    .filter(
-      (candidate) => candidate.share > 0.001 && candidate.orders.some((order, i) => order !== orders[i]),
-    )
-    .slice(0, 6)
-    .map((candidate) => ({ ...candidate, fit: fitMarks(preparation, candidate.orders, everyRow) }));
-
-  const inUse = outliers.includes(true) ? rowsInUse(rows, fit.speedMps, fit.end) : null;
-  return rows.map((row, i): SolvedMark => {
-    const order = orders[i];
-    const residualM = fit.residualsM[i];
-    const outlier = outliers[i];
-    const agreeing = search.candidates.reduce(
-      (sum, candidate) => (candidate.orders[i] === order ? sum + candidate.share : sum),
-      0,
-    );
-    // Halfway between two resonances either order is as good.
-    const quarterWaveM = (row.halfWavePerSpeedS * fit.speedMps) / 2;
-    const between = Math.min(Math.abs(residualM) / quarterWaveM, 1);
-    const rival = rivals.find((candidate) => candidate.orders[i] !== order);
-    const rivalFit = rival?.fit ?? null;
-    return {
-      key: row.mark.key,
-      order,
-      orderConfidence:
-        row.mark.order === order
-          ? 1
-          : Math.min(agreeing, 1) * (1 - 0.5 * between * between) * STRETCHED_CONFIDENCE[search.stretched],
-      runnerUp:
-        rival === undefined || rivalFit === null
-          ? null
-          : {
-              order: rival.orders[i],
-              speedMps: rivalFit.speedMps,
-              endCorrectionM: oneEndCorrectionM(row, rivalFit.end),
-              share: rival.share,
-            },
-      residualM,
-      outlier,
-      cause: outlier && inUse !== null ? causeOf(row, { order, residualM, fit, inUse }) : null,
-    };
-  });
-}
-
-interface RowInFit {
-  readonly order: number;
-  readonly residualM: number;
-  readonly fit: MarksFit;
-  readonly inUse: RowsInUse;
-}
-
-function causeOf(row: PreparedMark, { order, residualM, fit, inUse }: RowInFit): OutlierCause {
-  const { speedMps, end } = fit;
-  const nearest = nearestOrder(row, speedMps, end);
-  return row.mark.order !== null && nearest !== order
-    ? { code: 'set-order', setOrder: order, fittingOrder: nearest }
-    : likelyCause({ row, residualM, speedMps, end, inUse });
-}
-
-/** Whether the marks of one column type would fit well as the other. */
-function betterColumnType(
-  marks: readonly SolverMark[],
-  options: SolverOptions,
-  search: OrderSearch,
-  prior: SpeedPrior,
-): { readonly notedEnds: ColumnEnds; readonly fittingEnds: ColumnEnds } | null {
-  if (search.misfit < POOR_MISFIT) return null;
-  let best: ReturnType<typeof betterColumnType> = null;
-  let lowest = search.misfit - 6;
-  for (const [notedEnds, fittingEnds] of [
-    ['closed', 'open'],
-    ['open', 'closed'],
-  ] as const) {
-    if (!marks.some(({ ends }) => ends === notedEnds)) continue;
-    const flipped = prepareMarks(
-      marks.map((mark) => (mark.ends === notedEnds ? { ...mark, ends: fittingEnds, order: null } : mark)),
-      options,
-    );
-    const { misfit } = searchOrders(flipped.rows, prior, flipped.end, false);
-    if (misfit < lowest) {
-      best = { notedEnds, fittingEnds };
-      lowest = misfit;
-    }
-  }
-  return best;
-}
-
-/** What people write without saying so, over the metre that was understood. */
-const MISTAKEN_UNITS = [
-  { unit: 'millimetres', factor: 0.1 },
-  { unit: 'inches', factor: 2.54 },
-  { unit: 'centimetres', factor: 10 },
-] as const satisfies readonly { readonly unit: MistakenUnit; readonly factor: number }[];
-
-/** Whether the numbers of the lengths fit in another unit, all of them and from the first resonances on. */
-function betterLengthUnit(
-  marks: readonly SolverMark[],
-  options: SolverOptions,
-  search: OrderSearch,
-  prior: SpeedPrior,
-): MistakenUnit | null {
-  if (search.misfit < POOR_MISFIT || marks.length < 2) return null;
-  for (const { unit, factor } of MISTAKEN_UNITS) {
-    const scaled = marks.map((mark) => ({
-      ...mark,
-      lengthM: mark.lengthM * factor,
-      otherLengthM: mark.otherLengthM === null ? null : mark.otherLengthM * factor,
-      order: null,
-    }));
-    const { rows, end } = prepareMarks(scaled, options);
-    const found = searchOrders(rows, prior, end, false);
-    const lowest = Math.min(...(found.candidates[0]?.orders ?? [Infinity]));
-    if (found.misfit < Math.min(POOR_MISFIT, search.misfit - 6) && lowest <= 2) return unit;
-  }
-  return null;
 }

@@ -101,7 +101,7 @@ function guessHz(marks: readonly SolverMark[], speedMps: number): number | null 
     }
   }
   if (smallestM < Infinity) return speedMps / (2 * smallestM);
-  const only = marks[0];
+  const only = marks.at(0);
   if (only === undefined) return null;
   // Without a diameter the end correction is left out, as the solver does.
   const endM = only.radiusM === null ? 0 : LOW_FREQUENCY_END_RATIO.unflanged * only.radiusM;
