@@ -1,5 +1,5 @@
 import type { MarkRow } from '../marks/marksTable.ts';
-import { DEFAULT_FORK_TOLERANCE, DEFAULT_LENGTH_UNCERTAINTY_M } from '../solver/marksOfRows.ts';
+import { STAMP_TOLERANCE, USUAL_LENGTH_STANDARD_UNCERTAINTY_M } from '../marks/usualUncertainties.ts';
 import type { TableWarning } from '../words/tableWarnings.ts';
 
 /**
@@ -17,7 +17,7 @@ export function findTableWarnings(rows: readonly MarkRow[], passedOver: readonly
   const rowCount = rows.length;
   const withoutLength = rows.filter(({ lengthUncertaintyM }) => lengthUncertaintyM === null).length;
   if (withoutLength > 0) {
-    const assumedM = DEFAULT_LENGTH_UNCERTAINTY_M;
+    const assumedM = USUAL_LENGTH_STANDARD_UNCERTAINTY_M;
     warnings.push({
       code: 'length-uncertainty-assumed',
       rowsWithout: withoutLength,
@@ -27,7 +27,7 @@ export function findTableWarnings(rows: readonly MarkRow[], passedOver: readonly
   }
   const withoutFork = rows.filter(({ forkUncertaintyHz }) => forkUncertaintyHz === null).length;
   if (withoutFork > 0) {
-    const assumedTolerance = DEFAULT_FORK_TOLERANCE;
+    const assumedTolerance = STAMP_TOLERANCE;
     warnings.push({
       code: 'fork-tolerance-assumed',
       rowsWithout: withoutFork,

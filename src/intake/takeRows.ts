@@ -42,11 +42,14 @@ export function experimentFromRows(title: string, rows: readonly MarkRow[], outs
     placeId: whole.places[0]?.id ?? '',
     ends: whole.marks[0]?.ends ?? fresh.present.ends,
   };
-  const widths = rows.flatMap((row) => (row.lengthUncertaintyM === null ? [] : [row.lengthUncertaintyM]));
-  const readingM = Math.max(0, ...widths) || fresh.rule.readingStandardUncertaintyM;
+  const usualM = fresh.rule.readingStandardUncertaintyM;
+  const widths = new Set(rows.map((row) => row.lengthUncertaintyM ?? usualM));
+  const readingM = Math.max(...widths);
   const remarks =
-    new Set(widths).size > 1
-      ? [`The lengths state different uncertainties: the largest, ${readingM * 1000} mm, is taken for all.`]
+    widths.size > 1
+      ? [
+          `The lengths have different uncertainties (${usualM * 1000} mm where none is stated): the largest, ${readingM * 1000} mm, is taken for all.`,
+        ]
       : [];
   return {
     experiment: { ...whole, present, rule: { ...whole.rule, readingStandardUncertaintyM: readingM } },

@@ -75,9 +75,14 @@ function raised(exponent: number): string {
   return exponent < 0 ? `⁻${digits}` : digits;
 }
 
-/** A frequency to the hundredth of a hertz, without zeros at its end: 512, 341.3. */
+/** With at most two decimals, without zeros at their end: 512, 341.3. */
+export function short(value: number): string {
+  return String(Number(value.toFixed(2)));
+}
+
+/** A frequency to the hundredth of a hertz: 512, 341.3. */
 export function hertz(frequencyHz: number): string {
-  return String(Number(frequencyHz.toFixed(2)));
+  return short(frequencyHz);
 }
 
 /** A fork's frequency as it is stamped, whole or with one decimal: 512, 426.6. */

@@ -1,5 +1,5 @@
 import { OPTIONAL_COLUMNS } from '../marks/markColumns.ts';
-import { fixed, listed } from './numbers.ts';
+import { listed, short } from './numbers.ts';
 
 /** What the reader of a solved table should know beside what the solver says of its marks. */
 export type TableWarning =
@@ -27,8 +27,8 @@ export function tableWarningWords(warning: TableWarning): string {
     case 'columns-not-read':
       return `Not read: ${warning.columns.slice(0, MOST_COLUMNS).join(', ')}. Optional columns are ${listed(OPTIONAL_COLUMNS)}.`;
     case 'length-uncertainty-assumed':
-      return `No length_uncertainty_mm in ${warning.rowsWithout} of ${warning.rowCount} rows: ${fixed(warning.assumedM * 1000, 1)} mm is taken, for a rule read to a millimetre. Where a resonance was found less sharply, state it, for few marks can’t show it.`;
+      return `No length_uncertainty_mm in ${warning.rowsWithout} of ${warning.rowCount} rows: ${short(warning.assumedM * 1000)} mm is taken, for a rule read to a millimetre and a resonance found by its loudest place. Where a resonance was found less sharply, state it, for few marks can’t show it.`;
     case 'fork-tolerance-assumed':
-      return `No fork_uncertainty_hz in ${warning.rowsWithout} of ${warning.rowCount} rows: the stamp is taken to be within ±${fixed(100 * warning.assumedTolerance, 1)} %. Measure the fork to do better.`;
+      return `No fork_uncertainty_hz in ${warning.rowsWithout} of ${warning.rowCount} rows: the stamp is taken to be within ±${short(100 * warning.assumedTolerance)} %. Measure the fork to do better.`;
   }
 }

@@ -1,6 +1,7 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { defaultForkStandardUncertaintyHz, newFork } from '../../notebook/newExperiment.ts';
+import { stampStandardUncertaintyHz } from '../../marks/usualUncertainties.ts';
+import { newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
 import { fixed } from '../../words/numbers.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
@@ -48,12 +49,12 @@ export class BenchForks extends LitElement {
   }
 
   private onPitch(fork: Fork, nominalHz: number): void {
-    const wasDefault = fork.standardUncertaintyHz === defaultForkStandardUncertaintyHz(fork.nominalHz);
+    const wasDefault = fork.standardUncertaintyHz === stampStandardUncertaintyHz(fork.nominalHz);
     this.setFork(fork.id, {
       nominalHz,
       measuredHz: null,
       measuredStandardUncertaintyHz: null,
-      ...(wasDefault ? { standardUncertaintyHz: defaultForkStandardUncertaintyHz(nominalHz) } : {}),
+      ...(wasDefault ? { standardUncertaintyHz: stampStandardUncertaintyHz(nominalHz) } : {}),
     });
   }
 
