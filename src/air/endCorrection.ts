@@ -11,14 +11,14 @@ export interface EndCorrection {
 /** End correction over radius as ka → 0. Levine & Schwinger 1948, Phys. Rev. 73, 383; flanged Nomura 1960. */
 export const LOW_FREQUENCY_END_RATIO = { unflanged: 0.6133, flanged: 0.8216 } as const;
 
+/** Highest ka at which these formulas hold; wider tubes carry more than plane waves soon after. */
+export const HIGHEST_KA = 1.5;
+
 /**
  * Standard uncertainty of theory's end correction over radius. A judgement: a rim of usual thickness adds up to
  * 0.05, a fork or a hand near the mouth about as much, and a bevel takes off.
  */
 export const END_RATIO_STANDARD_UNCERTAINTY = 0.05;
-
-/** Largest ka that the formulas of the open end are for; wider tubes carry more than plane waves soon after. */
-export const HIGHEST_KA = 1.5;
 
 /**
  * End correction over radius at an open end of a round tube.

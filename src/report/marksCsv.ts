@@ -1,8 +1,13 @@
+import { LONGEST } from '../limits/longest.ts';
+import { beginningOf } from '../limits/texts.ts';
 import type { Experiment, Fork } from '../notebook/experiment.ts';
+import { columnM, hasColumn } from '../marks/columnOfMark.ts';
 import type { Mark } from '../marks/mark.ts';
 import { WRITTEN_COLUMNS } from '../marks/markColumns.ts';
 import type { WrittenColumn } from '../marks/markColumns.ts';
-import { toCsv } from './csv.ts';
+import { isLengthDoubtful } from '../marks/parseLength.ts';
+import { isHumidityDoubtful } from '../marks/parseQuantities.ts';
+import { toCsv, writeNumber } from './csv.ts';
 import type { Cell } from './csv.ts';
 
 /** The pitch that counts in the fit, with its standard uncertainty: as measured, else as stamped. */
@@ -15,10 +20,11 @@ export function forkInUse(fork: Fork): { readonly hz: number; readonly standardU
 /** A mark whose length was read. */
 export type MeasuredMark = Mark & { readonly lengthM: number };
 
-/** Marks with a length that is above 0 once the zero offset is off. */
+/** Marks with a length that leaves a column once the zero offset is off; what is kept never lacks one. */
 export function measuredMarks(experiment: Experiment): readonly MeasuredMark[] {
+  const { zeroOffsetM } = experiment.rule;
   return experiment.marks.filter(
-    (mark): mark is MeasuredMark => mark.lengthM !== null && mark.lengthM > experiment.rule.zeroOffsetM,
+    (mark): mark is MeasuredMark => mark.lengthM !== null && hasColumn(mark.lengthM, zeroOffsetM),
   );
 }
 
@@ -54,17 +60,18 @@ function cellsIn(experiment: Experiment): (mark: MeasuredMark) => Readonly<Recor
     return {
       fork_hz: pitch.hz,
       ends: mark.ends,
-      length_cm: (mark.lengthM - rule.zeroOffsetM) * 100,
+      length_cm: lengthCell(columnM(mark.lengthM, rule.zeroOffsetM)),
       diameter_mm: tube.diameterM === null ? null : tube.diameterM * 1000,
       temperature_c: place.temperatureC,
-      humidity_pct: place.humidityPct,
+      humidity_pct: humidityCell(place.humidityPct),
       pressure_hpa: place.pressurePa === null ? null : place.pressurePa / 100,
       place: labels.get(place.id) ?? '',
       order: mark.order,
       length_uncertainty_mm: rule.readingStandardUncertaintyM * 1000,
       fork_uncertainty_hz: pitch.standardUncertaintyHz,
       excluded: mark.excluded ? 'yes' : 'no',
-      other_length_cm: mark.otherLengthM === null ? null : (mark.otherLengthM - rule.zeroOffsetM) * 100,
+      other_length_cm:
+        mark.otherLengthM === null ? null : lengthCell(columnM(mark.otherLengthM, rule.zeroOffsetM)),
       rise_db: mark.evidence?.riseDb ?? null,
       above_room_db: mark.evidence?.aboveRoomDb ?? null,
       confidence: mark.evidence?.confidence ?? null,
@@ -72,6 +79,18 @@ function cellsIn(experiment: Experiment): (mark: MeasuredMark) => Readonly<Recor
       note: mark.note,
     };
   };
+}
+
+/** Centimetres; with their unit where a plain number would be taken for metres. */
+function lengthCell(lengthM: number): Cell {
+  const centimetres = lengthM * 100;
+  return isLengthDoubtful(lengthM) ? `${writeNumber(centimetres)} cm` : centimetres;
+}
+
+/** Per cent; with the sign where a plain number would be taken for a fraction. */
+function humidityCell(humidityPct: number | null): Cell {
+  if (humidityPct === null || !isHumidityDoubtful(humidityPct)) return humidityPct;
+  return `${writeNumber(humidityPct)} %`;
 }
 
 /** A place's name; with its number where another place has the same name, so that the two stay apart. */
@@ -83,7 +102,9 @@ export function placeLabel(experiment: Experiment, placeId: string): string {
 }
 
 function labelOf(name: string, index: number, isShared: boolean): string {
-  return name === '' || isShared ? `${name} ${index + 1}`.trim() : name;
+  if (name !== '' && !isShared) return name;
+  const number = ` ${index + 1}`;
+  return `${beginningOf(name, LONGEST.name - number.length)}${number}`.trim();
 }
 
 /** The names of all places by their ids, as `placeLabel` gives them: for whoever needs many. */

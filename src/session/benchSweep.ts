@@ -9,6 +9,7 @@ import type {
 } from '../capture/soundSource.ts';
 import { sweepDurationS } from '../capture/sweepPlan.ts';
 import type { SweepPlan } from '../capture/sweepPlan.ts';
+import { columnM } from '../marks/columnOfMark.ts';
 import type { Experiment, GainCheckRecord } from '../notebook/experiment.ts';
 import { sweepResonances } from '../resonance/sweepResonances.ts';
 import type { SweepResonances } from '../resonance/sweepResonances.ts';
@@ -19,6 +20,7 @@ import { captureTrust } from './captureTrust.ts';
 import type { CaptureTrust } from './captureTrust.ts';
 import type { ListeningWarning } from './listeningTypes.ts';
 import { SignalHealth } from './signalHealth.ts';
+import { whyNotHeard } from './whyNotHeard.ts';
 
 /** Sound that is heard beyond the sweep's own duration: it swells first, and the microphone opens late, s. */
 const EXTRA_S = 3;
@@ -80,6 +82,12 @@ export class BenchSweep implements SoundListener {
       const wasOn = this.settings !== null && stepsThatAre('on', this.settings).length > 0;
       if (!wasOn) this.settings = state.settings;
       if (this.track === null) {
+        const unfit = whyNotHeard(state.sampleRateHz, this.plan.toHz);
+        if (unfit !== null) {
+          this.set({ kind: 'failed', message: unfit });
+          this.source.stop();
+          return;
+        }
         this.sampleRateHz = state.sampleRateHz;
         this.track = new SweepTrack(state.sampleRateHz, this.plan.fromHz, this.plan.toHz);
         this.health = new SignalHealth(state.sampleRateHz);
@@ -128,7 +136,7 @@ export function sweptColumn(experiment: Experiment, lengthM: number): SweptColum
   const temperatureC = place?.temperatureC ?? null;
   return {
     ends: present.ends,
-    lengthM: lengthM - rule.zeroOffsetM,
+    lengthM: columnM(lengthM, rule.zeroOffsetM),
     lengthStandardUncertaintyM: rule.readingStandardUncertaintyM,
     radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
     air: place === undefined || temperatureC === null ? null : airFromReadings({ ...place, temperatureC }),

@@ -1,5 +1,5 @@
 import type { Experiment } from '../notebook/experiment.ts';
-import { readExperiment } from '../notebook/readExperiment.ts';
+import { readRecord } from '../notebook/readStored.ts';
 import { placeLabels } from '../report/marksCsv.ts';
 import type { TubeEnd } from '../solver/endRatio.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
@@ -50,7 +50,7 @@ export function otherRecords(openId: string, listed: readonly ListedExperiment[]
 /** Tubes of stored experiments: each tube is an experiment of its own. What can't be read is passed over. */
 export function tubesOfRecords(records: readonly unknown[]): readonly MeasuredTube[] {
   return records.flatMap((record) => {
-    const reading = readExperiment(record);
+    const reading = readRecord(record);
     if (reading.kind !== 'experiment') return [];
     return measuredTubes(reading.experiment, solveExperiment(reading.experiment));
   });

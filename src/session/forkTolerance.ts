@@ -1,4 +1,6 @@
 import { STAMP_TOLERANCE } from '../marks/usualUncertainties.ts';
+/** What the narrow stream of the tone stage lets through on both sides of the pitch; 0.5 % of the highest fork, Hz. */
+export const WIDEST_TOLERANCE_HZ = 20.5;
 
 /**
  * How far a fork may be off its stamp: 0.5 % or 1.5 Hz, whichever is more (common practice, no source: makers state

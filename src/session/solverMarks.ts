@@ -1,3 +1,4 @@
+import { columnM } from '../marks/columnOfMark.ts';
 import { airFromReadings } from '../air/airState.ts';
 import type { AirState } from '../air/airState.ts';
 import type { Experiment, Place } from '../notebook/experiment.ts';
@@ -26,8 +27,8 @@ export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark
       frequencyHz: fork.hz,
       frequencyStandardUncertaintyHz: fork.standardUncertaintyHz,
       ends: mark.ends,
-      lengthM: mark.lengthM - rule.zeroOffsetM,
-      otherLengthM: mark.otherLengthM === null ? null : mark.otherLengthM - rule.zeroOffsetM,
+      lengthM: columnM(mark.lengthM, rule.zeroOffsetM),
+      otherLengthM: mark.otherLengthM === null ? null : columnM(mark.otherLengthM, rule.zeroOffsetM),
       lengthStandardUncertaintyM: rule.readingStandardUncertaintyM,
       radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
       otherRadiusM: null,

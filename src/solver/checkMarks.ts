@@ -3,7 +3,10 @@ import { OutOfRange } from '../numeric/requireInRange.ts';
 import type { AirState, SolverMark } from './solution.ts';
 import type { MarkFault, SolverWarning } from './solverWarning.ts';
 
-/** Marks that can be used, and for each other one what is wrong with it. */
+/**
+ * Marks that can be used, and for each other one what is wrong with it. These bounds keep the arithmetic sound; what
+ * the bench takes lies within them.
+ */
 export function checkMarks(marks: readonly SolverMark[]): {
   readonly usable: readonly SolverMark[];
   readonly faults: readonly SolverWarning[];

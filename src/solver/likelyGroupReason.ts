@@ -1,3 +1,4 @@
+import type { ColumnEnds } from '../marks/mark.ts';
 import { likelyCause, rowsInUse } from './likelyCause.ts';
 import { modelLengthM } from './fitMarks.ts';
 import { median } from '../numeric/median.ts';
@@ -11,8 +12,8 @@ import { solveInFull } from './solve.ts';
 export type GroupReason =
   /** Its lengths are those of another fork than the one that is noted. */
   | { readonly code: 'other-fork'; readonly fittingHz: number; readonly notedHz: number }
-  /** All its lengths are off by about as much; the shift is measured minus expected. */
-  | { readonly code: 'shifted-zero'; readonly shiftM: number }
+  /** All its lengths are off by about as much; the shift is measured minus expected, `ends` null where they differ. */
+  | { readonly code: 'shifted-zero'; readonly shiftM: number; readonly ends: ColumnEnds | null }
   /** One of its marks is off. */
   | {
       readonly code: 'mark-off';
@@ -62,7 +63,7 @@ export function likelyGroupReason(
   const apartM = residualsM.map((residualM) => Math.abs(residualM - shiftM));
   const isOff = rows.map((row, i) => apartM[i] > 3 * toleranceM(row));
   if (isOff.every((is) => !is) && Math.abs(shiftM) > SMALLEST_SHIFT_M) {
-    return { code: 'shifted-zero', shiftM };
+    return { code: 'shifted-zero', shiftM, ends: endsOf(rows) };
   }
   // With the class's speed held, the marks that are wrong stand out even where a fit of them all followed them.
   const worst = rows
@@ -76,6 +77,13 @@ export function likelyGroupReason(
     return { code: 'mark-off', key: row.mark.key, lengthM: row.lengthM, cause };
   }
   return { code: 'all-off', excess: solution.speedMps / speedMps - 1 };
+}
+
+/** What kind of column all rows are; null where they differ. */
+function endsOf(rows: readonly PreparedMark[]): ColumnEnds | null {
+  const kinds = new Set(rows.map(({ ends }) => ends));
+  const [ends] = kinds;
+  return kinds.size === 1 && ends !== undefined ? ends : null;
 }
 
 function relative(solution: { readonly speedMps: number; readonly standardUncertaintyMps: number }): number {

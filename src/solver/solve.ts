@@ -59,7 +59,7 @@ export function solveInFull(
   });
   if (usable.length === 0) return without('no-marks');
   const preparation = prepareMarks(usable, options);
-  const [lowestMps, highestMps] = options.speedRangeMps ?? AIR_SPEEDS_MPS;
+  const [lowestMps, highestMps] = options.speedRangeMps ?? airSpeedsMps(preparation);
   const prior: SpeedPrior = {
     lowestMps,
     highestMps,
@@ -105,6 +105,13 @@ export function solveInFull(
     orders,
     outliers: judgement.outliers,
   };
+}
+
+/** Speeds that air may have: what is usual, and what theory says of air that was read to be colder or warmer than that. */
+function airSpeedsMps({ theory }: Preparation): readonly [number, number] {
+  const [lowest, highest] = AIR_SPEEDS_MPS;
+  if (theory === null) return AIR_SPEEDS_MPS;
+  return [Math.min(lowest, 0.99 * theory.speedMps), Math.max(highest, 1.01 * theory.speedMps)];
 }
 
 function assemble(

@@ -1,4 +1,6 @@
 import FFT from 'fft.js';
+import { isWithin } from '../limits/limits.ts';
+import { SAMPLE_RATES_HZ } from './hearablePitch.ts';
 
 /** The strongest steady tone of one frame of a sweep. */
 export interface SweepFrame {
@@ -40,7 +42,7 @@ export class SweepTrack {
   #taken = 0;
 
   /**
-   * @param sampleRateHz  8000..192 000
+   * @param sampleRateHz  8000..384 000
    * @param lowestHz  of the sweep, > 0; below it nothing is looked for
    * @param highestHz  above it nothing is looked for; below half the sample rate
    * @throws RangeError naming the argument, its range and the value
@@ -50,8 +52,9 @@ export class SweepTrack {
     private readonly lowestHz: number,
     private readonly highestHz: number,
   ) {
-    if (!(sampleRateHz >= 8000 && sampleRateHz <= 192_000)) {
-      throw new RangeError(`sampleRateHz must be 8000..192000, got ${sampleRateHz}`);
+    if (!isWithin(SAMPLE_RATES_HZ, sampleRateHz)) {
+      const { lowest, highest } = SAMPLE_RATES_HZ;
+      throw new RangeError(`sampleRateHz must be ${lowest}..${highest}, got ${sampleRateHz}`);
     }
     if (!(lowestHz > 0 && highestHz > lowestHz && highestHz < sampleRateHz / 2)) {
       throw new RangeError(

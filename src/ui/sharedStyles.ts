@@ -145,6 +145,15 @@ export const sharedStyles = css`
     padding: var(--gap-2) var(--gap-3);
     font-size: var(--text-small);
   }
+  .failed {
+    display: grid;
+    gap: var(--gap-2);
+    border-inline-start: 4px solid var(--alert);
+    background: var(--alert-wash);
+    color: var(--ink);
+    padding: var(--gap-2) var(--gap-3);
+    font-size: var(--text-small);
+  }
   .sheet {
     background: var(--sheet);
     border: 1px solid var(--line);

@@ -61,7 +61,7 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
       return `The end correction comes out as ${fixed(endCorrectionM * 1000, 1)} mm${ratio}. Check the zero of the rule, the diameter, and the ends.`;
     }
     case 'speed-implausible':
-      return `${fixed(warning.speedMps, 1)} m/s is outside of ${fixed(warning.lowestMps, 0)}–${fixed(warning.highestMps, 0)} m/s. Check the fork’s pitch and the orders, or choose the gas.`;
+      return `${fixed(warning.speedMps, 1)} m/s is outside of ${fixed(warning.lowestMps, 0)}–${fixed(warning.highestMps, 0)} m/s. Check the fork’s pitch and the orders; the gas is taken for air.`;
     case 'differs-from-theory': {
       const { differenceMps, agreeingForkHz } = warning;
       const fork = agreeingForkHz === null ? '' : ` A fork of ${fixed(agreeingForkHz, 0)} Hz would agree.`;

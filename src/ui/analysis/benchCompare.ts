@@ -1,5 +1,5 @@
-import { LitElement, css, html, nothing } from 'lit';
-import { customElement, property, query, state } from 'lit/decorators.js';
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
 import { comparisonWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
 import { placeLabels } from '../../report/marksCsv.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
@@ -13,6 +13,8 @@ import type { NameGroup } from '../../words/comparison.ts';
 import { markNames } from '../../words/markNames.ts';
 import { resultLines } from '../../words/result.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { pageOf } from '../parts/benchPages.ts';
 import { workingOut } from '../parts/workingOut.ts';
@@ -38,7 +40,7 @@ const ANOTHER: Readonly<Record<GroupBy, string>> = {
 
 /** Is a difference real? Places, temperatures, forks, column types; what they have in common cancels. */
 @customElement('bench-compare')
-export class BenchCompare extends LitElement {
+export class BenchCompare extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -58,25 +60,18 @@ export class BenchCompare extends LitElement {
   /** Where the pairs that are shown begin, and the places of the table. */
   @state() private from = 0;
   @state() private tableFrom = 0;
-  @query('#one') private one!: HTMLSelectElement | null;
   protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
-  /** Only once its options are there can a list show which is chosen. */
-  override updated(): void {
-    const { one } = this;
-    if (one !== null) one.value = one.dataset['chosen'] ?? '';
-  }
-
-  private onBy(event: Event): void {
-    const way = WAYS.find((one) => one.by === (event.target as HTMLSelectElement).value);
+  private onBy(by: string): void {
+    const way = WAYS.find((one) => one.by === by);
     if (way === undefined) return;
     this.by = way.by;
     this.oneId = null;
     this.from = 0;
   }
 
-  private onOne(event: Event): void {
-    this.oneId = (event.target as HTMLSelectElement).value;
+  private onOne(id: string): void {
+    this.oneId = id;
     this.from = 0;
   }
 
@@ -90,9 +85,11 @@ export class BenchCompare extends LitElement {
         </p>
         <label
           >Compare
-          <select @change=${this.onBy}>
-            ${WAYS.map((way) => html`<option value=${way.by} ?selected=${way.by === this.by}>${way.name}</option>`)}
-          </select></label
+          ${choice({
+            options: WAYS.map(({ by, name }) => ({ value: by, name })),
+            now: () => this.by,
+            choose: (by) => this.onBy(by),
+          })}</label
         >
         ${this.findings()}
       </section>
@@ -161,9 +158,11 @@ export class BenchCompare extends LitElement {
       </p>
       <label
         >Against the others
-        <select id="one" data-chosen=${oneId} @change=${this.onOne}>
-          ${groupIds.map((id) => html`<option value=${id}>${nameGroup(id)}</option>`)}
-        </select></label
+        ${choice({
+          options: groupIds.map((id) => ({ value: id, name: nameGroup(id) })),
+          now: () => this.oneId ?? oneId,
+          choose: (id) => this.onOne(id),
+        })}</label
       >`;
   }
 

@@ -1,4 +1,4 @@
-import { LitElement, html } from 'lit';
+import { html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { endPlot } from '../../report/plots/endPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
@@ -6,15 +6,14 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { measuredTubes, otherRecords, tubesOfRecords, withDifferentNames } from '../../session/benchTubes.ts';
 import { endRatio } from '../../solver/endRatio.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
 
-type Stored = Awaited<ReturnType<BenchSession['keeping']['list']>>;
-
 /** End correction against diameter: the open experiment's tube and those of the notebook's other experiments. */
 @customElement('bench-ends')
-export class BenchEnds extends LitElement {
+export class BenchEnds extends BenchElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
@@ -24,10 +23,9 @@ export class BenchEnds extends LitElement {
 
   override firstUpdated(): void {
     // Without a notebook there is the open experiment alone.
-    void this.session.keeping
-      .list()
-      .catch(() => [])
-      .then((stored: Stored) => (this.records = otherRecords(this.session.experiment.id, stored)));
+    void this.session.keeping.list().then((listed) => {
+      if ('value' in listed) this.records = otherRecords(this.session.experiment.id, listed.value);
+    });
   }
 
   override render() {

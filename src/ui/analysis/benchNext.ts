@@ -1,9 +1,10 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { gainWords, nextWords } from '../../words/nextMarks.ts';
 import { nextMarksHere } from '../../session/benchNext.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
@@ -11,7 +12,7 @@ const SHOWN = 4;
 
 /** Which further mark would make the result more certain, and by how much. */
 @customElement('bench-next')
-export class BenchNext extends LitElement {
+export class BenchNext extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { endRatioWords, forkFrequencyWords, gasWords, temperatureWords } from '../../words/turnRound.ts';
 import {
@@ -9,12 +9,13 @@ import {
 } from '../../session/benchTurnRound.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** The same marks read the other way: what is known and what is sought change places. */
 @customElement('bench-turn-round')
-export class BenchTurnRound extends LitElement {
+export class BenchTurnRound extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { budgetRows } from '../../words/budgetLines.ts';
 import { hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
@@ -8,6 +8,7 @@ import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchFitPicture.ts';
@@ -15,7 +16,7 @@ import './benchNext.ts';
 
 /** Every step from lengths to the speed with this experiment's numbers, the fit, and where the uncertainty comes from. */
 @customElement('bench-working')
-export class BenchWorking extends LitElement {
+export class BenchWorking extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { stampStandardUncertaintyHz } from '../../marks/usualUncertainties.ts';
 import { newFork } from '../../notebook/newExperiment.ts';
@@ -8,6 +8,9 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 
@@ -19,7 +22,7 @@ const PAGE = 25;
 
 /** The forks at hand, with how well each pitch is known. */
 @customElement('bench-forks')
-export class BenchForks extends LitElement {
+export class BenchForks extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -58,10 +61,8 @@ export class BenchForks extends LitElement {
     });
   }
 
-  private onAdd(event: Event): void {
-    const select = event.target as HTMLSelectElement;
-    const nominalHz = Number(select.value);
-    select.value = '';
+  private onAdd(chosen: string): void {
+    const nominalHz = Number(chosen);
     if (!(nominalHz > 0)) return;
     const id = this.session.newId();
     this.session.change('add fork', (experiment) => ({
@@ -99,12 +100,14 @@ export class BenchForks extends LitElement {
               <bench-number-field
                 label="Fork ${index + 1}"
                 .kind=${QUANTITIES.forkHz}
+                .draft=${fieldDraft(this.session, `fork ${fork.id} pitch`)}
                 .value=${fork.nominalHz}
                 @quantity-change=${(event: CustomEvent<number>) => this.onPitch(fork, event.detail)}
               ></bench-number-field>
               <bench-number-field
                 label="± fork ${index + 1}"
                 .kind=${QUANTITIES.uncertaintyHz}
+                .draft=${fieldDraft(this.session, `fork ${fork.id} uncertainty`)}
                 .value=${fork.standardUncertaintyHz}
                 @quantity-change=${(event: CustomEvent<number>) =>
                   this.setFork(fork.id, { standardUncertaintyHz: event.detail })}
@@ -129,10 +132,15 @@ export class BenchForks extends LitElement {
         ></bench-pages>
         <label
           >Add a fork
-          <select @change=${this.onAdd}>
-            <option value="" selected>choose its pitch…</option>
-            ${USUAL_SET_HZ.map((pitch) => html`<option value=${pitch}>${pitch} Hz</option>`)}
-          </select></label
+          ${choice({
+            options: [
+              { value: '', name: 'choose its pitch…' },
+              ...USUAL_SET_HZ.map((pitch) => ({ value: String(pitch), name: `${pitch} Hz` })),
+            ],
+            // It adds, and is ready for the next.
+            now: () => '',
+            choose: (pitch) => this.onAdd(pitch),
+          })}</label
         >
         <p class="small">Any other pitch: add the nearest and change the number.</p>
         <p class="caution">

@@ -1,5 +1,6 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { sweepDurationS } from '../../capture/sweepPlan.ts';
 import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
@@ -9,9 +10,11 @@ import { lostWords, sweepNote, sweepRows, sweepWords } from '../../words/sweep.t
 import type { SweepResonances } from '../../resonance/sweepResonances.ts';
 import { BenchSweep, speedFromSweep } from '../../session/benchSweep.ts';
 import type { SweepFindings, SweepState } from '../../session/benchSweep.ts';
+import { sweepFault } from '../../session/sweepFault.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { sweepSource } from './sweepSource.ts';
 import '../parts/benchPicture.ts';
@@ -25,7 +28,7 @@ const LOUDNESS = 0.25;
 
 /** The other way round: the column's length stays, a slowly swept tone finds the pitches at which it resonates. */
 @customElement('bench-sweep')
-export class BenchSweepCard extends LitElement {
+export class BenchSweepCard extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -80,11 +83,8 @@ export class BenchSweepCard extends LitElement {
       this.fault = 'Type the length that the column is held at first.';
       return;
     }
-    if (plan.toHz <= plan.fromHz) {
-      this.fault = 'The sweep must end at a higher pitch than it starts at.';
-      return;
-    }
-    this.fault = null;
+    this.fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
+    if (this.fault !== null) return;
     // One microphone, one listener.
     this.session.hearing.stop();
     const { experiment, hearing } = this.session;
@@ -120,11 +120,11 @@ export class BenchSweepCard extends LitElement {
   }
 
   private onNote(note: string): void {
-    this.session.change('note sweep', (experiment) => ({
+    const isKept = this.session.change('note sweep', (experiment) => ({
       ...experiment,
       note: experiment.note === '' ? note : `${experiment.note}\n${note}`,
     }));
-    this.session.tell('info', 'The sweep’s result stands in the notes under Records.');
+    if (isKept) this.session.tell('info', 'The sweep’s result stands in the notes under Records.');
   }
 
   override render() {
@@ -160,7 +160,7 @@ export class BenchSweepCard extends LitElement {
       <label class="choice"
         ><input
           type="checkbox"
-          .checked=${this.isPractice}
+          .checked=${live(this.isPractice)}
           ?disabled=${isRunning}
           @change=${this.onPractice}
         />

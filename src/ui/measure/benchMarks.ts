@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
@@ -7,9 +7,11 @@ import { nextWaitingMark, ownMarks, waitingMarks } from '../../marks/markList.ts
 import { fixed } from '../../words/numbers.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { BenchMarkRow } from './benchMarkRow.ts';
+import { highestOrderOf } from './offeredOrders.ts';
 import './benchMarkRow.ts';
 import './benchAddMark.ts';
 
@@ -18,7 +20,7 @@ const PAGE = 50;
 
 /** Marks, newest first: those that wait for a length, then the others; the deleted ones below. */
 @customElement('bench-marks')
-export class BenchMarks extends LitElement {
+export class BenchMarks extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -44,10 +46,15 @@ export class BenchMarks extends LitElement {
   @state() private deletedFrom = 0;
   protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
-  /** Puts the keyboard into the newest mark that waits for its length. */
-  focusWaiting(): void {
-    const newest = waitingMarks(this.session.experiment)[0];
-    if (newest !== undefined) void this.focusRow(newest.id);
+  /** Puts the keyboard into the newest mark that waits for its length, else into the line that adds one. */
+  async focusWaiting(): Promise<void> {
+    await this.updateComplete;
+    await this.focusMark(waitingMarks(this.session.experiment)[0]);
+  }
+
+  private async focusMark(mark: Mark | undefined): Promise<void> {
+    if (mark === undefined) await this.renderRoot.querySelector('bench-add-mark')?.focusLength();
+    else await this.focusRow(mark.id);
   }
 
   /** Puts the keyboard into a mark's length; it is turned to where it isn't shown. */
@@ -75,16 +82,15 @@ export class BenchMarks extends LitElement {
   }
 
   private onDone(mark: Mark): void {
-    const next = nextWaitingMark(this.session.experiment, mark.id);
-    if (next === null) this.renderRoot.querySelector('bench-add-mark')?.focusLength();
-    else void this.focusRow(next.id);
+    void this.focusMark(nextWaitingMark(this.session.experiment, mark.id) ?? undefined);
   }
 
   override render() {
-    const { experiment, outcome, undoName, redoName } = this.session;
+    const { experiment, outcomeIfAny: outcome, undoName, redoName } = this.session;
     const waiting = waitingMarks(experiment);
     const listed = this.listed();
     const index = new MarkIndex(experiment.marks);
+    const highestOrder = highestOrderOf(experiment.marks, outcome);
     return html`
       <section class="stack" aria-label="Marks">
         <div class="head">
@@ -117,6 +123,7 @@ export class BenchMarks extends LitElement {
                   .mark=${mark}
                   .index=${index}
                   .outcome=${outcome}
+                  .highestOrder=${highestOrder}
                   @length-done=${() => this.onDone(mark)}
                 ></bench-mark-row>
               </li>`,

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { nextHint } from '../../words/nextMarks.ts';
@@ -6,12 +6,13 @@ import { factsWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
 import { nextMarksHere } from '../../session/benchNext.ts';
 import { resultLines } from '../../words/result.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** The speed of sound at the present place, as sure as the marks make it. */
 @customElement('bench-result')
-export class BenchResult extends LitElement {
+export class BenchResult extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,13 +1,14 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { warningMessages } from './warningMessages.ts';
 
 /** What is doubtful about the marks or the sound, each with what to do about it. */
 @customElement('bench-warnings')
-export class BenchWarnings extends LitElement {
+export class BenchWarnings extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,6 +1,8 @@
-import { LitElement, css, html, nothing } from 'lit';
-import { customElement, property, query } from 'lit/decorators.js';
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
 import { sharedStyles } from '../sharedStyles.ts';
+import { BenchElement } from './benchElement.ts';
+import { choice } from './choice.ts';
 
 /** The part of a long list that is shown. @param from  where it should begin; kept on the list */
 export function pageOf<T>(items: readonly T[], from: number, size: number): readonly T[] {
@@ -19,7 +21,7 @@ export function pageStart(total: number, from: number, size: number): number {
  * @fires page-change  detail: where the wanted page begins
  */
 @customElement('bench-pages')
-export class BenchPages extends LitElement {
+export class BenchPages extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -34,19 +36,9 @@ export class BenchPages extends LitElement {
   @property({ type: Number }) size = 50;
   /** What the list holds, in the plural. */
   @property() what = 'entries';
-  @query('select') private choice!: HTMLSelectElement | null;
 
   private go(from: number): void {
     this.dispatchEvent(new CustomEvent('page-change', { detail: pageStart(this.total, from, this.size) }));
-  }
-
-  private onChoice(event: Event): void {
-    this.go(Number((event.target as HTMLSelectElement).value));
-  }
-
-  /** Only once its options are there can a list show which is chosen. */
-  override updated(): void {
-    if (this.choice !== null) this.choice.value = String(pageStart(this.total, this.from, this.size));
   }
 
   override render() {
@@ -60,11 +52,15 @@ export class BenchPages extends LitElement {
       </button>
       <label
         >Shown
-        <select aria-label="Which ${what} are shown" @change=${this.onChoice}>
-          ${starts.map(
-            (start) => html`<option value=${start}>${start + 1} to ${Math.min(start + size, total)}</option>`,
-          )}
-        </select>
+        ${choice({
+          label: `Which ${what} are shown`,
+          options: starts.map((start) => ({
+            value: String(start),
+            name: `${start + 1} to ${Math.min(start + size, total)}`,
+          })),
+          now: () => String(pageStart(this.total, this.from, this.size)),
+          choose: (start) => this.go(Number(start)),
+        })}
         of ${total} ${what}</label
       >
       <button

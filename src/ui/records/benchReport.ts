@@ -1,4 +1,4 @@
-import { LitElement, css, html, unsafeCSS } from 'lit';
+import { css, html, unsafeCSS } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { fileStem } from '../../report/experimentJson.ts';
@@ -9,12 +9,13 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { reportInput } from './reportInput.ts';
 
 /** The lab report as it will be printed, always dark on white, with the ways to take it along. */
 @customElement('bench-report')
-export class BenchReport extends LitElement {
+export class BenchReport extends BenchElement {
   static override styles = [
     sharedStyles,
     unsafeCSS(LAB_REPORT_STYLE),

@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
@@ -9,12 +9,13 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { putOnClipboard } from './putOnClipboard.ts';
 
 /** The experiment's tables, each as a CSV file or on the clipboard. */
 @customElement('bench-tables')
-export class BenchTables extends LitElement {
+export class BenchTables extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -33,13 +34,14 @@ export class BenchTables extends LitElement {
 
   /** Whether there is anything in a table, while what it needs is worked out. */
   private hasRows(table: ExperimentTable): boolean {
-    const { experiment, outcome } = this.session;
+    const { experiment, outcomeIfAny: outcome } = this.session;
     return !(table.needsResult && this.session.isWorkingOut) && table.hasRows(experiment, outcome.places);
   }
 
   private rowsOf(table: ExperimentTable): ReturnType<ExperimentTable['rows']> {
-    const { experiment, outcome } = this.session;
-    return table.rows(experiment, outcome.places);
+    // The marks themselves can be taken along whatever becomes of their solution.
+    const { experiment, outcomeIfAny } = this.session;
+    return table.rows(experiment, outcomeIfAny.places);
   }
 
   private onCsv(table: ExperimentTable): void {

@@ -1,4 +1,4 @@
-import { LitElement, html, nothing, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
@@ -8,6 +8,7 @@ import type { BenchOutcome } from '../../session/benchOutcome.ts';
 import { predictColumn } from '../../session/benchPrediction.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { columnGeometry, toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
@@ -25,7 +26,7 @@ import { expectedArt, nodesArt, tubeArt, waveArt } from './tubeArt.ts';
  * @fires slide  detail: the column's new length in metres
  */
 @customElement('bench-column')
-export class BenchColumn extends LitElement {
+export class BenchColumn extends BenchElement {
   static override styles = [sharedStyles, columnStyles];
 
   @property({ attribute: false }) session!: BenchSession;
@@ -74,14 +75,14 @@ export class BenchColumn extends LitElement {
 
   /** Marks change seldom, the picture ten times a second. */
   private stemsNow(): readonly Stem[] {
-    const { experiment, outcome } = this.session;
+    const { experiment, outcomeIfAny: outcome } = this.session;
     if (this.stems?.experiment !== experiment || this.stems.outcome !== outcome)
       this.stems = { experiment, outcome, list: stemsOf(experiment, outcome) };
     return this.stems.list;
   }
 
   override render() {
-    const { experiment, outcome } = this.session;
+    const { experiment, outcomeIfAny: outcome } = this.session;
     const { trace } = this.session.hearing;
     const geometry = columnGeometry(this.widthPx, experiment.tube.travelM);
     const prediction = predictColumn(experiment, outcome);
@@ -144,8 +145,9 @@ export class BenchColumn extends LitElement {
 
   /** A native slider over the rule: its thumb stands under the piston. */
   private handle(geometry: ColumnGeometry, mouthM: number) {
-    const shortestM = 0.02;
-    const longestM = geometry.travelM - mouthM;
+    // A rule may begin so far off, and a tube be so short, that there is hardly anything to slide.
+    const longestM = Math.max(geometry.travelM - mouthM, 0);
+    const shortestM = Math.min(0.02, longestM);
     // A slider's thumb stays inside its box, so the box reaches half a thumb beyond the travel.
     const halfThumbPx = 22;
     const left = toPx(geometry, mouthM + shortestM) - halfThumbPx;

@@ -1,16 +1,17 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { truthWords } from '../../words/practiceTruth.ts';
 import type { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { presentSolution } from '../../session/benchTurnRound.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { guideSteps } from './guideSteps.ts';
 
 /** Leads a first visitor from the door to a speed of sound, and at the end shows the truth. */
 @customElement('bench-guide')
-export class BenchGuide extends LitElement {
+export class BenchGuide extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -87,7 +88,7 @@ export class BenchGuide extends LitElement {
   }
 
   override render() {
-    const { experiment, outcome } = this.session;
+    const { experiment, outcomeIfAny: outcome } = this.session;
     const { trace, isListening } = this.session.hearing;
     const steps = guideSteps(experiment, trace, isListening);
     const done = steps.filter((step) => step.isDone).length;

@@ -1,10 +1,11 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { MicrophoneSource } from '../../capture/microphoneSource.ts';
 import { PracticeSource } from '../../capture/practiceSource.ts';
 import { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './benchSource.ts';
 import '../capture/benchCaptureState.ts';
@@ -25,7 +26,7 @@ const SHORTEST_M = 0.02;
 
 /** The experiment itself: where sound comes from, what is heard, the column on its rule, the practice hands. */
 @customElement('bench-stage')
-export class BenchStage extends LitElement {
+export class BenchStage extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -21,6 +21,7 @@ import { simulate } from './simulate.ts';
 import type { Truth } from './simulate.ts';
 import { trainRule } from './trainRule.ts';
 import type { Passage } from './truth.ts';
+import { VOICES_OPTION, voicesOrEnd } from './voices/chooseVoices.ts';
 
 /**
  * Fits the two rules to simulated recordings of the tuning set and writes them to src/resonance/rules.ts.
@@ -52,9 +53,13 @@ const { values: args } = parseArgs({
     each: { type: 'string', default: '92' },
     /** Folder for the tone series, so that a second fit needs no new simulation. */
     cache: { type: 'string' },
+    voices: VOICES_OPTION,
     dry: { type: 'boolean', default: false },
   },
 });
+
+const voices = voicesOrEnd(args.voices);
+console.log(`Voices: ${voices.kind}.`);
 
 /** Flags nothing: for looking at candidates only. */
 const SILENT: PassageRule = {
@@ -78,7 +83,7 @@ function seriesOf(
   seed: number,
   make: () => ReturnType<typeof simulate>,
 ): [Truth, ToneSeries] {
-  const stem = args.cache === undefined ? null : join(args.cache, `${condition}-${seed}`);
+  const stem = args.cache === undefined ? null : join(args.cache, `${voices.kind}-${condition}-${seed}`);
   if (stem !== null && existsSync(`${stem}.json`)) {
     const file = JSON.parse(readFileSync(`${stem}.json`, 'utf8')) as SeriesFile;
     const bytes = readFileSync(`${stem}.bin`);
@@ -122,7 +127,7 @@ const frameOf = ({ near, far, floor }: FlankRows, i: number): [number, number, n
 
 function load(): Recording[] {
   return recordingSet('tune', Number(args.each)).map(({ scenario, seed }) => {
-    const [truth, whole] = seriesOf(scenario.condition, seed, () => simulate(scenario, seed));
+    const [truth, whole] = seriesOf(scenario.condition, seed, () => simulate(scenario, seed, voices));
     const rangeHz = defaultToleranceHz(truth.nominalHz);
     const live: Item[] = [];
     // Replayed in steps: values and the flank frames that would be there by then.

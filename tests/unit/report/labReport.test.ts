@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';

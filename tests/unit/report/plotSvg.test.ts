@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { describe, expect, it } from 'vitest';
 import { PRINT_PALETTE } from '../../../src/report/plots/plot.ts';
 import type { Plot } from '../../../src/report/plots/plot.ts';

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { PracticeSweep } from '../../../src/capture/practice/practiceSweep.ts';
 import type { CaptureSettings, SoundListener, SoundSource } from '../../../src/capture/soundSource.ts';

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { render } from 'lit';
 import { describe, expect, it } from 'vitest';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
