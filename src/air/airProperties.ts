@@ -1,4 +1,4 @@
-import { requireInRange } from './requireInRange.ts';
+import { requireInRange } from '../numeric/requireInRange.ts';
 
 export interface AirProperties {
   readonly densityKgPerM3: number;

@@ -1,5 +1,5 @@
 import { reflectionSize } from './endCorrection.ts';
-import { requirePositive } from './requireInRange.ts';
+import { requirePositive } from '../numeric/requireInRange.ts';
 
 export interface ColumnResonance {
   /** n = 1, 2, 3… */

@@ -1,4 +1,4 @@
-import { requireInRange, requirePositive } from './requireInRange.ts';
+import { requireInRange, requirePositive } from '../numeric/requireInRange.ts';
 
 /** How the open end ends: a thin rim in free space, or a wide flat plate around it. */
 export type EndShape = 'unflanged' | 'flanged';
@@ -22,7 +22,7 @@ export const END_RATIO_STANDARD_UNCERTAINTY = 0.05;
 
 /**
  * End correction over radius at an open end of a round tube.
- * @param waveNumberTimesRadius  ka, 0..1.5
+ * @param waveNumberTimesRadius  ka, 0..HIGHEST_KA
  * @throws RangeError outside of that range
  * @see unflanged: Dalmont, Nederveen & Joly 2001, J. Sound Vib. 244, 505, after Levine & Schwinger (within 0.35 % of
  *   their integral); flanged: Norris & Sheng 1989, J. Sound Vib. 135, 85
@@ -36,7 +36,7 @@ export function endCorrectionRatio(waveNumberTimesRadius: number, shape: EndShap
 
 /**
  * Size of the pressure reflected at the open end, 0..1.
- * @param waveNumberTimesRadius  ka, 0..1.5
+ * @param waveNumberTimesRadius  ka, 0..HIGHEST_KA
  * @throws RangeError outside of that range
  * @see as for endCorrectionRatio
  */
@@ -50,7 +50,7 @@ export function reflectionSize(waveNumberTimesRadius: number, shape: EndShape = 
 /**
  * End correction of one open end, with what theory can't know about a real mouth.
  * @param radiusM  inside radius, > 0
- * @param frequencyHz  > 0; ka may be 1.5 at most
+ * @param frequencyHz  > 0; ka may be HIGHEST_KA at most
  * @param speedMps  > 0
  * @throws RangeError naming the argument, its range and the value
  */

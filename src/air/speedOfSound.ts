@@ -1,6 +1,5 @@
 import type { AirState } from './airState.ts';
 import { waterMoleFraction } from './waterMoleFraction.ts';
-import type { SaturationForm } from './saturationPressure.ts';
 
 /** A speed with its standard uncertainty, and how much each quantity of the air adds to that. */
 export interface TheoreticalSpeed {
@@ -49,18 +48,12 @@ export function cramerSpeedMps(temperatureC: number, water: number, pressurePa: 
 /**
  * Speed of sound that theory gives for air, with the uncertainty that comes from the readings and the formula.
  * @param air  temperature -60..100 °C, humidity 0..100 %, pressure 20..120 kPa
- * @param form  fit of the saturation pressure
  * @throws RangeError outside of those ranges
  * @see Cramer 1993; JCGM 100:2008, 5.1.2 for the combination
  */
-export function speedOfSound(air: AirState, form: SaturationForm = 'davis'): TheoreticalSpeed {
+export function speedOfSound(air: AirState): TheoreticalSpeed {
   const at = (temperatureC: number, humidityPct: number, pressurePa: number, co2: number): number =>
-    cramerSpeedMps(
-      temperatureC,
-      waterMoleFraction(temperatureC, humidityPct, pressurePa, form),
-      pressurePa,
-      co2,
-    );
+    cramerSpeedMps(temperatureC, waterMoleFraction(temperatureC, humidityPct, pressurePa), pressurePa, co2);
   const { temperatureC: t, humidityPct: h, pressurePa: p, co2MoleFraction: x } = air;
   const speedMps = at(t, h, p, x);
 
@@ -72,7 +65,7 @@ export function speedOfSound(air: AirState, form: SaturationForm = 'davis'): The
   const perPascal = (at(t, h, p + pressureStep, x) - speedMps) / pressureStep;
   const perCo2 = (at(t, h, p, x + 1e-5) - speedMps) / 1e-5;
 
-  const water = waterMoleFraction(t, h, p, form);
+  const water = waterMoleFraction(t, h, p);
   const withinValidity =
     t >= 0 && t <= 30 && p >= 75_000 && p <= 102_000 && water <= 0.06 && x >= 0 && x <= 0.01;
   const formula = (withinValidity ? FORMULA_UNCERTAINTY : EXTRAPOLATED_UNCERTAINTY) * speedMps;

@@ -1,7 +1,7 @@
 import { airProperties } from './airProperties.ts';
-import { divide, multiply, squareRoot } from './complex.ts';
-import type { Complex } from './complex.ts';
-import { requirePositive } from './requireInRange.ts';
+import { divide, multiply, squareRoot } from '../numeric/complex.ts';
+import type { Complex } from '../numeric/complex.ts';
+import { requirePositive } from '../numeric/requireInRange.ts';
 
 /** What the walls of a round tube do to a plane wave in it. */
 export interface WallLoss {
@@ -72,7 +72,7 @@ function besselRatioFarOut(s: Complex): Complex {
     let sum: Complex = { re: 0, im: 0 };
     for (let k = a.length - 1; k >= 0; k -= 1) {
       sum = multiply(sum, w);
-      sum = { re: sum.re + (a[k] ?? 0), im: sum.im };
+      sum = { re: sum.re + a[k], im: sum.im };
     }
     return sum;
   };

@@ -1,5 +1,5 @@
-import { requireInRange } from '../air/requireInRange.ts';
 import { LIMITS } from '../limits/limits.ts';
+import { requireInRange } from '../numeric/requireInRange.ts';
 
 /** A tone that rises from one pitch to another and comes back, both at one rate. */
 export interface SweepPlan {

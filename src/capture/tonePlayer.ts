@@ -1,4 +1,4 @@
-import { requireInRange } from '../air/requireInRange.ts';
+import { requireInRange } from '../numeric/requireInRange.ts';
 import { LIMITS } from '../limits/limits.ts';
 import { checkSweepPlan, sweepDurationS } from './sweepPlan.ts';
 import type { SweepPlan } from './sweepPlan.ts';

@@ -1,6 +1,8 @@
 import type { StatedResult } from '../intake/intakeTypes.ts';
 import type { AirState } from '../air/airState.ts';
+import type { OutlierCause } from '../solver/outlierCause.ts';
 import type { SolverMark } from '../solver/solution.ts';
+import type { SolverWarning } from '../solver/solverWarning.ts';
 
 /** What one group brought: marks, or a result that it states. */
 export interface GroupSource {
@@ -15,6 +17,9 @@ export interface GroupSource {
   readonly changedAt: string;
   /** Marks that count, empty where only a result is stated. */
   readonly marks: readonly SolverMark[];
+  /** What the group numbers, and the number of each mark by its key: rows of a table, or marks of an experiment. */
+  readonly numbered: 'row' | 'mark';
+  readonly markNumbers: ReadonlyMap<string, number>;
   readonly stated: StatedResult | null;
 }
 
@@ -25,9 +30,8 @@ export interface GroupOutcome {
   /** null where no temperature was noted. */
   readonly air: AirState | null;
   readonly markCount: number;
-  readonly outlierCount: number;
-  /** What is wrong with its marks already in its own eyes. */
-  readonly causes: readonly string[];
+  /** Marks that are wrong already in its own eyes. */
+  readonly outliers: readonly { readonly key: string; readonly cause: OutlierCause }[];
 }
 
 /** A group in the class, solved. */
@@ -35,9 +39,9 @@ export interface ClassGroup {
   /** Unique in the class. */
   readonly id: string;
   readonly source: GroupSource;
-  /** null where its marks give no speed; `problem` says why. */
+  /** null where its marks give no speed; `problems` say why. */
   readonly outcome: GroupOutcome | null;
-  readonly problem: string | null;
+  readonly problems: readonly SolverWarning[];
   /** What the teacher chose; null leaves it to the bench. */
   readonly isChosen: boolean | null;
 }

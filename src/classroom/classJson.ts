@@ -1,3 +1,4 @@
+import { reasonWords } from '../words/classroom.ts';
 import type { ClassResult } from './classResult.ts';
 
 /** Name of the form, as in public/schema/class.schema.json: another form gets another number. */
@@ -31,7 +32,7 @@ export function classJson(result: ClassResult): string {
       state,
       repeat: repeat?.why ?? null,
       marks: group.outcome?.markCount ?? 0,
-      likelyReason: reason ?? group.problem,
+      likelyReason: reasonWords({ group, reason }),
     })),
   };
   return `${JSON.stringify(whole, null, 2)}\n`;

@@ -1,6 +1,7 @@
 import type { AirState } from '../air/airState.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
 import { likelyGroupReason } from '../solver/likelyGroupReason.ts';
+import type { GroupReason } from '../solver/likelyGroupReason.ts';
 import { pooledMean } from '../solver/pooledMean.ts';
 import type { PooledMean } from '../solver/pooledMean.ts';
 import type { ClassGroup } from './classGroup.ts';
@@ -18,7 +19,7 @@ export interface ClassRow {
   /** Group's speed minus the class's; null without a result. */
   readonly differenceMps: number | null;
   /** Why it is outlying, as far as its marks show it. */
-  readonly reason: string | null;
+  readonly reason: GroupReason | null;
 }
 
 /** The whole class. */
@@ -109,7 +110,7 @@ function meanAir(groups: readonly ClassGroup[]): AirState | null {
   const airs = groups.flatMap(({ outcome }) =>
     outcome === null || outcome.air === null ? [] : [outcome.air],
   );
-  const [first] = airs;
+  const first = airs.at(0);
   if (first === undefined) return null;
   const mean = (of: (air: AirState) => number): number =>
     airs.reduce((sum, air) => sum + of(air), 0) / airs.length;

@@ -1,4 +1,5 @@
 import type { Cell } from '../report/csv.ts';
+import { reasonWords } from '../words/classroom.ts';
 import type { ClassResult } from './classResult.ts';
 
 const HEADING = [
@@ -29,8 +30,8 @@ export function classTable({ rows }: ClassResult): readonly (readonly Cell[])[] 
     differenceMps,
     state,
     group.outcome?.markCount ?? 0,
-    group.outcome?.outlierCount ?? 0,
-    reason ?? group.problem,
+    group.outcome?.outliers.length ?? 0,
+    reasonWords({ group, reason }),
     group.source.fileName,
   ]);
   return [HEADING, ...cells];

@@ -1,4 +1,5 @@
 import type { Intake } from '../intake/intakeTypes.ts';
+import { ownMarks } from '../marks/markList.ts';
 import type { MarkRow } from '../marks/marksTable.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { measuredMarks } from '../report/marksCsv.ts';
@@ -27,6 +28,8 @@ export function groupsOfIntake(intake: Intake): readonly GroupSource[] {
         experimentId: null,
         changedAt: '',
         marks: [],
+        numbered: 'row',
+        markNumbers: new Map(),
         stated,
       }));
     default:
@@ -47,6 +50,8 @@ function groupOfExperiment(experiment: Experiment, fileName: string, stem: strin
       experiment,
       measuredMarks(experiment).filter((mark) => !mark.excluded),
     ),
+    numbered: 'mark',
+    markNumbers: new Map(ownMarks(experiment.marks).map(({ id }, index) => [id, index + 1])),
     stated: null,
   };
 }
@@ -69,8 +74,9 @@ function groupsOfRows(rows: readonly MarkRow[], fileName: string, stem: string):
         .map(({ madeAt }) => madeAt)
         .sort()
         .at(-1) ?? '',
-    // Marks of a table go by their row, so that a person finds them.
-    marks: marksOfRows(own).map((mark) => ({ ...mark, key: mark.key.replace('row', 'Row') })),
+    marks: marksOfRows(own),
+    numbered: 'row',
+    markNumbers: new Map(own.map(({ row }) => [String(row), row])),
     stated: null,
   }));
 }

@@ -15,19 +15,16 @@ export function solveGroup(id: string, source: GroupSource): ClassGroup {
         standardUncertaintyMps: stated.standardUncertaintyMps,
         air: temperatureC === null ? null : airFromReadings({ temperatureC }),
         markCount: 0,
-        outlierCount: 0,
-        causes: [],
+        outliers: [],
       },
-      problem: null,
+      problems: [],
       isChosen: null,
     };
   }
   const solution = solve(marks);
   if (solution.speedMps === null) {
-    const problem = solution.warnings.map(({ message }) => message).join(' ');
-    return { id, source, outcome: null, problem, isChosen: null };
+    return { id, source, outcome: null, problems: solution.warnings, isChosen: null };
   }
-  const outliers = solution.marks.filter(({ outlier }) => outlier);
   return {
     id,
     source,
@@ -36,10 +33,9 @@ export function solveGroup(id: string, source: GroupSource): ClassGroup {
       standardUncertaintyMps: solution.standardUncertaintyMps,
       air: solution.air,
       markCount: marks.length,
-      outlierCount: outliers.length,
-      causes: outliers.map(({ key, cause }) => `${key}: ${cause ?? 'far from the fit'}`),
+      outliers: solution.marks.flatMap(({ key, cause }) => (cause === null ? [] : [{ key, cause }])),
     },
-    problem: null,
+    problems: [],
     isChosen: null,
   };
 }

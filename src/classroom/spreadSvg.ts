@@ -2,7 +2,8 @@ import { escapeMarkup } from '../report/markup.ts';
 import type { Picture } from '../report/plots/picture.ts';
 import { roundTicks } from '../report/plots/plot.ts';
 import type { PlotPalette } from '../report/plots/plot.ts';
-import { fixed } from '../report/rounding.ts';
+import { spreadWords } from '../words/classroom.ts';
+import { fixed } from '../words/numbers.ts';
 import type { ClassResult } from './classResult.ts';
 
 const TITLE = 'Spread of the class';
@@ -25,13 +26,6 @@ export function spreadPicture(result: ClassResult): Picture {
   };
 }
 
-/** What the picture of the spread shows, for those who don't see it. */
-export function spreadWords({ rows, pooled }: ClassResult): string {
-  const outlying = rows.filter(({ state }) => state === 'outlying').length;
-  if (pooled === null) return 'No group has a result yet.';
-  return `${rows.length} groups from the slowest to the fastest with their 95 % intervals; the band is the class’s ${fixed(pooled.value, 1)} ± ${fixed(pooled.expandedUncertainty, 1)} m/s. ${outlying} outlying ${outlying === 1 ? 'group is a cross' : 'groups are crosses'}, what isn’t counted is hollow.${outlying === 0 ? '' : ' A group beyond the edge stands there with its speed.'}`;
-}
-
 /** Every group's speed with its 95 % interval, sorted, over the class's band; a whole SVG file. */
 export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
   const { pooled } = result;
@@ -43,8 +37,8 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
     )
     .sort((one, other) => one.speedMps - other.speedMps);
   const isNamed = shown.length <= MOST_NAMED;
-  const pitch = isNamed ? 20 : Math.max(2, 800 / Math.max(shown.length, 1));
-  const height = Math.round(TOP + BOTTOM + Math.max(shown.length, 3) * pitch);
+  const rowHeight = isNamed ? 20 : Math.max(2, 800 / Math.max(shown.length, 1));
+  const height = Math.round(TOP + BOTTOM + Math.max(shown.length, 3) * rowHeight);
   const usual = shown.filter(({ row }) => row.state === 'counted');
   const ends = (usual.length > 0 ? usual : shown).flatMap((one) => [
     one.speedMps - one.halfMps,
@@ -70,9 +64,9 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
     pooled === null
       ? ''
       : `<rect x="${x(pooled.value - pooled.expandedUncertainty)}" y="${TOP}" width="${Math.max(1, x(pooled.value + pooled.expandedUncertainty) - x(pooled.value - pooled.expandedUncertainty))}" height="${bottom - TOP}" fill="${palette.room}" fill-opacity="0.25"/><path d="M${x(pooled.value)} ${TOP}V${bottom}" stroke="${palette.room}" stroke-width="2"/>`;
-  const radius = isNamed ? 5 : Math.min(4, Math.max(1.5, pitch / 2));
+  const radius = isNamed ? 5 : Math.min(4, Math.max(1.5, rowHeight / 2));
   const points = shown.map(({ row, speedMps, halfMps }, index) => {
-    const y = Math.round((TOP + (index + 0.5) * pitch) * 10) / 10;
+    const y = Math.round((TOP + (index + 0.5) * rowHeight) * 10) / 10;
     const isOut = row.state === 'outlying';
     const colour = row.state === 'counted' ? palette.tone : isOut ? palette.ink : palette.soft;
     const at = x(speedMps);

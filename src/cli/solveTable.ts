@@ -1,11 +1,17 @@
-import { OPTIONAL_COLUMNS } from '../marks/markColumns.ts';
 import { describeFaults, readMarksTable } from '../marks/marksTable.ts';
-import { STAMP_TOLERANCE, USUAL_LENGTH_STANDARD_UNCERTAINTY_M } from '../marks/usualUncertainties.ts';
-import { marksOfRows, rowKey } from '../solver/marksOfRows.ts';
-import type { NoSolution, Solution, SolverMark, SolverWarning } from '../solver/solution.ts';
+import { marksOfRows } from '../solver/marksOfRows.ts';
+import type { BudgetLine, NoSolution, Solution, SolverMark } from '../solver/solution.ts';
 import { solve } from '../solver/solve.ts';
 import { solveAll } from '../solver/solveAll.ts';
-import { listed } from '../solver/wording.ts';
+import type { SolverWarning, SolverWarningCode } from '../solver/solverWarning.ts';
+import { budgetQuantity } from '../words/budgetLines.ts';
+import { outlierCauseWords } from '../words/outlierCauses.ts';
+import { solverWarningMessage, solverWarningWords } from '../words/solverWarnings.ts';
+import { tableWarningWords } from '../words/tableWarnings.ts';
+import type { TableWarning } from '../words/tableWarnings.ts';
+import { workingStepWords } from '../words/workingSteps.ts';
+import type { StepWords } from '../words/workingSteps.ts';
+import { findTableWarnings } from './findTableWarnings.ts';
 
 /** What the command says about one table; the keys are a contract. Speeds are for free air. */
 export interface SolvedTable {
@@ -26,12 +32,23 @@ export interface SolvedTable {
     readonly outlier: boolean;
     readonly cause: string | null;
   }[];
-  readonly warnings: readonly SolverWarning[];
-  readonly budget: Solution['budget'];
-  readonly working: Solution['working'];
+  readonly warnings: readonly WrittenWarning[];
+  readonly budget: readonly WrittenBudgetLine[];
+  readonly working: readonly StepWords[];
   /** Each place by itself; absent where the table has one place only. */
   readonly places?: readonly PlaceSummary[];
 }
+
+/** A finding as its code and its sentence. */
+export interface WrittenWarning {
+  readonly code: SolverWarningCode | TableWarning['code'];
+  readonly message: string;
+}
+
+export type WrittenBudgetLine = { readonly quantity: string } & Pick<
+  BudgetLine,
+  'standardUncertainty' | 'unit' | 'sensitivity' | 'contributionMps' | 'degreesOfFreedom'
+>;
 
 export interface PlaceSummary {
   readonly place: string;
@@ -39,7 +56,7 @@ export interface PlaceSummary {
   readonly standardUncertaintyMps: number | null;
   readonly expandedUncertaintyMps: number | null;
   readonly theory: Solution['theory'];
-  readonly warnings: readonly SolverWarning[];
+  readonly warnings: readonly WrittenWarning[];
 }
 
 /** Places beyond this many are part of the common result but get no answer of their own. */
@@ -56,39 +73,11 @@ export function solveTable(text: string): SolvedTable | { readonly error: string
   const rows = table.rows.filter(({ excluded }) => !excluded);
   const marks = marksOfRows(rows);
   const solution = solve(marks);
-  if (solution.speedMps === null) return { error: solution.warnings.map(({ message }) => message).join(' ') };
+  if (solution.speedMps === null) {
+    return { error: solverWarningWords(solution.warnings, nameRow).join(' ') };
+  }
 
-  const rowOf = new Map(rows.map(({ row }) => [rowKey(row), row]));
-  const warnings: SolverWarning[] = [...solution.warnings];
-  const placeNames = new Set(rows.map(({ place }) => place));
-  if (placeNames.size > 1) {
-    const different = new Set(rows.map(({ temperatureC }) => temperatureC)).size > 1;
-    const referred = different ? ', referred to their mean temperature by theory' : '';
-    warnings.push({
-      code: 'several-places',
-      message: `The speed is one fit to all ${placeNames.size} places together${referred}. Each place’s own is under "places".`,
-    });
-  }
-  if (table.passedOver.length > 0) {
-    warnings.push({
-      code: 'columns-not-read',
-      message: `Not read: ${table.passedOver.slice(0, 8).join(', ')}. Optional columns are ${listed(OPTIONAL_COLUMNS)}.`,
-    });
-  }
-  const unstated = rows.filter(({ lengthUncertaintyM }) => lengthUncertaintyM === null).length;
-  if (unstated > 0) {
-    warnings.push({
-      code: 'length-uncertainty-assumed',
-      message: `No length_uncertainty_mm in ${unstated} of ${rows.length} rows: ${1000 * USUAL_LENGTH_STANDARD_UNCERTAINTY_M} mm is taken, for a rule read to a millimetre and a resonance found by its loudest place. Where a resonance was found less sharply, state it, for few marks can’t show it.`,
-    });
-  }
-  const assumed = rows.filter(({ forkUncertaintyHz }) => forkUncertaintyHz === null).length;
-  if (assumed > 0) {
-    warnings.push({
-      code: 'fork-tolerance-assumed',
-      message: `No fork_uncertainty_hz in ${assumed} of ${rows.length} rows: the stamp is taken to be within ±${100 * STAMP_TOLERANCE} %. Measure the fork to do better.`,
-    });
-  }
+  const placeCount = new Set(rows.map(({ place }) => place)).size;
   return {
     speedMps: solution.speedMps,
     standardUncertaintyMps: solution.standardUncertaintyMps,
@@ -100,17 +89,23 @@ export function solveTable(text: string): SolvedTable | { readonly error: string
     theory: solution.theory,
     agreement: solution.agreement,
     marks: solution.marks.map(({ key, order, orderConfidence, residualM, outlier, cause }) => ({
-      row: rowOf.get(key) ?? 0,
+      row: Number(key),
       order,
       orderConfidence,
       residualM,
       outlier,
-      cause,
+      cause: cause === null ? null : outlierCauseWords(cause),
     })),
-    warnings,
-    budget: solution.budget,
-    working: solution.working,
-    ...(placeNames.size > 1 ? { places: summarisePlaces(marks) } : {}),
+    warnings: [
+      ...writeWarnings(solution.warnings),
+      ...findTableWarnings(rows, table.passedOver).map((warning) => ({
+        code: warning.code,
+        message: tableWarningWords(warning),
+      })),
+    ],
+    budget: solution.budget.map(writeBudgetLine),
+    working: solution.working.map(workingStepWords),
+    ...(placeCount > 1 ? { places: summarisePlaces(marks) } : {}),
   };
 }
 
@@ -125,7 +120,7 @@ function summarisePlaces(marks: readonly SolverMark[]): PlaceSummary[] {
             standardUncertaintyMps: null,
             expandedUncertaintyMps: null,
             theory: null,
-            warnings: solution.warnings,
+            warnings: writeWarnings(solution.warnings),
           }
         : {
             place: solution.place,
@@ -133,7 +128,31 @@ function summarisePlaces(marks: readonly SolverMark[]): PlaceSummary[] {
             standardUncertaintyMps: solution.standardUncertaintyMps,
             expandedUncertaintyMps: solution.expandedUncertaintyMps,
             theory: solution.theory,
-            warnings: solution.warnings,
+            warnings: writeWarnings(solution.warnings),
           },
   );
+}
+
+/** Rows go by their number in the file. */
+function nameRow(key: string): string {
+  return `row ${key}`;
+}
+
+function writeWarnings(warnings: readonly SolverWarning[]): WrittenWarning[] {
+  return warnings.map((warning) => ({
+    code: warning.code,
+    message: solverWarningMessage(warning, nameRow),
+  }));
+}
+
+function writeBudgetLine(line: BudgetLine): WrittenBudgetLine {
+  const { standardUncertainty, unit, sensitivity, contributionMps, degreesOfFreedom } = line;
+  return {
+    quantity: budgetQuantity(line),
+    standardUncertainty,
+    unit,
+    sensitivity,
+    contributionMps,
+    degreesOfFreedom,
+  };
 }

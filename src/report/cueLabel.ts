@@ -1,14 +1,14 @@
 import type { Mark } from '../marks/mark.ts';
 import { markNumber, repeatedMark } from '../marks/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
-import { fixed } from './rounding.ts';
+import { fixed, stampedHertz } from '../words/numbers.ts';
 
 /** What a sound editor shows beside a mark: its number, fork, ends and length. Plain ASCII, as the file format wants. */
 export function cueLabel(experiment: Experiment, mark: Mark): string {
   const { marks } = experiment;
   const number = markNumber(marks, mark.id);
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
-  const pitch = fork === undefined ? '' : `, ${fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`;
+  const pitch = fork === undefined ? '' : `, ${stampedHertz(fork.nominalHz)} Hz`;
   // Without the length, which would count twice when the file is opened again.
   if (repeatedMark(marks, mark) !== null) return `Mark ${number} again${pitch}, ${mark.ends}`;
   const length = mark.lengthM === null ? 'no length yet' : `${fixed(mark.lengthM * 100, 2)} cm`;

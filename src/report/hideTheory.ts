@@ -1,10 +1,18 @@
 import type { Experiment } from '../notebook/experiment.ts';
 import type { Comparison } from '../solver/compare.ts';
-import type { Solution, NoSolution, WorkingStep } from '../solver/solution.ts';
-import type { ResultLines } from './resultLines.ts';
+import type { NoSolution, Solution } from '../solver/solution.ts';
+import type { SolverWarning, SolverWarningCode } from '../solver/solverWarning.ts';
+import type { WorkingStep } from '../solver/workingStep.ts';
+import type { ResultFact, ResultLines } from '../words/result.ts';
 
-/** Warnings that give theory's speed away. */
-const TELLING = ['differs-from-theory', 'speed-implausible', 'implausible'];
+/** Warnings, facts and steps that give theory's speed away. */
+const TELLING_WARNINGS: readonly SolverWarningCode[] = [
+  'differs-from-theory',
+  'speed-implausible',
+  'implausible',
+];
+const TELLING_FACTS: readonly ResultFact['kind'][] = ['theory', 'difference'];
+const TELLING_STEPS: readonly WorkingStep['kind'][] = ['theory', 'difference-from-theory'];
 
 /** Whether this experiment's lesson keeps theory's speed back. */
 export function hidesTheory(experiment: Experiment): boolean {
@@ -13,20 +21,20 @@ export function hidesTheory(experiment: Experiment): boolean {
 
 /** What may be said of a result where a lesson keeps theory back. */
 export function factsWithoutTheory(lines: ResultLines): ResultLines['facts'] {
-  return lines.facts.filter((fact) => !['Theory', 'Difference'].includes(fact.name));
+  return lines.facts.filter(({ kind }) => !TELLING_FACTS.includes(kind));
 }
 
 /** The working without theory's speed and the difference from it. */
 export function stepsWithoutTheory(steps: readonly WorkingStep[]): readonly WorkingStep[] {
-  return steps.filter((step) => !/theory/i.test(step.title));
+  return steps.filter(({ kind }) => !TELLING_STEPS.includes(kind));
 }
 
 /** The warnings that don't give theory's speed away. */
-export function warningsWithoutTheory(solution: Solution | NoSolution): readonly string[] {
-  return solution.warnings.filter(({ code }) => !TELLING.includes(code)).map(({ message }) => message);
+export function warningsWithoutTheory(solution: Solution | NoSolution): readonly SolverWarning[] {
+  return solution.warnings.filter(({ code }) => !TELLING_WARNINGS.includes(code));
 }
 
-/** A comparison's sentence without what theory expects. */
-export function statementWithoutTheory({ statement }: Comparison): string {
-  return statement.replace(/ Theory expects .*$/s, '');
+/** A comparison without what theory expects. */
+export function comparisonWithoutTheory(comparison: Comparison): Comparison {
+  return { ...comparison, expected: null };
 }

@@ -1,4 +1,4 @@
-import { fixed } from './rounding.ts';
+import { fixed } from '../words/numbers.ts';
 
 /** A size for a person, in megabytes of 10⁶ bytes; with one decimal below 10 of them. @param bytes  >= 0 */
 export function megabytes(bytes: number): string {

@@ -3,14 +3,14 @@ import { nextMarksHere } from './benchNext.ts';
 import type { AnswerWay, BenchQuestions, Question, QuestionKind } from './benchQuestions.ts';
 import { solveExperiment } from './benchSolve.ts';
 import { tubesOfRecords } from './benchTubes.ts';
-import { pitchFromSpeed } from './benchTurnRound.ts';
+import { frequencyFromSpeed } from './benchTurnRound.ts';
 import { SolvedGroups } from './solvedGroups.ts';
 
 const WAYS: { readonly [K in QuestionKind]: AnswerWay<K> } = {
   outcome: (experiment, _ask, known) => solveExperiment(experiment, known),
   next: (experiment, _ask, known) => nextMarksHere(experiment, known),
   compare: compareGroups,
-  pitch: pitchFromSpeed,
+  forkFrequency: frequencyFromSpeed,
   tubes: tubesOfRecords,
 };
 

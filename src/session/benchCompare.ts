@@ -1,8 +1,6 @@
 import type { Experiment } from '../notebook/experiment.ts';
-import { placeLabels } from '../report/marksCsv.ts';
-import { fixed } from '../report/rounding.ts';
 import { compareSolved } from '../solver/compare.ts';
-import type { Comparison, NoComparison } from '../solver/compare.ts';
+import type { Comparison, NoComparison, SolvedGroup } from '../solver/compare.ts';
 import { countedGroups } from './countedGroups.ts';
 import type { GroupBy } from './countedGroups.ts';
 import { SolvedGroups } from './solvedGroups.ts';
@@ -24,8 +22,8 @@ export interface CompareAsk {
 /** Groups of marks and what sets them apart. */
 export interface CompareFindings {
   readonly by: GroupBy;
-  /** In the order in which their first marks were made. */
-  readonly groups: readonly { readonly id: string; readonly name: string }[];
+  /** The groups' ids, in the order in which their first marks were made. */
+  readonly groupIds: readonly string[];
   /** The group that is set against the others; null where every pair is compared. */
   readonly oneId: string | null;
   /** Pairs that can be paged through. */
@@ -48,39 +46,25 @@ export function compareGroups(
   const { by } = ask;
   const marks = countedGroups(experiment, by);
   known.keepOnly(by, marks);
-  const nameOf = namesOfGroups(experiment, by);
-  const groups = [...marks.keys()].map((id) => ({ id, name: nameOf(id) }));
-  const isAll = groups.length <= MOST_FOR_ALL_PAIRS;
-  const one = groups.find(({ id }) => id === ask.oneId) ?? groups[0];
+  const groupIds = [...marks.keys()];
+  const isAll = groupIds.length <= MOST_FOR_ALL_PAIRS;
+  const oneId = groupIds.find((id) => id === ask.oneId) ?? groupIds.at(0);
   const all = isAll
-    ? groups.flatMap((first, index) => groups.slice(index + 1).map((second) => [first, second] as const))
-    : groups.flatMap((other) => (one === undefined || other === one ? [] : [[one, other] as const]));
+    ? groupIds.flatMap((first, index) => groupIds.slice(index + 1).map((second) => [first, second] as const))
+    : groupIds.flatMap((other) => (oneId === undefined || other === oneId ? [] : [[oneId, other] as const]));
   const from = isAll || !(ask.from < all.length) ? 0 : ask.from;
-  const solved = ({ id, name }: (typeof groups)[number]) => ({
-    name,
+  const solved = (id: string): SolvedGroup => ({
+    key: id,
     solved: known.solve(by, id, marks.get(id) ?? []),
   });
   return {
     by,
-    groups,
-    oneId: isAll ? null : (one?.id ?? null),
+    groupIds,
+    oneId: isAll ? null : (oneId ?? null),
     pairCount: all.length,
     from,
     pairs: all
       .slice(from, isAll ? undefined : from + PAIRS_AT_A_TIME)
       .map(([first, second]) => compareSolved(solved(first), solved(second))),
-  };
-}
-
-function namesOfGroups(experiment: Experiment, by: GroupBy): (id: string) => string {
-  if (by === 'ends') return (id) => (id === 'closed' ? 'the closed column' : 'the open column');
-  if (by === 'place') {
-    const labels = placeLabels(experiment);
-    return (id) => labels.get(id) ?? '';
-  }
-  const forks = new Map(experiment.forks.map((fork) => [fork.id, fork.nominalHz]));
-  return (id) => {
-    const pitchHz = forks.get(id);
-    return `the fork of ${pitchHz === undefined ? '?' : fixed(pitchHz, pitchHz % 1 === 0 ? 0 : 1)} Hz`;
   };
 }

@@ -14,13 +14,17 @@ export function nextMarksHere(experiment: Experiment, known = new SolvedGroups()
   const marks = countedGroups(experiment, 'place').get(present.placeId);
   if (marks === undefined) return [];
   const available = forks.map((fork) => {
-    const pitch = forkInUse(fork);
+    const { hz, standardUncertaintyHz } = forkInUse(fork);
     return {
       forkKey: fork.id,
-      frequencyHz: pitch.hz,
-      frequencyStandardUncertaintyHz: pitch.standardUncertaintyHz,
+      frequencyHz: hz,
+      frequencyStandardUncertaintyHz: standardUncertaintyHz,
     };
   });
   const solved = known.solve('place', present.placeId, marks);
-  return nextMarksAfter(solved, marks.at(-1), available, [present.ends], tube.travelM);
+  return nextMarksAfter(solved, marks.at(-1), {
+    forks: available,
+    ends: [present.ends],
+    travelM: tube.travelM,
+  });
 }

@@ -1,6 +1,6 @@
 import { airFromReadings, USUAL_AIR } from '../air/airState.ts';
 import { resonantLengthM } from '../air/columnResonance.ts';
-import { endCorrection } from '../air/endCorrection.ts';
+import { endCorrection, HIGHEST_KA } from '../air/endCorrection.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
 import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { wallLoss } from '../air/wallLoss.ts';
@@ -69,7 +69,7 @@ export function predictColumn(experiment: Experiment, outcome: BenchOutcome): Pr
 
 /** Theory's end correction; the bench rule 0.6 a where the tube is too wide for it (common practice). */
 function theoryEndM(radiusM: number, frequencyHz: number, speedMps: number): number {
-  const isTooWide = (2 * Math.PI * frequencyHz * radiusM) / speedMps > 1.5;
+  const isTooWide = (2 * Math.PI * frequencyHz * radiusM) / speedMps > HIGHEST_KA;
   return isTooWide ? 0.6 * radiusM : endCorrection(radiusM, frequencyHz, speedMps).endCorrectionM;
 }
 

@@ -11,7 +11,7 @@ export interface BenchQuestions {
   outcome: { about: Experiment; ask: null; answer: BenchOutcome };
   next: { about: Experiment; ask: null; answer: readonly NextMark[] };
   compare: { about: Experiment; ask: CompareAsk; answer: CompareFindings };
-  pitch: { about: Experiment; ask: null; answer: UnknownFork | null };
+  forkFrequency: { about: Experiment; ask: null; answer: UnknownFork | null };
   /** About the records of other experiments, as they are stored. */
   tubes: { about: readonly unknown[]; ask: null; answer: readonly MeasuredTube[] };
 }

@@ -13,11 +13,11 @@ import type { BenchOutcome } from './benchOutcome.ts';
 import { solverMarks } from './solverMarks.ts';
 
 /**
- * Pitch of the present fork from its lengths and theory's speed at the place's temperature. Its stamp only says
+ * Frequency of the present fork from its lengths and theory's speed at the place's temperature. Its stamp only says
  * which orders are meant.
  * @returns null where the temperature isn't noted or the fork has no marks
  */
-export function pitchFromSpeed(experiment: Experiment): UnknownFork | null {
+export function frequencyFromSpeed(experiment: Experiment): UnknownFork | null {
   const { present } = experiment;
   const place = experiment.places.find((candidate) => candidate.id === present.placeId);
   const fork = experiment.forks.find((candidate) => candidate.id === present.forkId);

@@ -1,4 +1,4 @@
-import { median } from '../solver/median.ts';
+import { median } from '../numeric/median.ts';
 import type { LevelPoint } from './listeningTypes.ts';
 
 /** What a struck fork beside a fixed column, and somebody talking, say about the gain. */
@@ -134,7 +134,7 @@ function binsOf(decay: readonly LevelPoint[], startS: number): Bin[] {
     // Noise of power N beside a tone of power S scatters its level by 8.686 dB √(N / 2S); a median of ten halves it.
     const roomNoiseDb = (8.686 * Math.sqrt(10 ** ((roomDb - levelDb) / 10) / 2)) / 2;
     // Syllables on the fork's pitch come and go within the bin: their scatter shows there.
-    const scatterDb = 1.48 * median(levels.map((level) => Math.abs(level - levelDb)));
+    const scatterDb = isHeard ? 1.48 * median(levels.map((level) => Math.abs(level - levelDb))) : 0;
     const noiseDb = Math.max(roomNoiseDb, scatterDb / Math.sqrt(FREE_VALUES));
     return [
       { timeS, levelDb: isHeard ? levelDb : roomDb + HEARD_DB, isHeard, noiseDb: isHeard ? noiseDb : 0 },

@@ -1,39 +1,31 @@
 import { columnM } from '../marks/columnOfMark.ts';
 import { airFromReadings } from '../air/airState.ts';
 import type { AirState } from '../air/airState.ts';
-import { MarkIndex } from '../marks/markIndex.ts';
 import type { Experiment, Place } from '../notebook/experiment.ts';
-import { forkInUse, placeLabels } from '../report/marksCsv.ts';
+import { forkInUse } from '../report/marksCsv.ts';
 import type { MeasuredMark } from '../report/marksCsv.ts';
 import type { SolverMark } from '../solver/solution.ts';
 
-/** The solver's messages name a mark by its number, as the page does. */
-export function nameOfMark(number: number): string {
-  return `Mark ${number}`;
-}
-
 /**
- * Marks as the solver takes them, named by their numbers: the zero offset off, the fork's pitch as measured or stamped,
- * the place's air. Marks of one place share its air as one object.
+ * Marks as the solver takes them, under their own ids and their places': the zero offset off, the fork's frequency as
+ * measured or stamped, the place's air. Marks of one place share its air as one object.
  * @throws RangeError if a mark's fork or place is not in the experiment
  */
 export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark[]): SolverMark[] {
   const { rule, tube } = experiment;
   const forks = new Map(experiment.forks.map((fork) => [fork.id, forkInUse(fork)]));
   const airs = new Map(experiment.places.map((place) => [place.id, airOf(place)]));
-  const labels = placeLabels(experiment);
-  const index = new MarkIndex(experiment.marks);
   return marks.map((mark) => {
-    const pitch = forks.get(mark.forkId);
+    const fork = forks.get(mark.forkId);
     const air = airs.get(mark.placeId);
-    if (pitch === undefined || air === undefined) {
+    if (fork === undefined || air === undefined) {
       throw new RangeError(`mark ${mark.id} must have its fork and place in the experiment`);
     }
     return {
-      key: nameOfMark(index.numberOf(mark.id)),
+      key: mark.id,
       forkKey: mark.forkId,
-      frequencyHz: pitch.hz,
-      frequencyStandardUncertaintyHz: pitch.standardUncertaintyHz,
+      frequencyHz: fork.hz,
+      frequencyStandardUncertaintyHz: fork.standardUncertaintyHz,
       ends: mark.ends,
       lengthM: columnM(mark.lengthM, rule.zeroOffsetM),
       otherLengthM: mark.otherLengthM === null ? null : columnM(mark.otherLengthM, rule.zeroOffsetM),
@@ -41,7 +33,7 @@ export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark
       radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
       otherRadiusM: null,
       air,
-      place: labels.get(mark.placeId) ?? '',
+      place: mark.placeId,
       order: mark.order,
     };
   });

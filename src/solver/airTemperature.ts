@@ -13,6 +13,8 @@ export interface AirTemperature {
  * @param humidityPct  0..100; null: half moist, with the uncertainty of not knowing
  * @param pressurePa  null: sea level
  * @returns null where no temperature that the bench takes has that speed
+ * @example
+ * airTemperature({ speedMps: 343.99, standardUncertaintyMps: 0.3 }, 50)?.temperatureC.toFixed(1) // → '20.0'
  */
 export function airTemperature(
   speed: KnownSpeed,

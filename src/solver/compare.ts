@@ -1,24 +1,25 @@
 import { speedOfSound } from '../air/speedOfSound.ts';
 import type { FullSolution } from './solve.ts';
 import { solveInFull } from './solve.ts';
+import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
 import type { NoSolution, SolverMark, SolverOptions, SolverWarning } from './solution.ts';
-import { coverageFactor } from './studentT.ts';
-import { inWords, significant } from './wording.ts';
-import { effectiveDegreesOfFreedom } from './writeBudget.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 
 /** One of two sets of marks: a place, a temperature, a fork, a column type… */
 export interface ComparedGroup {
-  readonly name: string;
+  /** Name by which the comparison refers to it. */
+  readonly key: string;
   readonly marks: readonly SolverMark[];
 }
 
 /** The same, solved. */
 export interface SolvedGroup {
-  readonly name: string;
+  readonly key: string;
   readonly solved: FullSolution | NoSolution;
 }
 
 export interface Comparison {
+  /** Keys of both groups. */
   readonly one: string;
   readonly other: string;
   /** Speed of one minus speed of the other. */
@@ -29,17 +30,22 @@ export interface Comparison {
   /** What the uncertainty would be if nothing were shared. */
   readonly uncertaintyWithoutSharingMps: number;
   /** What theory expects from both temperatures and humidities; null where one wasn't given. */
-  readonly expected: { readonly differenceMps: number; readonly standardUncertaintyMps: number } | null;
+  readonly expected: ExpectedDifference | null;
   /** Whether the 95 % interval of the difference leaves out zero. */
   readonly isReal: boolean;
-  /** The same in a sentence. */
-  readonly statement: string;
+}
+
+export interface ExpectedDifference {
+  readonly differenceMps: number;
+  readonly standardUncertaintyMps: number;
+  /** Whether the measured difference agrees with it, both uncertainties allowed. */
+  readonly agrees: boolean;
 }
 
 /** No comparison can be made; the warnings say which group has no result and why. */
 export interface NoComparison {
   readonly differenceMps: null;
-  readonly warnings: readonly SolverWarning[];
+  readonly warnings: readonly { readonly key: string; readonly warning: SolverWarning }[];
 }
 
 /**
@@ -47,6 +53,10 @@ export interface NoComparison {
  * theory in tubes of one width) enter with their signs and cancel as far as both results feel them alike.
  * @returns the difference, or why there is none
  * @see JCGM 100:2008, 5.2 (correlated inputs) and F.1.2.3 (a common standard)
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,place\n512,closed,16.0,hall\n512,closed,15.2,yard');
+ * const [hall, yard] = marksOfRows(rows).map((mark) => ({ key: mark.place, marks: [mark] }));
+ * compare(hall, yard).isReal // → true
  */
 export function compare(
   one: ComparedGroup,
@@ -54,19 +64,25 @@ export function compare(
   options: SolverOptions = {},
 ): Comparison | NoComparison {
   return compareSolved(
-    { name: one.name, solved: solveInFull(one.marks, options) },
-    { name: other.name, solved: solveInFull(other.marks, options) },
+    { key: one.key, solved: solveInFull(one.marks, options) },
+    { key: other.key, solved: solveInFull(other.marks, options) },
   );
 }
 
-/** As `compare`, of groups that are solved already: whoever compares many solves each once. */
+/**
+ * As `compare`, of groups that are solved already: whoever compares many solves each once.
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,place\n512,closed,16.0,hall\n512,closed,15.2,yard');
+ * const [hall, yard] = marksOfRows(rows).map((mark) => ({ key: mark.place, solved: solveInFull([mark]) }));
+ * compareSolved(hall, yard).differenceMps.toFixed(0) // → '16'
+ */
 export function compareSolved(one: SolvedGroup, other: SolvedGroup): Comparison | NoComparison {
   const { solved: first } = one;
   const { solved: second } = other;
   if (!('fit' in first) || !('fit' in second)) {
     const warnings = [
-      ...('fit' in first ? [] : first.warnings.map((warning) => prefixed(one.name, warning))),
-      ...('fit' in second ? [] : second.warnings.map((warning) => prefixed(other.name, warning))),
+      ...('fit' in first ? [] : first.warnings.map((warning) => ({ key: one.key, warning }))),
+      ...('fit' in second ? [] : second.warnings.map((warning) => ({ key: other.key, warning }))),
     ];
     return { differenceMps: null, warnings };
   }
@@ -88,10 +104,9 @@ export function compareSolved(one: SolvedGroup, other: SolvedGroup): Comparison 
   const factor = coverageFactor(effectiveDegreesOfFreedom(contributions));
   const differenceMps = first.solution.speedMps - second.solution.speedMps;
   const expanded = factor * standardUncertaintyMps;
-  const expected = expectedDifference(first, second);
   return {
-    one: one.name,
-    other: other.name,
+    one: one.key,
+    other: other.key,
     differenceMps,
     standardUncertaintyMps,
     expandedUncertaintyMps: expanded,
@@ -100,9 +115,8 @@ export function compareSolved(one: SolvedGroup, other: SolvedGroup): Comparison 
       first.solution.standardUncertaintyMps,
       second.solution.standardUncertaintyMps,
     ),
-    expected,
+    expected: expectedDifference(first, second, { differenceMps, expandedMps: expanded, factor }),
     isReal: Math.abs(differenceMps) > expanded,
-    statement: stateDifference(one.name, other.name, differenceMps, expanded, expected, factor),
   };
 }
 
@@ -121,7 +135,7 @@ function partsOf({ fit, preparation }: FullSolution, side: 'one' | 'other'): Map
       source === 'reading'
         ? `reading of ${side}`
         : source === 'fork'
-          ? `fork ${preparation.rows.find((row) => row.fork === fork)?.mark.forkKey ?? ''}`
+          ? `fork ${preparation.rows.filter((row) => row.fork === fork)[0].mark.forkKey}`
           : source === 'wall' || source === 'end'
             ? `${source} ${tube}`
             : source;
@@ -130,43 +144,27 @@ function partsOf({ fit, preparation }: FullSolution, side: 'one' | 'other'): Map
   return parts;
 }
 
-function expectedDifference(first: FullSolution, second: FullSolution): Comparison['expected'] {
+function expectedDifference(
+  first: FullSolution,
+  second: FullSolution,
+  found: { readonly differenceMps: number; readonly expandedMps: number; readonly factor: number },
+): ExpectedDifference | null {
   const [a, b] = [first.preparation.air, second.preparation.air];
   if (a === null || b === null) return null;
   const [one, other] = [speedOfSound(a), speedOfSound(b)];
+  const differenceMps = one.speedMps - other.speedMps;
   // The formula's own error and the CO₂ are common to both.
+  const standardUncertaintyMps = Math.hypot(
+    one.perKelvin * a.temperatureStandardUncertaintyC,
+    other.perKelvin * b.temperatureStandardUncertaintyC,
+    one.perHumidityPct * a.humidityStandardUncertaintyPct,
+    other.perHumidityPct * b.humidityStandardUncertaintyPct,
+  );
   return {
-    differenceMps: one.speedMps - other.speedMps,
-    standardUncertaintyMps: Math.hypot(
-      one.perKelvin * a.temperatureStandardUncertaintyC,
-      other.perKelvin * b.temperatureStandardUncertaintyC,
-      one.perHumidityPct * a.humidityStandardUncertaintyPct,
-      other.perHumidityPct * b.humidityStandardUncertaintyPct,
-    ),
+    differenceMps,
+    standardUncertaintyMps,
+    agrees:
+      Math.abs(found.differenceMps - differenceMps) <=
+      Math.hypot(found.expandedMps, found.factor * standardUncertaintyMps),
   };
-}
-
-function stateDifference(
-  one: string,
-  other: string,
-  differenceMps: number,
-  expandedMps: number,
-  expected: Comparison['expected'],
-  factor: number,
-): string {
-  const size = significant(Math.abs(differenceMps), 2);
-  const doubt = significant(expandedMps, 2);
-  const found =
-    Math.abs(differenceMps) > expandedMps
-      ? `Sound is ${size} m/s ${differenceMps > 0 ? 'faster' : 'slower'} in ${one} than in ${other}, ± ${doubt} m/s (95 %): a real difference.`
-      : `${one} and ${other} differ by ${size} m/s, ± ${doubt} m/s (95 %): no difference that these marks can show.`;
-  if (expected === null) return found;
-  const fits =
-    Math.abs(differenceMps - expected.differenceMps) <=
-    Math.hypot(expandedMps, factor * expected.standardUncertaintyMps);
-  return `${found} Theory expects ${inWords(expected.differenceMps, 1)} m/s for their air, which ${fits ? 'agrees' : 'does not agree'}.`;
-}
-
-function prefixed(name: string, { code, message }: SolverWarning): SolverWarning {
-  return { code, message: `${name}: ${message}` };
 }

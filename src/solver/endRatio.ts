@@ -1,6 +1,6 @@
 import { LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
-import { fitYork } from './fitYork.ts';
-import { coverageFactor } from './studentT.ts';
+import { fitYork } from '../numeric/fitYork.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 
 export interface TubeEnd {
   readonly radiusM: number;
@@ -18,13 +18,17 @@ export interface EndRatio {
   /** The line's value at no radius: an error of the rule's zero that all tubes share, m. */
   readonly zeroM: number;
   readonly zeroStandardUncertaintyM: number;
-  /** Theory's ratio for a thin rim at low pitch. */
+  /** Theory's ratio for a thin rim at low frequency. */
   readonly theoryRatio: number;
 }
 
 /**
  * Ratio of end correction to radius from tubes of at least two diameters; an error of the rule's zero falls out.
  * @returns null where there are not two different radii
+ * @example
+ * const uncertain = { radiusStandardUncertaintyM: 1e-4, endCorrectionStandardUncertaintyM: 5e-4 };
+ * const tubes = [0.01, 0.02].map((radiusM) => ({ ...uncertain, radiusM, endCorrectionM: 0.61 * radiusM }));
+ * endRatio(tubes)?.ratio.toFixed(2) // → '0.61'
  */
 export function endRatio(tubes: readonly TubeEnd[]): EndRatio | null {
   const line = fitYork(

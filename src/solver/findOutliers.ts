@@ -1,11 +1,11 @@
-import { chiSquaredLimit } from './chiSquared.ts';
+import { chiSquaredLimit } from '../numeric/chiSquared.ts';
 import { fitMarks, modelLengthM } from './fitMarks.ts';
 import type { MarksFit } from './fitMarks.ts';
-import { median } from './median.ts';
+import { median } from '../numeric/median.ts';
 import type { Preparation } from './prepareMarks.ts';
 import { searchVariance } from './searchOrders.ts';
 import type { SpeedPrior } from './searchOrders.ts';
-import { coverageFactor } from './studentT.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 
 export interface Judgement {
   readonly fit: MarksFit;
@@ -41,6 +41,7 @@ export function findOutliers(
   prior: SpeedPrior,
 ): Judgement {
   const { rows } = preparation;
+  const table = { preparation, orders, prior };
   const everyRow = rows.map(() => true);
   const wholeFit = fitMarks(preparation, orders, everyRow);
   if (wholeFit === null) throw new RangeError('rows must hold at least one mark, got none');
@@ -48,7 +49,7 @@ export function findOutliers(
 
   // Several blunders hide each other in a fit of all marks, so begin with those that agree near the search's best point.
   const misses = rows.map((row, i) => {
-    const miss = row.lengthM - modelLengthM(row, orders[i] ?? 1, start.speedMps, start.end);
+    const miss = row.lengthM - modelLengthM(row, orders[i], start.speedMps, start.end);
     return Math.abs(miss) / Math.sqrt(searchVariance(row));
   });
   // Where most are off the point, the lengths are rougher than stated, and being off is no reason to leave.
@@ -63,12 +64,12 @@ export function findOutliers(
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     if (fitted.filter((is) => !is).length > mostOutliers) break;
     const worst = worstShift(fit);
-    if (worst !== null && canLeave(preparation, orders, fitted, fit, worst, prior)) {
+    if (worst !== null && canLeave({ ...table, fitted, fit }, worst)) {
       fitted = fitted.map((is, i) => is && i !== worst);
       fit = fitMarks(preparation, orders, fitted) ?? fit;
       continue;
     }
-    const back = firstReadmissible(preparation, orders, fitted, readmitted, fit);
+    const back = firstReadmissible({ ...table, fitted, fit }, readmitted);
     if (back === null) break;
     readmitted.add(back);
     fitted = fitted.map((is, i) => is || i === back);
@@ -82,7 +83,7 @@ export function findOutliers(
   // A mark that was left out from the start needs the same proof as any other.
   if (left === 1) {
     const only = fitted.indexOf(false);
-    if (!canLeave(preparation, orders, everyRow, wholeFit, only, prior)) {
+    if (!canLeave({ ...table, fitted: everyRow, fit: wholeFit }, only)) {
       return { fit: wholeFit, outliers: rows.map(() => false), suspects: suspectsOf(wholeFit) };
     }
   }
@@ -108,8 +109,12 @@ function isRatherRough(whole: MarksFit, rest: MarksFit, count: number, blunders:
 /** The fitted row with the largest shift, if that is no chance. */
 function worstShift(fit: MarksFit): number | null {
   let worst: number | null = null;
+  let largest = 0;
   for (const [i, shift] of fit.shifts.entries()) {
-    if (shift !== null && Math.abs(shift) > Math.abs(fit.shifts[worst ?? -1] ?? 0)) worst = i;
+    if (shift !== null && Math.abs(shift) > largest) {
+      worst = i;
+      largest = Math.abs(shift);
+    }
   }
   return worst !== null && isOutlying(fit, worst) ? worst : null;
 }
@@ -119,7 +124,7 @@ function worstShift(fit: MarksFit): number | null {
  * with the few degrees of freedom that they have and two for what was stated.
  */
 function isOutlying(fit: MarksFit, index: number): boolean {
-  const square = (fit.shifts[index] ?? 0) ** 2;
+  const square = squaredShift(fit, index);
   if (square < OUTLYING_SHIFT ** 2) return false;
   const others = fit.degreesOfFreedom - 1;
   const rest = fit.chiSquared - square;
@@ -127,17 +132,24 @@ function isOutlying(fit: MarksFit, index: number): boolean {
   return square > coverageFactor(2 + others, OUTLYING_LEVEL) ** 2 * ((2 + rest) / (2 + others));
 }
 
+/** Square of a row's shift over its uncertainty; 0 where the fit passes through it whatever it is. */
+function squaredShift(fit: MarksFit, index: number): number {
+  return (fit.shifts[index] ?? 0) ** 2;
+}
+
+/** A table of marks of which some are fitted, and their fit. */
+interface PartialFit {
+  readonly preparation: Preparation;
+  readonly orders: readonly number[];
+  readonly prior: SpeedPrior;
+  readonly fitted: readonly boolean[];
+  readonly fit: MarksFit;
+}
+
 /** Whether it is clear that this row is the wrong one: by its lead, else because only without it the rest makes sense. */
-function canLeave(
-  preparation: Preparation,
-  orders: readonly number[],
-  fitted: readonly boolean[],
-  fit: MarksFit,
-  index: number,
-  prior: SpeedPrior,
-): boolean {
+function canLeave({ preparation, orders, prior, fitted, fit }: PartialFit, index: number): boolean {
   if (!isOutlying(fit, index)) return false;
-  const square = (fit.shifts[index] ?? 0) ** 2;
+  const square = squaredShift(fit, index);
   const rivals = fit.shifts.flatMap((shift, i) =>
     i !== index && shift !== null && shift * shift > square - CLEAR_LEAD ? [i] : [],
   );
@@ -150,7 +162,7 @@ function canLeave(
       fitted.map((is, i) => is && i !== left),
     );
     if (rest === null || !isPlausible(preparation, rest, prior)) return Infinity;
-    return unusualEnd(preparation, rest) - (fit.shifts[left] ?? 0) ** 2;
+    return unusualEnd(preparation, rest) - squaredShift(fit, left);
   };
   const own = oddsAgainst(index);
   return own < Infinity && rivals.every((rival) => oddsAgainst(rival) > own + CLEAR_LEAD);
@@ -179,14 +191,11 @@ export function isPlausible({ end }: Preparation, fit: MarksFit, prior: SpeedPri
 
 /** A row left out that fits after all. */
 function firstReadmissible(
-  preparation: Preparation,
-  orders: readonly number[],
-  fitted: readonly boolean[],
+  { preparation, orders, fitted, fit }: PartialFit,
   tried: ReadonlySet<number>,
-  fit: MarksFit,
 ): number | null {
   const waiting = fitted.flatMap((is, i) => (is || tried.has(i) ? [] : [i])).slice(0, 10);
-  waiting.sort((one, other) => Math.abs(fit.residualsM[one] ?? 0) - Math.abs(fit.residualsM[other] ?? 0));
+  waiting.sort((one, other) => Math.abs(fit.residualsM[one]) - Math.abs(fit.residualsM[other]));
   for (const candidate of waiting) {
     const wider = fitMarks(
       preparation,

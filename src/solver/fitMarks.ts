@@ -1,9 +1,9 @@
-import { chiSquaredLimit } from './chiSquared.ts';
-import { dot } from './errorModel.ts';
-import type { ErrorModel } from './errorModel.ts';
-import { fitLinear } from './leastSquares.ts';
-import type { LinearFit } from './leastSquares.ts';
-import { median } from './median.ts';
+import { chiSquaredLimit } from '../numeric/chiSquared.ts';
+import { dot } from '../numeric/errorModel.ts';
+import type { ErrorModel } from '../numeric/errorModel.ts';
+import { fitLinear } from '../numeric/leastSquares.ts';
+import type { LinearFit } from '../numeric/leastSquares.ts';
+import { median } from '../numeric/median.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
 
 /** Where the end correction comes from. */
@@ -76,15 +76,15 @@ export function fitMarks(
   const { rows } = preparation;
   const indexes = rows.flatMap((_, i) => (fitted[i] === true ? [i] : []));
   if (indexes.length === 0) return null;
-  const chosen = indexes.map((i) => rows[i] as PreparedMark);
+  const chosen = indexes.map((i) => rows[i]);
   const columns = columnsOf(
     chosen,
-    indexes.map((i) => orders[i] ?? 1),
+    indexes.map((i) => orders[i]),
   );
   const free = mode === 'theory' ? null : fitOnce(preparation, chosen, columns, 'free');
   const isDetermined =
     free !== null &&
-    Math.sqrt(free.fit.covariance[1]?.[1] ?? Infinity) < FREE_END_LIMIT * preparation.end.standardUncertainty;
+    Math.sqrt(free.fit.covariance[1][1]) < FREE_END_LIMIT * preparation.end.standardUncertainty;
   const byTheory =
     free !== null && (mode === 'free' || isDetermined)
       ? null
@@ -92,7 +92,7 @@ export function fitMarks(
   const isFree = free !== null && (byTheory === null || isTheoryRefuted(free, byTheory));
   const used = isFree ? free : byTheory;
   if (used === null) return null;
-  return summarise(preparation, orders, indexes, chosen, columns, used, isFree ? 'free' : 'theory');
+  return summarise({ preparation, orders, indexes, chosen }, used, isFree ? 'free' : 'theory');
 }
 
 /** Whether marks that agree with each other contradict theory's end correction: a wrong diameter, say. */
@@ -125,9 +125,7 @@ interface OneFit {
 
 function columnsOf(rows: readonly PreparedMark[], orders: readonly number[]): Columns {
   return {
-    speed: rows.map(
-      (row, i) => ((orders[i] ?? 1) - (row.ends === 'closed' ? 0.5 : 0)) * row.halfWavePerSpeedS,
-    ),
+    speed: rows.map((row, i) => (orders[i] - (row.ends === 'closed' ? 0.5 : 0)) * row.halfWavePerSpeedS),
     end: rows.map((row) => -row.endShape),
   };
 }
@@ -144,11 +142,11 @@ function fitOnce(
   // Errors in proportion to the column are taken of its expected length, never of the measured one: a mark that reads
   // short would else claim a smaller error and pull the common result down, the more the more marks there are.
   const aboutMps = median(
-    rows.map((row, i) => (row.lengthM + row.endShape * end.expected) / (columns.speed[i] ?? 1)),
+    rows.map((row, i) => (row.lengthM + row.endShape * end.expected) / columns.speed[i]),
   );
   const columnsM = columns.speed.map((perSpeed) => perSpeed * aboutMps);
   const attempt = (scatter: number): { fit: LinearFit; errors: ErrorModel } | null => {
-    const errors = errorsOf(preparation, rows, columnsM, mode, scatter);
+    const errors = errorsOf({ preparation, rows, columnsM, mode, scatter });
     const fit = fitLinear(design, y, errors);
     return fit === null ? null : { fit, errors };
   };
@@ -175,29 +173,28 @@ function fitOnce(
   return { ...widened, scatterFactor: factor, stated: stated.fit };
 }
 
-/**
- * @param columnsM  expected length of each row's sounding column, end correction included
- * @see D'Agostini 1994, Nucl. Instrum. Methods A 346, 306, on common errors of scale that bias a fit
- */
-function errorsOf(
-  preparation: Preparation,
-  rows: readonly PreparedMark[],
-  columnsM: readonly number[],
-  mode: EndMode,
-  scatter: number,
-): ErrorModel {
+interface RowErrors {
+  readonly preparation: Preparation;
+  readonly rows: readonly PreparedMark[];
+  /** Expected length of each row's sounding column, end correction included. */
+  readonly columnsM: readonly number[];
+  readonly mode: EndMode;
+  /** Factor of the stated readings, >= 1. */
+  readonly scatter: number;
+}
+
+/** @see D'Agostini 1994, Nucl. Instrum. Methods A 346, 306, on common errors of scale that bias a fit */
+function errorsOf({ preparation, rows, columnsM, mode, scatter }: RowErrors): ErrorModel {
   const { rule, end, wallsRemoved } = preparation;
   const wallPart = wallsRemoved ? WALL_UNCERTAINTY : UNKNOWN_WALL_UNCERTAINTY;
   return {
     variances: rows.map((row) => row.variance * scatter * scatter),
     groups: rows.map((row) => row.fork),
-    groupErrors: rows.map((row, i) => (columnsM[i] ?? 0) * row.relativeForkUncertainty),
+    groupErrors: rows.map((row, i) => columnsM[i] * row.relativeForkUncertainty),
     commonErrors: [
       rows.map(() => rule.zeroStandardUncertaintyM),
-      rows.map(
-        (row, i) => ((columnsM[i] ?? 0) - row.endShape * end.expected) * rule.scaleStandardUncertainty,
-      ),
-      rows.map((row, i) => (columnsM[i] ?? 0) * row.wallFraction * wallPart),
+      rows.map((row, i) => (columnsM[i] - row.endShape * end.expected) * rule.scaleStandardUncertainty),
+      rows.map((row, i) => columnsM[i] * row.wallFraction * wallPart),
       ...(mode === 'theory' ? [rows.map((row) => row.endShape * end.standardUncertainty)] : []),
     ],
   };
@@ -214,24 +211,30 @@ function degreesOfReading(scatterFactor: number, degreesOfFreedom: number): numb
   return variance ** 2 / (1 / STATED_DEGREES + excess);
 }
 
+/** The rows that are fitted, among all. */
+interface FittedRows {
+  readonly preparation: Preparation;
+  /** Of all rows. */
+  readonly orders: readonly number[];
+  /** Of the fitted ones. */
+  readonly indexes: readonly number[];
+  readonly chosen: readonly PreparedMark[];
+}
+
 function summarise(
-  preparation: Preparation,
-  orders: readonly number[],
-  indexes: readonly number[],
-  chosen: readonly PreparedMark[],
-  columns: Columns,
+  { preparation, orders, indexes, chosen }: FittedRows,
   { fit, errors, scatterFactor, stated }: OneFit,
   mode: EndMode,
 ): MarksFit {
   const { rows, end } = preparation;
-  const speedMps = fit.parameters[0] ?? 0;
-  const endValue = mode === 'free' ? (fit.parameters[1] ?? 0) : end.expected;
-  const weights = fit.weights[0] ?? [];
+  const speedMps = fit.parameters[0];
+  const endValue = mode === 'free' ? fit.parameters[1] : end.expected;
+  const weights = fit.weights[0];
   const readingDegrees = degreesOfReading(scatterFactor, fit.degreesOfFreedom);
 
   const forkSums = new Map<number, number>();
   for (const [i, row] of chosen.entries()) {
-    forkSums.set(row.fork, (forkSums.get(row.fork) ?? 0) + (weights[i] ?? 0) * (errors.groupErrors[i] ?? 0));
+    forkSums.set(row.fork, (forkSums.get(row.fork) ?? 0) + weights[i] * errors.groupErrors[i]);
   }
   const shared = errors.commonErrors.map((column) => dot(weights, column));
   const contribution = (
@@ -244,31 +247,30 @@ function summarise(
     contribution(
       'reading',
       null,
-      Math.sqrt(weights.reduce((sum, w, i) => sum + w * w * (errors.variances[i] ?? 0), 0)),
+      Math.sqrt(weights.reduce((sum, w, i) => sum + w * w * errors.variances[i], 0)),
       readingDegrees,
     ),
     ...[...forkSums].map(([fork, sum]) => contribution('fork', fork, sum, STATED_DEGREES)),
-    contribution('zero', null, shared[0] ?? 0, STATED_DEGREES),
-    contribution('scale', null, shared[1] ?? 0, STATED_DEGREES),
-    contribution('wall', null, shared[2] ?? 0, JUDGED_DEGREES),
+    contribution('zero', null, shared[0], STATED_DEGREES),
+    contribution('scale', null, shared[1], STATED_DEGREES),
+    contribution('wall', null, shared[2], JUDGED_DEGREES),
   ];
-  if (mode === 'theory') contributions.push(contribution('end', null, shared[3] ?? 0, JUDGED_DEGREES));
+  if (mode === 'theory') contributions.push(contribution('end', null, shared[3], JUDGED_DEGREES));
 
   const shifts: (number | null)[] = rows.map(() => null);
   const speedWeights = rows.map(() => 0);
   for (const [position, i] of indexes.entries()) {
-    shifts[i] = stated.shifts[position] ?? null;
-    speedWeights[i] = weights[position] ?? 0;
+    shifts[i] = stated.shifts[position];
+    speedWeights[i] = weights[position];
   }
   return {
     mode,
     speedMps,
     end: endValue,
-    speedUncertaintyMps: Math.sqrt(Math.max(fit.covariance[0]?.[0] ?? 0, 0)),
-    endUncertainty:
-      mode === 'free' ? Math.sqrt(Math.max(fit.covariance[1]?.[1] ?? 0, 0)) : end.standardUncertainty,
-    covariance: mode === 'free' ? (fit.covariance[0]?.[1] ?? 0) : 0,
-    residualsM: rows.map((row, i) => row.lengthM - modelLengthM(row, orders[i] ?? 1, speedMps, endValue)),
+    speedUncertaintyMps: Math.sqrt(Math.max(fit.covariance[0][0], 0)),
+    endUncertainty: mode === 'free' ? Math.sqrt(Math.max(fit.covariance[1][1], 0)) : end.standardUncertainty,
+    covariance: mode === 'free' ? fit.covariance[0][1] : 0,
+    residualsM: rows.map((row, i) => row.lengthM - modelLengthM(row, orders[i], speedMps, endValue)),
     shifts,
     chiSquared: stated.chiSquared,
     degreesOfFreedom: fit.degreesOfFreedom,

@@ -1,71 +1,64 @@
 import { modelLengthM } from './fitMarks.ts';
 import type { PreparedMark } from './prepareMarks.ts';
 import { nearestOrder } from './searchOrders.ts';
-import { centimetres, pitch } from './wording.ts';
+import type { OutlierCause, OutlierExplanation, RuleSlipM } from './outlierCause.ts';
 
-const SLIPS: readonly { readonly sizeM: number; readonly name: string }[] = [
-  { sizeM: 0.01, name: 'centimetre' },
-  { sizeM: 0.05, name: 'half decimetre' },
-  { sizeM: 0.1, name: 'decimetre' },
-  { sizeM: 0.2, name: 'two decimetres' },
-  { sizeM: 0.5, name: 'half metre' },
-  { sizeM: 1, name: 'metre' },
-];
+const SLIPS_M: readonly RuleSlipM[] = [0.01, 0.05, 0.1, 0.2, 0.5, 1];
 
 /** Columns hold few more resonances than these. */
 const MOST_ORDERS_MEANT = 8;
 
-/** What the other rows say about where a length may belong; worked out once for all rows that are off. */
-export interface Company {
-  /** One row for each fork with its pitch. */
+/** What the rows of one solution say about where a length may belong; worked out once for all rows that are off. */
+export interface RowsInUse {
+  /** One row for each fork and its frequency. */
   readonly forks: readonly PreparedMark[];
   /** Orders near which lengths were marked, by fork and ends. */
-  readonly marked: ReadonlyMap<string, ReadonlySet<number>>;
+  readonly markedOrders: ReadonlyMap<string, ReadonlySet<number>>;
 }
 
 /** @param rows  all rows of one solution */
-export function companyOf(rows: readonly PreparedMark[], speedMps: number, end: number): Company {
+export function rowsInUse(rows: readonly PreparedMark[], speedMps: number, end: number): RowsInUse {
   const forks = new Map<string, PreparedMark>();
-  const marked = new Map<string, Set<number>>();
+  const markedOrders = new Map<string, Set<number>>();
   for (const row of rows) {
-    const pitchName = `${row.fork} ${row.mark.frequencyHz} ${row.halfWavePerSpeedS}`;
-    if (!forks.has(pitchName)) forks.set(pitchName, row);
-    const orders = marked.get(seriesOf(row)) ?? new Set();
-    marked.set(seriesOf(row), orders.add(nearestOrder(row, speedMps, end)));
+    const forkName = `${row.fork} ${row.mark.frequencyHz} ${row.halfWavePerSpeedS}`;
+    if (!forks.has(forkName)) forks.set(forkName, row);
+    const orders = markedOrders.get(seriesOf(row)) ?? new Set();
+    markedOrders.set(seriesOf(row), orders.add(nearestOrder(row, speedMps, end)));
   }
-  return { forks: [...forks.values()], marked };
+  return { forks: [...forks.values()], markedOrders };
 }
 
 function seriesOf(row: PreparedMark): string {
   return `${row.fork} ${row.ends}`;
 }
 
-/**
- * Says what may have gone wrong with a mark that doesn't fit.
- * @param residualM  measured minus fitted
- * @param company  of all rows, this one among them
- */
-export function likelyCause(
-  row: PreparedMark,
-  residualM: number,
-  speedMps: number,
-  end: number,
-  company: Company,
-): string {
+/** A row that is off, with the speed and the end parameter against which it is. */
+export interface OffRow {
+  readonly row: PreparedMark;
+  /** Measured minus fitted. */
+  readonly residualM: number;
+  readonly speedMps: number;
+  readonly end: number;
+  /** Of all rows, this one among them. */
+  readonly inUse: RowsInUse;
+}
+
+/** What may have gone wrong with a mark that doesn't fit. */
+export function likelyCause({ row, residualM, speedMps, end, inUse }: OffRow): OutlierCause {
   const toleranceM =
     3 * Math.hypot(Math.sqrt(row.variance), row.lengthM * row.relativeForkUncertainty) + 0.0005;
-  const off = `${centimetres(Math.abs(residualM))} cm too ${residualM > 0 ? 'long' : 'short'}`;
-  const causes: string[] = [];
-  const slip = SLIPS.find(
-    ({ sizeM }) => Math.abs(Math.abs(residualM) - sizeM) < Math.min(toleranceM, 0.3 * sizeM),
+  const explanations: OutlierExplanation[] = [];
+  const slipM = SLIPS_M.find(
+    (sizeM) => Math.abs(Math.abs(residualM) - sizeM) < Math.min(toleranceM, 0.3 * sizeM),
   );
-  if (slip !== undefined) causes.push(`misread ${slip.name}?`);
+  if (slipM !== undefined) explanations.push({ code: 'misread', slipM });
   else {
-    const meantM = meantLengthsM(row, speedMps, end, company);
+    const meantM = meantLengthsM(row, speedMps, end, inUse);
     if (meantM.some((lengthM) => swappedDigits(row.lengthM, lengthM, toleranceM)))
-      causes.push('two digits swapped?');
+      explanations.push({ code: 'swapped-digits' });
     else if (meantM.some((lengthM) => slippedPoint(row.lengthM, lengthM, toleranceM)))
-      causes.push('decimal point slipped?');
+      explanations.push({ code: 'slipped-point' });
   }
 
   const flipped: PreparedMark = {
@@ -75,26 +68,23 @@ export function likelyCause(
   };
   const flippedOrder = nearestOrder(flipped, speedMps, end);
   if (Math.abs(row.lengthM - modelLengthM(flipped, flippedOrder, speedMps, end)) < toleranceM) {
-    const type = flipped.ends === 'open' ? 'an open' : 'a closed';
-    causes.push(`it fits as order ${flippedOrder} of ${type} column.`);
+    explanations.push({ code: 'other-column', ends: flipped.ends, order: flippedOrder });
   }
-  const rival = company.forks.find((other) => {
+  const rival = inUse.forks.find((other) => {
     const asOther = { ...row, halfWavePerSpeedS: other.halfWavePerSpeedS };
     const expectedM = modelLengthM(asOther, nearestOrder(asOther, speedMps, end), speedMps, end);
     return other.fork !== row.fork && Math.abs(row.lengthM - expectedM) < toleranceM;
   });
   if (rival !== undefined) {
     const order = nearestOrder({ ...row, halfWavePerSpeedS: rival.halfWavePerSpeedS }, speedMps, end);
-    causes.push(
-      `it fits as order ${order} of the ${pitch(rival.mark.frequencyHz)} Hz fork: another fork than noted?`,
-    );
+    explanations.push({ code: 'other-fork', frequencyHz: rival.mark.frequencyHz, order });
   }
-  return `${off}: ${causes.length > 0 ? causes.join(' Or ') : 'read it again, or look for the resonance again.'}`;
+  return { code: 'length-off', residualM, explanations };
 }
 
 /** Lengths that may have been meant: a large slip ends near another order's, but hardly from one that was marked too. */
-function meantLengthsM(row: PreparedMark, speedMps: number, end: number, company: Company): number[] {
-  const marked = company.marked.get(seriesOf(row));
+function meantLengthsM(row: PreparedMark, speedMps: number, end: number, inUse: RowsInUse): number[] {
+  const marked = inUse.markedOrders.get(seriesOf(row));
   const nearest = nearestOrder(row, speedMps, end);
   return Array.from({ length: MOST_ORDERS_MEANT }, (_, i) => i + 1)
     .filter((order) => order === nearest || marked?.has(order) !== true)
@@ -110,7 +100,7 @@ function slippedPoint(lengthM: number, fittedM: number, toleranceM: number): boo
 function swappedDigits(lengthM: number, fittedM: number, toleranceM: number): boolean {
   const digits = String(Math.round(lengthM * 1000));
   for (let i = 0; i + 1 < digits.length; i += 1) {
-    const swapped = digits.slice(0, i) + (digits[i + 1] ?? '') + (digits[i] ?? '') + digits.slice(i + 2);
+    const swapped = digits.slice(0, i) + digits.charAt(i + 1) + digits.charAt(i) + digits.slice(i + 2);
     if (swapped !== digits && Math.abs(Number(swapped) / 1000 - fittedM) < toleranceM) return true;
   }
   return false;

@@ -7,7 +7,12 @@ import {
 } from '../marks/usualUncertainties.ts';
 import type { SolverMark } from './solution.ts';
 
-/** Rows of a table as the solver takes them, with what is usual where a cell is empty. */
+/**
+ * Rows of a table as the solver takes them, with what is usual where a cell is empty. Their keys are the rows' numbers.
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * marksOfRows(rows).map(({ lengthM }) => lengthM) // → [0.158, 0.4925]
+ */
 export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
   // Rows of equal air share one object, so that its speed is worked out once.
   const airs = new Map<string, AirState>();
@@ -19,7 +24,7 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     return known;
   };
   return rows.map((row) => ({
-    key: rowKey(row.row),
+    key: String(row.row),
     forkKey: String(row.forkHz),
     frequencyHz: row.forkHz,
     frequencyStandardUncertaintyHz: row.forkUncertaintyHz ?? stampStandardUncertaintyHz(row.forkHz),
@@ -33,9 +38,4 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     place: row.place,
     order: row.order,
   }));
-}
-
-/** Name by which the solver's answer refers to a row. */
-export function rowKey(row: number): string {
-  return `row ${row}`;
 }

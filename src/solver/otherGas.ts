@@ -1,7 +1,10 @@
 import type { KnownSpeed } from './unknownFork.ts';
 
+export type GasId =
+  'dry-air' | 'helium' | 'argon' | 'nitrogen' | 'oxygen' | 'carbon-dioxide' | 'sulfur-hexafluoride';
+
 export interface Gas {
-  readonly name: string;
+  readonly id: GasId;
   /** γ near room temperature. */
   readonly heatRatio: number;
   readonly molarMassKgPerMol: number;
@@ -12,13 +15,13 @@ export const GAS_CONSTANT = 8.31446261815324;
 
 /** Gases that a school may have. Molar masses from standard atomic weights; γ near 20 °C from memory. */
 export const GASES: readonly Gas[] = [
-  { name: 'dry air', heatRatio: 1.4, molarMassKgPerMol: 0.0289655 },
-  { name: 'helium', heatRatio: 1.6667, molarMassKgPerMol: 0.0040026 },
-  { name: 'argon', heatRatio: 1.6667, molarMassKgPerMol: 0.039948 },
-  { name: 'nitrogen', heatRatio: 1.4, molarMassKgPerMol: 0.0280134 },
-  { name: 'oxygen', heatRatio: 1.397, molarMassKgPerMol: 0.0319988 },
-  { name: 'carbon dioxide', heatRatio: 1.293, molarMassKgPerMol: 0.0440095 },
-  { name: 'sulfur hexafluoride', heatRatio: 1.096, molarMassKgPerMol: 0.1460554 },
+  { id: 'dry-air', heatRatio: 1.4, molarMassKgPerMol: 0.0289655 },
+  { id: 'helium', heatRatio: 1.6667, molarMassKgPerMol: 0.0040026 },
+  { id: 'argon', heatRatio: 1.6667, molarMassKgPerMol: 0.039948 },
+  { id: 'nitrogen', heatRatio: 1.4, molarMassKgPerMol: 0.0280134 },
+  { id: 'oxygen', heatRatio: 1.397, molarMassKgPerMol: 0.0319988 },
+  { id: 'carbon-dioxide', heatRatio: 1.293, molarMassKgPerMol: 0.0440095 },
+  { id: 'sulfur-hexafluoride', heatRatio: 1.096, molarMassKgPerMol: 0.1460554 },
 ];
 
 /** Relative standard uncertainty of the ideal-gas speed: γ of a real gas at room conditions. A judgement. */
@@ -30,6 +33,9 @@ const IDEAL_UNCERTAINTY = 0.004;
  * @returns m/s, for real gases near room conditions within about 0.5 %
  * @throws RangeError at or below absolute zero
  * @see Laplace 1816; any textbook of thermodynamics
+ * @example
+ * const helium = { id: 'helium', heatRatio: 5 / 3, molarMassKgPerMol: 0.0040026 };
+ * speedInGasMps(helium, 20).toFixed(0) // → '1007'
  */
 export function speedInGasMps(gas: Gas, temperatureC: number): number {
   if (!(temperatureC > -273.15))
@@ -44,7 +50,11 @@ export interface GasMatch {
   readonly deviation: number;
 }
 
-/** Gases by how well their speed agrees with a measured one, best first. */
+/**
+ * Gases by how well their speed agrees with a measured one, best first.
+ * @example
+ * matchGases({ speedMps: 1005, standardUncertaintyMps: 3 }, 20)[0].gas.id // → 'helium'
+ */
 export function matchGases(
   speed: KnownSpeed,
   temperatureC: number,
@@ -61,7 +71,11 @@ export function matchGases(
     .sort((one, other) => Math.abs(one.deviation) - Math.abs(other.deviation));
 }
 
-/** γ/M of a gas from the speed in it, mol/kg: c²/RT; with M known this gives γ, with γ known M. */
+/**
+ * γ/M of a gas from the speed in it, mol/kg: c²/RT; with M known this gives γ, with γ known M.
+ * @example
+ * (heatRatioPerMolarMass({ speedMps: 343.4, standardUncertaintyMps: 0.3 }, 20).value * 0.02897).toFixed(2) // → '1.40'
+ */
 export function heatRatioPerMolarMass(
   speed: KnownSpeed,
   temperatureC: number,

@@ -21,7 +21,7 @@ export interface NextMark {
   readonly gain: number;
 }
 
-/** Forks of which the user may have several, with the doubt about each pitch. */
+/** Forks of which the user may have several, with the doubt about each frequency. */
 export interface AvailableFork {
   readonly forkKey: string;
   readonly frequencyHz: number;
@@ -30,31 +30,45 @@ export interface AvailableFork {
 
 const MOST_CANDIDATES = 200;
 
+/** What the next marks may be made of. */
+export interface Means {
+  readonly forks: readonly AvailableFork[];
+  readonly ends: readonly ColumnEnds[];
+  /** The longest column that can be set. */
+  readonly travelM: number;
+}
+
 /**
  * Which further mark would shrink the uncertainty of the speed most: each resonance within the travel is tried as a mark
  * at the length where the present fit expects it. Repeats of a mark that is there count too.
  * @returns best first; empty where the present marks have no solution yet
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * const forks = [{ forkKey: '512', frequencyHz: 512, frequencyStandardUncertaintyHz: 1.5 }];
+ * nextMarks(marksOfRows(rows), { forks, ends: ['closed'], travelM: 1 })[0].order // → 3
  */
 export function nextMarks(
   marks: readonly SolverMark[],
-  forks: readonly AvailableFork[],
-  ends: readonly ColumnEnds[],
-  travelM: number,
+  means: Means,
   options: SolverOptions = {},
 ): readonly NextMark[] {
-  return nextMarksAfter(solveInFull(marks, options), marks.at(-1), forks, ends, travelM, options);
+  return nextMarksAfter(solveInFull(marks, options), marks.at(-1), means, options);
 }
 
 /**
  * As `nextMarks`, of marks that are solved already.
  * @param pattern  what a further mark has in common with one that is there: tube, air, reading
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * const forks = [{ forkKey: '512', frequencyHz: 512, frequencyStandardUncertaintyHz: 1.5 }];
+ * const marks = marksOfRows(rows);
+ * const means = { forks, ends: ['closed'], travelM: 1 };
+ * nextMarksAfter(solveInFull(marks), marks.at(-1), means)[0].lengthM.toFixed(3) // → '0.827'
  */
 export function nextMarksAfter(
   present: FullSolution | NoSolution,
   pattern: SolverMark | undefined,
-  forks: readonly AvailableFork[],
-  ends: readonly ColumnEnds[],
-  travelM: number,
+  { forks, ends, travelM }: Means,
   options: SolverOptions = {},
 ): readonly NextMark[] {
   if (!('fit' in present) || pattern === undefined) return [];

@@ -1,4 +1,4 @@
-import { coverageFactor } from './studentT.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 
 export interface GroupResult {
   readonly name: string;
@@ -28,6 +28,9 @@ const OUTLYING = 3.5;
  * @param groups  uncertainties above 0
  * @returns null where no group has a usable value
  * @see Paule & Mandel 1982, J. Res. Natl. Bur. Stand. 87, 377; Hartung & Knapp 2001, Statist. Med. 20, 1771
+ * @example
+ * const groups = [343.6, 344, 344.4].map((value) => ({ name: '', value, standardUncertainty: 0.5 }));
+ * pooledMean(groups)?.value.toFixed(3) // → '344.000'
  */
 export function pooledMean(groups: readonly GroupResult[]): PooledMean | null {
   let kept = groups.filter(
@@ -55,7 +58,7 @@ export function pooledMean(groups: readonly GroupResult[]): PooledMean | null {
     const leaving = worst;
     kept = kept.filter((group) => group !== leaving);
   }
-  const only = kept[0];
+  const only = kept.at(0);
   if (only === undefined) return null;
   const { value, variance, between, weights } = meanOf(kept);
   const degrees = kept.length - 1;
@@ -63,7 +66,7 @@ export function pooledMean(groups: readonly GroupResult[]): PooledMean | null {
     degrees === 0
       ? 1
       : Math.max(
-          kept.reduce((sum, group, i) => sum + (weights[i] ?? 0) * (group.value - value) ** 2, 0) / degrees,
+          kept.reduce((sum, group, i) => sum + weights[i] * (group.value - value) ** 2, 0) / degrees,
           1,
         );
   const standardUncertainty = Math.sqrt(variance * scatter);
@@ -87,7 +90,7 @@ function suspects(groups: readonly GroupResult[]): readonly GroupResult[] {
   if (groups.length <= SUSPECTS) return groups;
   const { value, weights } = meanOf(groups);
   return groups
-    .map((group, i) => ({ group, off: (group.value - value) ** 2 * (weights[i] ?? 0) }))
+    .map((group, i) => ({ group, off: (group.value - value) ** 2 * weights[i] }))
     .sort((a, b) => b.off - a.off)
     .slice(0, SUSPECTS)
     .map(({ group }) => group);
@@ -135,6 +138,6 @@ function meanOf(groups: readonly GroupResult[]): Mean {
 function weigh(groups: readonly GroupResult[], between: number) {
   const weights = groups.map(({ standardUncertainty }) => 1 / (standardUncertainty ** 2 + between));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const value = groups.reduce((sum, group, i) => sum + (weights[i] ?? 0) * group.value, 0) / total;
+  const value = groups.reduce((sum, group, i) => sum + weights[i] * group.value, 0) / total;
   return { value, weights, total };
 }

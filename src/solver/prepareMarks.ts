@@ -74,7 +74,11 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
   const endIsRelative = radii.length > 0;
   const meanRadiusM = endIsRelative ? mean(radii) : null;
   const forks = new Map<string, number>();
-  for (const { forkKey } of marks) if (!forks.has(forkKey)) forks.set(forkKey, forks.size);
+  const forkNumber = (forkKey: string): number => {
+    const known = forks.get(forkKey) ?? forks.size;
+    forks.set(forkKey, known);
+    return known;
+  };
   const speeds = new Map<AirState, number>();
   const speedIn = (state: AirState): number => {
     const known = speeds.get(state);
@@ -114,7 +118,7 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     const own = mark.lengthStandardUncertaintyM ** 2;
     return {
       mark,
-      fork: forks.get(mark.forkKey) ?? 0,
+      fork: forkNumber(mark.forkKey),
       ends: mark.ends,
       lengthM: mark.otherLengthM === null ? mark.lengthM : (mark.lengthM + mark.otherLengthM) / 2,
       // A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7).
@@ -151,14 +155,14 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
   };
 }
 
-/** Correction of one open end for a mark's own tube and pitch, m. */
+/** Correction of one open end for a mark's own tube and frequency, m. */
 export function oneEndCorrectionM(row: PreparedMark, end: number): number {
   return (end * row.endShape) / (row.ends === 'open' ? 2 : 1);
 }
 
 function meanAir(marks: readonly SolverMark[]): AirState | null {
   const states = marks.flatMap(({ air }) => (air === null ? [] : [air]));
-  const first = states[0];
+  const first = states.at(0);
   if (first === undefined) return null;
   if (states.every((state) => state === first)) return first;
   const average = (pick: (state: AirState) => number): number => mean(states.map(pick));

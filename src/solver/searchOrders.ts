@@ -71,7 +71,8 @@ export function searchOrders(
     penalty: 0,
     stretched: 'none',
   };
-  let best = searchRegion(rows, sample, plausible, speed, end);
+  const table = { rows, sample, speed, end };
+  let best = searchRegion(table, plausible);
   if (mayStretch && best.misfit > STRETCHED_END_PENALTY) {
     const quarterWave = Math.min(
       ...sample.map((row) => (row.halfWavePerSpeedS * speed.lowestMps) / row.endShape / 2),
@@ -91,7 +92,7 @@ export function searchOrders(
       },
     ];
     for (const region of regions) {
-      const found = searchRegion(rows, sample, region, speed, end);
+      const found = searchRegion(table, region);
       // Limits are given up for a place where most marks fit, not for a slightly better heap of misfits.
       const isFit = found.misfit - region.penalty < MISFIT_OF_NOISE * sample.length;
       if (isFit && found.misfit < best.misfit) best = found;
@@ -111,27 +112,29 @@ export function searchVariance(row: PreparedMark): number {
   return row.variance + (row.lengthM * row.relativeForkUncertainty) ** 2;
 }
 
-function searchRegion(
-  rows: readonly PreparedMark[],
-  sample: readonly PreparedMark[],
-  region: Region,
-  speed: SpeedPrior,
-  end: EndPrior,
-): OrderSearch {
+/** What is searched, with what is known beforehand. */
+interface SearchedTable {
+  readonly rows: readonly PreparedMark[];
+  /** The rows that are looked at. */
+  readonly sample: readonly PreparedMark[];
+  readonly speed: SpeedPrior;
+  readonly end: EndPrior;
+}
+
+function searchRegion({ rows, sample, speed, end }: SearchedTable, region: Region): OrderSearch {
   const { speeds, ends } = region;
-  const speedStep = (speeds[1] ?? 0) - (speeds[0] ?? 0);
-  const endStep = (ends[1] ?? 0) - (ends[0] ?? 0);
+  const speedStep = speeds[1] - speeds[0];
+  const endStep = ends[1] - ends[0];
   const misfits = new Float64Array(speeds.length * ends.length);
-  const count = sample.length;
-  const halves = Float64Array.from(sample, (row) => row.halfWavePerSpeedS);
-  const lengths = Float64Array.from(sample, (row) => row.lengthM);
-  const shapes = Float64Array.from(sample, (row) => row.endShape);
+  // The rows' numbers side by side: the innermost loop runs over them a million times.
+  const halfWavesPerSpeedS = Float64Array.from(sample, (row) => row.halfWavePerSpeedS);
+  const lengthsM = Float64Array.from(sample, (row) => row.lengthM);
+  const endShapes = Float64Array.from(sample, (row) => row.endShape);
   const offsets = Float64Array.from(sample, (row) => (row.ends === 'closed' ? 0.5 : 0));
   const setOrders = Float64Array.from(sample, (row) => row.mark.order ?? 0);
   const precisions = Float64Array.from(sample, (row) => {
     // Half a step of the grid must not look like a misfit.
-    const coarse =
-      ((row.lengthM / (speeds[0] ?? 1)) * speedStep) ** 2 / 12 + (row.endShape * endStep) ** 2 / 12;
+    const coarse = ((row.lengthM / speeds[0]) * speedStep) ** 2 / 12 + (row.endShape * endStep) ** 2 / 12;
     return 0.5 / (searchVariance(row) + coarse);
   });
 
@@ -140,14 +143,14 @@ function searchRegion(
     const speedPart = region.stretched === 'speed' ? 0 : speedMisfit(speedMps, speed);
     for (const [j, endValue] of ends.entries()) {
       let sum = speedPart + region.penalty + (region.stretched === 'end' ? 0 : endMisfit(endValue, end));
-      for (let r = 0; r < count && sum < lowest + FURTHEST_MISFIT; r += 1) {
-        const half = (halves[r] ?? 0) * speedMps;
-        const column = (lengths[r] ?? 0) + (shapes[r] ?? 0) * endValue;
-        const offset = offsets[r] ?? 0;
-        const set = setOrders[r] ?? 0;
-        const order = set > 0 ? set : Math.max(1, Math.floor(column / half + offset + 0.5));
-        const miss = column - (order - offset) * half;
-        sum += Math.min(miss * miss * (precisions[r] ?? 0), CAPPED_MISFIT);
+      for (let r = 0; r < sample.length && sum < lowest + FURTHEST_MISFIT; r += 1) {
+        const halfWaveM = halfWavesPerSpeedS[r] * speedMps;
+        const columnM = lengthsM[r] + endShapes[r] * endValue;
+        const offset = offsets[r];
+        const order =
+          setOrders[r] > 0 ? setOrders[r] : Math.max(1, Math.floor(columnM / halfWaveM + offset + 0.5));
+        const missM = columnM - (order - offset) * halfWaveM;
+        sum += Math.min(missM * missM * precisions[r], CAPPED_MISFIT);
       }
       misfits[i * ends.length + j] = sum;
       if (sum < lowest) lowest = sum;
@@ -159,7 +162,7 @@ function searchRegion(
   let last: Accumulated | undefined;
   for (const [i, speedMps] of speeds.entries()) {
     for (const [j, endValue] of ends.entries()) {
-      const misfit = misfits[i * ends.length + j] ?? Infinity;
+      const misfit = misfits[i * ends.length + j];
       if (misfit > lowest + FURTHEST_MISFIT) continue;
       for (const [r, row] of sample.entries())
         orders[r] = row.mark.order ?? nearestOrder(row, speedMps, endValue);
@@ -244,7 +247,7 @@ function skippedOrders(rows: readonly PreparedMark[], orders: readonly number[])
   for (const [i, row] of rows.entries()) {
     const name = `${row.fork} ${row.ends}`;
     const set = seen.get(name) ?? new Set<number>();
-    set.add(orders[i] ?? 1);
+    set.add(orders[i]);
     seen.set(name, set);
   }
   let skipped = 0;
@@ -277,5 +280,5 @@ function spreadSample(rows: readonly PreparedMark[], most: number): readonly Pre
     (one, other) =>
       one.fork - other.fork || one.ends.localeCompare(other.ends) || one.lengthM - other.lengthM,
   );
-  return Array.from({ length: most }, (_, i) => sorted[Math.floor((i * rows.length) / most)] as PreparedMark);
+  return Array.from({ length: most }, (_, i) => sorted[Math.floor((i * rows.length) / most)]);
 }

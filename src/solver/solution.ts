@@ -1,7 +1,12 @@
 import type { AirState } from '../air/airState.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
+import type { OutlierCause } from './outlierCause.ts';
+import type { SolverWarning } from './solverWarning.ts';
+import type { WorkingStep } from './workingStep.ts';
 
 export type { AirState } from '../air/airState.ts';
+export type { SolverWarning } from './solverWarning.ts';
+export type { WorkingStep } from './workingStep.ts';
 
 /** One measured length as the solver takes it: SI, zero offset taken off. */
 export interface SolverMark {
@@ -43,43 +48,49 @@ export interface SolverOptions {
   readonly speedRangeMps?: readonly [lowest: number, highest: number];
 }
 
+/** An order that fits less well, and what it would mean. */
+export interface RunnerUp {
+  readonly order: number;
+  readonly speedMps: number;
+  readonly endCorrectionM: number;
+  /** Share of belief, 0..1. */
+  readonly share: number;
+}
+
 export interface SolvedMark {
   readonly key: string;
   readonly order: number;
   /** 0..1. */
   readonly orderConfidence: number;
-  /** Next best order and why it lost; null where none was near. */
-  readonly runnerUp: { readonly order: number; readonly reason: string } | null;
+  /** The next best order; null where none was near. */
+  readonly runnerUp: RunnerUp | null;
   /** Measured minus fitted length, m. */
   readonly residualM: number;
   readonly outlier: boolean;
-  /** Likely cause where it is an outlier. */
-  readonly cause: string | null;
+  /** Likely cause where it is an outlier, else null. */
+  readonly cause: OutlierCause | null;
 }
 
-export interface SolverWarning {
-  readonly code: string;
-  readonly message: string;
-}
+/** Where a part of the speed's uncertainty comes from. */
+export type BudgetSource =
+  /** Reading the rule and finding the resonance; widened where the lengths scatter more than was stated. */
+  | { readonly source: 'reading'; readonly isWidened: boolean }
+  | { readonly source: 'fork'; readonly frequencyHz: number }
+  | { readonly source: 'zero' | 'scale' }
+  /** The end correction where the marks don't give it: theory's over the radius, or unknown without a diameter. */
+  | { readonly source: 'end'; readonly isFromTheory: boolean }
+  | { readonly source: 'wall'; readonly isRemoved: boolean };
 
 /** One line of the uncertainty budget. */
-export interface BudgetLine {
-  readonly quantity: string;
+export type BudgetLine = BudgetSource & {
   readonly standardUncertainty: number;
-  readonly unit: string;
+  /** Of the standard uncertainty. */
+  readonly unit: 'm' | 'Hz' | 'm/s' | '1';
   /** Partial derivative of the speed, in m/s per `unit`; null for a line that is already in m/s. */
   readonly sensitivity: number | null;
   readonly contributionMps: number;
   readonly degreesOfFreedom: number;
-}
-
-/** One step of the working: a formula, the numbers put in, and the result, ready to print. */
-export interface WorkingStep {
-  readonly title: string;
-  readonly formula: string;
-  readonly numbers: string;
-  readonly result: string;
-}
+};
 
 /** The speed of sound at one place. */
 export interface Solution {

@@ -1,32 +1,30 @@
+import { coverageFactor } from '../numeric/studentT.ts';
+import { betterColumnType, betterLengthUnit } from './betterTable.ts';
 import { checkMarks } from './checkMarks.ts';
+import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
 import { findOutliers } from './findOutliers.ts';
-import { fitMarks } from './fitMarks.ts';
+import { findWarnings } from './findWarnings.ts';
 import type { MarksFit } from './fitMarks.ts';
-import { companyOf, likelyCause } from './likelyCause.ts';
-import type { Company } from './likelyCause.ts';
+import { judgeMarks } from './judgeMarks.ts';
 import { oneEndCorrectionM, prepareMarks } from './prepareMarks.ts';
-import type { Preparation, PreparedMark } from './prepareMarks.ts';
+import type { Preparation } from './prepareMarks.ts';
 import { nearestOrder, searchOrders } from './searchOrders.ts';
-import type { OrderSearch, SpeedPrior } from './searchOrders.ts';
+import type { SpeedPrior } from './searchOrders.ts';
 import type { NoSolution, Solution, SolvedMark, SolverMark, SolverOptions } from './solution.ts';
-import { coverageFactor } from './studentT.ts';
-import { writeWarnings } from './warnings.ts';
-import { inWords } from './wording.ts';
-import { effectiveDegreesOfFreedom, writeBudget } from './writeBudget.ts';
-import { writeWorking } from './writeWorking.ts';
+import { speedBudget } from './speedBudget.ts';
+import { workingSteps } from './workingSteps.ts';
 
 /** Dry air at −10 °C to saturated air at 45 °C, m/s, from Cramer's formula. */
 const AIR_SPEEDS_MPS = [325.3, 364] as const;
-/** Misfit beyond which the other column type is tried. */
-const POOR_MISFIT = 8;
-/** Confidence that is left where air's or tubes' usual limits had to be given up. */
-const STRETCHED_CONFIDENCE = { none: 1, end: 0.8, speed: 0.5 } as const;
 
 /**
  * The speed of sound from marks, all taken as one place: orders, fit, uncertainty, judgement and working. Marks whose
  * air differs are referred to their mean air by theory's ratio.
  * @param marks  any number; marks with impossible numbers are left out and named in a warning
  * @returns the solution, or why there is none; never throws for bad marks
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * solve(marksOfRows(rows)).speedMps.toFixed(1) // → '344.2'
  */
 export function solve(marks: readonly SolverMark[], options: SolverOptions = {}): Solution | NoSolution {
   const solved = solveInFull(marks, options);
@@ -42,17 +40,24 @@ export interface FullSolution {
   readonly outliers: readonly boolean[];
 }
 
-/** As `solve`, with the fit beside the solution. */
+/**
+ * As `solve`, with the fit beside the solution.
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * solveInFull(marksOfRows(rows)).orders // → [1, 2]
+ */
 export function solveInFull(
   marks: readonly SolverMark[],
   options: SolverOptions = {},
 ): FullSolution | NoSolution {
-  const place = marks[0]?.place ?? '';
+  const place = marks.at(0)?.place ?? '';
   const { usable, faults } = checkMarks(marks);
-  if (usable.length === 0) {
-    const message = 'There is no mark with a usable length yet. Mark a resonance and read its length.';
-    return { place, speedMps: null, warnings: [...faults, { code: 'no-marks', message }] };
-  }
+  const without = (code: 'no-marks' | 'no-orders' | 'contradiction'): NoSolution => ({
+    place,
+    speedMps: null,
+    warnings: [...faults, { code }],
+  });
+  if (usable.length === 0) return without('no-marks');
   const preparation = prepareMarks(usable, options);
   const [lowestMps, highestMps] = options.speedRangeMps ?? airSpeedsMps(preparation);
   const prior: SpeedPrior = {
@@ -61,11 +66,8 @@ export function solveInFull(
     expectedMps: options.speedRangeMps === undefined ? (preparation.theory?.speedMps ?? null) : null,
   };
   const search = searchOrders(preparation.rows, prior, preparation.end);
-  const best = search.candidates[0];
-  if (best === undefined) {
-    const message = 'No assignment of orders fits these marks.';
-    return { place, speedMps: null, warnings: [...faults, { code: 'no-orders', message }] };
-  }
+  const best = search.candidates.at(0);
+  if (best === undefined) return without('no-orders');
   let { orders } = best;
   let judgement = findOutliers(preparation, orders, best, prior);
   // The search's grid is coarse: orders far up the tube may round differently once speed and end are fitted.
@@ -79,12 +81,8 @@ export function solveInFull(
   }
 
   const { fit } = judgement;
-  if (!(fit.speedMps > 0)) {
-    const message =
-      'With these orders longer columns would have shorter waves. Check the lengths and the orders that were set.';
-    return { place, speedMps: null, warnings: [...faults, { code: 'contradiction', message }] };
-  }
-  const solvedMarks = describeMarks(preparation, search, orders, fit, judgement.outliers);
+  if (!(fit.speedMps > 0)) return without('contradiction');
+  const solvedMarks = judgeMarks({ preparation, search, orders, fit, outliers: judgement.outliers });
   const solution = assemble(place, preparation, fit, solvedMarks);
   const findings = {
     preparation,
@@ -99,8 +97,8 @@ export function solveInFull(
   return {
     solution: {
       ...solution,
-      working: writeWorking(preparation, orders, fit, solution),
-      warnings: [...faults, ...writeWarnings(findings, solution)],
+      working: workingSteps(preparation, orders, fit, solution),
+      warnings: [...faults, ...findWarnings(findings, solution)],
     },
     fit,
     preparation,
@@ -157,129 +155,6 @@ function assemble(
     air: preparation.air,
     scatterFactor: fit.scatterFactor,
     marks,
-    budget: writeBudget(preparation, fit),
+    budget: speedBudget(preparation, fit),
   };
-}
-
-function describeMarks(
-  preparation: Preparation,
-  search: OrderSearch,
-  orders: readonly number[],
-  fit: MarksFit,
-  outliers: readonly boolean[],
-): SolvedMark[] {
-  const { rows } = preparation;
-  const everyRow = rows.map(() => true);
-  // What each of the next assignments would mean, fitted only where somebody will read it.
-  const rivals = search.candidates
-    .filter(
-      (candidate) => candidate.share > 0.001 && candidate.orders.some((order, i) => order !== orders[i]),
-    )
-    .slice(0, 6)
-    .map((candidate) => ({ ...candidate, fit: fitMarks(preparation, candidate.orders, everyRow) }));
-
-  const company = outliers.some((is) => is) ? companyOf(rows, fit.speedMps, fit.end) : null;
-  return rows.map((row, i): SolvedMark => {
-    const order = orders[i] ?? 1;
-    const residualM = fit.residualsM[i] ?? 0;
-    const outlier = outliers[i] ?? false;
-    const agreeing = search.candidates.reduce(
-      (sum, candidate) => (candidate.orders[i] === order ? sum + candidate.share : sum),
-      0,
-    );
-    // Halfway between two resonances either order is as good.
-    const quarterWaveM = (row.halfWavePerSpeedS * fit.speedMps) / 2;
-    const between = Math.min(Math.abs(residualM) / quarterWaveM, 1);
-    const rival = rivals.find((candidate) => candidate.orders[i] !== order);
-    const rivalFit = rival?.fit ?? null;
-    return {
-      key: row.mark.key,
-      order,
-      orderConfidence:
-        row.mark.order === order
-          ? 1
-          : Math.min(agreeing, 1) * (1 - 0.5 * between * between) * STRETCHED_CONFIDENCE[search.stretched],
-      runnerUp:
-        rival === undefined || rivalFit === null
-          ? null
-          : {
-              order: rival.orders[i] ?? 1,
-              reason: `would mean ${inWords(rivalFit.speedMps, 1)} m/s and an end correction of ${inWords(oneEndCorrectionM(row, rivalFit.end) * 1000, 1)} mm: ${inWords(rival.share * 100, 1)} % likely`,
-            },
-      residualM,
-      outlier,
-      cause: outlier && company !== null ? causeOf(row, order, residualM, fit, company) : null,
-    };
-  });
-}
-
-function causeOf(
-  row: PreparedMark,
-  order: number,
-  residualM: number,
-  fit: MarksFit,
-  company: Company,
-): string {
-  const nearest = nearestOrder(row, fit.speedMps, fit.end);
-  if (row.mark.order !== null && nearest !== order)
-    return `Order ${order} was set, but the length fits order ${nearest}.`;
-  return likelyCause(row, residualM, fit.speedMps, fit.end, company);
-}
-
-/** Whether the marks of one column type would fit well as the other. */
-function betterColumnType(
-  marks: readonly SolverMark[],
-  options: SolverOptions,
-  search: OrderSearch,
-  prior: SpeedPrior,
-): { readonly from: 'closed' | 'open'; readonly to: 'closed' | 'open' } | null {
-  if (search.misfit < POOR_MISFIT) return null;
-  let best: ReturnType<typeof betterColumnType> = null;
-  let lowest = search.misfit - 6;
-  for (const [from, to] of [
-    ['closed', 'open'],
-    ['open', 'closed'],
-  ] as const) {
-    if (!marks.some(({ ends }) => ends === from)) continue;
-    const flipped = prepareMarks(
-      marks.map((mark) => (mark.ends === from ? { ...mark, ends: to, order: null } : mark)),
-      options,
-    );
-    const { misfit } = searchOrders(flipped.rows, prior, flipped.end, false);
-    if (misfit < lowest) {
-      best = { from, to };
-      lowest = misfit;
-    }
-  }
-  return best;
-}
-
-/** What people write without saying so, over the metre that was understood. */
-const MISTAKEN_UNITS = [
-  { name: 'millimetres', factor: 0.1 },
-  { name: 'inches', factor: 2.54 },
-  { name: 'centimetres', factor: 10 },
-] as const;
-
-/** Whether the numbers of the lengths fit in another unit, all of them and from the first resonances on. */
-function betterLengthUnit(
-  marks: readonly SolverMark[],
-  options: SolverOptions,
-  search: OrderSearch,
-  prior: SpeedPrior,
-): string | null {
-  if (search.misfit < POOR_MISFIT || marks.length < 2) return null;
-  for (const { name, factor } of MISTAKEN_UNITS) {
-    const scaled = marks.map((mark) => ({
-      ...mark,
-      lengthM: mark.lengthM * factor,
-      otherLengthM: mark.otherLengthM === null ? null : mark.otherLengthM * factor,
-      order: null,
-    }));
-    const { rows, end } = prepareMarks(scaled, options);
-    const found = searchOrders(rows, prior, end, false);
-    const lowest = Math.min(...(found.candidates[0]?.orders ?? [Infinity]));
-    if (found.misfit < Math.min(POOR_MISFIT, search.misfit - 6) && lowest <= 2) return name;
-  }
-  return null;
 }

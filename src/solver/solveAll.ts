@@ -1,7 +1,12 @@
 import { solve } from './solve.ts';
 import type { NoSolution, Solution, SolverMark, SolverOptions } from './solution.ts';
 
-/** One answer for each place, in the order in which the places first appear. */
+/**
+ * One answer for each place, in the order in which the places first appear.
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,place\n512,closed,16.0,hall\n512,closed,15.2,yard');
+ * solveAll(marksOfRows(rows)).map(({ place }) => place) // → ['hall', 'yard']
+ */
 export function solveAll(
   marks: readonly SolverMark[],
   options: SolverOptions = {},

@@ -4,12 +4,13 @@ import { halfWaves } from '../air/columnResonance.ts';
 import {
   END_RATIO_STANDARD_UNCERTAINTY,
   endCorrection,
+  HIGHEST_KA,
   LOW_FREQUENCY_END_RATIO,
 } from '../air/endCorrection.ts';
 import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { wallLoss } from '../air/wallLoss.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
-import { coverageFactor } from './studentT.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
 
 /** A column of fixed length whose resonance frequencies were heard. */
 export interface SweptColumn {
@@ -54,8 +55,6 @@ const SPEEDS_MPS = [322, 362] as const;
 const OFF_ORDER = 0.08;
 /** Of an open end where no radius is known. Common practice, no source. */
 const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.01;
-/** Formulas of the end correction go to ka = 1.5. */
-const HIGHEST_KA = 1.5;
 
 /**
  * Speed of sound from the resonance frequencies of one column: closed f_n = (2n − 1)·v/4(L + e), open f_n = n·v/2(L + 2e).
@@ -65,6 +64,10 @@ const HIGHEST_KA = 1.5;
  * @returns null where no frequency fits an order of the column
  * @throws RangeError unless the length and its uncertainty are above 0
  * @see OpenStax University Physics 1, section 17.4 (resonances of tubes); JCGM 100:2008, 5.1.2 and 5.2.2
+ * @example
+ * const column = { ends: 'closed', lengthM: 0.5, lengthStandardUncertaintyM: 0.001, radiusM: 0.015, air: null };
+ * const heard = [168, 504.4].map((frequencyHz) => ({ frequencyHz, standardUncertaintyHz: 0.3 }));
+ * sweepSpeed(column, heard)?.resonances.map(({ order }) => order) // → [1, 2]
  */
 export function sweepSpeed(column: SweptColumn, resonances: readonly SweptResonance[]): SweepSpeed | null {
   const { lengthM, lengthStandardUncertaintyM } = column;
@@ -83,15 +86,12 @@ export function sweepSpeed(column: SweptColumn, resonances: readonly SweptResona
   const { kept } = best;
   const weights = kept.map((one) => (one.frequencyHz / (one.standardUncertaintyHz * one.speedMps)) ** 2);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const speedMps = kept.reduce((sum, one, i) => sum + one.speedMps * (weights[i] ?? 0), 0) / total;
-  const chiSquared = kept.reduce(
-    (sum, one, i) => sum + (one.speedMps - speedMps) ** 2 * (weights[i] ?? 0),
-    0,
-  );
+  const speedMps = kept.reduce((sum, one, i) => sum + one.speedMps * weights[i], 0) / total;
+  const chiSquared = kept.reduce((sum, one, i) => sum + (one.speedMps - speedMps) ** 2 * weights[i], 0);
   const freedom = kept.length - 1;
   const scatter = freedom > 0 ? Math.max(1, Math.sqrt(chiSquared / freedom)) : 1;
   const own = scatter / Math.sqrt(total);
-  const { effectiveM, endM, endStandardUncertaintyM } = effective(column, kept[0]?.frequencyHz ?? 500);
+  const { effectiveM, endM, endStandardUncertaintyM } = effective(column, kept[0].frequencyHz);
   const common = (speedMps * Math.hypot(lengthStandardUncertaintyM, endStandardUncertaintyM)) / effectiveM;
   const standardUncertaintyMps = Math.hypot(own, common);
   // Welch and Satterthwaite: only the scatter has few degrees of freedom (JCGM 100:2008, G.4.1).

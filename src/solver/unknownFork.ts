@@ -1,8 +1,9 @@
 import { LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
-import type { SolverMark, SolverOptions, SolverWarning } from './solution.ts';
+import type { SolverMark, SolverOptions } from './solution.ts';
+import type { SolverWarning, SolverWarningCode } from './solverWarning.ts';
 import { solveInFull } from './solve.ts';
-import { coverageFactor } from './studentT.ts';
-import { effectiveDegreesOfFreedom } from './writeBudget.ts';
+import { coverageFactor } from '../numeric/studentT.ts';
+import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
 
 /** A speed that is known otherwise: from other forks, or from theory. */
 export interface KnownSpeed {
@@ -19,16 +20,24 @@ export interface UnknownFork {
   readonly warnings: readonly SolverWarning[];
 }
 
-/** What says nothing of the pitch sought, or is answered otherwise here. */
-const BESIDE_THE_POINT = ['differs-from-theory', 'speed-implausible', 'no-temperature'];
+/** What says nothing of the frequency sought, or is answered otherwise here. */
+const BESIDE_THE_POINT: readonly SolverWarningCode[] = [
+  'differs-from-theory',
+  'speed-implausible',
+  'no-temperature',
+];
 
 /**
- * Pitch of one unknown fork from its resonant lengths and a known speed: the lengths give the wavelength, f = c/λ.
+ * Frequency of one unknown fork from its resonant lengths and a known speed: the lengths give the wavelength, f = c/λ.
  * @param marks  of this fork only; their frequencyHz is not used
  * @param speed  in free air, at the marks' air
- * @param approximateHz  a rough pitch where one is known, e.g. heard by the microphone; null: from the lengths' spacing,
+ * @param approximateHz  a rough frequency where one is known, e.g. heard by the microphone; null: from the lengths' spacing,
  *   which must then belong to neighbouring resonances
  * @returns null where the marks give no answer
+ * @example
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * const speed = { speedMps: 344.2, standardUncertaintyMps: 0.3 };
+ * unknownFork(marksOfRows(rows), speed, 500)?.frequencyHz.toFixed(0) // → '512'
  */
 export function unknownFork(
   marks: readonly SolverMark[],
@@ -86,15 +95,16 @@ function guessHz(marks: readonly SolverMark[], speedMps: number): number | null 
       .map(({ lengthM }) => lengthM)
       .sort((a, b) => a - b);
     for (let i = 1; i < lengths.length; i += 1) {
-      const stepM = (lengths[i] ?? 0) - (lengths[i - 1] ?? 0);
+      const stepM = lengths[i] - lengths[i - 1];
       // Repeats of one resonance are no step.
       if (stepM > 0.03) smallestM = Math.min(smallestM, stepM);
     }
   }
   if (smallestM < Infinity) return speedMps / (2 * smallestM);
-  const only = marks[0];
+  const only = marks.at(0);
   if (only === undefined) return null;
-  const endM = LOW_FREQUENCY_END_RATIO.unflanged * (only.radiusM ?? 0);
+  // Without a diameter the end correction is left out, as the solver does.
+  const endM = only.radiusM === null ? 0 : LOW_FREQUENCY_END_RATIO.unflanged * only.radiusM;
   return only.ends === 'closed'
     ? speedMps / (4 * (only.lengthM + endM))
     : speedMps / (2 * (only.lengthM + 2 * endM));

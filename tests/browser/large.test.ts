@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { addMark } from '../../src/marks/markList.ts';
 import { newMark } from '../../src/marks/newMark.ts';
 import type { Experiment } from '../../src/notebook/experiment.ts';
-import { resultLines } from '../../src/report/resultLines.ts';
+import { resultLines } from '../../src/words/result.ts';
 import { solveExperiment } from '../../src/session/benchSolve.ts';
 import { largeExperiment } from '../support/largeExperiment.ts';
 import type { BenchPage } from './support/benchPage.ts';

@@ -1,8 +1,8 @@
 import { airFromReadings } from '../../air/airState.ts';
 import type { AirReadings } from '../../air/airState.ts';
 import { resonantLengthM } from '../../air/columnResonance.ts';
-import { divide } from '../../air/complex.ts';
-import type { Complex } from '../../air/complex.ts';
+import { divide } from '../../numeric/complex.ts';
+import type { Complex } from '../../numeric/complex.ts';
 import { endCorrection, reflectionSize } from '../../air/endCorrection.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
 import { wallLoss } from '../../air/wallLoss.ts';

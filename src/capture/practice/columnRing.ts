@@ -1,4 +1,4 @@
-import type { Complex } from '../../air/complex.ts';
+import type { Complex } from '../../numeric/complex.ts';
 import type { ColumnModel } from './columnModel.ts';
 
 /**

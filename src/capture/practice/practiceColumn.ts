@@ -1,6 +1,6 @@
-import { requireInRange } from '../../air/requireInRange.ts';
-import { multiply } from '../../air/complex.ts';
-import type { Complex } from '../../air/complex.ts';
+import { requireInRange } from '../../numeric/requireInRange.ts';
+import { multiply } from '../../numeric/complex.ts';
+import type { Complex } from '../../numeric/complex.ts';
 import { ColumnModel } from './columnModel.ts';
 import { ColumnRing } from './columnRing.ts';
 import { FadingMode } from './fadingMode.ts';

@@ -1,4 +1,4 @@
-import { requireInRange } from '../../air/requireInRange.ts';
+import { requireInRange } from '../../numeric/requireInRange.ts';
 import type { AirReadings } from '../../air/airState.ts';
 import { LIMITS } from '../../limits/limits.ts';
 import type { RoomNoise } from './roomScene.ts';

@@ -1,8 +1,8 @@
 import type { AirReadings } from '../../air/airState.ts';
-import { requireInRange } from '../../air/requireInRange.ts';
 import { LIMITS } from '../../limits/limits.ts';
-import { multiply } from '../../air/complex.ts';
-import type { Complex } from '../../air/complex.ts';
+import { requireInRange } from '../../numeric/requireInRange.ts';
+import { multiply } from '../../numeric/complex.ts';
+import type { Complex } from '../../numeric/complex.ts';
 import { checkSweepPlan, sweepDurationS, sweepPitchHz } from '../sweepPlan.ts';
 import type { SweepPlan } from '../sweepPlan.ts';
 import { ColumnModel } from './columnModel.ts';

@@ -2,7 +2,7 @@ import type { Experiment, Fork, Place } from '../../notebook/experiment.ts';
 import { placeLabels } from '../marksCsv.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
-import { fixed, roundPair } from '../rounding.ts';
+import { fixed, roundPair, stampedHertz } from '../../words/numbers.ts';
 import { MOST_LINES_PRINTED } from './mostPrinted.ts';
 
 type Fact = readonly [name: string, words: string];
@@ -46,7 +46,7 @@ function linesOf<T>(items: readonly T[], rest: string, line: (item: T) => Fact):
 }
 
 function forkWords(fork: Fork): string {
-  const stamped = `stamped ${fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`;
+  const stamped = `stamped ${stampedHertz(fork.nominalHz)} Hz`;
   if (fork.measuredHz === null || !(fork.measuredStandardUncertaintyHz ?? 0))
     return `${stamped} ± ${fixed(fork.standardUncertaintyHz, 2)} Hz (standard uncertainty)`;
   const pair = roundPair(fork.measuredHz, fork.measuredStandardUncertaintyHz ?? 1);

@@ -1,8 +1,10 @@
+import { comparisonWords, groupNames } from '../../words/comparison.ts';
+import { hidesTheory } from '../hideTheory.ts';
 import { placeLabels } from '../marksCsv.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { placeSpeeds, temperaturePlot } from '../plots/temperaturePlot.ts';
-import { resultLines } from '../resultLines.ts';
+import { resultLines } from '../../words/result.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import { figurePart } from './figurePart.ts';
 import type { LabReportInput } from './labReportInput.ts';
@@ -15,15 +17,16 @@ export function comparisonPart({
   comparisons,
   pairsLeftOut = 0,
 }: LabReportInput): Markup {
-  const between = comparisons.map((sentence) => markup`<li>${sentence}</li>`);
-  if (experiment.lesson?.hideTheory === true) {
+  if (hidesTheory(experiment)) {
     return markup`<section><h2>Comparison</h2><p>Theory is not shown in this lesson.</p></section>`;
   }
+  const nameGroup = groupNames(experiment, 'place');
+  const between = comparisons.map((comparison) => markup`<li>${comparisonWords(comparison, nameGroup)}</li>`);
   const speeds = placeSpeeds(experiment, places);
   const labels = placeLabels(experiment);
   const solved = solvedPlaces(places);
   const withTheory = solved.slice(0, MOST_LINES_PRINTED).map(({ placeId, solution }) => {
-    const difference = resultLines(solution).facts.find((fact) => fact.name === 'Difference')?.value;
+    const difference = resultLines(solution).facts.find(({ kind }) => kind === 'difference')?.value;
     const { agreement } = solution;
     const words =
       difference === undefined || agreement === null

@@ -1,14 +1,17 @@
-import { budgetRows } from '../budgetRows.ts';
+import { budgetRows } from '../../words/budgetLines.ts';
+import { markNames } from '../../words/markNames.ts';
+import { solverWarningWords } from '../../words/solverWarnings.ts';
+import { workingStepWords } from '../../words/workingSteps.ts';
 import { dayAndTime } from '../dayAndTime.ts';
 import { placeLabels } from '../marksCsv.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { fitPlot, residualPlot } from '../plots/fitPlot.ts';
-import { resultLines } from '../resultLines.ts';
+import { resultLines } from '../../words/result.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 import { apparatusPart } from './apparatusPart.ts';
 import { comparisonPart } from './comparisonPart.ts';
-import { factsWithoutTheory, stepsWithoutTheory, warningsWithoutTheory } from '../hideTheory.ts';
+import { factsWithoutTheory, hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../hideTheory.ts';
 import { figurePart } from './figurePart.ts';
 import type { LabReportInput } from './labReportInput.ts';
 import { marksPart } from './marksPart.ts';
@@ -61,7 +64,7 @@ ${Array.from({ length: DISCUSSION_LINES }, () => markup`<p class="line"></p>`)}<
 type Labels = ReadonlyMap<string, string>;
 
 function resultPart({ experiment, places }: LabReportInput, labels: Labels): Markup {
-  const isHidden = experiment.lesson?.hideTheory === true;
+  const isHidden = hidesTheory(experiment);
   const left = places.length - MOST_LINES_PRINTED;
   const parts = places.slice(0, MOST_LINES_PRINTED).map(({ placeId, solution }) => {
     const lines = resultLines(solution);
@@ -82,13 +85,12 @@ function placePart(
 ): Markup {
   if (solution.speedMps === null) return markup``;
   const at = places.length > 1 ? `, ${labels.get(placeId) ?? ''}` : '';
-  const steps =
-    experiment.lesson?.hideTheory === true ? stepsWithoutTheory(solution.working) : solution.working;
+  const steps = hidesTheory(experiment) ? stepsWithoutTheory(solution.working) : solution.working;
   return markup`<section><h2>Plots${at}</h2>
 ${figurePart(fitPlot(experiment, solution))}
 ${figurePart(residualPlot(experiment, solution))}</section>
 <section><h2>Working${at}</h2>
-<ol class="working">${steps.map(
+<ol class="working">${steps.map(workingStepWords).map(
     (step) => markup`<li><h3>${step.title}</h3><p class="formula">${step.formula}</p>
 <p>${step.numbers}</p><p class="outcome">${step.result}</p></li>`,
   )}</ol></section>
@@ -102,10 +104,13 @@ ${figurePart(residualPlot(experiment, solution))}</section>
 }
 
 function warningsPart({ experiment, places }: LabReportInput, labels: Labels): Markup {
-  const isHidden = experiment.lesson?.hideTheory === true;
+  const isHidden = hidesTheory(experiment);
+  const nameMark = markNames(experiment);
   const warnings = places.flatMap(({ placeId, solution }) => {
-    const own = isHidden ? warningsWithoutTheory(solution) : solution.warnings.map(({ message }) => message);
-    return own.map((message) => (places.length > 1 ? `${labels.get(placeId) ?? ''}: ${message}` : message));
+    const own = isHidden ? warningsWithoutTheory(solution) : solution.warnings;
+    return solverWarningWords(own, nameMark).map((message) =>
+      places.length > 1 ? `${labels.get(placeId) ?? ''}: ${message}` : message,
+    );
   });
   const left = warnings.length - MOST_LINES_PRINTED;
   return markup`<section><h2>Warnings</h2>${

@@ -1,4 +1,5 @@
 import type { Experiment } from '../../notebook/experiment.ts';
+import type { Comparison } from '../../solver/compare.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 
 /** What a report is made of. */
@@ -6,8 +7,8 @@ export interface LabReportInput {
   readonly experiment: Experiment;
   /** One answer a place that has marks with lengths. */
   readonly places: readonly PlaceSolution[];
-  /** Sentences on the differences between places; empty where there is one place. */
-  readonly comparisons: readonly string[];
+  /** Differences between places, by the places' ids; empty where there is one place. */
+  readonly comparisons: readonly Comparison[];
   /** Pairs of places that are too many to be printed; absent: none. */
   readonly pairsLeftOut?: number;
 }

@@ -1,12 +1,12 @@
 import type { Mark } from '../../marks/mark.ts';
 import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { markWords } from '../markWords.ts';
-import type { MarkWords } from '../markWords.ts';
+import { markWords } from '../../words/marks.ts';
+import type { MarkWords } from '../../words/marks.ts';
+import { fixed } from '../../words/numbers.ts';
 import { placeLabels } from '../marksCsv.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
-import { fixed } from '../rounding.ts';
 import { MOST_MARKS_PRINTED } from './mostPrinted.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
@@ -47,7 +47,7 @@ function row(index: MarkIndex, mark: Mark, words: MarkWords): Markup {
     mark.note === '' ? null : mark.note,
   ].filter((remark) => remark !== null);
   return markup`<tr><td class="number">${number}${isAgain ? ' again' : ''}</td><td>${words.apparatus}</td><td class="number">${lengthWords(mark)}</td>
-<td>${words.order ?? '—'}</td><td class="number">${words.residual?.replace(' mm from the fit', '') ?? '—'}</td><td>${remarks.join('; ')}</td></tr>`;
+<td>${words.order ?? '—'}</td><td class="number">${words.residualMm ?? '—'}</td><td>${remarks.join('; ')}</td></tr>`;
 }
 
 function lengthWords({ lengthM, otherLengthM }: Mark): string {

@@ -1,5 +1,6 @@
 import type { MarkEvidence } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
+import { counted } from '../../words/numbers.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 
@@ -21,8 +22,8 @@ export function methodPart({ marks }: Experiment): Markup {
     'A sounding tuning fork is held at the mouth of an air column, and the column’s length is changed until the column resonates: its sound swells at the fork’s pitch.',
     heard.length === 0
       ? ''
-      : `${heard.length} of ${marks.length} ${marks.length === 1 ? 'mark was' : 'marks were'} found by listening at the fork’s pitch alone, ${sources.join(' and ')}, against the room’s noise in the same narrow band; the length was then read off the rule.`,
-    byHand === 0 ? '' : `${byHand} of ${marks.length} ${marks.length === 1 ? 'was' : 'were'} marked by hand.`,
+      : `${heard.length} of ${counted(marks.length, 'mark was', 'marks were')} found by listening at the fork’s pitch alone, ${sources.join(' and ')}, against the room’s noise in the same narrow band; the length was then read off the rule.`,
+    byHand === 0 ? '' : `${byHand} of ${counted(marks.length, 'was', 'were')} marked by hand.`,
     bracketed === 0
       ? ''
       : `Where two lengths stand (${bracketed}), the resonance lies between them: the middle counts.`,

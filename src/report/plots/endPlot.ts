@@ -1,6 +1,6 @@
 import { LOW_FREQUENCY_END_RATIO } from '../../air/endCorrection.ts';
 import type { EndRatio } from '../../solver/endRatio.ts';
-import { fixed, roundPair } from '../rounding.ts';
+import { fixed, roundPair } from '../../words/numbers.ts';
 import { listOfSome } from './listOfSome.ts';
 import { MOST_LABELS } from './plot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';

@@ -1,7 +1,7 @@
 import type { SweepResonances } from '../../resonance/sweepResonances.ts';
 import type { SweepCurve } from '../../tone/sweepCurve.ts';
 import { levelDb } from '../../tone/level.ts';
-import { fixed } from '../rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 /** Level against pitch on both ways of a sweep, its resonances marked. */

@@ -1,4 +1,5 @@
 import type { Experiment } from '../../notebook/experiment.ts';
+import { budgetQuantity } from '../../words/budgetLines.ts';
 import type { Cell } from '../csv.ts';
 import { placeLabels } from '../marksCsv.ts';
 import { solvedPlaces } from './placeSolution.ts';
@@ -25,7 +26,7 @@ export function budgetTable(
     const variance = solution.standardUncertaintyMps ** 2;
     return solution.budget.map((line): readonly Cell[] => [
       labels.get(placeId) ?? '',
-      line.quantity,
+      budgetQuantity(line),
       line.standardUncertainty,
       // A bare 1 in the column of units would be read as a number.
       line.unit === '1' ? null : line.unit,

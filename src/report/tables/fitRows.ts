@@ -1,6 +1,7 @@
 import { markLengthM } from '../../marks/mark.ts';
 import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
+import { outlierCauseWords } from '../../words/outlierCauses.ts';
 import type { Cell } from '../csv.ts';
 import { forkInUse, measuredMarks, placeLabels } from '../marksCsv.ts';
 import { solvedPlaces } from './placeSolution.ts';
@@ -48,7 +49,7 @@ export function fitRows(
           (lengthM - solved.residualM) * 100,
           solved.residualM * 1000,
           solved.outlier ? 'yes' : 'no',
-          solved.cause,
+          solved.cause === null ? null : outlierCauseWords(solved.cause),
         ],
       ];
     }),

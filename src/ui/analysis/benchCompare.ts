@@ -1,14 +1,17 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { hidesTheory, statementWithoutTheory } from '../../report/hideTheory.ts';
+import { comparisonWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
 import { placeLabels } from '../../report/marksCsv.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { placeSpeeds, temperaturePlot } from '../../report/plots/temperaturePlot.ts';
-import { resultLines } from '../../report/resultLines.ts';
 import { compareGroups, PAIRS_AT_A_TIME } from '../../session/benchCompare.ts';
 import type { CompareFindings } from '../../session/benchCompare.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { GroupBy } from '../../session/countedGroups.ts';
+import { comparisonWords, groupNames, noComparisonWords } from '../../words/comparison.ts';
+import type { NameGroup } from '../../words/comparison.ts';
+import { markNames } from '../../words/markNames.ts';
+import { resultLines } from '../../words/result.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
 import { choice } from '../parts/choice.ts';
@@ -124,18 +127,19 @@ export class BenchCompare extends BenchElement {
       compareGroups,
     );
     if (value === null || value.by !== this.by) return html`<p>${workingOut(isPending)}</p>`;
-    if (value.groups.length < 2 && !isPending) {
-      const one = value.groups[0];
+    const nameGroup = groupNames(this.session.experiment, this.by);
+    if (value.groupIds.length < 2 && !isPending) {
+      const one = value.groupIds.at(0);
       return html`<p>
         ${
           one === undefined
             ? 'There is no mark with a length yet: measure under Measure first.'
-            : `There is only “${one.name}” to compare yet. ${ANOTHER[this.by]}`
+            : `There is only “${nameGroup(one)}” to compare yet. ${ANOTHER[this.by]}`
         }
       </p>`;
     }
-    return html`${this.choiceOfOne(value)} ${isPending ? html`<p>${workingOut(isPending)}</p>` : nothing}
-      ${this.pairs(value)}
+    return html`${this.choiceOfOne(value, nameGroup)}
+      ${isPending ? html`<p>${workingOut(isPending)}</p>` : nothing} ${this.pairs(value, nameGroup)}
       <bench-pages
         what="pairs"
         .total=${value.pairCount}
@@ -146,29 +150,33 @@ export class BenchCompare extends BenchElement {
   }
 
   /** With many groups, which is set against the others: nobody reads thousands of pairs. */
-  private choiceOfOne({ groups, oneId }: CompareFindings) {
+  private choiceOfOne({ groupIds, oneId }: CompareFindings, nameGroup: NameGroup) {
     if (oneId === null) return nothing;
     return html`<p class="small">
-        ${groups.length} of them make ${(groups.length * (groups.length - 1)) / 2} pairs. Choose one: it is
-        compared with each of the others.
+        ${groupIds.length} of them make ${(groupIds.length * (groupIds.length - 1)) / 2} pairs. Choose one: it
+        is compared with each of the others.
       </p>
       <label
         >Against the others
         ${choice({
-          options: groups.map(({ id, name }) => ({ value: id, name })),
+          options: groupIds.map((id) => ({ value: id, name: nameGroup(id) })),
           now: () => this.oneId ?? oneId,
           choose: (id) => this.onOne(id),
         })}</label
       >`;
   }
 
-  private pairs({ pairs }: CompareFindings) {
-    const isHidden = hidesTheory(this.session.experiment);
+  private pairs({ pairs }: CompareFindings, nameGroup: NameGroup) {
+    const { experiment } = this.session;
+    const isHidden = hidesTheory(experiment);
+    const nameMark = markNames(experiment);
     return html`<ul class="stack">
       ${pairs.map((finding) =>
         finding.differenceMps === null
-          ? finding.warnings.map((warning) => html`<li>${warning.message}</li>`)
-          : html`<li>${isHidden ? statementWithoutTheory(finding) : finding.statement}</li>`,
+          ? noComparisonWords(finding, nameGroup, nameMark).map((words) => html`<li>${words}</li>`)
+          : html`<li>
+              ${comparisonWords(isHidden ? comparisonWithoutTheory(finding) : finding, nameGroup)}
+            </li>`,
       )}
     </ul>`;
   }
@@ -196,7 +204,7 @@ export class BenchCompare extends BenchElement {
                 ${lines.speed === null ? '—' : `${lines.speed.value} ± ${lines.speed.uncertainty} m/s`}
               </td>
               <td>
-                ${lines.facts.find((fact) => fact.name === 'Difference')?.value ?? 'temperature not noted'}
+                ${lines.facts.find(({ kind }) => kind === 'difference')?.value ?? 'temperature not noted'}
               </td>
             </tr>`;
           })}

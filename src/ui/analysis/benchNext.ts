@@ -1,6 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { gainWords, nextWords } from '../../report/nextWords.ts';
+import { gainWords, nextWords } from '../../words/nextMarks.ts';
 import { nextMarksHere } from '../../session/benchNext.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';

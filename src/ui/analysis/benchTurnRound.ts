@@ -1,9 +1,9 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { endRatioWords, gasWords, pitchWords, temperatureWords } from '../../report/turnRoundWords.ts';
+import { endRatioWords, forkFrequencyWords, gasWords, temperatureWords } from '../../words/turnRound.ts';
 import {
+  frequencyFromSpeed,
   gasFromSpeed,
-  pitchFromSpeed,
   presentSolution,
   temperatureFromSpeed,
 } from '../../session/benchTurnRound.ts';
@@ -34,13 +34,18 @@ export class BenchTurnRound extends BenchElement {
   override render() {
     const { experiment, outcome } = this.session;
     const solution = presentSolution(experiment, outcome);
-    const pitch = this.session.answers.ask({ kind: 'pitch', about: experiment, ask: null }, pitchFromSpeed);
+    const frequency = this.session.answers.ask(
+      { kind: 'forkFrequency', about: experiment, ask: null },
+      frequencyFromSpeed,
+    );
     return html`<section class="stack" aria-label="Turn it round">
-      <h2>Turn it round${workingOut(pitch.isPending || this.session.isWorkingOut)}</h2>
+      <h2>Turn it round${workingOut(frequency.isPending || this.session.isWorkingOut)}</h2>
       <p class="lead">The same lengths, with another quantity as the unknown.</p>
       <dl>
         <dt>Speed known, fork unknown</dt>
-        <dd>${pitch.isPending && pitch.value === null ? '…' : pitchWords(pitch.value)}</dd>
+        <dd>
+          ${frequency.isPending && frequency.value === null ? '…' : forkFrequencyWords(frequency.value)}
+        </dd>
         <dt>Fork known, temperature unknown</dt>
         <dd>${temperatureWords(temperatureFromSpeed(experiment, outcome))}</dd>
         <dt>Fork and temperature known, gas unknown</dt>

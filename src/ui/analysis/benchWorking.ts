@@ -1,9 +1,12 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { budgetRows } from '../../report/budgetRows.ts';
+import { budgetRows } from '../../words/budgetLines.ts';
 import { hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { NoSolution, Solution } from '../../solver/solution.ts';
+import { markNames } from '../../words/markNames.ts';
+import { solverWarningWords } from '../../words/solverWarnings.ts';
+import { workingStepWords } from '../../words/workingSteps.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
@@ -58,9 +61,9 @@ export class BenchWorking extends BenchElement {
   /** Why there is no result though there are marks. */
   private faults(solution: NoSolution | undefined): readonly string[] {
     if (solution === undefined) return [];
-    return hidesTheory(this.session.experiment)
-      ? warningsWithoutTheory(solution)
-      : solution.warnings.map(({ message }) => message);
+    const { experiment } = this.session;
+    const warnings = hidesTheory(experiment) ? warningsWithoutTheory(solution) : solution.warnings;
+    return solverWarningWords(warnings, markNames(experiment));
   }
 
   private steps(solution: Solution) {
@@ -70,7 +73,7 @@ export class BenchWorking extends BenchElement {
       <h2>Working${workingOut(this.session.isWorkingOut)}</h2>
       <p class="lead">So that you can follow every step by hand.</p>
       <ol>
-        ${steps.map(
+        ${steps.map(workingStepWords).map(
           (step) =>
             html`<li>
               <h3>${step.title}</h3>

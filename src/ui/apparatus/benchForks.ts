@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { stampStandardUncertaintyHz } from '../../marks/usualUncertainties.ts';
 import { newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { pageOf, pageStart } from '../parts/benchPages.ts';

@@ -1,5 +1,5 @@
 import { dayAndTime } from '../../report/dayAndTime.ts';
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import type { GainCheckRecord } from '../../notebook/experiment.ts';
 import type { GainAnswer } from '../../session/gainCheck.ts';
 

@@ -1,5 +1,5 @@
 import type { CheckHindrance, LengthCheck } from '../../resonance/checkLength.ts';
-import { roundPair } from '../../report/rounding.ts';
+import { roundPair } from '../../words/numbers.ts';
 
 /** The answer of a check in two lines: the verdict, and what it rests on. */
 export interface CheckWords {

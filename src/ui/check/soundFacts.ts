@@ -2,7 +2,7 @@ import type { CaptureState } from '../../capture/soundSource.ts';
 import type { Fork } from '../../notebook/experiment.ts';
 import type { BenchTrace } from '../../session/benchTrace.ts';
 import type { Sounding } from '../../session/listeningTypes.ts';
-import { fixed, roundPair, signed } from '../../report/rounding.ts';
+import { fixed, roundPair, signed } from '../../words/numbers.ts';
 
 /** One line of the sound check; `isGood` is null where it is neither good nor bad. */
 export interface SoundFact {

@@ -5,7 +5,7 @@ import type { ClassDesk } from '../../classroom/classDesk.ts';
 import { classJson } from '../../classroom/classJson.ts';
 import { classTable } from '../../classroom/classTable.ts';
 import { spreadPicture } from '../../classroom/spreadSvg.ts';
-import { classWords, groupWords } from '../../classroom/classWords.ts';
+import { classWords, groupWords } from '../../words/classroom.ts';
 import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';

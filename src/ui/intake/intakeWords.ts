@@ -1,4 +1,5 @@
 import type { Intake, IntakeContent, IntakeFault } from '../../intake/intakeTypes.ts';
+import { counted } from '../../words/numbers.ts';
 
 const MOST_FAULTS = 8;
 
@@ -20,7 +21,7 @@ export function intakeWords({ content, faults, remarks }: Intake): IntakeWords {
     what:
       content === null
         ? 'can’t be used.'
-        : `${contentWords(content)}${isPart ? `; ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}` : ''}.`,
+        : `${contentWords(content)}${isPart ? `; ${counted(faults.length, 'fault')}` : ''}.`,
     remarks,
     faults: more > 0 ? [...shown, `and ${more} more.`] : shown,
     ask: isPart ? `Take the good part all the same: ${contentWords(content)}` : null,
@@ -45,8 +46,4 @@ function faultWords({ row, column, message }: IntakeFault): string {
     (part) => part !== null,
   );
   return where.length === 0 ? message : `${where.join(', ')}: ${message}`;
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${count === 1 ? noun : `${noun}s`}`;
 }

@@ -4,7 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
 import { MarkIndex } from '../../marks/markIndex.ts';
 import { nextWaitingMark, ownMarks, waitingMarks } from '../../marks/markList.ts';
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';

@@ -1,10 +1,10 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
-import { nextHint } from '../../report/nextWords.ts';
+import { nextHint } from '../../words/nextMarks.ts';
 import { factsWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
 import { nextMarksHere } from '../../session/benchNext.ts';
-import { resultLines } from '../../report/resultLines.ts';
+import { resultLines } from '../../words/result.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from '../parts/benchElement.ts';
 import { workingOut } from '../parts/workingOut.ts';

@@ -1,5 +1,7 @@
 import { hidesTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { markNames } from '../../words/markNames.ts';
+import { solverWarningWords } from '../../words/solverWarnings.ts';
 
 /** What is doubtful about the sound and the marks now, each with what to do; without theory where a lesson hides it. */
 export function warningMessages(session: BenchSession): readonly string[] {
@@ -8,7 +10,6 @@ export function warningMessages(session: BenchSession): readonly string[] {
   const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
   const heard = trace.warnings.map((warning) => warning.message);
   if (solution === undefined) return heard;
-  return hidesTheory(experiment)
-    ? [...heard, ...warningsWithoutTheory(solution)]
-    : [...heard, ...solution.warnings.map((warning) => warning.message)];
+  const warnings = hidesTheory(experiment) ? warningsWithoutTheory(solution) : solution.warnings;
+  return [...heard, ...solverWarningWords(warnings, markNames(experiment))];
 }

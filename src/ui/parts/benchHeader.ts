@@ -1,6 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { resultLines } from '../../report/resultLines.ts';
+import { resultLines } from '../../words/result.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { BenchElement } from './benchElement.ts';

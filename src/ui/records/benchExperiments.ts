@@ -8,6 +8,7 @@ import { LONGEST } from '../../limits/longest.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { experimentList } from '../../session/experimentList.ts';
 import type { ExperimentEntry } from '../../session/experimentList.ts';
+import { counted } from '../../words/numbers.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import type { BenchAsk } from '../parts/benchAsk.ts';
 import { saveFile } from '../saveFile.ts';
@@ -243,9 +244,8 @@ export class BenchExperiments extends BenchElement {
   }
 
   private facts(entry: ExperimentEntry): string {
-    const count = (number: number, one: string): string => `${number} ${number === 1 ? one : `${one}s`}`;
     const when = entry.changedAt === '' ? '' : ` · ${new Date(entry.changedAt).toLocaleString()}`;
-    return `${count(entry.markCount, 'mark')}, ${count(entry.placeCount, 'place')}${when}`;
+    return `${counted(entry.markCount, 'mark')}, ${counted(entry.placeCount, 'place')}${when}`;
   }
 }
 

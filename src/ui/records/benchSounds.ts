@@ -9,7 +9,7 @@ import type { KeptSound } from '../../notebook/keptSound.ts';
 import { askStorage, storageFault } from '../../notebook/storageFault.ts';
 import { fileStem } from '../../report/experimentJson.ts';
 import { megabytes } from '../../report/megabytes.ts';
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import { soundWav } from '../../report/soundWav.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { SOUND_LIMIT_BYTES } from '../../session/soundKeeping.ts';

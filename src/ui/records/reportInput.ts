@@ -10,11 +10,11 @@ export function reportInput(session: BenchSession): LabReportInput | null {
     compareGroups,
   );
   if (isWorkingOut || isPending || value === null) return null;
-  const { groups, pairs } = value;
+  const { groupIds, pairs } = value;
   return {
     experiment,
     places: outcome.places,
-    comparisons: pairs.flatMap((pair) => (pair.differenceMps === null ? [] : [pair.statement])),
-    pairsLeftOut: (groups.length * (groups.length - 1)) / 2 - pairs.length,
+    comparisons: pairs.flatMap((pair) => (pair.differenceMps === null ? [] : [pair])),
+    pairsLeftOut: (groupIds.length * (groupIds.length - 1)) / 2 - pairs.length,
   };
 }

@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { truthWords } from '../../report/truthWords.ts';
+import { truthWords } from '../../words/practiceTruth.ts';
 import type { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { presentSolution } from '../../session/benchTurnRound.ts';

@@ -1,5 +1,5 @@
 import type { Experiment } from '../../notebook/experiment.ts';
-import { fixed, ordinal } from '../../report/rounding.ts';
+import { fixed, ordinal } from '../../words/numbers.ts';
 import type { Stem } from './columnScene.ts';
 
 /** Nobody listens to more lengths than these. */

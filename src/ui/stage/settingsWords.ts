@@ -1,6 +1,6 @@
 import { stepsThatAre } from '../../capture/processingSteps.ts';
 import type { CaptureSettings } from '../../capture/soundSource.ts';
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 
 /** The microphone's sound in three words; what to do about one that isn't raw stands in `bench-trust`. */
 export function settingsWords(settings: CaptureSettings, sampleRateHz: number): string {

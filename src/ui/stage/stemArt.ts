@@ -1,6 +1,6 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { fixed, ordinal } from '../../report/rounding.ts';
+import { fixed, ordinal } from '../../words/numbers.ts';
 import { toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import type { Stem } from './columnScene.ts';

@@ -1,6 +1,6 @@
 import { Chart, Decimation, LinearScale, LineController, LineElement, PointElement } from 'chart.js';
 import type { ChartDataset, Plugin, Point } from 'chart.js';
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import { TRACE_S } from '../../session/benchTrace.ts';
 import type { BenchTrace } from '../../session/benchTrace.ts';
 import type { LevelPoint } from '../../session/listeningTypes.ts';

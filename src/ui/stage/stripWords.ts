@@ -1,4 +1,4 @@
-import { fixed } from '../../report/rounding.ts';
+import { fixed } from '../../words/numbers.ts';
 import type { BenchTrace } from '../../session/benchTrace.ts';
 
 /** The strip in words: what was last heard, and each flag. Changes only when something happens. */

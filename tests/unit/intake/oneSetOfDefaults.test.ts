@@ -7,8 +7,8 @@ import { solveTable } from '../../../src/cli/solveTable.ts';
 import { readTableText } from '../../../src/intake/readTableText.ts';
 import { experimentFromRows } from '../../../src/intake/takeRows.ts';
 import { newExperiment } from '../../../src/notebook/newExperiment.ts';
-import { resultLines } from '../../../src/report/resultLines.ts';
-import { roundPair } from '../../../src/report/rounding.ts';
+import { resultLines } from '../../../src/words/result.ts';
+import { roundPair } from '../../../src/words/numbers.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 
 const FIXTURES = join(import.meta.dirname, '../../../fixtures');

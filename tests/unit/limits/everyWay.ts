@@ -24,7 +24,11 @@ import type { BenchOutcome } from '../../../src/session/benchOutcome.ts';
 import { BenchPractice } from '../../../src/session/benchPractice.ts';
 import { predictColumn } from '../../../src/session/benchPrediction.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
-import { gasFromSpeed, pitchFromSpeed, temperatureFromSpeed } from '../../../src/session/benchTurnRound.ts';
+import {
+  gasFromSpeed,
+  frequencyFromSpeed,
+  temperatureFromSpeed,
+} from '../../../src/session/benchTurnRound.ts';
 import { columnGeometry, ruleTicks } from '../../../src/ui/stage/columnGeometry.ts';
 import { nodesAndAntinodes, standingWave, stemsOf } from '../../../src/ui/stage/columnScene.ts';
 import { columnWords } from '../../../src/ui/stage/columnWords.ts';
@@ -78,7 +82,7 @@ function expectAnalysis(experiment: Experiment, outcome: BenchOutcome): void {
   }
   for (const by of ['fork', 'ends'] as const)
     expect(compareGroups(experiment, { by, oneId: null, from: 0 }).by).toBe(by);
-  pitchFromSpeed(experiment);
+  frequencyFromSpeed(experiment);
   temperatureFromSpeed(experiment, outcome);
   gasFromSpeed(experiment, outcome);
   nextMarksHere(experiment);
@@ -104,7 +108,7 @@ function expectDrawn(experiment: Experiment, outcome: BenchOutcome): void {
     experiment,
     places: outcome.places,
     comparisons: compareGroups(experiment, { by: 'place', oneId: null, from: 0 }).pairs.flatMap((pair) =>
-      pair.differenceMps === null ? [] : [pair.statement],
+      pair.differenceMps === null ? [] : [pair],
     ),
   });
   expect(report).not.toMatch(/NaN|undefined/);

@@ -2,13 +2,18 @@ import { describe, expect, it } from 'vitest';
 import { compareGroups } from '../../../src/session/benchCompare.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import {
+  comparisonWithoutTheory,
   factsWithoutTheory,
   hidesTheory,
-  statementWithoutTheory,
   stepsWithoutTheory,
   warningsWithoutTheory,
 } from '../../../src/report/hideTheory.ts';
-import { resultLines } from '../../../src/report/resultLines.ts';
+import { resultLines } from '../../../src/words/result.ts';
+import type { Solution, SolverWarning } from '../../../src/solver/solution.ts';
+import { comparisonWords, groupNames } from '../../../src/words/comparison.ts';
+import { markNames } from '../../../src/words/markNames.ts';
+import { solverWarningWords } from '../../../src/words/solverWarnings.ts';
+import { workingStepWords } from '../../../src/words/workingSteps.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
@@ -43,8 +48,10 @@ describe('where a lesson keeps theory back', () => {
   });
 
   it('warnings that name theory or the speeds that air can have are left out, and no others', () => {
-    const all = solution.warnings.map(({ message }) => message);
-    const left = warningsWithoutTheory(solution);
+    const inWords = (warnings: readonly SolverWarning[]): readonly string[] =>
+      solverWarningWords(warnings, markNames(faulty));
+    const all = inWords(solution.warnings);
+    const left = inWords(warningsWithoutTheory(solution));
     // The example is worth nothing unless there is something to keep back.
     expect(all.join(' ')).toMatch(/theory for this air|is outside of \d+–\d+ m\/s/);
     expect(left.join(' ')).not.toMatch(/theory for this air|is outside of/);
@@ -55,15 +62,31 @@ describe('where a lesson keeps theory back', () => {
     const lines = resultLines(solution);
     expect(JSON.stringify(lines.facts)).toContain(theory);
     expect(JSON.stringify(factsWithoutTheory(lines))).not.toContain(theory);
-    expect(JSON.stringify(solution.working)).toContain(theory);
-    expect(JSON.stringify(stepsWithoutTheory(solution.working))).not.toContain(theory);
+    const written = (steps: Solution['working']): string => JSON.stringify(steps.map(workingStepWords));
+    expect(written(solution.working)).toContain(theory);
+    expect(written(stepsWithoutTheory(solution.working))).not.toContain(theory);
   });
 
   it('a comparison says whether the difference is real, but not what theory expects', () => {
     const [pair] = compareGroups(faulty, { by: 'place', oneId: null, from: 0 }).pairs;
     if (pair === undefined || pair.differenceMps === null) throw new Error('Nothing was compared.');
-    expect(pair.statement).toContain('Theory expects');
-    expect(statementWithoutTheory(pair)).toMatch(/\(95 %\): (a real difference|no difference that).*\.$/);
-    expect(statementWithoutTheory(pair)).not.toContain('Theory');
+    const nameGroup = groupNames(faulty, 'place');
+    expect(comparisonWords(pair, nameGroup)).toContain('Theory expects');
+    const without = comparisonWords(comparisonWithoutTheory(pair), nameGroup);
+    expect(without).toMatch(/\(95 %\): (a real difference|no difference that).*\.$/);
+    expect(without).not.toContain('Theory');
+  });
+
+  it('a place whose name speaks of theory keeps its name', () => {
+    const places = faulty.places.map((place) => ({
+      ...place,
+      name: `${place.name}. Theory expects nothing`,
+    }));
+    const named = { ...faulty, places };
+    const [pair] = compareGroups(named, { by: 'place', oneId: null, from: 0 }).pairs;
+    if (pair === undefined || pair.differenceMps === null) throw new Error('Nothing was compared.');
+    expect(comparisonWords(comparisonWithoutTheory(pair), groupNames(named, 'place'))).toContain(
+      'Cold store. Theory expects nothing, ±',
+    );
   });
 });

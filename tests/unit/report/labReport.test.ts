@@ -2,6 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';
+import type { LabReportInput } from '../../../src/report/labReport/labReportInput.ts';
+import { compareGroups } from '../../../src/session/benchCompare.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { anyExperiment } from '../../support/anyExperiment.ts';
@@ -26,11 +28,16 @@ const three: Experiment = {
   tube: { diameterM: 0.03, travelM: 1 },
 };
 
+function comparisonsOf(experiment: Experiment): LabReportInput['comparisons'] {
+  const { pairs } = compareGroups(experiment, { by: 'place', oneId: null, from: 0 });
+  return pairs.flatMap((pair) => (pair.differenceMps === null ? [] : [pair]));
+}
+
 function fileOf(experiment: Experiment): string {
   return labReportFile({
     experiment,
     places: solveExperiment(experiment).places,
-    comparisons: ['One is faster.'],
+    comparisons: comparisonsOf(experiment),
   });
 }
 
@@ -48,7 +55,7 @@ describe('the report of a very large experiment', () => {
   const html = labReportFile({
     experiment: large,
     places: solveExperiment(large).places,
-    comparisons: ['One is faster.'],
+    comparisons: comparisonsOf(large),
     pairsLeftOut: 1750,
   });
   const { body } = new DOMParser().parseFromString(html, 'text/html');
@@ -123,6 +130,13 @@ describe('labReportFile', () => {
     expect(text).toContain('Theory is not shown in this lesson.');
     expect(text).not.toMatch(/344\.[45]\d? ±|Cramer|Difference from theory/);
     expect(documentOf(three).body.textContent).toMatch(/Cramer/);
+  });
+
+  it('says how places differ, by their names', () => {
+    const yard = { ...place, id: 'place-2', name: 'Yard', temperatureC: 4 };
+    const marks = [...three.marks, exampleMark('d', { lengthM: 0.153, placeId: 'place-2' })];
+    const text = documentOf({ ...three, places: [place, yard], marks }).body.textContent;
+    expect(text).toMatch(/(in Lab than in Yard|Lab and Yard differ by).*Theory expects/);
   });
 
   it('is one file on its own: no script, no address, nothing that people typed becomes markup', () => {

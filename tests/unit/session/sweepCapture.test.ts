@@ -7,7 +7,7 @@ import type { GainCheckRecord } from '../../../src/notebook/experiment.ts';
 import { PRINT_PALETTE } from '../../../src/report/plots/plot.ts';
 import { plotSvg } from '../../../src/report/plots/plotSvg.ts';
 import { sweepPlot } from '../../../src/report/plots/sweepPlot.ts';
-import { lostWords } from '../../../src/report/sweepWords.ts';
+import { lostWords } from '../../../src/words/sweep.ts';
 import { BenchSweep } from '../../../src/session/benchSweep.ts';
 import { sweepSource } from '../../../src/ui/check/sweepSource.ts';
 import { exampleExperiment } from '../notebook/exampleExperiment.ts';

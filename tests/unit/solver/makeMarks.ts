@@ -4,6 +4,9 @@ import { endCorrection } from '../../../src/air/endCorrection.ts';
 import { speedOfSound } from '../../../src/air/speedOfSound.ts';
 import { wallLoss } from '../../../src/air/wallLoss.ts';
 import type { NoSolution, Solution, SolverMark } from '../../../src/solver/solution.ts';
+import type { SolverWarningCode } from '../../../src/solver/solverWarning.ts';
+import { outlierCauseWords } from '../../../src/words/outlierCauses.ts';
+import { solverWarningMessage } from '../../../src/words/solverWarnings.ts';
 
 export interface Wanted {
   readonly hz: number;
@@ -58,6 +61,18 @@ export function shift(marks: readonly SolverMark[], index: number, byM: number):
 
 /** Fails the test where there is no solution. */
 export function solved(answer: Solution | NoSolution): Solution {
-  if (answer.speedMps === null) throw new Error(answer.warnings.map(({ message }) => message).join(' '));
+  if (answer.speedMps === null) throw new Error(answer.warnings.map(({ code }) => code).join(' '));
   return answer;
+}
+
+/** What is said of the first finding with this code; '' where there is none. */
+export function messageOf(answer: Solution | NoSolution, code: SolverWarningCode): string {
+  const warning = answer.warnings.find((one) => one.code === code);
+  return warning === undefined ? '' : solverWarningMessage(warning, (key) => key);
+}
+
+/** What is said of a mark that doesn't fit; '' where it does. */
+export function causeOf(answer: Solution, index: number): string {
+  const cause = answer.marks[index]?.cause ?? null;
+  return cause === null ? '' : outlierCauseWords(cause);
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { solve } from '../../../src/solver/solve.ts';
+import { solverWarningMessage } from '../../../src/words/solverWarnings.ts';
 import type { SolverMark } from '../../../src/solver/solution.ts';
 
 /** Lengths of one fork in a tube; `radiusM` null where the diameter wasn't noted. */
@@ -27,7 +28,7 @@ function marks(
 
 const messages = (list: readonly SolverMark[]): string =>
   solve(list)
-    .warnings.map(({ message }) => message)
+    .warnings.map((warning) => solverWarningMessage(warning, (key) => key))
     .join(' ');
 
 describe('what the solver says of a speed that air doesn’t have', () => {

@@ -1,0 +1,39 @@
+import type { MarkRow } from '../marks/marksTable.ts';
+import { STAMP_TOLERANCE, USUAL_LENGTH_STANDARD_UNCERTAINTY_M } from '../marks/usualUncertainties.ts';
+import type { TableWarning } from '../words/tableWarnings.ts';
+
+/**
+ * What the table itself leaves open.
+ * @param passedOver  columns that weren't read
+ */
+export function findTableWarnings(rows: readonly MarkRow[], passedOver: readonly string[]): TableWarning[] {
+  const warnings: TableWarning[] = [];
+  const placeCount = new Set(rows.map(({ place }) => place)).size;
+  if (placeCount > 1) {
+    const isReferred = new Set(rows.map(({ temperatureC }) => temperatureC)).size > 1;
+    warnings.push({ code: 'several-places', placeCount, isReferred });
+  }
+  if (passedOver.length > 0) warnings.push({ code: 'columns-not-read', columns: passedOver });
+  const rowCount = rows.length;
+  const withoutLength = rows.filter(({ lengthUncertaintyM }) => lengthUncertaintyM === null).length;
+  if (withoutLength > 0) {
+    const assumedM = USUAL_LENGTH_STANDARD_UNCERTAINTY_M;
+    warnings.push({
+      code: 'length-uncertainty-assumed',
+      rowsWithout: withoutLength,
+      rowCount,
+      assumedM,
+    });
+  }
+  const withoutFork = rows.filter(({ forkUncertaintyHz }) => forkUncertaintyHz === null).length;
+  if (withoutFork > 0) {
+    const assumedTolerance = STAMP_TOLERANCE;
+    warnings.push({
+      code: 'fork-tolerance-assumed',
+      rowsWithout: withoutFork,
+      rowCount,
+      assumedTolerance,
+    });
+  }
+  return warnings;
+}

@@ -1,0 +1,106 @@
+import type { ColumnEnds } from '../marks/mark.ts';
+import type { OutlierCause } from './outlierCause.ts';
+
+/** A number of a mark that can't be, with the range that it must lie in; the unit is in the quantity's name. */
+export interface QuantityFault {
+  readonly lowest: number;
+  readonly highest: number;
+  readonly value: number;
+}
+
+/** Why a mark can't be used. */
+export type MarkFault =
+  | (QuantityFault & {
+      readonly code: 'out-of-range';
+      readonly quantity:
+        | 'frequencyHz'
+        | 'frequencyStandardUncertaintyHz'
+        | 'lengthM'
+        | 'otherLengthM'
+        | 'lengthStandardUncertaintyM'
+        | 'radiusM'
+        | 'otherRadiusM'
+        | 'temperatureC';
+    })
+  | { readonly code: 'order-not-whole'; readonly order: number }
+  /** The air has no speed of sound; the fault names the quantity that is to blame, null where none is alone. */
+  | { readonly code: 'air'; readonly fault: (QuantityFault & { readonly quantity: string }) | null };
+
+/** A mark whose order isn't certain. */
+export interface DoubtfulOrder {
+  readonly key: string;
+  readonly order: number;
+  /** 0..1. */
+  readonly orderConfidence: number;
+  /** The next best order; null where none was near. */
+  readonly runnerUpOrder: number | null;
+}
+
+/** Resonances of one fork and kind of column that no mark shows though a higher one is there. */
+export interface OrderGap {
+  readonly frequencyHz: number;
+  readonly ends: ColumnEnds;
+  /** Ascending, at least one. */
+  readonly orders: readonly number[];
+}
+
+/** Unit in which lengths may have been typed without saying so. */
+export type MistakenUnit = 'millimetres' | 'inches' | 'centimetres';
+
+/** What the user should know before trusting a result, or why there is none. Marks go by their keys. */
+export type SolverWarning =
+  // Why there is no result.
+  | { readonly code: 'no-marks' }
+  | { readonly code: 'no-orders' }
+  /** Longer columns would have shorter waves. */
+  | { readonly code: 'contradiction' }
+  // Single marks.
+  | { readonly code: 'bad-mark'; readonly key: string; readonly fault: MarkFault }
+  | { readonly code: 'outlier'; readonly key: string; readonly cause: OutlierCause }
+  /** One of these must be wrong, and the marks can't tell which. */
+  | { readonly code: 'inconsistent'; readonly keys: readonly string[] }
+  | { readonly code: 'bracket-wide'; readonly key: string }
+  // Orders.
+  /** `hasDiameter`: whether the tube's diameter is known. */
+  | { readonly code: 'nothing-fits'; readonly hasDiameter: boolean }
+  | { readonly code: 'column-type'; readonly notedEnds: ColumnEnds; readonly fittingEnds: ColumnEnds }
+  | { readonly code: 'length-unit'; readonly unit: MistakenUnit }
+  | { readonly code: 'order-ambiguous'; readonly marks: readonly DoubtfulOrder[] }
+  /** Orders that the user set and that don't fit. */
+  | { readonly code: 'order-doubtful'; readonly keys: readonly string[] }
+  | { readonly code: 'skipped-orders'; readonly gaps: readonly OrderGap[] }
+  // The result.
+  /** Lengths scatter by this factor more than their stated uncertainty, > 1. */
+  | { readonly code: 'scatter'; readonly factor: number }
+  | {
+      readonly code: 'end-correction-implausible';
+      readonly endCorrectionM: number;
+      /** End correction over radius; null where no diameter is known. */
+      readonly endCorrectionRatio: number | null;
+    }
+  | {
+      readonly code: 'speed-implausible';
+      readonly speedMps: number;
+      readonly lowestMps: number;
+      readonly highestMps: number;
+    }
+  | {
+      readonly code: 'differs-from-theory';
+      /** Measured minus theory. */
+      readonly differenceMps: number;
+      /** Frequency of the single fork with which the result would agree; null where a stamp can be off by as much. */
+      readonly agreeingForkHz: number | null;
+    }
+  /** Speed and end correction are unusual together. */
+  | { readonly code: 'implausible' }
+  // What isn't known.
+  | { readonly code: 'too-few-marks' }
+  | { readonly code: 'end-correction-from-theory' }
+  | { readonly code: 'end-correction-unknown' }
+  | { readonly code: 'no-diameter' }
+  | { readonly code: 'some-diameters-missing' }
+  | { readonly code: 'some-temperatures-missing' }
+  | { readonly code: 'no-temperature' }
+  | { readonly code: 'air-beyond-formula' };
+
+export type SolverWarningCode = SolverWarning['code'];

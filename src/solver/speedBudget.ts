@@ -1,0 +1,47 @@
+import type { MarksFit } from './fitMarks.ts';
+import type { Preparation, PreparedMark } from './prepareMarks.ts';
+import type { BudgetLine, BudgetSource } from './solution.ts';
+
+/** The fit's contributions as lines of an uncertainty budget, largest first. */
+export function speedBudget(preparation: Preparation, fit: MarksFit): readonly BudgetLine[] {
+  const { rows, rule, end, endIsRelative, wallsRemoved } = preparation;
+  const used = rows.filter((_, i) => fit.speedWeights[i] !== 0);
+  const meanReadingM = Math.sqrt(used.reduce((sum, row) => sum + row.variance, 0) / Math.max(used.length, 1));
+  const lines = fit.contributions.map(({ source, fork, contributionMps, degreesOfFreedom }): BudgetLine => {
+    const line = (from: BudgetSource, standardUncertainty: number, unit: BudgetLine['unit']): BudgetLine => ({
+      ...from,
+      standardUncertainty,
+      unit,
+      sensitivity: standardUncertainty > 0 ? contributionMps / standardUncertainty : null,
+      contributionMps,
+      degreesOfFreedom,
+    });
+    switch (source) {
+      case 'reading':
+        return line({ source, isWidened: fit.scatterFactor > 1 }, meanReadingM * fit.scatterFactor, 'm');
+      case 'fork': {
+        const isOfFork = (row: PreparedMark): boolean => row.fork === fork;
+        const { frequencyHz } = rows.filter(isOfFork)[0].mark;
+        // Rows of one fork may state its uncertainty differently: the largest of those that count stands for all.
+        const statedHz = used.filter(isOfFork).map(({ mark }) => mark.frequencyStandardUncertaintyHz);
+        return line({ source, frequencyHz }, Math.max(0, ...statedHz), 'Hz');
+      }
+      case 'zero':
+        return line({ source }, rule.zeroStandardUncertaintyM, 'm');
+      case 'scale':
+        return line({ source }, rule.scaleStandardUncertainty, '1');
+      case 'end':
+        return line(
+          { source, isFromTheory: endIsRelative },
+          end.standardUncertainty,
+          endIsRelative ? '1' : 'm',
+        );
+      case 'wall':
+        return {
+          ...line({ source, isRemoved: wallsRemoved }, 0, 'm/s'),
+          standardUncertainty: contributionMps,
+        };
+    }
+  });
+  return lines.sort((one, other) => other.contributionMps - one.contributionMps);
+}

@@ -1,0 +1,154 @@
+import type { MarksFit } from './fitMarks.ts';
+import { oneEndCorrectionM } from './prepareMarks.ts';
+import type { Preparation, PreparedMark } from './prepareMarks.ts';
+import type { Solution } from './solution.ts';
+import type { WorkingStep } from './workingStep.ts';
+
+/** Part of the standard uncertainty below which a line of the budget isn't written out. */
+const NEGLIGIBLE = 0.01;
+
+/** Every step from lengths to the result, as a student would do it by hand, with this experiment's numbers. */
+export function workingSteps(
+  preparation: Preparation,
+  orders: readonly number[],
+  fit: MarksFit,
+  solution: Omit<Solution, 'working' | 'warnings'>,
+): readonly WorkingStep[] {
+  const pair = widestPair(preparation.rows, orders, fit);
+  const steps = pair === null ? fromOneLength(preparation, orders, fit) : fromDifference(pair);
+  const used = fit.speedWeights.filter((weight) => weight !== 0).length;
+  if (used > (pair === null ? 1 : 2)) {
+    steps.push({
+      kind: 'fit-of-all-marks',
+      isEndFree: fit.mode === 'free',
+      markCount: used,
+      chiSquared: fit.chiSquared,
+      degreesOfFreedom: fit.degreesOfFreedom,
+      speedMps: fit.speedMps,
+      endCorrectionM: solution.endCorrectionM,
+    });
+  }
+  return [...steps, ...fromWallsOn(preparation, fit, solution)];
+}
+
+interface Pair {
+  readonly near: PreparedMark;
+  readonly nearOrder: number;
+  readonly far: PreparedMark;
+  readonly farOrder: number;
+}
+
+/** Two fitted marks of one fork and column type whose orders are furthest apart. */
+function widestPair(rows: readonly PreparedMark[], orders: readonly number[], fit: MarksFit): Pair | null {
+  const extremes = new Map<string, Pair>();
+  for (const [i, row] of rows.entries()) {
+    if (fit.speedWeights[i] === 0) continue;
+    const order = orders[i];
+    const name = `${row.fork} ${row.ends}`;
+    const found = extremes.get(name);
+    if (found === undefined) extremes.set(name, { near: row, nearOrder: order, far: row, farOrder: order });
+    else if (order < found.nearOrder) extremes.set(name, { ...found, near: row, nearOrder: order });
+    else if (order > found.farOrder) extremes.set(name, { ...found, far: row, farOrder: order });
+  }
+  let best: Pair | null = null;
+  let widest = 0;
+  for (const pair of extremes.values()) {
+    const apart = pair.farOrder - pair.nearOrder;
+    if (apart <= widest) continue;
+    best = pair;
+    widest = apart;
+  }
+  return best;
+}
+
+function fromDifference({ near, nearOrder, far, farOrder }: Pair): WorkingStep[] {
+  const { lengthM, ends } = near;
+  const halfWaveM = (far.lengthM - lengthM) / (farOrder - nearOrder);
+  const wavelengthM = 2 * halfWaveM;
+  return [
+    {
+      kind: 'half-wave-from-difference',
+      nearLengthM: lengthM,
+      nearOrder,
+      farLengthM: far.lengthM,
+      farOrder,
+      halfWaveM,
+    },
+    { kind: 'wavelength-from-half-wave', halfWaveM, wavelengthM },
+    speedStep(near.mark.frequencyHz, wavelengthM),
+    {
+      kind: 'end-correction',
+      ends,
+      lengthM,
+      order: nearOrder,
+      halfWaveM,
+      endCorrectionM:
+        ends === 'closed' ? (nearOrder - 0.5) * halfWaveM - lengthM : (nearOrder * halfWaveM - lengthM) / 2,
+    },
+  ];
+}
+
+function fromOneLength(preparation: Preparation, orders: readonly number[], fit: MarksFit): WorkingStep[] {
+  const fitted = fit.speedWeights.findIndex((weight) => weight !== 0);
+  const index = Math.max(fitted, 0);
+  const row = preparation.rows[index];
+  const order = orders[index];
+  const { ends, lengthM } = row;
+  const endCorrectionM = oneEndCorrectionM(row, fit.end);
+  const columnM = lengthM + (ends === 'closed' ? endCorrectionM : 2 * endCorrectionM);
+  const wavelengthM = ends === 'closed' ? (4 * columnM) / (2 * order - 1) : (2 * columnM) / order;
+  return [
+    { kind: 'column-length', ends, lengthM, endCorrectionM, columnM },
+    { kind: 'wavelength-from-column', ends, order, columnM, wavelengthM },
+    speedStep(row.mark.frequencyHz, wavelengthM),
+  ];
+}
+
+function speedStep(frequencyHz: number, wavelengthM: number): WorkingStep {
+  return { kind: 'speed-in-tube', frequencyHz, wavelengthM, speedMps: frequencyHz * wavelengthM };
+}
+
+function fromWallsOn(
+  preparation: Preparation,
+  fit: MarksFit,
+  solution: Omit<Solution, 'working' | 'warnings'>,
+): WorkingStep[] {
+  const { speedMps, standardUncertaintyMps, theory, agreement, air } = solution;
+  const used = preparation.rows.filter((_, i) => fit.speedWeights[i] !== 0);
+  const wallFraction = used.reduce((sum, row) => sum + row.wallFraction, 0) / Math.max(used.length, 1);
+  const steps: WorkingStep[] = [];
+  if (preparation.wallsRemoved) {
+    steps.push({
+      kind: 'free-air',
+      speedInTubeMps: speedMps * (1 - wallFraction),
+      wallFraction,
+      speedMps,
+    });
+  }
+  const all = solution.budget.map(({ contributionMps }) => contributionMps).filter((mps) => mps > 0);
+  // A line of less than a hundredth of u changes it by less than a part in 20 000: nobody squares that by hand.
+  const contributionsMps = all.filter((mps) => mps > NEGLIGIBLE * standardUncertaintyMps);
+  steps.push(
+    {
+      kind: 'standard-uncertainty',
+      contributionsMps,
+      isShortened: contributionsMps.length < all.length,
+      standardUncertaintyMps,
+    },
+    {
+      kind: 'expanded-uncertainty',
+      coverageFactor: solution.coverageFactor,
+      standardUncertaintyMps,
+      effectiveDegreesOfFreedom: solution.effectiveDegreesOfFreedom,
+      expandedUncertaintyMps: solution.expandedUncertaintyMps,
+    },
+  );
+  if (theory !== null && air !== null && agreement !== null) {
+    const { temperatureC, humidityPct, pressurePa } = air;
+    steps.push(
+      { kind: 'theory', temperatureC, humidityPct, pressurePa, ...theory },
+      { kind: 'difference-from-theory', speedMps, theoryMps: theory.speedMps, ...agreement },
+    );
+  }
+  return steps;
+}

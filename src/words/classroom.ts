@@ -1,0 +1,129 @@
+import type { AirState } from '../air/airState.ts';
+import type { GroupReason } from '../solver/likelyGroupReason.ts';
+import type { OutlierCause } from '../solver/outlierCause.ts';
+import type { PooledMean } from '../solver/pooledMean.ts';
+import type { SolverWarning } from '../solver/solverWarning.ts';
+import { groupReasonWords } from './groupReasons.ts';
+import type { NameMark } from './markNames.ts';
+import { counted, fixed, plural, roundPair, signed } from './numbers.ts';
+import { outlierCauseWords } from './outlierCauses.ts';
+import { solverWarningWords } from './solverWarnings.ts';
+
+/** A group of a class, as far as it is spoken of; the classroom's rows have it all. */
+export interface SpokenGroup {
+  readonly group: {
+    readonly source: {
+      readonly numbered: 'row' | 'mark';
+      readonly markNumbers: ReadonlyMap<string, number>;
+      readonly stated: object | null;
+    };
+    readonly outcome: {
+      readonly air: AirState | null;
+      readonly outliers: readonly { readonly key: string; readonly cause: OutlierCause }[];
+    } | null;
+    readonly problems: readonly SolverWarning[];
+  };
+  readonly speedMps: number | null;
+  readonly standardUncertaintyMps: number | null;
+  readonly state: 'counted' | 'outlying' | 'repeat' | 'left out' | 'no result';
+  readonly repeat: { readonly of: string; readonly why: keyof typeof REPEATS } | null;
+  readonly differenceMps: number | null;
+  readonly reason: GroupReason | null;
+}
+
+/** A class, as far as it is spoken of. */
+export interface SpokenClass {
+  readonly rows: readonly Pick<SpokenGroup, 'state'>[];
+  readonly pooled: PooledMean | null;
+  readonly air: AirState | null;
+  readonly withoutAir: number;
+  readonly theoryMps: number | null;
+}
+
+/** The class's result in rounded sentences. */
+export interface ClassWords {
+  /** "343.8 ± 0.4 m/s"; null before there is one. */
+  readonly speed: string | null;
+  readonly sentences: readonly string[];
+}
+
+/** @param hideTheory  where a lesson keeps theory's speed back */
+export function classWords(result: SpokenClass, hideTheory: boolean): ClassWords {
+  const { pooled, air, withoutAir, theoryMps } = result;
+  if (pooled === null) return { speed: null, sentences: ['No group has a result yet.'] };
+  const pair = roundPair(pooled.value, pooled.expandedUncertainty);
+  const others = result.rows.length - pooled.groups;
+  const spread = pooled.betweenGroups;
+  const sentences = [
+    `${pooled.groups} of ${counted(result.rows.length, 'group')} counted${others === 0 ? '' : '; the others are in the table with the reason'}. The interval covers the true value in 95 of 100 classes, if the groups share no error.`,
+    spread > 0
+      ? `Beyond their own uncertainties the groups spread by ${fixed(spread, spread < 1 ? 2 : 1)} m/s (standard deviation): errors that single groups don’t see.`
+      : 'The groups differ by no more than their own uncertainties explain.',
+    air === null
+      ? 'No group noted a temperature: the speeds are taken as they are.'
+      : `All speeds are referred to ${fixed(air.temperatureC, 1)} °C by theory’s ratio.${withoutAir === 0 ? '' : ` ${withoutAir} without a temperature: taken as they are.`}`,
+    theoryMps === null || hideTheory
+      ? null
+      : `Theory for this air: ${fixed(theoryMps, 1)} m/s; the class is ${signed(pooled.value - theoryMps, 1)} m/s from it.`,
+    'Errors that all groups share, such as rules of one make, do not average out and are not in the uncertainty.',
+    'Method: random-effects mean, Paule & Mandel 1982; interval after Hartung & Knapp 2001.',
+  ].filter((sentence) => sentence !== null);
+  return { speed: `${pair.value} ± ${pair.uncertainty} m/s`, sentences };
+}
+
+/** What the table says of one group. @param isReferred  whether the class's speeds are referred to a common air */
+export function groupWords(
+  row: SpokenGroup,
+  nameGroup: (id: string) => string,
+  isReferred: boolean,
+): { speed: string; remark: string } {
+  const { group, speedMps, standardUncertaintyMps, state, repeat, differenceMps } = row;
+  const { source, outcome } = group;
+  const pair =
+    speedMps === null || standardUncertaintyMps === null
+      ? null
+      : roundPair(speedMps, 2 * standardUncertaintyMps);
+  const nameMark = markNamesOf(source);
+  const remarks: (string | null)[] = [
+    state === 'no result' ? (reasonWords(row) ?? 'no result') : null,
+    state === 'outlying' && differenceMps !== null
+      ? `Outlying, not counted: ${signed(differenceMps, 1)} m/s from the class. ${reasonWords(row) ?? 'There are no marks to look into.'}`
+      : null,
+    repeat === null ? null : `${REPEATS[repeat.why]} “${nameGroup(repeat.of)}”.`,
+    ...(outcome === null
+      ? []
+      : outcome.outliers.map(({ key, cause }) => `${nameMark(key)}: ${outlierCauseWords(cause)}`)),
+    source.stated !== null && state !== 'outlying' ? 'A stated result, without marks.' : null,
+    isReferred && outcome?.air === null ? 'No temperature noted: taken as it is.' : null,
+  ];
+  return {
+    speed: pair === null ? '—' : `${pair.value} ± ${pair.uncertainty}`,
+    remark: remarks.filter((remark) => remark !== null).join(' '),
+  };
+}
+
+/** Why a group is outlying or has no result; null where it is neither, or has no marks that would show it. */
+export function reasonWords({ group, reason }: Pick<SpokenGroup, 'group' | 'reason'>): string | null {
+  const nameMark = markNamesOf(group.source);
+  if (reason !== null) return groupReasonWords(reason, nameMark);
+  return group.problems.length === 0 ? null : solverWarningWords(group.problems, nameMark).join(' ');
+}
+
+/** What the picture of the class's spread shows, for those who don't see it. */
+export function spreadWords({ rows, pooled }: Pick<SpokenClass, 'rows' | 'pooled'>): string {
+  const outlying = rows.filter(({ state }) => state === 'outlying').length;
+  if (pooled === null) return 'No group has a result yet.';
+  return `${rows.length} groups from the slowest to the fastest with their 95 % intervals; the band is the class’s ${fixed(pooled.value, 1)} ± ${fixed(pooled.expandedUncertainty, 1)} m/s. ${outlying} outlying ${plural(outlying, 'group is a cross', 'groups are crosses')}, what isn’t counted is hollow.${outlying === 0 ? '' : ' A group beyond the edge stands there with its speed.'}`;
+}
+
+const REPEATS = {
+  'same marks': 'The same marks as',
+  'earlier state of the same experiment': 'An earlier state of',
+  'same group again': 'The same group as',
+} as const;
+
+/** "Row 3" of a table, "Mark 3" of an experiment. */
+function markNamesOf({ numbered, markNumbers }: SpokenGroup['group']['source']): NameMark {
+  const noun = numbered === 'row' ? 'Row' : 'Mark';
+  return (key) => `${noun} ${markNumbers.get(key) ?? key}`;
+}

@@ -1,0 +1,72 @@
+import { markLengthM } from '../marks/mark.ts';
+import type { Mark } from '../marks/mark.ts';
+import type { Experiment } from '../notebook/experiment.ts';
+import type { SolvedMark } from '../solver/solution.ts';
+import { placeLabel } from '../report/marksCsv.ts';
+import { fixed, ordinal, roundPair, signed, stampedHertz } from './numbers.ts';
+import { outlierCauseWords } from './outlierCauses.ts';
+
+/** What is said of one mark beside its length. */
+export interface MarkWords {
+  /** Fork, ends and, where there are several, the place. */
+  readonly apparatus: string;
+  /** How it came about: what was heard, or that it was made by hand. */
+  readonly evidence: string;
+  /** The length in the middle of a bracket with its standard uncertainty; null for a single length, and for twice the same. */
+  readonly bracket: string | null;
+  /** Order with how sure it is; null before it is solved. */
+  readonly order: string | null;
+  /** Measured minus fitted length, alone and in words; null before there is a fit. */
+  readonly residualMm: string | null;
+  readonly residual: string | null;
+  readonly cause: string | null;
+}
+
+const SURE = 0.995;
+
+/**
+ * Puts a mark into words, rounded.
+ * @param labels  names of the places, from whoever asks for many marks
+ */
+export function markWords(
+  experiment: Experiment,
+  mark: Mark,
+  solved: SolvedMark | null,
+  labels?: ReadonlyMap<string, string>,
+): MarkWords {
+  const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
+  const parts = [`${fork === undefined ? '?' : stampedHertz(fork.nominalHz)} Hz`, mark.ends];
+  if (experiment.places.length > 1)
+    parts.push(labels?.get(mark.placeId) ?? placeLabel(experiment, mark.placeId));
+  const { evidence } = mark;
+  const residualMm = solved === null ? null : signed(solved.residualM * 1000, 1);
+  return {
+    apparatus: parts.join(' · '),
+    evidence:
+      evidence === null
+        ? 'by hand'
+        : `at ${fixed(evidence.timeS, 1)} s · rise ${fixed(evidence.riseDb, 0)} dB · ${fixed(100 * evidence.confidence, 0)} % sure`,
+    bracket: bracketWords(mark),
+    order: solved === null ? null : orderWords(solved, mark.order !== null),
+    residualMm,
+    residual: residualMm === null ? null : `${residualMm} mm from the fit`,
+    cause: solved === null || solved.cause === null ? null : outlierCauseWords(solved.cause),
+  };
+}
+
+function orderWords(solved: SolvedMark, isFixed: boolean): string {
+  if (isFixed) return `${ordinal(solved.order)} (set)`;
+  if (solved.orderConfidence >= SURE) return ordinal(solved.order);
+  return `${ordinal(solved.order)}, ${fixed(100 * solved.orderConfidence, 0)} % sure`;
+}
+
+/** A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7). */
+function bracketWords(mark: Mark): string | null {
+  const middleM = markLengthM(mark);
+  if (mark.lengthM === null || mark.otherLengthM === null || middleM === null) return null;
+  const widthM = Math.abs(mark.otherLengthM - mark.lengthM);
+  // A file may give the same length twice: that is one length.
+  if (widthM === 0) return null;
+  const pair = roundPair(middleM * 100, (widthM * 100) / Math.sqrt(12));
+  return `between both: ${pair.value} cm, u = ${pair.uncertainty} cm`;
+}

@@ -1,0 +1,58 @@
+import type { SweepResonances } from '../resonance/sweepResonances.ts';
+import type { SweepSpeed, SweptResonance } from '../solver/sweepSpeed.ts';
+import { counted, fixed, ordinal, roundPair } from './numbers.ts';
+
+/** One resonance of a swept column as a row of its table. */
+export interface SweepRow {
+  readonly order: string;
+  readonly frequency: string;
+  readonly speed: string;
+}
+
+/** The resonances with their orders; those that fit none come last. */
+export function sweepRows(found: SweepSpeed): readonly SweepRow[] {
+  return [
+    ...found.resonances.map((one) => ({
+      order: ordinal(one.order),
+      frequency: frequencyWords(one),
+      speed: `${fixed(one.speedMps, 1)} m/s`,
+    })),
+    ...found.leftOut.map((one) => ({
+      order: 'none',
+      frequency: frequencyWords(one),
+      speed: 'left out',
+    })),
+  ];
+}
+
+function frequencyWords({ frequencyHz, standardUncertaintyHz }: SweptResonance): string {
+  const pair = roundPair(frequencyHz, standardUncertaintyHz);
+  return `${pair.value} ± ${pair.uncertainty} Hz`;
+}
+
+/** The speed with what it rests on, in whole sentences. */
+export function sweepWords(found: SweepSpeed): { readonly speed: string; readonly detail: string } {
+  const pair = roundPair(found.speedMps, found.expandedUncertaintyMps);
+  const walls = found.wallsRemoved
+    ? 'The walls’ slowing is taken off.'
+    : 'Note the tube’s diameter: the end correction is a guess and the walls’ slowing is still in it.';
+  return {
+    speed: `${pair.value} ± ${pair.uncertainty} m/s`,
+    detail: `95 %, k = ${fixed(found.coverageFactor, 2)}, from ${counted(found.resonances.length, 'resonance')} and an end correction of ${fixed(found.endCorrectionM * 1000, 1)} mm by theory, which one length can’t measure. ${walls}`,
+  };
+}
+
+/** What was lost of a sweep's sound and what that leaves unknown; null where nothing was. */
+export function lostWords({ lostS, voidHz, gaps }: SweepResonances): string | null {
+  if (gaps === 0) return null;
+  const lost = lostS >= 0.01 ? `${fixed(lostS, 2)} s of sound were lost` : 'The sound broke off for a moment';
+  if (voidHz.length === 0) return `${lost}; no resonance was near.`;
+  const frequencies = voidHz.map((hz) => fixed(hz, 0)).join(' and ');
+  return `${lost}: the resonance near ${frequencies} Hz is left out. Close other programs and sweep again.`;
+}
+
+/** A line for the experiment's notes. @param remark  on where the sound came from; '' for none */
+export function sweepNote(found: SweepSpeed, lengthM: number, remark: string): string {
+  const list = found.resonances.map((one) => `${ordinal(one.order)} ${frequencyWords(one)}`).join(', ');
+  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}${remark === '' ? '' : ` (${remark})`}.`;
+}

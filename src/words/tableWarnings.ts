@@ -1,0 +1,34 @@
+import { OPTIONAL_COLUMNS } from '../marks/markColumns.ts';
+import { listed, short } from './numbers.ts';
+
+/** What the reader of a solved table should know beside what the solver says of its marks. */
+export type TableWarning =
+  /** All places are one fit; `isReferred` where their speeds were brought to one temperature for it. */
+  | { readonly code: 'several-places'; readonly placeCount: number; readonly isReferred: boolean }
+  | { readonly code: 'columns-not-read'; readonly columns: readonly string[] }
+  | (RowsWithout & { readonly code: 'length-uncertainty-assumed'; readonly assumedM: number })
+  /** The tolerance is a part of the fork's frequency. */
+  | (RowsWithout & { readonly code: 'fork-tolerance-assumed'; readonly assumedTolerance: number });
+
+interface RowsWithout {
+  readonly rowsWithout: number;
+  readonly rowCount: number;
+}
+
+/** Of columns that were passed over so many are named. */
+const MOST_COLUMNS = 8;
+
+export function tableWarningWords(warning: TableWarning): string {
+  switch (warning.code) {
+    case 'several-places': {
+      const referred = warning.isReferred ? ', referred to their mean temperature by theory' : '';
+      return `The speed is one fit to all ${warning.placeCount} places together${referred}. Each place’s own is under "places".`;
+    }
+    case 'columns-not-read':
+      return `Not read: ${warning.columns.slice(0, MOST_COLUMNS).join(', ')}. Optional columns are ${listed(OPTIONAL_COLUMNS)}.`;
+    case 'length-uncertainty-assumed':
+      return `No length_uncertainty_mm in ${warning.rowsWithout} of ${warning.rowCount} rows: ${short(warning.assumedM * 1000)} mm is taken, for a rule read to a millimetre and a resonance found by its loudest place. Where a resonance was found less sharply, state it, for few marks can’t show it.`;
+    case 'fork-tolerance-assumed':
+      return `No fork_uncertainty_hz in ${warning.rowsWithout} of ${warning.rowCount} rows: the stamp is taken to be within ±${short(100 * warning.assumedTolerance)} %. Measure the fork to do better.`;
+  }
+}
