@@ -1,10 +1,10 @@
-import { estimatePitch } from '../tone/pitchEstimate.ts';
-import { partedMedian } from '../tone/weightedMedian.ts';
+import { estimatePitch } from '../tone/frequencyEstimator.ts';
+import { partedMedian } from '../numeric/quickselect.ts';
 import { findStrikes } from './strikes.ts';
 import { coherentPower, meanPower, noisePower, sharedView } from './toneView.ts';
 import type { ToneView } from './toneView.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
-import type { Reused } from './passageScan.ts';
+import type { Reused } from './passages/matchedFilter.ts';
 import { NOTHING, withOne } from './shortList.ts';
 
 /** From one strike to its damping or dying out, indices into the series. */

@@ -1,4 +1,4 @@
-import type { FlankRows } from '../tone/flankRows.ts';
+import type { FlankRows } from '../tone/sideBandNoise.ts';
 
 /** Frames in the rolling median: 12 of 0.08 s, about one second. */
 const MEDIAN_FRAMES = 12;

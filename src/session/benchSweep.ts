@@ -3,8 +3,8 @@ import type { CaptureState, SampleBlock, SoundListener, SoundSource } from '../c
 import { sweepDurationS } from '../capture/sweepPlan.ts';
 import type { SweepPlan } from '../capture/sweepPlan.ts';
 import type { Experiment } from '../notebook/experiment.ts';
-import { sweepResonances } from '../resonance/sweepResonances.ts';
-import type { SweepResonances } from '../resonance/sweepResonances.ts';
+import { sweepResonances } from '../resonance/sweep/sweepResonances.ts';
+import type { SweepResonances } from '../resonance/sweep/sweepResonances.ts';
 import { sweepSpeed } from '../solver/sweepSpeed.ts';
 import type { SweepSpeed, SweptColumn } from '../solver/sweepSpeed.ts';
 import { SweepTrack } from '../tone/sweepTrack.ts';

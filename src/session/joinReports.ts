@@ -1,5 +1,5 @@
 import { combinePitches } from '../resonance/soundings.ts';
-import { PITCH_FROM_S } from '../resonance/secondLook.ts';
+import { PITCH_FROM_S } from '../resonance/passages/offlineDetector.ts';
 import type { ListeningReport, ListeningWarning, Resonance, Sounding } from './listeningTypes.ts';
 
 /** What one listening of several heard of a recording. All times are on the recording's axis. */

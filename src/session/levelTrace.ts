@@ -1,6 +1,6 @@
 import { RoomBaseline } from '../room/roomBaseline.ts';
 import type { BroadbandMeter } from '../tone/broadbandMeter.ts';
-import { VALUES_PER_FRAME } from '../tone/flankRows.ts';
+import { VALUES_PER_FRAME } from '../tone/sideBandNoise.ts';
 import { levelDb } from '../tone/level.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { LevelPoint } from './listeningTypes.ts';

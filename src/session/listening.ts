@@ -1,10 +1,10 @@
 import type { SampleBlock } from '../capture/soundSource.ts';
-import { LiveDetector } from '../resonance/liveLook.ts';
-import type { LiveFlag } from '../resonance/liveLook.ts';
+import { LiveDetector } from '../resonance/passages/onlineDetector.ts';
+import type { LiveFlag } from '../resonance/passages/onlineDetector.ts';
 import { decayTimeS } from '../resonance/soundings.ts';
-import { secondLook } from '../resonance/secondLook.ts';
+import { secondLook } from '../resonance/passages/offlineDetector.ts';
 import { NOTHING, withOne } from '../resonance/shortList.ts';
-import { LevelAgainstRoom } from '../room/levelAgainstRoom.ts';
+import { LevelAgainstRoom } from '../room/levelRoomCorrelation.ts';
 import { BroadbandMeter } from '../tone/broadbandMeter.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { ToneStream } from '../tone/toneStream.ts';
@@ -23,7 +23,7 @@ import { gapWarning, listeningWarnings, pumpingSoFar } from './listeningWarnings
 import { SignalHealth } from './signalHealth.ts';
 import { SoundingTrack } from './soundingTrack.ts';
 import { toResonance } from './toResonance.ts';
-import { WayBack } from './wayBack.ts';
+import { WayBack } from './distanceToMaximum.ts';
 
 /** Narrow values between two looks for soundings. */
 const SOUNDING_STEP = 25;

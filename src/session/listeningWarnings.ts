@@ -1,4 +1,4 @@
-import type { SecondLook } from '../resonance/secondLook.ts';
+import type { SecondLook } from '../resonance/passages/offlineDetector.ts';
 import { findSecondFork } from '../resonance/secondFork.ts';
 import type { SecondFork } from '../resonance/secondFork.ts';
 import { findTurns } from '../resonance/forkTurns.ts';

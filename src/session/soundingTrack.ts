@@ -1,6 +1,6 @@
 import { decayTimeS, findSoundings, FoundSoundings, soundingPitch } from '../resonance/soundings.ts';
 import type { SoundingSpan } from '../resonance/soundings.ts';
-import { typicalNoise } from '../resonance/secondLook.ts';
+import { typicalNoise } from '../resonance/passages/offlineDetector.ts';
 import type { ToneView } from '../resonance/toneView.ts';
 import { NOTHING, withOne } from '../resonance/shortList.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';

@@ -1,5 +1,5 @@
-import { aboveRoomDb, reasonText, riseDb, riseStandardUncertaintyDb } from '../resonance/reason.ts';
-import type { SeenPassage } from '../resonance/seenPassage.ts';
+import { aboveRoomDb, reasonText, riseDb, riseStandardUncertaintyDb } from '../resonance/passages/rise.ts';
+import type { SeenPassage } from '../resonance/passages/detectedPassage.ts';
 import type { Resonance, Sounding } from './listeningTypes.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { FlankRows } from './flankRows.ts';
+import { FlankRows } from './sideBandNoise.ts';
 
 /**
  * The tone stage's whole output so far: narrow complex values and flank frames, growing.

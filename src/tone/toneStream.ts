@@ -1,6 +1,6 @@
-import { FlankMeter } from './flankMeter.ts';
-import { ForkBand } from './forkBand.ts';
-import type { StreamPart } from './forkBand.ts';
+import { FlankMeter } from './sideBandMeter.ts';
+import { ForkBand } from './demodulator.ts';
+import type { StreamPart } from './demodulator.ts';
 import type { SteadyTone } from './steadyTone.ts';
 import { ToneSeries } from './toneSeries.ts';
 

@@ -6,7 +6,7 @@ import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { sweepPlot } from '../../report/plots/sweepPlot.ts';
 import { sweepNote, sweepRows, sweepWords } from '../../report/sweepWords.ts';
-import type { SweepResonances } from '../../resonance/sweepResonances.ts';
+import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import { BenchSweep, speedFromSweep } from '../../session/benchSweep.ts';
 import type { SweepState } from '../../session/benchSweep.ts';
 import type { BenchSession } from '../../session/benchSession.ts';

@@ -1,4 +1,4 @@
-import type { LengthCheck } from '../../resonance/checkLength.ts';
+import type { LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
 import { roundPair } from '../../report/rounding.ts';
 
 /** The answer of a check in two lines: the verdict, and what it rests on. */

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { SignalWatch } from '../../../src/capture/signal/signalWatch.ts';
 import type { SignalFindings } from '../../../src/capture/signal/signalWatch.ts';
-import { LevelAgainstRoom } from '../../../src/room/levelAgainstRoom.ts';
+import { LevelAgainstRoom } from '../../../src/room/levelRoomCorrelation.ts';
 import { judgeGain } from '../../../src/session/gainCheck.ts';
 import type { GainAnswer } from '../../../src/session/gainCheck.ts';
 import { Listening } from '../../../src/session/listening.ts';

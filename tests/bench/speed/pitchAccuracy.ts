@@ -1,6 +1,6 @@
 import FFT from 'fft.js';
 import { PitchDetector } from 'pitchy';
-import { estimatePitch } from '../../../src/tone/pitchEstimate.ts';
+import { estimatePitch } from '../../../src/tone/frequencyEstimator.ts';
 import { toneSeriesOf } from '../../support/hear.ts';
 import { toneInNoise } from '../../support/tones.ts';
 import { Random } from '../detector/random.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { LevelAgainstRoom } from '../../../src/room/levelAgainstRoom.ts';
+import { LevelAgainstRoom } from '../../../src/room/levelRoomCorrelation.ts';
 import { RoomBaseline } from '../../../src/room/roomBaseline.ts';
 import { addStrikes, toneInNoise } from '../../support/tones.ts';
 import { hear, toneSeriesOf } from '../../support/hear.ts';
