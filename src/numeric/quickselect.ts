@@ -6,25 +6,25 @@
  * @param count  values that count, from the first on
  */
 export const weightedMedian = (values: Float64Array, weights: Float64Array, count = values.length): number =>
-  values[placeOfMedian(values, weights, count)] as number;
+  values[placeOfMedian(values, weights, count)];
 
 /** @returns where the median stands afterwards: a whole number needs no box, the median itself would */
 function placeOfMedian(values: Float64Array, weights: Float64Array, count: number): number {
   let sought = 0;
-  for (let i = 0; i < count; i += 1) sought += (weights[i] as number) / 2;
+  for (let i = 0; i < count; i += 1) sought += weights[i] / 2;
   let from = 0;
   let to = count - 1;
   while (from < to) {
-    const pivot = values[(from + to) >> 1] as number;
+    const pivot = values[(from + to) >> 1];
     // Parts [from, to] into smaller ones, equal ones [low, high] and larger ones.
     let low = from;
     let high = to;
     let smaller = 0;
     let equal = 0;
     for (let i = from; i <= high;) {
-      const value = values[i] as number;
+      const value = values[i];
       if (value < pivot) {
-        smaller += weights[i] as number;
+        smaller += weights[i];
         swap(values, i, low);
         swap(weights, i, low);
         low += 1;
@@ -34,7 +34,7 @@ function placeOfMedian(values: Float64Array, weights: Float64Array, count: numbe
         swap(weights, i, high);
         high -= 1;
       } else {
-        equal += weights[i] as number;
+        equal += weights[i];
         i += 1;
       }
     }
@@ -57,7 +57,7 @@ let ones = new Float64Array(2048).fill(1);
  * @param count  values that count, from the first on
  */
 export const partedMedian = (values: Float64Array, count = values.length): number =>
-  values[placeOfPartedMedian(values, count)] as number;
+  values[placeOfPartedMedian(values, count)];
 
 /** The same. @returns where the median stands afterwards */
 export function placeOfPartedMedian(values: Float64Array, count = values.length): number {
@@ -66,7 +66,7 @@ export function placeOfPartedMedian(values: Float64Array, count = values.length)
 }
 
 function swap(values: Float64Array, i: number, j: number): void {
-  const value = values[i] as number;
-  values[i] = values[j] as number;
+  const value = values[i];
+  values[i] = values[j];
   values[j] = value;
 }

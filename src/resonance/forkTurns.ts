@@ -31,7 +31,7 @@ export function findTurns(view: ToneView, from: number, to: number): number[] {
     const weaker = Math.min(before, after);
     if (weaker < FALL * (cx * cx + cy * cy) || Math.max(before, after) > SIDES * weaker) continue;
     if (ax * bx + ay * by > FLIP * Math.sqrt(before * after)) continue;
-    if (weaker < CLEAR * (view.noiseDensity[k] as number) * (view.rateHz / (2 * sideHalf + 1))) continue;
+    if (weaker < CLEAR * view.noiseDensity[k] * (view.rateHz / (2 * sideHalf + 1))) continue;
     const last = turns[turns.length - 1];
     if (last === undefined || k - last > 30 * unit) turns.push(k);
   }
@@ -41,8 +41,8 @@ export function findTurns(view: ToneView, from: number, to: number): number[] {
 function meanPhasor(view: ToneView, middle: number, half: number): [number, number] {
   let [x, y] = [0, 0];
   for (let k = middle - half; k <= middle + half; k += 1) {
-    x += view.re[k] as number;
-    y += view.im[k] as number;
+    x += view.re[k];
+    y += view.im[k];
   }
   return [x / (2 * half + 1), y / (2 * half + 1)];
 }

@@ -42,9 +42,9 @@ export function findSecondFork(view: ToneView, from: number, to: number): Second
   for (let i = 0; i < n; i += 1) {
     let [sumRe, sumIm] = [0, 0];
     for (let k = from + i * STEP; k < from + (i + 1) * STEP; k += 1) {
-      sumRe += (view.re[k] as number) / STEP;
-      sumIm += (view.im[k] as number) / STEP;
-      noise += ((view.noiseDensity[k] as number) * (view.rateHz / STEP)) / STEP / n;
+      sumRe += view.re[k] / STEP;
+      sumIm += view.im[k] / STEP;
+      noise += (view.noiseDensity[k] * (view.rateHz / STEP)) / STEP / n;
     }
     re[i] = sumRe;
     im[i] = sumIm;
@@ -54,7 +54,7 @@ export function findSecondFork(view: ToneView, from: number, to: number): Second
   takeOff(re, basis);
   takeOff(im, basis);
   let left = 0;
-  for (let i = 0; i < n; i += 1) left += (re[i] as number) ** 2 + (im[i] as number) ** 2;
+  for (let i = 0; i < n; i += 1) left += re[i] ** 2 + im[i] ** 2;
 
   const spanS = (n * STEP) / view.rateHz;
   let best = { hz: 0, gain: 0, power: 0 };
@@ -90,9 +90,9 @@ function parabolaBasis(time: Float64Array): Float64Array[] {
 function takeOff(values: Float64Array, basis: readonly Float64Array[]): void {
   for (const shape of basis) {
     let dot = 0;
-    for (let i = 0; i < values.length; i += 1) dot += (values[i] as number) * (shape[i] as number);
+    for (let i = 0; i < values.length; i += 1) dot += values[i] * shape[i];
     for (let i = 0; i < values.length; i += 1) {
-      values[i] = (values[i] as number) - dot * (shape[i] as number);
+      values[i] = values[i] - dot * shape[i];
     }
   }
 }
@@ -114,7 +114,7 @@ function lineAt(
     sin = new Float64Array(time.length);
   }
   for (let i = 0; i < time.length; i += 1) {
-    const angle = 2 * Math.PI * hz * (time[i] as number);
+    const angle = 2 * Math.PI * hz * time[i];
     cos[i] = Math.cos(angle);
     sin[i] = Math.sin(angle);
   }
@@ -122,10 +122,10 @@ function lineAt(
   takeOff(sin, basis);
   let [norm, x, y] = [0, 0, 0];
   for (let i = 0; i < time.length; i += 1) {
-    const [c, s] = [cos[i] as number, sin[i] as number];
+    const [c, s] = [cos[i], sin[i]];
     norm += c * c + s * s;
-    x += (re[i] as number) * c + (im[i] as number) * s;
-    y += (im[i] as number) * c - (re[i] as number) * s;
+    x += re[i] * c + im[i] * s;
+    y += im[i] * c - re[i] * s;
   }
   const gain = norm > 0 ? (x * x + y * y) / norm : 0;
   return { gain, power: norm > 0 ? gain / norm : 0 };

@@ -222,7 +222,7 @@ export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | nul
   for (let b = 0; b < logs.length; b += 1) {
     let sum = 0;
     const from = start + b * stride * block;
-    for (let k = from; k < from + block; k += 1) sum += (re[k] as number) ** 2 + (im[k] as number) ** 2;
+    for (let k = from; k < from + block; k += 1) sum += re[k] ** 2 + im[k] ** 2;
     logs[b] = 0.5 * Math.log(sum / block + 1e-30);
   }
   // Theil–Sen: the median of all pairwise slopes (Sen 1968) stands up to a quarter of outliers.
@@ -232,7 +232,7 @@ export function decayTimeS(series: ToneSeries, span: SoundingSpan): number | nul
   let pairs = 0;
   for (let i = 0; i < logs.length; i += 1) {
     for (let j = i + apart; j < logs.length; j += 1) {
-      slopes[pairs] = ((logs[j] as number) - (logs[i] as number)) / (((j - i) * stride * block) / rateHz);
+      slopes[pairs] = (logs[j] - logs[i]) / (((j - i) * stride * block) / rateHz);
       pairs += 1;
     }
   }

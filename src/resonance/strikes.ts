@@ -64,8 +64,8 @@ export function findStrikes(view: ToneView, from: number, to: number): readonly 
   readJumps(view, first - 1, end + 1, near, edge);
   for (let i = first; i < end; i += 1) {
     const at = i - first + 1;
-    const here = jumps[at] as number;
-    if (here < (jumps[at - 1] as number) || here <= (jumps[at + 1] as number)) continue;
+    const here = jumps[at];
+    if (here < jumps[at - 1] || here <= jumps[at + 1]) continue;
     if (!isStrike(view, i, at, reach)) continue;
     if (i - last <= APART_S * view.rateHz) continue;
     strikes = withOne(strikes, i);
@@ -76,12 +76,12 @@ export function findStrikes(view: ToneView, from: number, to: number): readonly 
 
 /** @param at  place in `jumps` of the squared jump at the index, which is higher than beside it */
 function isStrike(view: ToneView, i: number, at: number, reach: Reach): boolean {
-  const jump = jumps[at] as number;
+  const jump = jumps[at];
   const { near, edge, far, long, third } = reach;
   const step = jumpPower(view, i, far, long);
   if (!(jump >= SHARPEST[0] ** 2 * step && jump <= SHARPEST[1] ** 2 * step)) return false;
   const bandwidthHz = Math.min(view.bandwidthHz, view.rateHz / (edge - near + 1));
-  if ((view.noiseDensity[i] as number) * bandwidthHz > MOST_NOISE ** 2 * step) return false;
+  if (view.noiseDensity[i] * bandwidthHz > MOST_NOISE ** 2 * step) return false;
   let before = 0;
   let after = Infinity;
   for (let k = 0; k < 3; k += 1) {
@@ -98,16 +98,8 @@ function readJumps(view: ToneView, from: number, to: number, near: number, far: 
   const n2 = (far - near + 1) ** 2;
   for (let i = from; i < to; i += 1) {
     // Plain sums: a function called here would box each number that it gives back.
-    const x =
-      (re[i + far + 1] as number) -
-      (re[i + near] as number) -
-      (re[i - near + 1] as number) +
-      (re[i - far] as number);
-    const y =
-      (im[i + far + 1] as number) -
-      (im[i + near] as number) -
-      (im[i - near + 1] as number) +
-      (im[i - far] as number);
+    const x = re[i + far + 1] - re[i + near] - re[i - near + 1] + re[i - far];
+    const y = im[i + far + 1] - im[i + near] - im[i - near + 1] + im[i - far];
     jumps[i - from] = (x * x + y * y) / n2;
   }
 }

@@ -135,8 +135,8 @@ export class MovingView implements ToneView {
       const k = this.#firstIndex + i;
       const cos = Math.cos(turn * k);
       const sin = Math.sin(turn * k);
-      const x = series.re[k] as number;
-      const y = series.im[k] as number;
+      const x = series.re[k];
+      const y = series.im[k];
       this.#re[i] = x * cos - y * sin;
       this.#im[i] = x * sin + y * cos;
     }
@@ -147,8 +147,8 @@ export class MovingView implements ToneView {
     const { flanks } = this.#series;
     for (let i = from; i < this.#length; i += 1) {
       const frame = flanks.frameAt(this.#firstIndex + i);
-      this.#noiseDensity[i] = frame < 0 ? 0 : (flanks.near[frame] as number);
-      this.#farDensity[i] = frame < 0 ? 0 : (flanks.far[frame] as number);
+      this.#noiseDensity[i] = frame < 0 ? 0 : flanks.near[frame];
+      this.#farDensity[i] = frame < 0 ? 0 : flanks.far[frame];
     }
   }
 
@@ -185,7 +185,7 @@ const noSums = (length = 0): ToneView['sums'] => ({
 export function addUp(values: Float64Array, sums: Float64Array, length: number): void {
   let sum = 0;
   for (let i = 0; i < length; i += 1) {
-    sum += values[i] as number;
+    sum += values[i];
     sums[i + 1] = sum;
   }
 }
@@ -231,10 +231,9 @@ export function meanPower(view: ToneView, fromIndex: number, toIndex: number): n
   const from = Math.max(0, fromIndex);
   const to = Math.min(view.length, toIndex);
   let sum = 0;
-  for (let k = from; k < to; k += 1) sum += (view.re[k] as number) ** 2 + (view.im[k] as number) ** 2;
+  for (let k = from; k < to; k += 1) sum += view.re[k] ** 2 + view.im[k] ** 2;
   return sum / Math.max(1, to - from);
 }
 
 /** Sum over [from, to) from running sums. */
-export const stretchSum = (sums: Float64Array, from: number, to: number): number =>
-  (sums[to] as number) - (sums[from] as number);
+export const stretchSum = (sums: Float64Array, from: number, to: number): number => sums[to] - sums[from];

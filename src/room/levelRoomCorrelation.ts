@@ -38,7 +38,7 @@ export class LevelAgainstRoom {
     for (; this.#next < flanks.length; this.#next += 1) {
       const middle = this.#next * VALUES_PER_FRAME;
       if (middle + HALF >= length) return;
-      this.#count(bandPower(this.#series, middle), flanks.floor[this.#next] as number);
+      this.#count(bandPower(this.#series, middle), flanks.floor[this.#next]);
     }
   }
 
@@ -48,11 +48,11 @@ export class LevelAgainstRoom {
     const level = Math.log(power);
     const room = Math.log(floorDensity);
     this.#frames += 1;
-    sums[0] = (sums[0] as number) + level;
-    sums[1] = (sums[1] as number) + room;
-    sums[2] = (sums[2] as number) + level * level;
-    sums[3] = (sums[3] as number) + room * room;
-    sums[4] = (sums[4] as number) + level * room;
+    sums[0] = sums[0] + level;
+    sums[1] = sums[1] + room;
+    sums[2] = sums[2] + level * level;
+    sums[3] = sums[3] + room * room;
+    sums[4] = sums[4] + level * room;
   }
 }
 
@@ -60,7 +60,7 @@ export class LevelAgainstRoom {
 function bandPower({ re, im }: ToneSeries, middle: number): number {
   let power = 0;
   for (let k = middle - HALF; k <= middle + HALF; k += 1) {
-    power += (re[k] as number) ** 2 + (im[k] as number) ** 2;
+    power += re[k] ** 2 + im[k] ** 2;
   }
   return power;
 }

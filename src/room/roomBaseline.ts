@@ -44,7 +44,7 @@ export class RoomBaseline {
     band: { readonly meanSquare: number },
     forkSounds: boolean,
   ): void {
-    const nearDensity = flanks.near[frame] as number;
+    const nearDensity = flanks.near[frame];
     this.#recent[this.#frames % MEDIAN_FRAMES] = nearDensity;
     this.#frames += 1;
     if (!forkSounds && nearDensity > 0 && band.meanSquare > 0) {
@@ -60,6 +60,6 @@ export class RoomBaseline {
     // What isn't filled yet stands last.
     this.#sorted.sort();
     const count = Math.min(this.#frames, MEDIAN_FRAMES);
-    return ((this.#sorted[(count - 1) >> 1] as number) + (this.#sorted[count >> 1] as number)) / 2;
+    return (this.#sorted[(count - 1) >> 1] + this.#sorted[count >> 1]) / 2;
   }
 }

@@ -40,21 +40,21 @@ export class WayBack {
   guide(flagged: readonly Resonance[], present: Sounding, decayTimeS: number | null): Guidance | null {
     const last = this.#count - 1;
     let first = flagged.length;
-    while (first > 0 && (flagged[first - 1] as Resonance).timeS >= present.startS) first -= 1;
+    while (first > 0 && flagged[first - 1].timeS >= present.startS) first -= 1;
     if (last < 0 || first === flagged.length) return null;
     this.#dyingPerS = decayTimeS === null ? 0 : 2 / decayTimeS;
     let strongest = -Infinity;
     for (let i = first; i < flagged.length; i += 1) {
-      strongest = Math.max(strongest, this.#undying(this.#pointAt(flagged[i] as Resonance)));
+      strongest = Math.max(strongest, this.#undying(this.#pointAt(flagged[i])));
     }
     // The latest of them: the less the fork has died since, the less is left to correct.
     const least = strongest - EQUAL_DB / DB_PER_LN_POWER;
     let best = flagged.length - 1;
-    while (best > first && this.#undying(this.#pointAt(flagged[best] as Resonance)) <= least) best -= 1;
-    const bestTimeS = (flagged[best] as Resonance).timeS;
+    while (best > first && this.#undying(this.#pointAt(flagged[best])) <= least) best -= 1;
+    const bestTimeS = flagged[best].timeS;
     // A slow way back may climb higher than the passage that was flagged on the fly.
     let highest = -Infinity;
-    for (let i = last; i >= 0 && (this.#timesS[i] as number) >= bestTimeS - BEFORE_S; i -= 1) {
+    for (let i = last; i >= 0 && this.#timesS[i] >= bestTimeS - BEFORE_S; i -= 1) {
       highest = Math.max(highest, this.#undying(i));
     }
     const belowBestDb = DB_PER_LN_POWER * (this.#undying(last) - highest);
@@ -63,13 +63,13 @@ export class WayBack {
 
   /** Log level as if the fork did not die, up to a constant. */
   #undying(at: number): number {
-    return (this.#logs[at] as number) + this.#dyingPerS * (this.#timesS[at] as number);
+    return this.#logs[at] + this.#dyingPerS * this.#timesS[at];
   }
 
   /** The newest point that isn't later than a resonance. */
   #pointAt({ timeS }: Resonance): number {
     let at = this.#count - 1;
-    while (at > 0 && (this.#timesS[at] as number) > timeS) at -= 1;
+    while (at > 0 && this.#timesS[at] > timeS) at -= 1;
     return at;
   }
 }

@@ -68,14 +68,14 @@ export class LevelTrace {
     let noise = 0;
     const count = 2 * POINT_HALF;
     for (let k = index - POINT_HALF; k < index + POINT_HALF; k += 1) {
-      const x = seriesRe[k] as number;
-      const y = seriesIm[k] as number;
+      const x = seriesRe[k];
+      const y = seriesIm[k];
       const cos = Math.cos(turn * k);
       const sin = Math.sin(turn * k);
       band += (x * x + y * y) / count;
       re += (x * cos - y * sin) / count;
       im += (x * sin + y * cos) / count;
-      if (flanks.length > 0) noise += (near[flanks.frameAt(k)] as number) / count;
+      if (flanks.length > 0) noise += near[flanks.frameAt(k)] / count;
     }
     this.#band.meanSquare = band;
     this.#followRoom(index);
@@ -83,7 +83,7 @@ export class LevelTrace {
     const roomPower = (this.#room.density ?? 0) * bandHz;
     this.#coherentMeanSquare = re * re + im * im + 1e-20;
     const tonePower = this.#coherentMeanSquare - noise * bandHz;
-    const localNoise = flanks.length === 0 ? 0 : (near[flanks.frameAt(index)] as number) * bandHz;
+    const localNoise = flanks.length === 0 ? 0 : near[flanks.frameAt(index)] * bandHz;
     this.#toneHeard = tonePower > HEARD * Math.max(roomPower, localNoise);
     const firstFrame = broadband.frameAt(timeS - halfS);
     const lastFrame = broadband.frameAt(timeS + halfS);

@@ -156,7 +156,7 @@ export class Listening {
   #feed(samples: Float32Array, count: number, isHeard: boolean): void {
     for (let taken = 0; taken < count;) {
       const part = Math.min(count - taken, STEP_FRAMES - this.#filled);
-      for (let i = 0; i < part; i += 1) this.#step[this.#filled + i] = samples[taken + i] as number;
+      for (let i = 0; i < part; i += 1) this.#step[this.#filled + i] = samples[taken + i];
       taken += part;
       this.#filled += part;
       if (!isHeard) this.#checked = this.#filled;

@@ -45,7 +45,7 @@ export class SoundingTrack {
   get decayTimeS(): number | null {
     // A loop: asked for with every block, and a search by a function would make that function anew each time.
     for (let i = this.#soundings.length - 1; i >= 0; i -= 1) {
-      const { decayTimeS: known } = this.#soundings[i] as Sounding;
+      const { decayTimeS: known } = this.#soundings[i];
       if (known !== null) return known;
     }
     return null;

@@ -45,7 +45,7 @@ export class BroadbandMeter {
     const from = Math.max(0, this.#frames - KEPT, firstFrame);
     const to = Math.min(this.#frames, lastFrame + 1);
     let sum = 0;
-    for (let i = from; i < to; i += 1) sum += this.#meanSquares[i % KEPT] as number;
+    for (let i = from; i < to; i += 1) sum += this.#meanSquares[i % KEPT];
     return sum / Math.max(1, to - from);
   }
 }

@@ -44,16 +44,15 @@ export function coarsePitchHz(
   power.fill(0);
   for (let start = from; start + length <= to; start += Math.max(1, length >> 1)) {
     for (let i = 0; i < length; i += 1) {
-      const scale =
-        (window[i] as number) * Math.min(1, limit / ((magnitudes[start - from + i] as number) || 1));
-      data[2 * i] = scale * (re[start + i] as number);
-      data[2 * i + 1] = scale * (im[start + i] as number);
+      const scale = window[i] * Math.min(1, limit / (magnitudes[start - from + i] || 1));
+      data[2 * i] = scale * re[start + i];
+      data[2 * i + 1] = scale * im[start + i];
     }
     data.fill(0, 2 * length);
     fft.transform(out, data);
     for (let bin = -furthest; bin <= furthest; bin += 1) {
       const at = 2 * ((bin + SIZE) % SIZE);
-      power[at / 2] = (power[at / 2] as number) + (out[at] as number) ** 2 + (out[at + 1] as number) ** 2;
+      power[at / 2] = power[at / 2] + out[at] ** 2 + out[at + 1] ** 2;
     }
   }
   const bin = highestBin(reach, beside);
@@ -68,16 +67,16 @@ function medianMagnitude(re: ArrayLike<number>, im: ArrayLike<number>, from: num
     parted = new Float64Array(count);
   }
   for (let i = 0; i < count; i += 1) {
-    const x = re[from + i] as number;
-    const y = im[from + i] as number;
+    const x = re[from + i];
+    const y = im[from + i];
     magnitudes[i] = Math.sqrt(x * x + y * y);
   }
   const some = Math.ceil(count / 4);
-  for (let i = 0; i < some; i += 1) parted[i] = magnitudes[4 * i] as number;
+  for (let i = 0; i < some; i += 1) parted[i] = magnitudes[4 * i];
   return partedMedian(parted, some);
 }
 
-const at = (bin: number): number => power[(bin + SIZE) % SIZE] as number;
+const at = (bin: number): number => power[(bin + SIZE) % SIZE];
 
 /** @returns a fraction of a bin, too; null where all in reach is the foot of a tone outside of it */
 function highestBin(reach: number, beside: number): number | null {

@@ -121,8 +121,8 @@ export class ForkBand {
       const angle = -this.#wideTurn * (this.#wideSoFar + i);
       const cos = Math.cos(angle);
       const sin = Math.sin(angle);
-      const x = re[i] as number;
-      const y = im[i] as number;
+      const x = re[i];
+      const y = im[i];
       re[i] = x * cos - y * sin;
       im[i] = x * sin + y * cos;
     }

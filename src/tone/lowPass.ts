@@ -42,7 +42,7 @@ export function slidingMeanTaps(length: number, times: number): Float64Array {
   for (let round = 0; round < times; round += 1) {
     const wider = new Float64Array(taps.length + length - 1);
     taps.forEach((tap, i) => {
-      for (let k = 0; k < length; k += 1) wider[i + k] = (wider[i + k] as number) + tap / length;
+      for (let k = 0; k < length; k += 1) wider[i + k] = wider[i + k] + tap / length;
     });
     taps = wider;
   }
@@ -65,7 +65,7 @@ export function powerPassed(taps: Float64Array, offsetHz: number, sampleRateHz: 
   const half = (taps.length - 1) / 2;
   const turn = (2 * Math.PI * offsetHz) / sampleRateHz;
   let sum = 0;
-  for (let i = 0; i < taps.length; i += 1) sum += (taps[i] as number) * Math.cos(turn * (i - half));
+  for (let i = 0; i < taps.length; i += 1) sum += taps[i] * Math.cos(turn * (i - half));
   return sum * sum;
 }
 

@@ -81,7 +81,7 @@ export function fitPhaseLine(
   room.blockS = (to - from) / count / rateHz;
   readPhases(room, re, im, from, to, (-2 * Math.PI * coarseHz) / rateHz, noiseMeanSquare);
   let total = 0;
-  for (let b = 0; b < count; b += 1) total += room.weight[b] as number;
+  for (let b = 0; b < count; b += 1) total += room.weight[b];
   if (!(total > 0)) return null;
   findLikeliestSlope(room);
   room.robust.set(room.weight);
@@ -111,8 +111,8 @@ function readPhases(
     let c = Math.cos(turn * (start - from));
     let s = Math.sin(turn * (start - from));
     for (let k = start; k < end; k += 1) {
-      x += (re[k] as number) * c - (im[k] as number) * s;
-      y += (re[k] as number) * s + (im[k] as number) * c;
+      x += re[k] * c - im[k] * s;
+      y += re[k] * s + im[k] * c;
       const next = c * turnCos - s * turnSin;
       s = c * turnSin + s * turnCos;
       c = next;
@@ -161,10 +161,10 @@ function moveLine(room: Room): boolean {
   let srt = 0;
   for (let b = 0; b < count; b += 1) {
     const t = (b + 0.5) * blockS;
-    const r = wrap((phase[b] as number) - angle - 2 * Math.PI * slopeHz * t);
+    const r = wrap(phase[b] - angle - 2 * Math.PI * slopeHz * t);
     residual[b] = r;
     sizes[b] = Math.abs(r);
-    const w = robust[b] as number;
+    const w = robust[b];
     sw += w;
     st += w * t;
     stt += w * t * t;
@@ -175,9 +175,9 @@ function moveLine(room: Room): boolean {
   const scale = Math.max(0.15, 1.5 * weightedMedian(sizes, sizeWeights));
   for (let b = 0; b < count; b += 1) {
     // Tukey's biweight at four scales.
-    const u = (residual[b] as number) / (4 * scale);
+    const u = residual[b] / (4 * scale);
     const rest = Math.abs(u) < 1 ? 1 - u * u : 0;
-    robust[b] = (weight[b] as number) * rest * rest;
+    robust[b] = weight[b] * rest * rest;
   }
   const det = sw * stt - st * st;
   const moveHz = det > 0 ? (sw * srt - st * sr) / det / (2 * Math.PI) : 0;
@@ -193,13 +193,13 @@ function estimateOf(room: Room, coarseHz: number, total: number): PitchEstimate 
   let stt = 0;
   let srr = 0;
   for (let b = 0; b < robust.length; b += 1) {
-    const w = robust[b] as number;
+    const w = robust[b];
     const t = (b + 0.5) * blockS;
     sw += w;
     sww += w * w;
     st += w * t;
     stt += w * t * t;
-    srr += w * (residual[b] as number) ** 2;
+    srr += w * residual[b] ** 2;
   }
   if (!(sw > 0)) return null;
   const spread = stt / sw - (st / sw) ** 2;
@@ -239,16 +239,16 @@ function shortPowerAt(hz: number): number {
   const at = hz / SHORT_GRID_HZ + SHORT_STEPS;
   const middle = Math.max(1, Math.min(2 * SHORT_STEPS - 1, Math.round(at)));
   const off = at - middle;
-  const low = shortPower[middle - 1] as number;
-  const here = shortPower[middle] as number;
-  const high = shortPower[middle + 1] as number;
+  const low = shortPower[middle - 1];
+  const here = shortPower[middle];
+  const high = shortPower[middle + 1];
   return Math.max(0, here + (off / 2) * (high - low) + (off * off * (low - 2 * here + high)) / 2);
 }
 
 function drawArrows({ cos, sin, x, y }: Room, lengths: Float64Array): void {
   for (let b = 0; b < cos.length; b += 1) {
-    x[b] = (lengths[b] as number) * (cos[b] as number);
-    y[b] = (lengths[b] as number) * (sin[b] as number);
+    x[b] = lengths[b] * cos[b];
+    y[b] = lengths[b] * sin[b];
   }
 }
 
@@ -262,8 +262,8 @@ function sumArrows({ x, y }: Room, hz: number, blockS: number): void {
   let sumX = 0;
   let sumY = 0;
   for (let b = 0; b < x.length; b += 1) {
-    sumX += (x[b] as number) * c - (y[b] as number) * s;
-    sumY += (x[b] as number) * s + (y[b] as number) * c;
+    sumX += x[b] * c - y[b] * s;
+    sumY += x[b] * s + y[b] * c;
     const next = c * turnCos - s * turnSin;
     s = c * turnSin + s * turnCos;
     c = next;
@@ -281,8 +281,8 @@ function turnedPower(x: Float64Array, y: Float64Array, from: number, length: num
   let sumX = 0;
   let sumY = 0;
   for (let b = from; b < from + length; b += 1) {
-    sumX += (x[b] as number) * c - (y[b] as number) * s;
-    sumY += (x[b] as number) * s + (y[b] as number) * c;
+    sumX += x[b] * c - y[b] * s;
+    sumY += x[b] * s + y[b] * c;
     const next = c * turnCos - s * turnSin;
     s = c * turnSin + s * turnCos;
     c = next;
@@ -294,15 +294,15 @@ function turnedPower(x: Float64Array, y: Float64Array, from: number, length: num
 function memory(residual: Float64Array, weight: Float64Array): number {
   let zero = 0;
   for (let b = 0; b < residual.length; b += 1) {
-    zero += (weight[b] as number) ** 2 * (residual[b] as number) ** 2;
+    zero += weight[b] ** 2 * residual[b] ** 2;
   }
   if (!(zero > 0)) return 1;
   let factor = 1;
   for (let lag = 1; lag < Math.min(40, residual.length >> 1); lag += 1) {
     let shared = 0;
     for (let b = lag; b < residual.length; b += 1) {
-      const w = (weight[b] as number) * (weight[b - lag] as number);
-      shared += w * (residual[b] as number) * (residual[b - lag] as number);
+      const w = weight[b] * weight[b - lag];
+      shared += w * residual[b] * residual[b - lag];
     }
     const rho = shared / zero;
     if (rho < 0.05) break;

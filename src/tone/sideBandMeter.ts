@@ -94,8 +94,8 @@ export class FlankMeter {
       const part = Math.min(count - taken, this.#untilNext);
       for (let i = taken; i < taken + part; i += 1) {
         // A ring: the newest SIZE values, oldest at #position.
-        this.#re[this.#position] = re[i] as number;
-        this.#im[this.#position] = im[i] as number;
+        this.#re[this.#position] = re[i];
+        this.#im[this.#position] = im[i];
         this.#position = (this.#position + 1) % SIZE;
       }
       taken += part;
@@ -109,14 +109,14 @@ export class FlankMeter {
   #look(out: FlankRows): void {
     for (let i = 0; i < SIZE; i += 1) {
       const at = (this.#position + i) % SIZE;
-      const w = this.#window[i] as number;
-      this.#frame[2 * i] = w * (this.#re[at] as number);
-      this.#frame[2 * i + 1] = w * (this.#im[at] as number);
+      const w = this.#window[i];
+      this.#frame[2 * i] = w * this.#re[at];
+      this.#frame[2 * i + 1] = w * this.#im[at];
     }
     this.#fft.transform(this.#spectrum, this.#frame);
     this.#readDensities();
     this.#parted.set(this.#all);
-    const floorDensity = (this.#parted[placeOfPartedMedian(this.#parted)] as number) / Math.LN2;
+    const floorDensity = this.#parted[placeOfPartedMedian(this.#parted)] / Math.LN2;
     this.#lines.floor = floorDensity;
     this.#lines.least = LEAST_LINE * this.#densityAt(0);
     this.#lines.push(this.#all);
@@ -127,13 +127,13 @@ export class FlankMeter {
 
   #readDensities(): void {
     for (let i = 0; i < this.#bins.length; i += 1) {
-      this.#all[i] = this.#densityAt(this.#bins[i] as number);
+      this.#all[i] = this.#densityAt(this.#bins[i]);
     }
   }
 
   #densityAt(bin: number): number {
-    const re = this.#spectrum[2 * bin] as number;
-    const im = this.#spectrum[2 * bin + 1] as number;
+    const re = this.#spectrum[2 * bin];
+    const im = this.#spectrum[2 * bin + 1];
     return (re * re + im * im) * this.#scale;
   }
 
@@ -142,8 +142,8 @@ export class FlankMeter {
     let near = 0;
     let far = 0;
     for (let i = 0; i < this.#bins.length; i += 1) {
-      const share = this.#lines.stands(i) ? (this.#leaks[i] as number) : 1;
-      const density = share * (this.#all[i] as number);
+      const share = this.#lines.stands(i) ? this.#leaks[i] : 1;
+      const density = share * this.#all[i];
       if (i < this.#near) near += density;
       else far += density;
     }

@@ -28,15 +28,15 @@ export class StandingLines {
     const looks = this.#looks;
     const missed = this.#missed;
     for (let bin = 0; bin < looks.length; bin += 1) {
-      if ((powers[bin] as number) > threshold) {
+      if (powers[bin] > threshold) {
         missed[bin] = 0;
-        looks[bin] = Math.min(LEAST_LOOKS, (looks[bin] as number) + 1);
-      } else if ((missed[bin] as number) < MOST_MISSED) missed[bin] = (missed[bin] as number) + 1;
+        looks[bin] = Math.min(LEAST_LOOKS, looks[bin] + 1);
+      } else if (missed[bin] < MOST_MISSED) missed[bin] = missed[bin] + 1;
       else looks[bin] = 0;
     }
   }
 
   stands(bin: number): boolean {
-    return (this.#looks[bin] as number) >= LEAST_LOOKS;
+    return this.#looks[bin] >= LEAST_LOOKS;
   }
 }

@@ -30,9 +30,9 @@ export class SteadyToneFinder {
   push(spectrum: ArrayLike<number>, floor: number): void {
     const sums = this.#sums;
     for (let bin = 0; bin < sums.length; bin += 1) {
-      const re = spectrum[2 * bin] as number;
-      const im = spectrum[2 * bin + 1] as number;
-      sums[bin] = (sums[bin] as number) + Math.log((re * re + im * im) / floor + 1e-3);
+      const re = spectrum[2 * bin];
+      const im = spectrum[2 * bin + 1];
+      sums[bin] = sums[bin] + Math.log((re * re + im * im) / floor + 1e-3);
     }
     this.#frames += 1;
   }
@@ -43,7 +43,7 @@ export class SteadyToneFinder {
    */
   strongest(fromHz: number, toHz: number): SteadyTone | null {
     const bins = this.#sums.length;
-    const at = (offset: number): number => this.#sums[(offset + bins) % bins] as number;
+    const at = (offset: number): number => this.#sums[(offset + bins) % bins];
     let best: number | null = null;
     for (
       let offset = Math.ceil(fromHz / this.#binHz);

@@ -40,7 +40,7 @@ function commonValue(values: readonly number[], halfWindow: number): number | nu
   const sorted = [...values].sort((a, b) => a - b);
   let [bestFrom, bestTo] = [0, 0];
   for (let from = 0, to = 0; from < sorted.length; from += 1) {
-    while (to < sorted.length && (sorted[to] as number) <= (sorted[from] as number) + 2 * halfWindow) to += 1;
+    while (to < sorted.length && sorted[to] <= sorted[from] + 2 * halfWindow) to += 1;
     if (to - from > bestTo - bestFrom) [bestFrom, bestTo] = [from, to];
   }
   return sorted[(bestFrom + bestTo) >> 1] ?? null;

@@ -77,7 +77,7 @@ export class SweepTrack {
 
   #look(): void {
     for (let i = 0; i < this.#size; i += 1) {
-      this.#windowed[i] = (this.#buffer[i] as number) * (this.#window[i] as number);
+      this.#windowed[i] = this.#buffer[i] * this.#window[i];
     }
     this.#fft.realTransform(this.#spectrum, this.#windowed);
     const binHz = this.sampleRateHz / this.#size;

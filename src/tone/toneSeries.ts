@@ -46,8 +46,8 @@ export class ToneSeries {
       this.#im = doubled(this.#im);
     }
     for (let i = 0; i < count; i += 1) {
-      this.#re[this.#length + i] = re[i] as number;
-      this.#im[this.#length + i] = im[i] as number;
+      this.#re[this.#length + i] = re[i];
+      this.#im[this.#length + i] = im[i];
     }
     this.#length += count;
   }

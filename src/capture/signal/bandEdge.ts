@@ -90,10 +90,10 @@ export class BandEdgeWatch {
     for (const { edgeHz, fallsDb } of this.edges) {
       if (fallsDb.length < LEAST_SPECTRA) return null;
       const sorted = this.sorted.fill(Infinity);
-      for (let i = 0; i < fallsDb.length; i += 1) sorted[i] = fallsDb[i] as number;
+      for (let i = 0; i < fallsDb.length; i += 1) sorted[i] = fallsDb[i];
       sorted.sort();
-      if ((sorted[Math.floor((1 - SHARE) * fallsDb.length)] as number) < EDGE_DB) continue;
-      return { edgeHz, fallDb: sorted[fallsDb.length >> 1] as number };
+      if (sorted[Math.floor((1 - SHARE) * fallsDb.length)] < EDGE_DB) continue;
+      return { edgeHz, fallDb: sorted[fallsDb.length >> 1] };
     }
     return null;
   }
@@ -102,11 +102,11 @@ export class BandEdgeWatch {
     const { input, window } = this;
     let zeros = 0;
     for (let i = 0; i < SPECTRUM_FRAMES; i += 1) {
-      const sample = input[i] as number;
+      const sample = input[i];
       zeros = sample === 0 ? zeros + 1 : 0;
       // A spectrum that holds a gap would show the gap's own edges.
       if (zeros === GAP_FRAMES) return;
-      input[i] = sample * (window[i] as number);
+      input[i] = sample * window[i];
     }
     this.fft.realTransform(this.output, input);
     this.sumLevels();
@@ -129,8 +129,8 @@ export class BandEdgeWatch {
     const { output, sums } = this;
     let sum = 0;
     for (let k = 0; k < SPECTRUM_FRAMES / 2; k += 1) {
-      const re = output[2 * k] as number;
-      const im = output[2 * k + 1] as number;
+      const re = output[2 * k];
+      const im = output[2 * k + 1];
       sum += Math.log(re * re + im * im + LEAST_POWER);
       sums[k + 1] = sum;
     }
@@ -141,7 +141,7 @@ export class BandEdgeWatch {
     const lineHz = this.sampleRateHz / SPECTRUM_FRAMES;
     const from = Math.ceil(fromHz / lineHz);
     const to = Math.max(from + 1, Math.floor(toHz / lineHz));
-    const mean = ((this.sums[to] as number) - (this.sums[from] as number)) / (to - from);
+    const mean = (this.sums[to] - this.sums[from]) / (to - from);
     return (10 / Math.LN10) * mean - LINE_OF_ONE_DB;
   }
 }

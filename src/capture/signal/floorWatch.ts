@@ -30,7 +30,7 @@ export class FloorWatch {
     this.filled += 1;
     if (this.filled < LOOKS) return;
     this.looks.sort();
-    const floorDb = 10 * Math.log10(this.looks[RANK] as number);
+    const floorDb = 10 * Math.log10(this.looks[RANK]);
     this.filled = 0;
     this.values += 1;
     if (this.values <= BASELINE_VALUES) {
@@ -48,7 +48,7 @@ export class FloorWatch {
     let below = 0;
     let mostDb = 0;
     for (let i = 0; i < this.recent.length; i += 1) {
-      const fallDb = baselineDb - (this.recent[i] as number);
+      const fallDb = baselineDb - this.recent[i];
       if (fallDb > FELL_DB) below += 1;
       mostDb = Math.max(mostDb, fallDb);
     }

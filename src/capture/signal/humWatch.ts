@@ -34,7 +34,7 @@ export class HumWatch {
   /** @param sums  means of `SUMMED_FRAMES` samples each */
   take(sums: Float64Array): void {
     for (let i = 0; i < sums.length; i += 1) {
-      this.values[this.filled] = (sums[i] as number) * (this.window[this.filled] as number);
+      this.values[this.filled] = sums[i] * this.window[this.filled];
       this.filled += 1;
       if (this.filled === this.values.length) this.look();
     }
@@ -82,7 +82,7 @@ export class HumWatch {
     let last = 0;
     let lastButOne = 0;
     for (let i = 0; i < n; i += 1) {
-      const now = (values[i] as number) + factor * last - lastButOne;
+      const now = values[i] + factor * last - lastButOne;
       lastButOne = last;
       last = now;
     }

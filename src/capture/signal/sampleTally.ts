@@ -64,7 +64,7 @@ export class SampleTally {
       const end = Math.min(count, start + SUMMED_FRAMES);
       let sum = 0;
       for (let i = start; i < end; i += 1) {
-        const sample = look[i] as number;
+        const sample = look[i];
         const step = sample - before;
         sum += sample;
         slope += step * step;
@@ -85,7 +85,7 @@ export class SampleTally {
     this.slopeMeanSquare = slope / count;
     this.frames += count;
     if (count < BEFORE_FRAMES) return;
-    for (let i = 0; i < BEFORE_FRAMES; i += 1) this.tail[i] = look[count - BEFORE_FRAMES + i] as number;
+    for (let i = 0; i < BEFORE_FRAMES; i += 1) this.tail[i] = look[count - BEFORE_FRAMES + i];
   }
 
   /** Notes that sound was lost here: nothing spans it. */
@@ -98,7 +98,7 @@ export class SampleTally {
 
   private countClips(look: Float32Array, count: number): void {
     for (let i = 0; i < count; i += 1) {
-      if (Math.abs(look[i] as number) < CLIP) this.clipRun = 0;
+      if (Math.abs(look[i]) < CLIP) this.clipRun = 0;
       else {
         this.clipRun += 1;
         if (this.clipRun === CLIP_RUN) this.clips += 1;
@@ -109,7 +109,7 @@ export class SampleTally {
   private countEquals(look: Float32Array, count: number): void {
     let { before } = this;
     for (let i = 0; i < count; i += 1) {
-      const sample = look[i] as number;
+      const sample = look[i];
       if (sample === before) {
         this.equalRun += 1;
         // How loud it was before the first zero decides whether the zeros are sound.
@@ -125,7 +125,7 @@ export class SampleTally {
   private meanBefore(look: Float32Array, at: number): number {
     let sum = 0;
     for (let i = at - BEFORE_FRAMES; i < at; i += 1) {
-      sum += Math.abs((i < 0 ? this.tail[Math.max(0, BEFORE_FRAMES + i)] : look[i]) as number);
+      sum += Math.abs(i < 0 ? this.tail[Math.max(0, BEFORE_FRAMES + i)] : look[i]);
     }
     return sum / BEFORE_FRAMES;
   }

@@ -71,14 +71,14 @@ function summarise(blocks: ToneBlocks, { states, model }: TwoPlaceFit): ForkComi
   for (let end = 1; end <= blocks.count; end += 1) {
     if (end < blocks.count && states[end] === states[start]) continue;
     let [w, t, level, phase, noise] = [0, 0, 0, 0, 0];
-    const s = states[start] as number;
+    const s = states[start];
     for (let b = start; b < end; b += 1) {
       if (onTheWay(states, b)) continue;
-      const time = blocks.timeS[b] as number;
-      const v = blocks.noiseVariance[b] as number;
+      const time = blocks.timeS[b];
+      const v = blocks.noiseVariance[b];
       const weight = 1 / (HAND_NP ** 2 + v);
-      const dl = (blocks.levelNp[b] as number) - l0 - l1 * time - s * ls;
-      const dp = wrap((blocks.phaseRad[b] as number) - p0 - p1 * time - s * ps);
+      const dl = blocks.levelNp[b] - l0 - l1 * time - s * ls;
+      const dp = wrap(blocks.phaseRad[b] - p0 - p1 * time - s * ps);
       distances.push(Math.hypot(dl, dp));
       const own = blockCost(blocks, model, b, s);
       cost += own;
@@ -86,7 +86,7 @@ function summarise(blocks: ToneBlocks, { states, model }: TwoPlaceFit): ForkComi
       longestStrange = Math.max(longestStrange, strange);
       w += weight;
       t += weight * time;
-      level += weight * (blocks.levelNp[b] as number);
+      level += weight * blocks.levelNp[b];
       phase += weight * (p0 + p1 * time + s * ps + dp);
       noise += weight * weight * v;
     }
@@ -104,7 +104,7 @@ function summarise(blocks: ToneBlocks, { states, model }: TwoPlaceFit): ForkComi
   return {
     stays,
     scatter: distances.sort((a, b) => a - b)[distances.length >> 1] ?? 0,
-    noiseVariance: blocks.noiseVariance.slice().sort()[blocks.count >> 1] as number,
+    noiseVariance: blocks.noiseVariance.slice().sort()[blocks.count >> 1],
     longestStrange,
     misfit: cost / Math.max(1, distances.length),
   };

@@ -54,6 +54,6 @@ function isCovered(view: ToneView, from: number, to: number): boolean {
   // A voice before the strike or after the damping is something else.
   if (Math.max(before, after) > MOST_CHANGE * Math.min(before, after)) return false;
   let noise = 0;
-  for (let k = from; k < to; k += 1) noise += ((view.noiseDensity[k] as number) * view.bandwidthHz) / gap;
+  for (let k = from; k < to; k += 1) noise += (view.noiseDensity[k] * view.bandwidthHz) / gap;
   return noise > 0.3 * Math.min(before, after);
 }

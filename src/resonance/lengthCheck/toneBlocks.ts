@@ -28,9 +28,9 @@ export function toneBlocks(view: ToneView, from: number, to: number): ToneBlocks
   for (let b = 0; b < count; b += 1) {
     let [x, y, noise] = [0, 0, 0];
     for (let k = from + b * BLOCK; k < from + (b + 1) * BLOCK; k += 1) {
-      x += (view.re[k] as number) / BLOCK;
-      y += (view.im[k] as number) / BLOCK;
-      noise += ((view.noiseDensity[k] as number) * view.rateHz) / BLOCK / BLOCK;
+      x += view.re[k] / BLOCK;
+      y += view.im[k] / BLOCK;
+      noise += (view.noiseDensity[k] * view.rateHz) / BLOCK / BLOCK;
     }
     const power = x * x + y * y;
     blocks.timeS[b] = ((b + 0.5) * BLOCK) / view.rateHz;
@@ -50,12 +50,12 @@ export function localSlope(blocks: ToneBlocks): number {
   const lag = 3;
   let [x, y] = [0, 0];
   for (let b = lag; b < blocks.count; b += 1) {
-    const noise = (blocks.noiseVariance[b] as number) + (blocks.noiseVariance[b - lag] as number);
-    const step = (blocks.phaseRad[b] as number) - (blocks.phaseRad[b - lag] as number);
+    const noise = blocks.noiseVariance[b] + blocks.noiseVariance[b - lag];
+    const step = blocks.phaseRad[b] - blocks.phaseRad[b - lag];
     const weight = 1 / (2 * HAND_RAD ** 2 + noise);
     x += weight * Math.cos(step);
     y += weight * Math.sin(step);
   }
-  const lagS = (blocks.timeS[lag] as number) - (blocks.timeS[0] as number);
+  const lagS = blocks.timeS[lag] - blocks.timeS[0];
   return Math.atan2(y, x) / lagS;
 }

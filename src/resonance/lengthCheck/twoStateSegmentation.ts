@@ -55,12 +55,12 @@ export function fitTwoPlaces(
 
 /** Half the squared distance of a block from a place, in units of its scatter; limited. */
 export function blockCost(blocks: ToneBlocks, model: TwoPlaces, b: number, state: number): number {
-  const t = blocks.timeS[b] as number;
+  const t = blocks.timeS[b];
   const [l0, l1, ls] = model.level;
   const [p0, p1, ps] = model.phase;
-  const noise = blocks.noiseVariance[b] as number;
-  const dl = (blocks.levelNp[b] as number) - l0 - l1 * t - state * ls;
-  const dp = wrap((blocks.phaseRad[b] as number) - p0 - p1 * t - state * ps);
+  const noise = blocks.noiseVariance[b];
+  const dl = blocks.levelNp[b] - l0 - l1 * t - state * ls;
+  const dp = wrap(blocks.phaseRad[b] - p0 - p1 * t - state * ps);
   const cost = (dl * dl) / (HAND_NP ** 2 + noise) / 2 + (dp * dp) / (HAND_RAD ** 2 + noise) / 2;
   return Math.min(MOST_COST, cost);
 }
@@ -94,16 +94,16 @@ function refit(blocks: ToneBlocks, states: Uint8Array, model: TwoPlaces): TwoPla
   const rows: { t: number; s: number; level: number; phase: number; wl: number; wp: number }[] = [];
   const [p0, p1, ps] = model.phase;
   for (let b = 0; b < blocks.count; b += 1) {
-    const s = states[b] as number;
+    const s = states[b];
     if (onTheWay(states, b) || blockCost(blocks, model, b, s) >= MOST_COST) continue;
-    const t = blocks.timeS[b] as number;
-    const noise = blocks.noiseVariance[b] as number;
+    const t = blocks.timeS[b];
+    const noise = blocks.noiseVariance[b];
     const expected = p0 + p1 * t + s * ps;
     rows.push({
       t,
       s,
-      level: blocks.levelNp[b] as number,
-      phase: expected + wrap((blocks.phaseRad[b] as number) - expected),
+      level: blocks.levelNp[b],
+      phase: expected + wrap(blocks.phaseRad[b] - expected),
       wl: 1 / (HAND_NP ** 2 + noise),
       wp: 1 / (HAND_RAD ** 2 + noise),
     });
@@ -128,8 +128,8 @@ function lineThrough(t: Float64Array, y: Float64Array): [number, number] {
   const ym = y.reduce((a, b) => a + b, 0) / n;
   let [tt, ty] = [0, 0];
   for (let i = 0; i < n; i += 1) {
-    tt += ((t[i] as number) - tm) ** 2;
-    ty += ((t[i] as number) - tm) * (y[i] as number);
+    tt += (t[i] - tm) ** 2;
+    ty += (t[i] - tm) * y[i];
   }
   const slope = tt > 0 ? ty / tt : 0;
   return [ym - slope * tm, slope];
@@ -138,8 +138,8 @@ function lineThrough(t: Float64Array, y: Float64Array): [number, number] {
 function circularMean(angles: Float64Array, count: number): number {
   let [x, y] = [0, 0];
   for (let i = 0; i < count; i += 1) {
-    x += Math.cos(angles[i] as number);
-    y += Math.sin(angles[i] as number);
+    x += Math.cos(angles[i]);
+    y += Math.sin(angles[i]);
   }
   return Math.atan2(y, x);
 }

@@ -20,7 +20,7 @@ export class RecentBest {
   /** Takes in one look. @param statistics  its values; the first `count` are used */
   push(statistics: Float64Array, count: number): void {
     let most = 0;
-    for (let i = 0; i < count; i += 1) most = Math.max(most, statistics[i] as number);
+    for (let i = 0; i < count; i += 1) most = Math.max(most, statistics[i]);
     this.#values[this.#next] = most;
     this.#next = (this.#next + 1) % this.#values.length;
     this.#filled = Math.min(this.#filled + 1, this.#values.length);
@@ -37,7 +37,7 @@ export class RecentBest {
     const count = Math.max(0, this.#filled - this.#own);
     for (let i = 0; i < count; i += 1) {
       const at = (this.#next - this.#filled + i + 2 * length) % length;
-      this.#scratch[i] = this.#values[at] as number;
+      this.#scratch[i] = this.#values[at];
     }
     this.#usual = upperQuartile(this.#scratch, count);
   }

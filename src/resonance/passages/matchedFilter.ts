@@ -121,10 +121,10 @@ export function scanTemplate(
     let c = 0;
     let d = 0;
     for (let j = 0; j < n; j += 1) {
-      const x = re[start + j] as number;
-      const y = im[start + j] as number;
-      const hx = shapeRe[j] as number;
-      const hy = shapeIm[j] as number;
+      const x = re[start + j];
+      const y = im[start + j];
+      const hx = shapeRe[j];
+      const hy = shapeIm[j];
       a += hx * x;
       b += hy * y;
       c += hx * y;
@@ -170,10 +170,10 @@ export function fitPassage(
   let g0 = 0;
   let g1 = 0;
   for (let j = 0; j < n; j += 1) {
-    const x = grid.re[start + j] as number;
-    const y = grid.im[start + j] as number;
-    const hx = template.re[j] as number;
-    const hy = direction * (template.im[j] as number);
+    const x = grid.re[start + j];
+    const y = grid.im[start + j];
+    const hx = template.re[j];
+    const hy = direction * template.im[j];
     g0 += hx * x + hy * y;
     g1 += hx * y - hy * x;
   }
@@ -208,8 +208,8 @@ export const blankFit = (template: PassageTemplate): Reused<PassageFit> => ({
  */
 export function nextMaximum(values: Float64Array, from: number, count: number, threshold: number): number {
   for (let i = Math.max(1, from); i + 1 < count; i += 1) {
-    const value = values[i] as number;
-    if (value >= threshold && value >= (values[i - 1] as number) && value > (values[i + 1] as number)) {
+    const value = values[i];
+    if (value >= threshold && value >= values[i - 1] && value > values[i + 1]) {
       return i;
     }
   }
@@ -223,7 +223,7 @@ export function nextMaximum(values: Float64Array, from: number, count: number, t
 export function upperQuartile(values: Float64Array, count: number): number {
   if (count === 0) return 0;
   values.fill(Infinity, count).sort();
-  return values[Math.floor(0.75 * count)] as number;
+  return values[Math.floor(0.75 * count)];
 }
 
 /** At most 450 values. */
@@ -242,7 +242,7 @@ function usualStatistic(
   let count = 0;
   for (let i = Math.max(0, at - reach); i <= Math.min(statistics.length - 1, at + reach); i += stride) {
     if (Math.abs(i - at) <= own) continue;
-    around[count] = statistics[i] as number;
+    around[count] = statistics[i];
     count += 1;
   }
   return upperQuartile(around, count);
@@ -260,13 +260,13 @@ export function keepDistinct(fits: PassageFit[], count: number, rateHz: number):
   while (kept < end) {
     let best = kept;
     for (let i = kept + 1; i < end; i += 1) {
-      if ((fits[i] as PassageFit).statistic > (fits[best] as PassageFit).statistic) best = i;
+      if (fits[i].statistic > fits[best].statistic) best = i;
     }
     swap(fits, kept, best);
-    const fit = fits[kept] as PassageFit;
+    const fit = fits[kept];
     kept += 1;
     for (let i = kept; i < end;) {
-      if (areApart(fits[i] as PassageFit, fit, rateHz)) i += 1;
+      if (areApart(fits[i], fit, rateHz)) i += 1;
       else {
         end -= 1;
         swap(fits, i, end);
@@ -277,8 +277,8 @@ export function keepDistinct(fits: PassageFit[], count: number, rateHz: number):
 }
 
 function swap(fits: PassageFit[], i: number, j: number): void {
-  const fit = fits[i] as PassageFit;
-  fits[i] = fits[j] as PassageFit;
+  const fit = fits[i];
+  fits[i] = fits[j];
   fits[j] = fit;
 }
 

@@ -103,7 +103,7 @@ function passagesOf(series: ToneSeries, offsetHz: number, passed: readonly Judge
   const view = sharedView(series);
   return inClusters(passed, APART_S * series.rateHz)
     .flatMap((cluster) => {
-      const first = Math.max(0, (cluster[0] as JudgedCandidate).evidence.peakIndex - beside);
+      const first = Math.max(0, cluster[0].evidence.peakIndex - beside);
       const last = (cluster.at(-1) as JudgedCandidate).evidence.peakIndex + beside;
       view.show(first, Math.min(series.length, last), offsetHz);
       const own = cluster.map((candidate) => ({ ...candidate, ...moved(candidate, -first) }));
@@ -159,7 +159,7 @@ export function* secondLookCandidates(series: ToneSeries, offsetHz: number): Gen
     view.show(firstIndex, Math.min(series.length, from + stretch + beside), offsetHz);
     const count = keepDistinct(fits, scanPassages(view, bank, LEAST_STATISTIC, fits), rateHz);
     for (let i = 0; i < count; i += 1) {
-      const fit = fits[i] as Reused<PassageFit>;
+      const fit = fits[i];
       const middle = fit.middle + firstIndex;
       const isOwn = middle >= from && middle < from + stretch;
       if (!isOwn || touchesGap(series, middle, fit.template.shape.halfWidthS)) continue;
@@ -184,10 +184,10 @@ export function typicalNoise(series: ToneSeries, frames = Infinity): number {
   const count = Math.min(frames, flanks.length);
   if (count === 0) return 0;
   if (densities.length < count) densities = new Float64Array(2 * count);
-  for (let i = 0; i < count; i += 1) densities[i] = flanks.near[flanks.length - count + i] as number;
+  for (let i = 0; i < count; i += 1) densities[i] = flanks.near[flanks.length - count + i];
   // What doesn't count stands last.
   densities.fill(Infinity, count).sort();
-  return (densities[count >> 1] as number) * series.bandwidthHz;
+  return densities[count >> 1] * series.bandwidthHz;
 }
 
 /** Does lost sound reach into the two half widths around a middle? Index into the series. */

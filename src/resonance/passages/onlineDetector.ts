@@ -62,7 +62,7 @@ export function judgementOf({ after, step, shape }: PassageTemplate, rateHz: num
   let judgement = 0;
   let leastOffS = Infinity;
   for (let i = 0; i < SIGHTS.length; i += 1) {
-    const offS = Math.abs((SIGHTS[i] as Sight).afterS(shape.halfWidthS) - seenS);
+    const offS = Math.abs(SIGHTS[i].afterS(shape.halfWidthS) - seenS);
     if (offS >= leastOffS) continue;
     judgement = i;
     leastOffS = offS;
@@ -191,7 +191,7 @@ export class LiveDetector {
     const view = this.#view;
     const count = this.#gatherCandidates(keepDistinct(this.#fits, this.#findDueFits(), view.rateHz));
     for (let i = 0; i < count; i += 1) {
-      noteStrongest(this.#candidates[i] as JudgedCandidate, this.#strongest);
+      noteStrongest(this.#candidates[i], this.#strongest);
     }
     if (count > 0) onLook?.(this.#candidates.slice(0, count), view, this.#strongest);
     for (let i = 0; i < count; i += 1) {

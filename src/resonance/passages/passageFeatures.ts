@@ -93,7 +93,7 @@ export function gatherEvidence(
   const afterFrom = Math.min(middle + gap, afterLimit - 0.1 * rate);
   const afterTo = Math.min(middle + gap + span, afterLimit);
   const after = readSide(SIDES[1], view, Math.round(afterFrom), Math.round(afterTo));
-  const noisePower = (view.noiseDensity[peakIndex] as number) * meanBandwidthHz(view, 2 * half + 1) + 1e-30;
+  const noisePower = view.noiseDensity[peakIndex] * meanBandwidthHz(view, 2 * half + 1) + 1e-30;
   const peak = Math.max(peakPower, noisePower);
   const beforePower = Math.max(before.power - before.noise, 0);
   const afterPower = Math.max(after.power - after.noise, 0);
@@ -194,8 +194,8 @@ function roundness(view: ToneView, fromIndex: number, toIndex: number): number {
   const from = Math.max(0, fromIndex);
   const to = Math.min(view.length, toIndex + 1);
   for (let k = from; k < to; k += 1) {
-    const x = view.re[k] as number;
-    const y = view.im[k] as number;
+    const x = view.re[k];
+    const y = view.im[k];
     xx += x * x;
     yy += y * y;
     xy += x * y;
@@ -220,15 +220,15 @@ function loopArea(view: ToneView, fromIndex: number, toIndex: number, half: numb
   readPath(view, from, stride, points, half);
   const { re, im } = path;
   const last = points - 1;
-  const baseRe = ((re[0] as number) + (re[last] as number)) / 2;
-  const baseIm = ((im[0] as number) + (im[last] as number)) / 2;
+  const baseRe = (re[0] + re[last]) / 2;
+  const baseIm = (im[0] + im[last]) / 2;
   let area = 0;
   let width = 0;
-  let previousRe = (re[last] as number) - baseRe;
-  let previousIm = (im[last] as number) - baseIm;
+  let previousRe = re[last] - baseRe;
+  let previousIm = im[last] - baseIm;
   for (let i = 0; i < points; i += 1) {
-    const x = (re[i] as number) - baseRe;
-    const y = (im[i] as number) - baseIm;
+    const x = re[i] - baseRe;
+    const y = im[i] - baseIm;
     area += previousRe * y - previousIm * x;
     width = Math.max(width, x * x + y * y);
     previousRe = x;

@@ -33,7 +33,7 @@ function sweep(shape: PassageShape, timesS: readonly number[]): { re: number[]; 
   const { ringUpRate: sigma, halfWidthS } = shape;
   const stepS = Math.min(0.002, halfWidthS / 15);
   // Start in the steady state of the first detuning, long before the window.
-  let timeS = (timesS[0] as number) - 6 / sigma;
+  let timeS = timesS[0] - 6 / sigma;
   const detuning = (t: number): number => (sigma * t) / halfWidthS;
   let d0 = detuning(timeS);
   let scale = sigma / (sigma * sigma + d0 * d0);
@@ -85,15 +85,15 @@ export function passageTemplate(
   const tt = (n * (n * n - 1)) / 12;
   let [m0, m1, s0, s1] = [0, 0, 0, 0];
   for (let i = 0; i < n; i += 1) {
-    m0 += (h.re[i] as number) / n;
-    m1 += (h.im[i] as number) / n;
-    s0 += ((i - centre) * (h.re[i] as number)) / tt;
-    s1 += ((i - centre) * (h.im[i] as number)) / tt;
+    m0 += h.re[i] / n;
+    m1 += h.im[i] / n;
+    s0 += ((i - centre) * h.re[i]) / tt;
+    s1 += ((i - centre) * h.im[i]) / tt;
   }
   const re = Float64Array.from(h.re, (x, i) => x - m0 - s0 * (i - centre));
   const im = Float64Array.from(h.im, (x, i) => x - m1 - s1 * (i - centre));
   let energy = 0;
-  for (let i = 0; i < n; i += 1) energy += (re[i] as number) ** 2 + (im[i] as number) ** 2;
+  for (let i = 0; i < n; i += 1) energy += re[i] ** 2 + im[i] ** 2;
   const norm = Math.sqrt(energy);
   return {
     shape,

@@ -92,7 +92,7 @@ export const passageProbability = (
 
 /** The same from the terms' values. */
 export function ruleProbability(rule: PassageRule, values: ArrayLike<number>): number {
-  let sum = rule.output[0] as number;
+  let sum = rule.output[0];
   for (let k = 0; k < rule.views.length; k += 1) sum += viewShare(rule, k, values);
   return logistic(sum);
 }
@@ -109,7 +109,7 @@ export function probabilityAtMost(
   const soFar = ruleValues(evidence, strongest, scratch[0]);
   const stronger = { peakPower: evidence.peakPower * Math.exp(-LEAST_STRENGTH) };
   const weakest = ruleValues(evidence, stronger, scratch[1]);
-  let sum = rule.output[0] as number;
+  let sum = rule.output[0];
   for (let k = 0; k < rule.views.length; k += 1) {
     sum += Math.max(viewShare(rule, k, soFar), viewShare(rule, k, weakest));
   }
@@ -122,13 +122,13 @@ function viewShare(
   k: number,
   values: ArrayLike<number>,
 ): number {
-  const weights = views[k] as readonly number[];
+  const weights = views[k];
   let weighed = 0;
   for (let j = 0; j < weights.length; j += 1) {
-    const scaled = ((values[j] as number) - (centre[j] as number)) / (scale[j] as number);
-    weighed += (weights[j] as number) * Math.max(-4, Math.min(4, scaled));
+    const scaled = (values[j] - centre[j]) / scale[j];
+    weighed += weights[j] * Math.max(-4, Math.min(4, scaled));
   }
-  return (output[k + 1] as number) * Math.tanh(weighed);
+  return output[k + 1] * Math.tanh(weighed);
 }
 
 const logistic = (sum: number): number => 1 / (1 + Math.exp(-sum));

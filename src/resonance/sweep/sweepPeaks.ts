@@ -62,8 +62,8 @@ function prominent(curve: readonly SweepLevel[]): readonly number[] {
   const levels = smooth(curve).map((meanSquare) => 10 * Math.log10(meanSquare + 1e-20));
   const found: number[] = [];
   for (let i = 2; i < levels.length - 2; i += 1) {
-    const here = levels[i] as number;
-    if (here < (levels[i - 1] as number) || here <= (levels[i + 1] as number)) continue;
+    const here = levels[i];
+    if (here < levels[i - 1] || here <= levels[i + 1]) continue;
     const base = Math.max(lowestUntilHigher(levels, i, -1), lowestUntilHigher(levels, i, 1));
     if (here - base >= LEAST_RISE_DB) found.push(i);
   }
@@ -71,10 +71,10 @@ function prominent(curve: readonly SweepLevel[]): readonly number[] {
 }
 
 function lowestUntilHigher(levels: readonly number[], from: number, step: 1 | -1): number {
-  const top = levels[from] as number;
+  const top = levels[from];
   let lowest = top;
   for (let i = from + step; i >= 0 && i < levels.length; i += step) {
-    const level = levels[i] as number;
+    const level = levels[i];
     if (level > top) return lowest;
     lowest = Math.min(lowest, level);
   }
@@ -94,7 +94,7 @@ function roughHalfWidthHz(curve: readonly SweepLevel[], index: number): number {
   if (top === undefined) return NARROWEST_HZ;
   const edge = (step: 1 | -1): number => {
     for (let i = index; i >= 0 && i < curve.length; i += step) {
-      const one = curve[i] as SweepLevel;
+      const one = curve[i];
       if (one.meanSquare < 0.5 * top.meanSquare) return Math.abs(one.frequencyHz - top.frequencyHz);
     }
     return Infinity;

@@ -119,9 +119,9 @@ function seriesOf(
 
 /** One frame of flanks: near, far and floor. */
 const frameOf = ({ near, far, floor }: FlankRows, i: number): [number, number, number] => [
-  near[i] as number,
-  far[i] as number,
-  floor[i] as number,
+  near[i],
+  far[i],
+  floor[i],
 ];
 
 function load(): Recording[] {

@@ -72,7 +72,7 @@ class Fit {
     this.#x = new Float32Array(examples.length * terms);
     examples.forEach(({ values }, i) => {
       for (let j = 0; j < terms; j += 1) {
-        const scaled = ((values[j] as number) - (centre[j] as number)) / (scale[j] as number);
+        const scaled = (values[j] - centre[j]) / scale[j];
         this.#x[i * terms + j] = Math.max(-4, Math.min(4, scaled));
       }
     });
@@ -121,7 +121,7 @@ class Fit {
     for (let start = 0; start < chosen.length; start += BATCH) {
       const end = Math.min(chosen.length, start + BATCH);
       this.#gradient.fill(0);
-      for (let i = start; i < end; i += 1) this.#learn(chosen[i] as number);
+      for (let i = start; i < end; i += 1) this.#learn(chosen[i]);
       this.#step(end - start, rate);
     }
   }
@@ -143,14 +143,14 @@ class Fit {
     const terms = this.#terms;
     const w = this.#w;
     const at = index * terms;
-    let sum = w[VIEWS * terms] as number;
+    let sum = w[VIEWS * terms];
     for (let k = 0; k < VIEWS; k += 1) {
       let weighed = 0;
       const row = k * terms;
-      for (let j = 0; j < terms; j += 1) weighed += (w[row + j] as number) * (this.#x[at + j] as number);
+      for (let j = 0; j < terms; j += 1) weighed += w[row + j] * this.#x[at + j];
       const view = Math.tanh(weighed);
       this.#views[k] = view;
-      sum += (w[VIEWS * terms + 1 + k] as number) * view;
+      sum += w[VIEWS * terms + 1 + k] * view;
     }
     return sum;
   }
@@ -159,18 +159,18 @@ class Fit {
     const terms = this.#terms;
     const gradient = this.#gradient;
     const at = index * terms;
-    const hitWeight = this.#hitWeight[index] as number;
+    const hitWeight = this.#hitWeight[index];
     const probability = 1 / (1 + Math.exp(-this.#evaluate(index)));
     const error = hitWeight > 0 ? hitWeight * (probability - 1) : probability;
     const output = VIEWS * terms;
-    gradient[output] = (gradient[output] as number) + error;
+    gradient[output] = gradient[output] + error;
     for (let k = 0; k < VIEWS; k += 1) {
-      const view = this.#views[k] as number;
-      gradient[output + 1 + k] = (gradient[output + 1 + k] as number) + error * view;
-      const back = error * (this.#w[output + 1 + k] as number) * (1 - view * view);
+      const view = this.#views[k];
+      gradient[output + 1 + k] = gradient[output + 1 + k] + error * view;
+      const back = error * this.#w[output + 1 + k] * (1 - view * view);
       const row = k * terms;
       for (let j = 0; j < terms; j += 1) {
-        gradient[row + j] = (gradient[row + j] as number) + back * (this.#x[at + j] as number);
+        gradient[row + j] = gradient[row + j] + back * this.#x[at + j];
       }
     }
   }
@@ -181,12 +181,12 @@ class Fit {
     const unbiasMean = 1 / (1 - 0.9 ** this.#steps);
     const unbiasSpread = 1 / (1 - 0.999 ** this.#steps);
     for (let i = 0; i < w.length; i += 1) {
-      const g = (this.#gradient[i] as number) / count + RIDGE * (w[i] as number);
-      const mean = 0.9 * (this.#mean[i] as number) + 0.1 * g;
-      const spread = 0.999 * (this.#spread[i] as number) + 0.001 * g * g;
+      const g = this.#gradient[i] / count + RIDGE * w[i];
+      const mean = 0.9 * this.#mean[i] + 0.1 * g;
+      const spread = 0.999 * this.#spread[i] + 0.001 * g * g;
       this.#mean[i] = mean;
       this.#spread[i] = spread;
-      w[i] = (w[i] as number) - (rate * mean * unbiasMean) / (Math.sqrt(spread * unbiasSpread) + 1e-8);
+      w[i] = w[i] - (rate * mean * unbiasMean) / (Math.sqrt(spread * unbiasSpread) + 1e-8);
     }
   }
 }
@@ -198,8 +198,8 @@ function standardise(examples: readonly Example[]): { centre: number[]; scale: n
   for (let j = 1; j < terms; j += 1) {
     let [sum, squares] = [0, 0];
     for (const { values } of examples) {
-      sum += values[j] as number;
-      squares += (values[j] as number) ** 2;
+      sum += values[j];
+      squares += values[j] ** 2;
     }
     const mean = sum / examples.length;
     centre.push(mean);
@@ -211,8 +211,8 @@ function standardise(examples: readonly Example[]): { centre: number[]; scale: n
 function shuffle(order: Int32Array, random: Random): void {
   for (let i = order.length - 1; i > 0; i -= 1) {
     const j = Math.floor(random.next() * (i + 1));
-    const moved = order[i] as number;
-    order[i] = order[j] as number;
+    const moved = order[i];
+    order[i] = order[j];
     order[j] = moved;
   }
 }

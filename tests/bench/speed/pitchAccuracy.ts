@@ -101,8 +101,7 @@ function peakHz(samples: Float32Array): number {
   });
   const out = fft.createComplexArray() as number[];
   fft.realTransform(out, frame);
-  const at = (bin: number): number =>
-    Math.log((out[2 * bin] as number) ** 2 + (out[2 * bin + 1] as number) ** 2 + 1e-30);
+  const at = (bin: number): number => Math.log(out[2 * bin] ** 2 + out[2 * bin + 1] ** 2 + 1e-30);
   let best = 1;
   for (let bin = 1; bin < LONG / 2 - 1; bin += 1) if (at(bin) > at(best)) best = bin;
   const shift = (0.5 * (at(best - 1) - at(best + 1))) / (at(best - 1) - 2 * at(best) + at(best + 1));

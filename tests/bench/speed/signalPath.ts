@@ -66,7 +66,7 @@ function listen(
   listening = newListening(),
   updates: ListeningUpdate[] = [],
 ): void {
-  for (let i = 0; i < blocks.length; i += 1) updates[i] = listening.push(blocks[i] as SampleBlock);
+  for (let i = 0; i < blocks.length; i += 1) updates[i] = listening.push(blocks[i]);
 }
 
 /** Bytes a second of sound that a listening allocates after some minutes: for itself, and in what it hands on. */
@@ -116,7 +116,7 @@ function spectra(samples: Float32Array): void {
   const frame = new Float64Array(SPECTRUM);
   const out = new Float64Array(2 * SPECTRUM);
   for (let i = 0; i + SPECTRUM <= samples.length; i += HOP) {
-    for (let k = 0; k < SPECTRUM; k += 1) frame[k] = samples[i + k] as number;
+    for (let k = 0; k < SPECTRUM; k += 1) frame[k] = samples[i + k];
     fft.realTransform(out, frame);
   }
 }
@@ -128,7 +128,7 @@ function goertzel(samples: Float32Array): number {
   for (let start = 0; start + HOP <= samples.length; start += HOP) {
     let [s1, s2] = [0, 0];
     for (let i = start; i < start + HOP; i += 1) {
-      const s = (samples[i] as number) + c * s1 - s2;
+      const s = samples[i] + c * s1 - s2;
       s2 = s1;
       s1 = s;
     }

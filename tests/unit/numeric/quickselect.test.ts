@@ -4,12 +4,12 @@ import { weightedMedian } from '../../../src/numeric/quickselect.ts';
 
 /** By its definition: in order of size, the first value up to which half of the weight lies. */
 function bySorting(values: readonly number[], weights: readonly number[]): number {
-  const order = values.map((_, i) => i).sort((a, b) => (values[a] as number) - (values[b] as number));
+  const order = values.map((_, i) => i).sort((a, b) => values[a] - values[b]);
   const half = weights.reduce((sum, weight) => sum + weight, 0) / 2;
   let sum = 0;
   for (const i of order) {
-    sum += weights[i] as number;
-    if (sum >= half) return values[i] as number;
+    sum += weights[i];
+    if (sum >= half) return values[i];
   }
   throw new Error('no weight');
 }

@@ -89,8 +89,8 @@ describe('soundings', () => {
       const t = k / rate;
       const near = Math.max(0, Math.min(1, (t - 4) / 0.25)) - Math.max(0, Math.min(1, (t - 8) / 0.25));
       const knock = Math.abs(t - 11) < 0.03 ? 5 : 1;
-      series.re[k] = (series.re[k] as number) * (1 + 4 * near) * knock;
-      series.im[k] = (series.im[k] as number) * (1 + 4 * near) * knock;
+      series.re[k] = series.re[k] * (1 + 4 * near) * knock;
+      series.im[k] = series.im[k] * (1 + 4 * near) * knock;
     }
     const view = viewOf(series, 0, series.length, 0);
     expect(soundingsIn(view)).toHaveLength(1);

@@ -29,8 +29,7 @@ describe('the room’s baseline', () => {
 
   it('follows a step of 20 dB within a second, up and down', () => {
     const samples = room(24, 0.001, 2);
-    for (let i = 8 * SAMPLE_RATE_HZ; i < 16 * SAMPLE_RATE_HZ; i += 1)
-      samples[i] = 10 * (samples[i] as number);
+    for (let i = 8 * SAMPLE_RATE_HZ; i < 16 * SAMPLE_RATE_HZ; i += 1) samples[i] = 10 * samples[i];
     const { points } = hear(samples, SAMPLE_RATE_HZ, FORK_HZ);
     const between = (fromS: number, toS: number): number =>
       meanDb(points.filter(({ timeS }) => timeS > fromS && timeS < toS).map(({ roomDb }) => roomDb));
@@ -89,9 +88,9 @@ describe('level against room', () => {
     addStrikes(samples, SAMPLE_RATE_HZ, FORK_HZ, strikes);
     let mean = 0.003;
     for (let i = 0; i < samples.length; i += 1) {
-      const size = Math.abs(samples[i] as number);
+      const size = Math.abs(samples[i]);
       mean += (size > mean ? 1 / 240 : 1 / 4800) * (size - mean);
-      samples[i] = ((samples[i] as number) * 0.05) / Math.max(mean, 0.002);
+      samples[i] = (samples[i] * 0.05) / Math.max(mean, 0.002);
     }
     expect(correlationIn(samples)).toBeLessThan(-0.5);
   });

@@ -20,8 +20,8 @@ function leftDb(sampleRateHz: number, toneHz: number, stream: 'wide' | 'narrow',
       seen += 1;
       if (seen < 0.2 * DURATION_S * rateHz) continue;
       const angle = (-2 * Math.PI * offHz * seen) / rateHz;
-      re += (part.re[i] as number) * Math.cos(angle) - (part.im[i] as number) * Math.sin(angle);
-      im += (part.re[i] as number) * Math.sin(angle) + (part.im[i] as number) * Math.cos(angle);
+      re += part.re[i] * Math.cos(angle) - part.im[i] * Math.sin(angle);
+      im += part.re[i] * Math.sin(angle) + part.im[i] * Math.cos(angle);
       used += 1;
     }
   });

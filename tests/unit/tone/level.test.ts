@@ -53,7 +53,7 @@ describe('level at the fork’s pitch', () => {
     const series = toneSeriesOf(samples, sampleRateHz, 512);
     let sum = 0;
     for (let k = 0; k < series.length; k += 1) {
-      sum += (series.re[k] as number) ** 2 + (series.im[k] as number) ** 2;
+      sum += series.re[k] ** 2 + series.im[k] ** 2;
     }
     const expected = (4 * noiseRms ** 2 * series.bandwidthHz) / sampleRateHz;
     // About 5300 independent values: 1.4 % of standard deviation.

@@ -26,7 +26,7 @@ const noise = (): Float32Array =>
 function addLine(samples: Float32Array, fromS: number, pitchHz: (timeS: number) => number): void {
   let phase = 0;
   for (let i = Math.round(fromS * SAMPLE_RATE_HZ); i < samples.length; i += 1) {
-    samples[i] = (samples[i] as number) + 0.1 * Math.sin(phase);
+    samples[i] = samples[i] + 0.1 * Math.sin(phase);
     phase += (2 * Math.PI * pitchHz(i / SAMPLE_RATE_HZ)) / SAMPLE_RATE_HZ;
   }
 }

@@ -50,8 +50,8 @@ function series(what: Comings, seed: number, lengthS = 24): ToneSeries {
       const near = isVisiting ? arrive - leave : 0;
       const direct = what.away ** (1 - near);
       const [x, y] = [direct + near * what.column[0], near * what.column[1]];
-      const size = Math.exp(-since / 12 + (level[k] as number));
-      const angle = 2 * Math.PI * 0.13 * t + (phase[k] as number);
+      const size = Math.exp(-since / 12 + level[k]);
+      const angle = 2 * Math.PI * 0.13 * t + phase[k];
       re = size * (x * Math.cos(angle) - y * Math.sin(angle));
       im = size * (x * Math.sin(angle) + y * Math.cos(angle));
     }
