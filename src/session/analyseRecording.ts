@@ -63,7 +63,7 @@ export class RecordingAnalysis {
 
   finish(): CheckedReport {
     this.#flagged.push(...this.#listening.finish().resonances);
-    const found = this.#listening.secondLook();
+    const found = this.#listening.offlineReport();
     const report = { ...found, check: this.#check() };
     if (this.#options.live !== true) return report;
     const resonances = this.#flagged.sort((a, b) => a.timeS - b.timeS);

@@ -94,7 +94,7 @@ export class BenchListen implements SoundListener {
   private end(): void {
     if (this.listening === null) return;
     this.pass(this.listening.finish());
-    this.handlers.onReport(this.listening.secondLook());
+    this.handlers.onReport(this.listening.offlineReport());
   }
 
   private pass(update: ListeningUpdate): void {

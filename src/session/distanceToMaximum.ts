@@ -6,29 +6,26 @@ const EQUAL_DB = 4;
 /** A flag's own maximum is looked for from this long before it on, s: a level point spans 0.2 s. */
 const BEFORE_S = 0.1;
 
+/** A level point of the present sounding. */
+interface TonePoint {
+  readonly timeS: number;
+  /** ln of the tone's mean square. */
+  readonly logPower: number;
+}
+
 /** How far the level is under the best of the present sounding, the fork's dying taken out. */
-export class WayBack {
-  /** Points of the present sounding: when, and ln of the tone's mean square. */
-  #timesS = new Float64Array(1024);
-  #logs = new Float64Array(1024);
-  #count = 0;
-  /** How fast the fork's power dies, 1/s; kept here, since a number that is handed on is litter. */
-  #dyingPerS = 0;
+export class DistanceToMaximum {
+  /** Of the present sounding, in order of time. */
+  readonly #points: TonePoint[] = [];
 
   /** Begins anew: another sounding. */
   clear(): void {
-    this.#count = 0;
+    this.#points.length = 0;
   }
 
   /** @param meanSquare  of the tone averaged in phase, > 0 */
   push(timeS: number, meanSquare: number): void {
-    if (this.#count === this.#timesS.length) {
-      this.#timesS = doubled(this.#timesS);
-      this.#logs = doubled(this.#logs);
-    }
-    this.#timesS[this.#count] = timeS;
-    this.#logs[this.#count] = Math.log(meanSquare);
-    this.#count += 1;
+    this.#points.push({ timeS, logPower: Math.log(meanSquare) });
   }
 
   /**
@@ -38,44 +35,33 @@ export class WayBack {
    * @returns null where nothing was flagged yet
    */
   guide(flagged: readonly Resonance[], present: Sounding, decayTimeS: number | null): Guidance | null {
-    const last = this.#count - 1;
-    let first = flagged.length;
-    while (first > 0 && flagged[first - 1].timeS >= present.startS) first -= 1;
-    if (last < 0 || first === flagged.length) return null;
-    this.#dyingPerS = decayTimeS === null ? 0 : 2 / decayTimeS;
-    let strongest = -Infinity;
-    for (let i = first; i < flagged.length; i += 1) {
-      strongest = Math.max(strongest, this.#undying(this.#pointAt(flagged[i])));
-    }
-    // The latest of them: the less the fork has died since, the less is left to correct.
-    const least = strongest - EQUAL_DB / DB_PER_LN_POWER;
-    let best = flagged.length - 1;
-    while (best > first && this.#undying(this.#pointAt(flagged[best])) <= least) best -= 1;
-    const bestTimeS = flagged[best].timeS;
+    const points = this.#points;
+    const own = flagged.slice(flagged.findLastIndex(({ timeS }) => timeS < present.startS) + 1);
+    const now = points.at(-1);
+    if (now === undefined || own.length === 0) return null;
+    const dyingPerS = decayTimeS === null ? 0 : 2 / decayTimeS;
+    /** Log level as if the fork did not die, up to a constant. */
+    const undying = ({ timeS, logPower }: TonePoint): number => logPower + dyingPerS * timeS;
+    const levels = own.map((resonance) => undying(this.#pointAt(resonance)));
+    // The latest of the strongest: the less the fork has died since, the less is left to correct.
+    const least = Math.max(...levels) - EQUAL_DB / DB_PER_LN_POWER;
+    const bestTimeS =
+      own[
+        Math.max(
+          0,
+          levels.findLastIndex((level) => level > least),
+        )
+      ].timeS;
     // A slow way back may climb higher than the passage that was flagged on the fly.
     let highest = -Infinity;
-    for (let i = last; i >= 0 && this.#timesS[i] >= bestTimeS - BEFORE_S; i -= 1) {
-      highest = Math.max(highest, this.#undying(i));
+    for (let i = points.length - 1; i >= 0 && points[i].timeS >= bestTimeS - BEFORE_S; i -= 1) {
+      highest = Math.max(highest, undying(points[i]));
     }
-    const belowBestDb = DB_PER_LN_POWER * (this.#undying(last) - highest);
-    return { belowBestDb: Math.min(0, belowBestDb), bestTimeS };
+    return { belowBestDb: Math.min(0, DB_PER_LN_POWER * (undying(now) - highest)), bestTimeS };
   }
 
-  /** Log level as if the fork did not die, up to a constant. */
-  #undying(at: number): number {
-    return this.#logs[at] + this.#dyingPerS * this.#timesS[at];
+  /** The newest point that isn't later than a resonance; the first one where all are. */
+  #pointAt({ timeS }: Resonance): TonePoint {
+    return this.#points.findLast((point) => point.timeS <= timeS) ?? this.#points[0];
   }
-
-  /** The newest point that isn't later than a resonance. */
-  #pointAt({ timeS }: Resonance): number {
-    let at = this.#count - 1;
-    while (at > 0 && this.#timesS[at] > timeS) at -= 1;
-    return at;
-  }
-}
-
-function doubled(values: Float64Array): Float64Array<ArrayBuffer> {
-  const larger = new Float64Array(2 * values.length);
-  larger.set(values);
-  return larger;
 }

@@ -68,10 +68,10 @@ export class LongListening implements ListeningLike {
   }
 
   /** Of what the present listening has heard: not of hours. */
-  secondLook(): ListeningReport {
+  offlineReport(): ListeningReport {
     const { run } = this;
     const byS = this.beganS(run);
-    const report = run.listening.secondLook();
+    const report = run.listening.offlineReport();
     const byIndex = run.firstSounding - 1;
     if (byS === 0 && byIndex === 0) return report;
     return {
@@ -104,7 +104,7 @@ export class LongListening implements ListeningLike {
     if (togetherS < TOGETHER_S || (!isAtRest && ageS < oldS + LONGER_S)) return;
     if (onReport !== undefined) {
       this.run.listening.finish();
-      onReport(this.secondLook(), frame / this.sampleRateHz);
+      onReport(this.offlineReport(), frame / this.sampleRateHz);
     }
     // Its next sounding follows the last one of the old; those that both heard have their numbers already.
     const firstSounding = this.run.firstSounding + this.run.soundings - this.next.soundings;

@@ -36,8 +36,8 @@ export class RecordingListening implements ListeningLike {
     return this.#long.finish();
   }
 
-  secondLook(): ListeningReport {
-    const report = this.#long.secondLook();
+  offlineReport(): ListeningReport {
+    const report = this.#long.offlineReport();
     return joinReports([...this.#parts, { report, fromS: this.#long.presentSinceS, untilS: Infinity }]);
   }
 }

@@ -1,27 +1,27 @@
 import { ComplexDecimator, MOST_AT_ONCE, RealDecimator } from './decimator.ts';
-import { lowPassTaps, noiseBandwidthHz, slidingMeanTaps } from './lowPass.ts';
+import { lowPassTaps, movingAverageTaps, noiseBandwidthHz } from './lowPass.ts';
 
-/** About this many complex values a second leave the second step (wide: fork and flanks). */
+/** About this many complex values a second leave the second step (wide: fork and side bands). */
 const WIDE_RATE_HZ = 1200;
 /** The first step leaves at least this many: what folds onto ±300 Hz lies where its taps let 70 dB less through. */
 const LEAST_MIDDLE_RATE_HZ = 4800;
 /** The narrow output keeps every 12th: about 100 values a second. */
 export const NARROW_STEP = 12;
-/** Flanks are looked at up to this distance from the fork's pitch. */
-export const FLANK_REACH_HZ = 300;
+/** The side bands reach to this distance from the fork's frequency. */
+export const SIDE_BAND_REACH_HZ = 300;
 
 /** Low-pass of the narrow stream, on the wide one. */
 export const narrowTapsAt = (wideRateHz: number): Float64Array => lowPassTaps(wideRateHz, 27, 44, 60);
 
-/** Values of a stream that one push has given: the first `count`; filled anew by the next. */
-export interface StreamPart {
+/** Values of a stream, lent for the length of one call: the first `count` of arrays that the next push fills anew. */
+export interface LentValues {
   readonly re: Float64Array;
   readonly im: Float64Array;
   readonly count: number;
 }
 
 /**
- * Quadrature demodulation at one pitch: two complex streams around 0 Hz, the phase kept.
+ * Quadrature demodulation (a digital down-converter) at one frequency: two complex streams around 0 Hz, the phase kept.
  *
  * Three steps of decimation. The mixing is folded into the first two: complex band-pass taps run over the samples only
  * where an output is due, and the second's output is turned back by the carrier's phase there. The first has few
@@ -29,19 +29,16 @@ export interface StreamPart {
  * its own stretch of samples alone, so blocks of any size give the same values to the last bit.
  * Value k of a stream belongs to the time k / rate on the samples' own time axis, to half a sample: delays are taken out.
  */
-export class ForkBand {
+export class QuadratureDemodulator {
   readonly wideRateHz: number;
   readonly narrowRateHz: number;
-  /** Noise-equivalent bandwidth of the narrow stream, both sides of the pitch together, Hz. */
+  /** Noise-equivalent bandwidth of the narrow stream, both sides of the frequency together, Hz. */
   readonly narrowBandwidthHz: number;
   /** How long after a moment its narrow value comes out, s. */
   readonly delayS: number;
   readonly #first: RealDecimator;
   readonly #second: ComplexDecimator;
   readonly #third: ComplexDecimator;
-  /** What the last push gave. */
-  readonly #wide: { readonly re: Float64Array; readonly im: Float64Array; count: number };
-  readonly #narrow: { readonly re: Float64Array; readonly im: Float64Array; count: number };
   /** Carrier's turn from one wide value to the next, rad. */
   readonly #wideTurn: number;
   readonly #tail: number;
@@ -49,8 +46,8 @@ export class ForkBand {
 
   /**
    * @param sampleRateHz  8000..384000
-   * @param frequencyHz  the pitch that is moved to 0 Hz; > 60 and at most 0.42 of the sample rate
-   * @throws RangeError when the pitch doesn't fit the sample rate
+   * @param frequencyHz  that is moved to 0 Hz; > 60 and at most 0.42 of the sample rate
+   * @throws RangeError when the frequency doesn't fit the sample rate
    */
   constructor(sampleRateHz: number, frequencyHz: number) {
     if (!(sampleRateHz >= 8000 && sampleRateHz <= 384000)) {
@@ -61,16 +58,16 @@ export class ForkBand {
         `frequencyHz must be 60..${0.42 * sampleRateHz} at ${sampleRateHz} samples a second, got ${frequencyHz}`,
       );
     }
-    const [firstStep, secondStep] = stepsFor(sampleRateHz);
+    const [firstStep, secondStep] = decimationSteps(sampleRateHz);
     const middleRateHz = sampleRateHz / firstStep;
     this.wideRateHz = middleRateHz / secondStep;
     this.narrowRateHz = this.wideRateHz / NARROW_STEP;
 
     const turn = (2 * Math.PI * frequencyHz) / sampleRateHz;
     this.#wideTurn = turn * firstStep * secondStep;
-    const firstTaps = slidingMeanTaps(firstStep, 3);
+    const firstTaps = movingAverageTaps(firstStep, 3);
     // What folds onto ±300 Hz must be gone: the stop band starts 300 Hz below the wide rate.
-    const transitionHz = this.wideRateHz - 2 * FLANK_REACH_HZ;
+    const transitionHz = this.wideRateHz - 2 * SIDE_BAND_REACH_HZ;
     const secondTaps = lowPassTaps(middleRateHz, this.wideRateHz / 2, transitionHz, 70);
     const narrowTaps = narrowTapsAt(this.wideRateHz);
     this.narrowBandwidthHz = noiseBandwidthHz(narrowTaps, this.wideRateHz);
@@ -79,8 +76,6 @@ export class ForkBand {
     this.#first = new RealDecimator(doubled, turn, firstStep);
     this.#second = new ComplexDecimator(secondTaps, turn * firstStep, secondStep);
     this.#third = new ComplexDecimator(narrowTaps, 0, NARROW_STEP);
-    this.#wide = { re: this.#second.re, im: this.#second.im, count: 0 };
-    this.#narrow = { re: this.#third.re, im: this.#third.im, count: 0 };
     const delays = [
       firstTaps.length / 2,
       ((secondTaps.length - 1) / 2) * firstStep,
@@ -92,10 +87,10 @@ export class ForkBand {
 
   /**
    * @param samples  mono, any number
-   * @param take  called as often as there is something: the wide stream, the sound around the pitch moved to 0 Hz,
+   * @param take  called as often as there is something: the wide stream, the sound around the frequency moved to 0 Hz,
    *   ±300 Hz, and the narrow one, ±20 Hz, whose |value| is the tone's amplitude (peak, not rms)
    */
-  push(samples: Float32Array, take: (wide: StreamPart, narrow: StreamPart) => void): void {
+  push(samples: Float32Array, take: (wide: LentValues, narrow: LentValues) => void): void {
     for (let taken = 0; taken < samples.length; taken += MOST_AT_ONCE) {
       const first = this.#first;
       const second = this.#second;
@@ -105,14 +100,12 @@ export class ForkBand {
       const wide = second.push(first.re, first.im, middle);
       this.#turnBack(second.re, second.im, wide);
       const narrow = third.push(second.re, second.im, wide);
-      this.#wide.count = wide;
-      this.#narrow.count = narrow;
-      take(this.#wide, this.#narrow);
+      take({ re: second.re, im: second.im, count: wide }, { re: third.re, im: third.im, count: narrow });
     }
   }
 
   /** Pushes the silence that lets the last values out. Nothing may be pushed afterwards. */
-  finish(take: (wide: StreamPart, narrow: StreamPart) => void): void {
+  finish(take: (wide: LentValues, narrow: LentValues) => void): void {
     this.push(new Float32Array(this.#tail), take);
   }
 
@@ -131,7 +124,7 @@ export class ForkBand {
 }
 
 /** How many samples make one middle value, and how many of these a wide one: as few as can be that come near the rate. */
-function stepsFor(sampleRateHz: number): [number, number] {
+function decimationSteps(sampleRateHz: number): [number, number] {
   let best: [number, number] = [1, 1];
   let bestOff = Infinity;
   for (let first = Math.max(1, Math.floor(sampleRateHz / LEAST_MIDDLE_RATE_HZ)); first >= 1; first -= 1) {

@@ -1,31 +1,33 @@
-import { coarsePitchHz } from './coarseFrequency.ts';
-import { BLOCK, fitPhaseLine } from './phaseRegression.ts';
-import type { PitchEstimate } from './phaseRegression.ts';
+import { BLOCK } from './blockPhases.ts';
+import { CoarseFrequency } from './coarseFrequency.ts';
+import { fitPhaseRegression } from './phaseRegression.ts';
+import type { FrequencyEstimate } from './phaseRegression.ts';
+import type { ToneSegment } from './toneSegment.ts';
 
-export type { PitchEstimate } from './phaseRegression.ts';
+export type { FrequencyEstimate } from './phaseRegression.ts';
 
 /**
- * Pitch of the strongest steady tone in a stretch of the narrow stream: coarse from spectra, fine from a robust line
- * through the phase.
- * @param re  narrow values, real parts; `im` alike
- * @param from  first index; `to`: one past the last; at least 30 values
- * @param rateHz  narrow values a second
- * @param rangeHz  how far from 0 Hz the tone may be
- * @param noiseMeanSquare  mean |noise|² of one narrow value
- * @returns null where the stretch is too short, nothing but zeros, or where all that is in reach is the foot of a tone
- *   outside of it
+ * Frequency of the strongest steady tone in a segment: coarse from spectra, fine from a robust regression on the phase.
+ * It owns the spectra's workspace; an estimate depends on its arguments alone.
  */
-export function estimatePitch(
-  re: ArrayLike<number>,
-  im: ArrayLike<number>,
-  from: number,
-  to: number,
-  rateHz: number,
-  rangeHz: number,
-  noiseMeanSquare: number,
-): PitchEstimate | null {
-  if (to - from < 3 * BLOCK) return null;
-  const coarseHz = coarsePitchHz(re, im, from, to, rateHz, rangeHz);
-  if (coarseHz === null) return null;
-  return fitPhaseLine(re, im, from, to, rateHz, coarseHz, noiseMeanSquare);
+export class FrequencyEstimator {
+  readonly #coarse = new CoarseFrequency();
+  readonly #rangeHz: number;
+
+  /** @param rangeHz  how far from 0 Hz the tone may be, > 0 */
+  constructor(rangeHz: number) {
+    this.#rangeHz = rangeHz;
+  }
+
+  /**
+   * @param segment  at least 30 values
+   * @param noiseMeanSquare  mean |noise|² of one value
+   * @returns null where the segment is too short, nothing but zeros, or where all that is in reach is the foot of a tone
+   *   outside of it
+   */
+  estimate(segment: ToneSegment, noiseMeanSquare: number): FrequencyEstimate | null {
+    if (segment.to - segment.from < 3 * BLOCK) return null;
+    const coarseHz = this.#coarse.find(segment, this.#rangeHz);
+    return coarseHz === null ? null : fitPhaseRegression(segment, coarseHz, noiseMeanSquare);
+  }
 }

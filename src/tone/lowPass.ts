@@ -32,12 +32,12 @@ export function lowPassTaps(
 }
 
 /**
- * Taps of a mean over `length` values, taken `times` times over: zeros of that order at every multiple of
+ * Taps of a moving average over `length` values, taken `times` times over (a CIC filter's response): zeros of that order at every multiple of
  * rate / length, where a decimation by `length` would fold.
  * @returns Float64Array of length times × (length − 1) + 1, unit gain at 0 Hz
  * @see Hogenauer 1981, IEEE Trans. Acoust. Speech Signal Process. 29, 155
  */
-export function slidingMeanTaps(length: number, times: number): Float64Array {
+export function movingAverageTaps(length: number, times: number): Float64Array {
   let taps = Float64Array.of(1);
   for (let round = 0; round < times; round += 1) {
     const wider = new Float64Array(taps.length + length - 1);
@@ -60,8 +60,8 @@ function besselI0(x: number): number {
   return sum;
 }
 
-/** Share of a tone's power that passes a symmetric low-pass of odd length. @param offsetHz  the tone's distance from 0 Hz */
-export function powerPassed(taps: Float64Array, offsetHz: number, sampleRateHz: number): number {
+/** Power response: share of a tone's power that passes a symmetric low-pass of odd length. @param offsetHz  the tone's distance from 0 Hz */
+export function powerResponse(taps: Float64Array, offsetHz: number, sampleRateHz: number): number {
   const half = (taps.length - 1) / 2;
   const turn = (2 * Math.PI * offsetHz) / sampleRateHz;
   let sum = 0;

@@ -1,11 +1,21 @@
+import { doubled } from '../numeric/doubled.ts';
+
 /** Narrow values from one frame's middle to the next: 0.08 s. */
 export const VALUES_PER_FRAME = 8;
 
+/** Noise densities of one frame, mean squares per hertz of the complex stream. */
+export interface SideBandFrame {
+  readonly near: number;
+  readonly far: number;
+  readonly floor: number;
+}
+
 /**
- * The noise beside the fork's pitch, frame by frame, growing. Frame k is the look whose middle lies at narrow value
- * k × VALUES_PER_FRAME. Densities are mean squares per hertz of the complex stream.
+ * The noise beside the fork's frequency, frame by frame, growing. Frame k is the spectrum whose middle lies at narrow
+ * value k × VALUES_PER_FRAME. Densities are mean squares per hertz of the complex stream. The arrays are valid up to
+ * `length` and replaced when they grow: don't keep them across a push.
  */
-export class FlankRows {
+export class SideBandNoise {
   #near = new Float64Array(512);
   #far = new Float64Array(512);
   #floor = new Float64Array(512);
@@ -16,21 +26,18 @@ export class FlankRows {
     return this.#length;
   }
 
-  /**
-   * Noise density 19–70 Hz beside the pitch, mean of both sides; of a standing line only what it does at the pitch.
-   * Like the others valid up to `length` and replaced when the rows grow: don't keep it across a push.
-   */
+  /** Density 19–70 Hz beside the fork's frequency, mean of both sides; of a steady line only what it does at the fork's. */
   get near(): Float64Array {
     return this.#near;
   }
 
-  /** Noise density 70–300 Hz beside the pitch, likewise. */
+  /** Density 70–300 Hz beside it, likewise. */
   get far(): Float64Array {
     return this.#far;
   }
 
   /**
-   * Density that single lines (another fork, hum) can't raise: median over all bins of both flanks, scaled to the
+   * Density that single lines (another fork, hum) can't raise: median over all bins of both side bands, scaled to the
    * mean of a chi-square with two degrees of freedom (÷ ln 2).
    */
   get floor(): Float64Array {
@@ -42,7 +49,7 @@ export class FlankRows {
     return Math.min(this.#length - 1, Math.round(valueIndex / VALUES_PER_FRAME));
   }
 
-  push(near: number, far: number, floor: number): void {
+  push({ near, far, floor }: SideBandFrame): void {
     if (this.#length === this.#near.length) {
       this.#near = doubled(this.#near);
       this.#far = doubled(this.#far);
@@ -53,10 +60,4 @@ export class FlankRows {
     this.#floor[this.#length] = floor;
     this.#length += 1;
   }
-}
-
-function doubled(values: Float64Array): Float64Array<ArrayBuffer> {
-  const larger = new Float64Array(2 * values.length);
-  larger.set(values);
-  return larger;
 }

@@ -2,7 +2,7 @@ import { DB_PER_LN_POWER } from './level.ts';
 
 /** A tone that stood through much of what was heard. */
 export interface SteadyTone {
-  /** Relative to the fork's stamped pitch, Hz; good to a tenth of the bins' distance. */
+  /** Relative to the fork's stamped frequency, Hz; good to a tenth of the bins' distance. */
   readonly offsetHz: number;
   /** Mean level over the floor of its surroundings, dB. */
   readonly aboveFloorDb: number;
@@ -12,7 +12,7 @@ export interface SteadyTone {
 const LEAST_DB = 10;
 
 /**
- * The mean over all flank frames of each bin's logarithm over the frame's floor: a tone that stays counts in full, one
+ * The mean over all frames of the side bands of each bin's logarithm over the frame's floor: a tone that stays counts in full, one
  * that comes and goes hardly. Tells what was there where the expected fork was not.
  */
 export class SteadyToneFinder {

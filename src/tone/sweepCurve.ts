@@ -1,6 +1,6 @@
 import type { SweepFrame } from './sweepTrack.ts';
 
-/** Level at one pitch of the sweep. */
+/** Level at one frequency of the sweep. */
 export interface SweepLevel {
   readonly frequencyHz: number;
   readonly meanSquare: number;
@@ -13,10 +13,10 @@ const OFF_LINE_HZ = 6;
 const FEWEST = 20;
 
 /**
- * Level against pitch of a tone whose pitch moves steadily. When it began needn't be known: what lies on one line of
+ * Level against frequency of a tone whose frequency moves steadily. When it began needn't be known: what lies on one line of
  * this slope is the sweep, everything else (the way back, talk, hum) is spread over many lines.
  * @param rateHzPerS  of the sweep, below 0 for a falling one, not 0
- * @returns by rising pitch; null where too little of a sweep was heard
+ * @returns by rising frequency; null where too little of a sweep was heard
  * @throws RangeError if the rate is 0
  */
 export function sweepCurve(frames: readonly SweepFrame[], rateHzPerS: number): readonly SweepLevel[] | null {

@@ -1,14 +1,15 @@
-import { FlankRows } from './sideBandNoise.ts';
+import { SideBandNoise } from './sideBandNoise.ts';
+import type { ToneSegment } from './toneSegment.ts';
 
 /**
- * The tone stage's whole output so far: narrow complex values and flank frames, growing.
+ * The tone stage's whole output so far: narrow complex values and the side bands' noise, growing.
  * Value k belongs to k / rateHz on the source's time axis.
  */
 export class ToneSeries {
   readonly rateHz: number;
   readonly bandwidthHz: number;
-  /** The noise beside the pitch, frame by frame. */
-  readonly flanks = new FlankRows();
+  /** The noise beside the fork's frequency, frame by frame. */
+  readonly sideBands = new SideBandNoise();
   #re = new Float32Array(8192);
   #im = new Float32Array(8192);
   #length = 0;
@@ -37,6 +38,11 @@ export class ToneSeries {
 
   get gaps(): readonly number[] {
     return this.#gaps;
+  }
+
+  /** The values [from, to), for work that ends before the next push. */
+  segment(from: number, to: number): ToneSegment {
+    return { re: this.#re, im: this.#im, from, to, rateHz: this.rateHz };
   }
 
   /** @param count  values taken of `re` and `im` */

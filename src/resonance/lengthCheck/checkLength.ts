@@ -1,9 +1,9 @@
 import { DB_PER_LN_POWER } from '../../tone/level.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
+import { longestDwells } from './longestSounding.ts';
+import { stateStep } from './stateStep.ts';
 import { judgeStep } from './stepLikelihood.ts';
-import type { MouthStep } from './stepLikelihood.ts';
-import { longestComings } from './longestSounding.ts';
-import { mouthStep } from './mouthStep.ts';
+import type { ToneStep } from './stepLikelihood.ts';
 
 /** Is the column, left at one length, at resonance? */
 export interface LengthCheck {
@@ -23,22 +23,22 @@ const CANNOT_TELL: LengthCheck = {
 };
 /** Logarithms of an amplitude to dB. */
 const DB_PER_NP = 2 * DB_PER_LN_POWER;
-/** Log-odds from which it is called resonant, and below which not. Chosen on simulated checks: see DEVELOPERS. */
+/** Log-odds from which it is called resonant, and below which not. Chosen on simulated checks: see README.md beside this folder. */
 const RESONANT_FROM = 0.5;
 const NOT_BELOW = -1;
 /**
- * More cost a block, more blocks in a row that fit neither place: not just a fork that goes to and fro. More variance
+ * More cost a block, more blocks in a row that fit neither state: not just a fork that goes to and fro. More variance
  * of level (Np²) and phase (rad²) from the room: not heard well enough.
  */
-const TWO_PLACES = { misfit: 2, strange: 7, noiseVariance: 0.08 };
+const TWO_STATES = { misfit: 2, outliers: 7, noiseVariance: 0.08 };
 /** The same where nothing comes or goes: an unsteady hand (3 dB and 0.3 rad) costs 1.7. */
-const ONE_PLACE = { misfit: 1.7, strange: 2, noiseVariance: 0.05 };
+const ONE_STATE = { misfit: 1.7, outliers: 2, noiseVariance: 0.05 };
 /** A fork that stays in one place, or whose places sound alike, is listened to for at least this long. */
 const STEADY_FOR_S = 8;
 /** A rise less certain than this (2 dB) answers nothing. */
 const MOST_UNCERTAINTY_NP = 0.23;
-/** Blocks in a row that fit neither place: more than this, and "not resonant" might be said of a slide. */
-const STRANGE_IN_SLIDE = 3;
+/** Blocks in a row that fit neither state: more than this, and "not resonant" might be said of a slide. */
+const OUTLIERS_IN_SLIDE = 3;
 /** Steps up to this size can hide in a hand's unsteadiness. */
 const HIDDEN_NP = 0.15;
 const HIDDEN_RAD = 0.3;
@@ -48,24 +48,24 @@ const STILL = 0.03;
 /**
  * Judges one length: the column stays, the fork goes away from the mouth and comes back a few times.
  *
- * Each stay of the fork gives one mean level and phase; a line for the fork's dying and a step between the two places
- * are fitted to them, the scatter about the fit gives the uncertainty. Where the places sound alike the column adds
+ * Each dwell of the fork gives one mean level and phase; a line for the fork's dying and a step between the two states
+ * are fitted to them, the scatter about the fit gives the uncertainty. Where the states sound alike the column adds
  * nothing that can be heard, so it is not at resonance, provided that the tone is clear and goes on for 8 s.
  *
  * @param rangeHz  how far the fork may be off the frequency moved to 0 Hz
  */
 export function checkLength(series: ToneSeries, rangeHz: number): LengthCheck {
-  const found = longestComings(series, rangeHz);
+  const found = longestDwells(series, rangeHz);
   if (found === null) return CANNOT_TELL;
-  const { comings, durationS } = found;
-  const step = mouthStep(comings.stays);
-  const most = step === null ? ONE_PLACE : TWO_PLACES;
+  const { dwells, misfit, longestOutliers, noiseVariance, scatter } = found.fork;
+  const step = stateStep(dwells);
+  const most = step === null ? ONE_STATE : TWO_STATES;
   if (step !== null && step.riseUncertaintyNp > MOST_UNCERTAINTY_NP) return CANNOT_TELL;
-  const isClear = comings.noiseVariance < most.noiseVariance;
-  if (!isClear || comings.misfit > most.misfit || comings.longestStrange > most.strange) return CANNOT_TELL;
+  const isClear = noiseVariance < most.noiseVariance;
+  if (!isClear || misfit > most.misfit || longestOutliers > most.outliers) return CANNOT_TELL;
   if (step === null) {
-    const isHeld = comings.scatter > STILL;
-    if (durationS < STEADY_FOR_S || !isHeld) return CANNOT_TELL;
+    const isHeld = scatter > STILL;
+    if (found.durationS < STEADY_FOR_S || !isHeld) return CANNOT_TELL;
     return answer(
       { riseNp: 0, riseUncertaintyNp: HIDDEN_NP, phaseRad: 0, phaseUncertaintyRad: HIDDEN_RAD },
       0.5,
@@ -73,13 +73,12 @@ export function checkLength(series: ToneSeries, rangeHz: number): LengthCheck {
     );
   }
   // A fork is struck away from the column, and damped there as a rule. Where the two ends differ, one was missed.
-  const last = comings.stays[comings.stays.length - 1];
-  const check = answer(step, last?.isSecond === true ? 0.5 : 0.95, comings.stays.length - 1);
-  const mayBeSlide = check.verdict === 'not-resonant' && comings.longestStrange > STRANGE_IN_SLIDE;
+  const check = answer(step, dwells.at(-1)?.isSecond === true ? 0.5 : 0.95, dwells.length - 1);
+  const mayBeSlide = check.verdict === 'not-resonant' && longestOutliers > OUTLIERS_IN_SLIDE;
   return mayBeSlide ? CANNOT_TELL : check;
 }
 
-function answer(step: MouthStep, secondIsMouth: number, comparisons: number): LengthCheck {
+function answer(step: ToneStep, secondIsMouth: number, comparisons: number): LengthCheck {
   const { logOdds, isSecondMouth } = judgeStep(step, secondIsMouth);
   return {
     verdict: logOdds > RESONANT_FROM ? 'resonant' : logOdds < NOT_BELOW ? 'not-resonant' : 'cannot-tell',

@@ -1,5 +1,5 @@
-/** The step of the tone from "away" to "at the mouth", with standard uncertainties. */
-export interface MouthStep {
+/** The step of the tone from one place of the fork to the other, with standard uncertainties. */
+export interface ToneStep {
   readonly riseNp: number;
   readonly riseUncertaintyNp: number;
   readonly phaseRad: number;
@@ -13,7 +13,7 @@ export interface StepJudgement {
   readonly isSecondMouth: boolean;
 }
 
-/** Draws of the column's and the hand's unknowns; enough for the sharpest step that is asked about. */
+/** Quasi-random draws of the column's and the hand's unknowns; enough for the sharpest step that is asked about. */
 const DRAWS = 6000;
 /** Rise over the direct sound at the maximum, dB (common practice, no source: 6 to 20 dB at the first resonance). */
 const LEAST_RISE_DB = 6;
@@ -31,13 +31,13 @@ const OTHERWISE = 1e-3;
  * At the mouth the microphone hears the direct sound, 1, and the column's, M = m e^{iθ} / (1 + ix): x is the distance
  * from the maximum in half widths, and the phase of M turns by 90° from the maximum (x = 0) to far off (x → ∞). θ, the
  * path's phase, is anything; m follows from θ and from the rise of the maximum over the direct sound. Away, the direct
- * sound is a little weaker or louder, a. The step is ln((1 + M) / a); its likelihood is averaged over all that isn't
- * known, on a fixed set of evenly spread draws.
+ * sound is a little weaker or louder, a. The step is ln((1 + M) / a); its likelihood is marginalised over all that isn't
+ * known by quasi-Monte Carlo integration, on a fixed set of evenly spread draws.
  *
  * @param step  from the first of two places to the second
  * @param secondIsMouth  probability that the second place is the mouth, 0..1
  */
-export function judgeStep(step: MouthStep, secondIsMouth: number): StepJudgement {
+export function judgeStep(step: ToneStep, secondIsMouth: number): StepJudgement {
   const back = { ...step, riseNp: -step.riseNp, phaseRad: -step.phaseRad };
   const on = (u: number): number => ON_WITHIN * (2 * u - 1);
   const off = (u: number): number =>
@@ -51,7 +51,7 @@ export function judgeStep(step: MouthStep, secondIsMouth: number): StepJudgement
   };
 }
 
-function likelihood(step: MouthStep, distance: (u: number) => number): number {
+function likelihood(step: ToneStep, distance: (u: number) => number): number {
   const { riseNp, riseUncertaintyNp: uRise, phaseRad, phaseUncertaintyRad: uPhase } = step;
   let sum = 0;
   for (let i = 1; i <= DRAWS; i += 1) {

@@ -43,8 +43,8 @@ export function toneBlocks(view: ToneView, from: number, to: number): ToneBlocks
 }
 
 /**
- * Slope of the phase from its steps over 0.3 s, rad per s: most of them lie within one stay. A slope through the whole
- * sounding can be a sideband of the coming and going instead.
+ * Slope of the phase from its steps over 0.3 s, rad per s: most of them lie within one dwell. A slope through the whole
+ * sounding can be a modulation sideband of the coming and going instead.
  */
 export function localSlope(blocks: ToneBlocks): number {
   const lag = 3;

@@ -1,13 +1,12 @@
-import { gatherEvidence } from './passageFeatures.ts';
-import type { PassageEvidence } from './passageFeatures.ts';
-import type { Strongest } from './perceptron.ts';
-import type { PassageFit, Reused } from './matchedFilter.ts';
-import { smoothedPower } from '../toneView.ts';
+import type { ToneSeries } from '../../tone/toneSeries.ts';
+import { smoothedPower } from '../tonePower.ts';
 import type { ToneView } from '../toneView.ts';
+import type { TemplateMatch } from './matchedFilter.ts';
+import type { PassageFeatures } from './passageFeatures.ts';
 
-/** Statistic below which a fit isn't looked at further. */
+/** Statistic from which a match is a candidate. */
 export const LEAST_STATISTIC = 5;
-/** Statistic from which a fit counts when the strongest of a recording is named. */
+/** Statistic from which a match counts when the strongest of a recording is named. */
 const SURE_STATISTIC = 15;
 /** Between two passages the level falls at least to this part of the weaker one's power (−3 dB). */
 const DIP = 0.5;
@@ -21,31 +20,31 @@ export const APART_S = 4;
 
 /** Something that may be a passage. */
 export interface Candidate {
-  readonly fit: PassageFit;
-  readonly evidence: PassageEvidence;
+  readonly match: TemplateMatch;
+  readonly features: PassageFeatures;
 }
 
 export interface JudgedCandidate extends Candidate {
   readonly probability: number;
 }
 
-/**
- * Evidence for one fit as it could be had live: from no more than the fit's own window after its middle.
- * @param evidence  is filled
- */
-export function liveEvidence(view: ToneView, fit: PassageFit, evidence: Reused<PassageEvidence>): void {
-  const limit = Math.round(fit.middle + fit.template.after * fit.template.step);
-  gatherEvidence(view, fit, Math.min(view.length - 1, limit), evidence);
+/** Peak power of the strongest of all sure candidates. @param before  of those before these, 0 for none */
+export function strongestPower(candidates: readonly Candidate[], before: number): number {
+  let strongest = before;
+  for (const { match, features } of candidates) {
+    if (match.statistic >= SURE_STATISTIC) strongest = Math.max(strongest, features.peakPower);
+  }
+  return strongest;
 }
 
-/** Keeps the strongest of all sure candidates. @param strongest  of those before; is raised where this one is stronger */
-export function noteStrongest({ fit, evidence }: Candidate, strongest: Reused<Strongest>): void {
-  if (fit.statistic < SURE_STATISTIC) return;
-  strongest.peakPower = Math.max(strongest.peakPower, evidence.peakPower);
+/** Does lost sound reach into the two half widths around a middle? Index into the series. */
+export function touchesGap(series: ToneSeries, middle: number, halfWidthS: number): boolean {
+  const reach = (2 * halfWidthS + 0.05) * series.rateHz;
+  return series.hasGap(middle - reach, middle + reach);
 }
 
 /** What tells whether two peaks are one passage. */
-export type Peak = Pick<PassageEvidence, 'peakIndex' | 'peakPower' | 'width'>;
+export type Peak = Pick<PassageFeatures, 'peakIndex' | 'peakPower' | 'logHalfWidth'>;
 
 /** Are two peaks the same passage: no clear dip of the level between them? Indices into the view. */
 export function samePassage(view: ToneView, a: Peak, b: Peak): boolean {
@@ -54,24 +53,24 @@ export function samePassage(view: ToneView, a: Peak, b: Peak): boolean {
   const apartS = (to - from) / view.rateHz;
   if (apartS < CLOSEST_S) return true;
   if (apartS > APART_S) return false;
-  const width = Math.exp(Math.min(a.width, b.width));
-  const half = Math.max(2, Math.min(15, Math.round(0.25 * width * view.rateHz)));
+  const narrowerS = Math.exp(Math.min(a.logHalfWidth, b.logHalfWidth));
+  const half = Math.max(2, Math.min(15, Math.round(0.25 * narrowerS * view.rateHz)));
   let lowest = Infinity;
   for (let k = from; k <= to; k += 1) lowest = Math.min(lowest, smoothedPower(view, k, half));
-  const isNear = apartS < REACH * Math.exp(Math.max(a.width, b.width));
+  const isNear = apartS < REACH * Math.exp(Math.max(a.logHalfWidth, b.logHalfWidth));
   return lowest > (isNear ? DEEP_DIP : DIP) * Math.min(a.peakPower, b.peakPower);
 }
 
-/** Of all candidates that are to be flagged the one that stands for each passage. @returns in order of probability */
-export function chooseEvents(
-  view: ToneView,
-  flagged: readonly JudgedCandidate[],
-): readonly JudgedCandidate[] {
-  if (flagged.length < 2) return flagged;
+/**
+ * Of all candidates that are to be flagged the most probable one of each passage.
+ * @param flagged  indices are the view's
+ * @returns in order of probability
+ */
+export function onePerPassage(view: ToneView, flagged: readonly JudgedCandidate[]): JudgedCandidate[] {
   const chosen: JudgedCandidate[] = [];
   for (const candidate of [...flagged].sort((a, b) => b.probability - a.probability)) {
-    if (!chosen.some((other) => samePassage(view, other.evidence, candidate.evidence)))
-      chosen.push(candidate);
+    const isNew = chosen.every((other) => !samePassage(view, other.features, candidate.features));
+    if (isNew) chosen.push(candidate);
   }
   return chosen;
 }

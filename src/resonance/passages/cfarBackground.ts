@@ -1,23 +1,64 @@
-import { AROUND_S, upperQuartile } from './matchedFilter.ts';
+import { quickselect } from '../../numeric/quickselect.ts';
+import type { PassageTemplate } from './passageTemplates.ts';
 
-/** For one shape, the best statistic of each look: what hand and room reach by chance. */
-export class RecentBest {
-  readonly #own: number;
+/**
+ * What a template's statistic reaches by chance around a place, through hand and room: the upper quartile of its values
+ * in the seconds around, the place's own neighbourhood left out (ordered-statistic CFAR with guard cells; Rohling 1983,
+ * IEEE Trans. Aerosp. Electron. Syst. 19, 608).
+ */
+const QUANTILE = 0.75;
+/** How far around a place the background is taken, s. */
+const REFERENCE_S = 6;
+/** About so many values on either side are enough. */
+const SIDE_VALUES = 150;
+
+/** A passage's own neighbourhood, s to either side. */
+const guardS = (halfWidthS: number): number => 3 * halfWidthS + 0.2;
+
+/** 0 for no values. @param values  the first `count` count; they are reordered */
+const quantile = (values: Float64Array, count: number): number =>
+  count === 0 ? 0 : quickselect(values, Math.floor(QUANTILE * count), count);
+
+/**
+ * The background where values on both sides are at hand.
+ * @param statistics  of a template, one a cell; the first `count` count
+ * @param at  the place
+ * @param rateHz  narrow values a second
+ */
+export function backgroundAround(
+  statistics: Float64Array,
+  count: number,
+  at: number,
+  { shape, step }: PassageTemplate,
+  rateHz: number,
+): number {
+  const guard = Math.ceil((guardS(shape.halfWidthS) * rateHz) / step);
+  const reach = guard + Math.ceil((REFERENCE_S * rateHz) / step);
+  const stride = Math.max(1, Math.round(reach / SIDE_VALUES));
+  const around = new Float64Array(Math.floor((2 * reach) / stride) + 1);
+  let filled = 0;
+  for (let i = Math.max(0, at - reach); i <= Math.min(count - 1, at + reach); i += stride) {
+    if (Math.abs(i - at) <= guard) continue;
+    around[filled] = statistics[i];
+    filled += 1;
+  }
+  return quantile(around, filled);
+}
+
+/** The background live: of the best statistic of each step before the newest ones. */
+export class RecentBackground {
+  readonly #guard: number;
   /** A ring; the newest stands before #next. */
   readonly #values: Float64Array;
-  readonly #scratch: Float64Array;
   #next = 0;
   #filled = 0;
-  #usual = 0;
 
-  /** @param own  how many of the newest looks are a passage's own neighbourhood and don't count */
-  constructor(own: number, looksPerS: number) {
-    this.#own = own;
-    this.#values = new Float64Array(own + AROUND_S * looksPerS);
-    this.#scratch = new Float64Array(this.#values.length);
+  constructor(halfWidthS: number, stepsPerS: number) {
+    this.#guard = Math.ceil(guardS(halfWidthS) * stepsPerS);
+    this.#values = new Float64Array(this.#guard + REFERENCE_S * stepsPerS);
   }
 
-  /** Takes in one look. @param statistics  its values; the first `count` are used */
+  /** Takes in one step. @param statistics  its values; the first `count` are used */
   push(statistics: Float64Array, count: number): void {
     let most = 0;
     for (let i = 0; i < count; i += 1) most = Math.max(most, statistics[i]);
@@ -26,19 +67,12 @@ export class RecentBest {
     this.#filled = Math.min(this.#filled + 1, this.#values.length);
   }
 
-  /** Upper quartile over the seconds before the newest looks, as last found; 0 where there were none yet. */
-  get usual(): number {
-    return this.#usual;
-  }
-
-  /** Brings `usual` up to date. */
-  findUsual(): void {
+  /** 0 where nothing is far enough back yet. */
+  get background(): number {
     const length = this.#values.length;
-    const count = Math.max(0, this.#filled - this.#own);
-    for (let i = 0; i < count; i += 1) {
-      const at = (this.#next - this.#filled + i + 2 * length) % length;
-      this.#scratch[i] = this.#values[at];
-    }
-    this.#usual = upperQuartile(this.#scratch, count);
+    const count = Math.max(0, this.#filled - this.#guard);
+    const oldest = this.#next - this.#filled + 2 * length;
+    const before = Float64Array.from({ length: count }, (_, i) => this.#values[(oldest + i) % length]);
+    return quantile(before, count);
   }
 }

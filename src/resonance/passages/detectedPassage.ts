@@ -1,11 +1,11 @@
-import { passageCourse } from './passageMeasures.ts';
-import type { PassageEvidence } from './passageFeatures.ts';
-import type { JudgedCandidate } from './candidates.ts';
-import type { SlideDirection } from './passageTemplates.ts';
 import type { ToneView } from '../toneView.ts';
+import type { JudgedCandidate } from './candidates.ts';
+import type { PassageFeatures } from './passageFeatures.ts';
+import { measurePassage } from './passageMeasures.ts';
+import type { SlideDirection } from './passageTemplates.ts';
 
 /** A passage that was found, freed of the view that it was found in. */
-export interface SeenPassage {
+export interface DetectedPassage {
   /** When the level peaked, on the source's time axis. */
   readonly timeS: number;
   /** The two half-power moments. */
@@ -20,21 +20,24 @@ export interface SeenPassage {
   /** Noise at the peak, mean square per Hz. */
   readonly noiseDensity: number;
   /** Its indices belong to the view. */
-  readonly evidence: PassageEvidence;
+  readonly features: PassageFeatures;
 }
 
-/** @param view  the one that the event's indices belong to */
-export function seenPassage({ fit, evidence, probability }: JudgedCandidate, view: ToneView): SeenPassage {
+/** @param view  the one that the candidate's indices belong to */
+export function detectedPassage(
+  { match, features, probability }: JudgedCandidate,
+  view: ToneView,
+): DetectedPassage {
   const toS = (index: number): number => (index + view.firstIndex) / view.rateHz;
-  const course = passageCourse(view, evidence);
+  const measures = measurePassage(view, features);
   return {
-    timeS: toS(evidence.peakIndex),
-    halfPowerStartS: toS(course.halfPowerStart),
-    halfPowerEndS: toS(course.halfPowerEnd),
-    phaseSwingRad: course.phaseSwingRad,
-    direction: fit.direction,
+    timeS: toS(features.peakIndex),
+    halfPowerStartS: toS(measures.halfPowerStart),
+    halfPowerEndS: toS(measures.halfPowerEnd),
+    phaseSwingRad: measures.phaseSwingRad,
+    direction: match.direction,
     probability,
-    noiseDensity: view.noiseDensity[evidence.peakIndex] ?? 0,
-    evidence: { ...evidence },
+    noiseDensity: view.noiseDensity[features.peakIndex],
+    features,
   };
 }

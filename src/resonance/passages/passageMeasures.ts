@@ -1,10 +1,10 @@
-import { smoothed, smoothingHalf } from './passageFeatures.ts';
-import type { PassageEvidence } from './passageFeatures.ts';
-import { smoothedPower } from '../toneView.ts';
+import { smoothedPhasor, smoothedPower } from '../tonePower.ts';
 import type { ToneView } from '../toneView.ts';
+import { smoothingHalf } from './passageFeatures.ts';
+import type { PassageFeatures } from './passageFeatures.ts';
 
 /** How a flagged passage went, for the person who reads its evidence. */
-export interface PassageCourse {
+export interface PassageMeasures {
   /** Half-power moments around the peak, indices into the view. */
   readonly halfPowerStart: number;
   readonly halfPowerEnd: number;
@@ -15,16 +15,16 @@ export interface PassageCourse {
 /** Half-power moments lie at most so far from the peak, s. */
 const REACH_S = 3;
 
-export function passageCourse(view: ToneView, evidence: PassageEvidence): PassageCourse {
-  const w = Math.exp(evidence.width) * view.rateHz;
+export function measurePassage(view: ToneView, features: PassageFeatures): PassageMeasures {
+  const w = Math.exp(features.logHalfWidth) * view.rateHz;
   const half = smoothingHalf(w);
   return {
-    halfPowerStart: halfPowerMoment(view, evidence, half, -1),
-    halfPowerEnd: halfPowerMoment(view, evidence, half, 1),
+    halfPowerStart: halfPowerMoment(view, features, half, -1),
+    halfPowerEnd: halfPowerMoment(view, features, half, 1),
     phaseSwingRad: phaseSwing(
       view,
-      Math.round(evidence.middle - 2 * w),
-      Math.round(evidence.middle + 2 * w),
+      Math.round(features.middle - 2 * w),
+      Math.round(features.middle + 2 * w),
       half,
     ),
   };
@@ -33,7 +33,7 @@ export function passageCourse(view: ToneView, evidence: PassageEvidence): Passag
 /** Where the smoothed power falls to half the peak's on one side. */
 function halfPowerMoment(
   view: ToneView,
-  { peakIndex, peakPower }: PassageEvidence,
+  { peakIndex, peakPower }: PassageFeatures,
   half: number,
   way: 1 | -1,
 ): number {
@@ -47,19 +47,18 @@ function halfPowerMoment(
 /** Full swing of the angle of the smoothed phasor, followed without jumps. */
 function phaseSwing(view: ToneView, fromIndex: number, toIndex: number, half: number): number {
   let [angle, low, high] = [0, 0, 0];
-  let previousX = 0;
-  let previousY = 0;
   const from = Math.max(0, fromIndex);
-  for (let k = from; k <= Math.min(view.length - 1, toIndex); k += Math.max(1, half >> 1)) {
-    const x = smoothed(view, view.sums.re, k, half);
-    const y = smoothed(view, view.sums.im, k, half);
-    if (k > from) {
-      angle += Math.atan2(previousX * y - previousY * x, previousX * x + previousY * y);
-      low = Math.min(low, angle);
-      high = Math.max(high, angle);
-    }
-    previousX = x;
-    previousY = y;
+  let previous = smoothedPhasor(view, from, half);
+  const step = Math.max(1, half >> 1);
+  for (let k = from + step; k <= Math.min(view.length - 1, toIndex); k += step) {
+    const here = smoothedPhasor(view, k, half);
+    angle += Math.atan2(
+      previous.re * here.im - previous.im * here.re,
+      previous.re * here.re + previous.im * here.im,
+    );
+    low = Math.min(low, angle);
+    high = Math.max(high, angle);
+    previous = here;
   }
   return high - low;
 }

@@ -4,7 +4,7 @@
  * The column is a one-pole resonator: its envelope h follows h' = σ (1 − h) − iδ(t) h, with ring-up rate σ and a
  * detuning δ that a steady slide sweeps through zero: δ = ±σ (t − t₀) / w, w the half width at half power.
  * A slow slide (w ≫ 1/σ) draws the circle 1 / (1 ± i (t − t₀)/w), a fast one rings after it.
- * The microphone adds the fork's direct sound: {1, t} stand for that in the fit.
+ * The microphone adds the fork's direct sound, which the hand lets vary: the nuisance terms {1, t} of the matched filter.
  */
 export interface PassageShape {
   /** Half of the time between the half-power moments of a slow slide, s. */
@@ -16,7 +16,7 @@ export interface PassageShape {
 /** +1: the column grows longer; −1: shorter, which is the complex conjugate of the same shape. */
 export type SlideDirection = 1 | -1;
 
-/** The shape of a growing column on its own time grid, made orthogonal to {1, t} and scaled to unit energy. */
+/** The shape of a growing column on its own time grid, made orthogonal to the nuisance terms {1, t} and scaled to unit energy. */
 export interface PassageTemplate {
   readonly shape: PassageShape;
   /** Narrow values that are averaged to one grid value. */
@@ -63,17 +63,19 @@ function sweep(shape: PassageShape, timesS: readonly number[]): { re: number[]; 
   return out;
 }
 
-/**
- * @param rateHz  narrow values a second
- * @param before  how far the window reaches before the middle, s
- * @param after  how far after it, s
- */
-export function passageTemplate(
+/** Window of a template. */
+interface TemplateWindow {
+  /** Narrow values a second, and how many are averaged to one grid value. */
+  readonly rateHz: number;
+  readonly step: number;
+  /** How far it reaches before the middle, and after it, s. */
+  readonly beforeS: number;
+  readonly afterS: number;
+}
+
+function passageTemplate(
   shape: PassageShape,
-  rateHz: number,
-  step: number,
-  beforeS: number,
-  afterS: number,
+  { rateHz, step, beforeS, afterS }: TemplateWindow,
 ): PassageTemplate {
   const gridS = step / rateHz;
   const before = Math.max(4, Math.round(beforeS / gridS));
@@ -121,10 +123,10 @@ const LADDER: readonly (readonly [number, number])[] = [
   [1.5, 32],
 ];
 
-/** How well a look sees: what the bank's windows and shapes come from. */
-export interface Sight {
-  /** How long it waits after the middle, s, from the half width. */
-  readonly afterS: (halfWidthS: number) => number;
+/** Which templates a detector matches: what its windows and shapes come from. */
+export interface BankSettings {
+  /** Look-ahead: how long the detector waits after a shape's middle, s, from the half width. */
+  readonly lookAheadS: (halfWidthS: number) => number;
   /** Ring-up rates in which shapes of this half width are looked for, 1/s. */
   readonly ringUpRates: (halfWidthS: number) => readonly number[];
 }
@@ -139,22 +141,16 @@ export const oneRingUp = (): readonly number[] => [TYPICAL_RATE];
 export const ringUpsOfFastSlides = (halfWidthS: number): readonly number[] =>
   halfWidthS < 0.05 ? [14, 32] : [TYPICAL_RATE];
 
-/** Banks made so far, by sight and by rate: the next listening needs the same. */
-const banks = new Map<Sight, Map<number, readonly PassageTemplate[]>>();
-
-/** All shapes that are looked for, as windows that reach as far past the middle as the look sees. */
-export function passageBank(rateHz: number, sight: Sight): readonly PassageTemplate[] {
-  const known = banks.get(sight)?.get(rateHz);
-  if (known !== undefined) return known;
-  const bank: PassageTemplate[] = [];
-  for (const [halfWidthS, step] of LADDER) {
-    for (const ringUpRate of sight.ringUpRates(halfWidthS)) {
-      const beforeS = 4 * halfWidthS + 0.03;
-      const shape = { halfWidthS, ringUpRate };
-      bank.push(passageTemplate(shape, rateHz, step, beforeS, sight.afterS(halfWidthS)));
-    }
-  }
-  if (!banks.has(sight)) banks.set(sight, new Map());
-  banks.get(sight)?.set(rateHz, bank);
-  return bank;
+/** The bank of matched filters: all shapes that are looked for, each in a window that reaches as far as the look-ahead. */
+export function templateBank(rateHz: number, settings: BankSettings): readonly PassageTemplate[] {
+  return LADDER.flatMap(([halfWidthS, step]) =>
+    settings
+      .ringUpRates(halfWidthS)
+      .map((ringUpRate) =>
+        passageTemplate(
+          { halfWidthS, ringUpRate },
+          { rateHz, step, beforeS: 4 * halfWidthS + 0.03, afterS: settings.lookAheadS(halfWidthS) },
+        ),
+      ),
+  );
 }

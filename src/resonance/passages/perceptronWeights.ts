@@ -1,11 +1,11 @@
-import type { PassageRule } from './perceptron.ts';
+import type { PassageClassifier } from './passageClassifier.ts';
 
 /**
- * Fitted by tests/bench/detector/fitDetector.ts to the tuning set of the simulator, terms in the order of ruleValues.
- * Do not edit by hand: change the terms or the simulator, and fit anew.
+ * Trained by tests/bench/detector/fitDetector.ts on the tuning set of the simulator, inputs in the order of
+ * classifierInputs. Do not edit by hand: change the inputs or the simulator, and train anew.
  */
-export const SECOND_LOOK_RULE: PassageRule = {
-  centre: [
+export const OFFLINE_CLASSIFIER: PassageClassifier = {
+  mean: [
     0, 2.4975, 5.3502, -0.0359, 0.7169, 4.5973, 4.7423, 0.7149, 0.5939, 0.1908, -2.6462, -0.0471, -3.551,
     -0.9299, 0.7463, -1.975, -3.4328, -0.6691, 1.5912,
   ],
@@ -13,7 +13,7 @@ export const SECOND_LOOK_RULE: PassageRule = {
     1, 0.7085, 1.5846, 0.7074, 0.7654, 1.165, 0.8748, 1.2118, 1.0613, 0.7287, 0.8753, 1.8423, 0.9803, 0.8287,
     0.4877, 1.3568, 2.1686, 0.988, 0.1119,
   ],
-  views: [
+  hidden: [
     [
       0.7493, -0.4067, -0.2373, -0.1501, -0.4068, 0.1931, -0.3908, 0.6284, -0.2602, -0.1211, 0.1458, -0.267,
       0.0761, 0.0909, 0.0079, -0.1454, 0.3951, -0.2168, 0.2026,
@@ -78,8 +78,8 @@ export const SECOND_LOOK_RULE: PassageRule = {
   threshold: 0.8,
 };
 
-export const LIVE_RULE: PassageRule = {
-  centre: [
+export const ONLINE_CLASSIFIER: PassageClassifier = {
+  mean: [
     0, 2.4205, 5.5683, -0.1109, 0.4678, 4.6495, 4.6862, 0.778, 0.6359, 0.207, -2.3525, 0.3511, -3.3425,
     -0.8958, 0.7174, -1.6098, -3.4206, -0.5541, 1.4024,
   ],
@@ -87,7 +87,7 @@ export const LIVE_RULE: PassageRule = {
     1, 0.6773, 1.5915, 0.6987, 0.9318, 1.0751, 0.9575, 1.2791, 1.019, 0.7183, 0.9913, 1.7137, 1.0353, 0.8402,
     0.5073, 1.3664, 2.1434, 0.9586, 0.6364,
   ],
-  views: [
+  hidden: [
     [
       0.3127, 0.509, -0.4146, -0.1044, -0.1917, -0.0345, -0.0015, -0.4086, 0.6423, -0.4856, -0.7825, -0.2418,
       0.3069, 0.1063, -0.0708, 0.3199, -0.1741, 0.0925, 0.4182,

@@ -1,6 +1,6 @@
 import type { SweepLevel } from '../../tone/sweepCurve.ts';
 
-/** A pitch at which a column of fixed length resonates. */
+/** A frequency at which a column of fixed length resonates. */
 export interface SweepPeak {
   readonly frequencyHz: number;
   readonly standardUncertaintyHz: number;
@@ -34,12 +34,11 @@ interface Fit {
  * Resonances in the level of a sweep, lowest first. Direct sound and column add up to |1 + m·e^{iθ}/(1 + ix)|², which is
  * {1, 1/(1+x²), x/(1+x²)} times three constants with x = (f − f₀)/h: f₀ is where the column resonates, whatever the
  * direct sound's phase. The sweep's own shift is still in it.
- * @param curve  by rising pitch
+ * @param curve  by rising frequency
  */
 export function sweepPeaks(curve: readonly SweepLevel[]): readonly SweepPeak[] {
   return prominent(curve).flatMap((index): SweepPeak[] => {
     const guess = curve[index];
-    if (guess === undefined) return [];
     const widthHz = roughHalfWidthHz(curve, index);
     const near = curve.filter((one) => Math.abs(one.frequencyHz - guess.frequencyHz) <= REACH * widthHz);
     if (near.length < FEWEST) return [];
@@ -91,7 +90,6 @@ function smooth(curve: readonly SweepLevel[]): readonly number[] {
 /** Half of the stretch around a maximum in which the power stays above half of it. */
 function roughHalfWidthHz(curve: readonly SweepLevel[], index: number): number {
   const top = curve[index];
-  if (top === undefined) return NARROWEST_HZ;
   const edge = (step: 1 | -1): number => {
     for (let i = index; i >= 0 && i < curve.length; i += step) {
       const one = curve[i];

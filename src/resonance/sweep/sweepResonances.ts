@@ -6,7 +6,7 @@ import type { SweepPeak } from './sweepPeaks.ts';
 
 /** What a sweep up and back found. */
 export interface SweepResonances {
-  /** Level on the way up, by rising pitch; null where no sweep was heard. */
+  /** Level on the way up, by rising frequency; null where no sweep was heard. */
   readonly up: readonly SweepLevel[] | null;
   readonly down: readonly SweepLevel[] | null;
   /** Heard both ways, lowest first. */
@@ -29,7 +29,7 @@ export function sweepResonances(frames: readonly SweepFrame[], rateHzPerS: numbe
   const back = down === null ? [] : sweepPeaks(down);
   const resonances = there.flatMap((one): SweepPeak[] => {
     const gapHz = (other: SweepPeak): number => Math.abs(other.frequencyHz - one.frequencyHz);
-    const other = [...back].sort((a, b) => gapHz(a) - gapHz(b))[0];
+    const other = [...back].sort((a, b) => gapHz(a) - gapHz(b)).at(0);
     if (other === undefined || gapHz(other) > SAME_HZ) return [];
     return [
       {

@@ -1,6 +1,6 @@
 import FFT from 'fft.js';
 import { PitchDetector } from 'pitchy';
-import { estimatePitch } from '../../../src/tone/frequencyEstimator.ts';
+import { FrequencyEstimator } from '../../../src/tone/frequencyEstimator.ts';
 import { toneSeriesOf } from '../../support/hear.ts';
 import { toneInNoise } from '../../support/tones.ts';
 import { Random } from '../detector/random.ts';
@@ -79,7 +79,7 @@ function ownHz(samples: Float32Array, noiseRms: number): number {
   const from = Math.round(PAD_S * series.rateHz);
   const to = from + Math.round(DURATION_S * series.rateHz);
   const noise = (4 * noiseRms ** 2 * series.bandwidthHz) / SAMPLE_RATE_HZ;
-  return estimatePitch(series.re, series.im, from, to, series.rateHz, 1.5, noise)?.offsetHz ?? NaN;
+  return new FrequencyEstimator(1.5).estimate(series.segment(from, to), noise)?.offsetHz ?? NaN;
 }
 
 /** Median over the sound's frames. @see McLeod & Wyvill 2005, A smarter way to find pitch, ICMC */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { LevelAgainstRoom } from '../../../src/room/levelRoomCorrelation.ts';
+import { LevelRoomCorrelation } from '../../../src/room/levelRoomCorrelation.ts';
 import { RoomBaseline } from '../../../src/room/roomBaseline.ts';
 import { addStrikes, toneInNoise } from '../../support/tones.ts';
 import { hear, toneSeriesOf } from '../../support/hear.ts';
@@ -67,7 +67,7 @@ describe('the room’s baseline', () => {
 
 describe('level against room', () => {
   const correlationIn = (samples: Float32Array): number | null =>
-    new LevelAgainstRoom(toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ)).correlation();
+    new LevelRoomCorrelation(toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ)).correlation();
 
   const strikes = [2, 6, 10, 14].map((strikeS) => ({
     strikeS,

@@ -29,7 +29,7 @@ describe('RecordingListening', () => {
       listener.push({ samples: block.subarray(0, count), startFrame: start, discontinuity: false });
     }
     listener.finish();
-    return listener.secondLook();
+    return listener.offlineReport();
   }
 
   it('hears a short recording as one listening does, to the last bit', () => {

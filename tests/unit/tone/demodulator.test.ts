@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { ForkBand } from '../../../src/tone/demodulator.ts';
+import { QuadratureDemodulator } from '../../../src/tone/demodulator.ts';
 import { toneInNoise } from '../../support/tones.ts';
 
 const FORK_HZ = 512;
 const DURATION_S = 0.8;
 
-/** Amplitude in dB at one offset from the pitch that a tone of amplitude 1 leaves in a stream, its beginning left out. */
+/** Amplitude in dB at one offset from the fork’s frequency that a tone of amplitude 1 leaves in a stream, its beginning left out. */
 function leftDb(sampleRateHz: number, toneHz: number, stream: 'wide' | 'narrow', offHz: number): number {
   const samples = toneInNoise(
     { sampleRateHz, durationS: DURATION_S, frequencyHz: toneHz, amplitude: 1, noiseRms: 0 },
     1,
   );
-  const band = new ForkBand(sampleRateHz, FORK_HZ);
+  const band = new QuadratureDemodulator(sampleRateHz, FORK_HZ);
   const rateHz = stream === 'wide' ? band.wideRateHz : band.narrowRateHz;
   let [re, im, seen, used] = [0, 0, 0, 0];
   band.push(samples, (wide, narrow) => {
@@ -36,18 +36,18 @@ function imagesOf(sampleRateHz: number, rateHz: number, offHz: number): number[]
     .filter((hz) => hz > 20 && hz < 0.5 * sampleRateHz && Math.abs(hz - FORK_HZ) > 900);
 }
 
-describe.each([8000, 16_000, 22_050, 44_100, 48_000, 96_000, 192_000])('the fork’s band at %d Hz', (rate) => {
-  const { wideRateHz, narrowRateHz } = new ForkBand(rate, FORK_HZ);
+describe.each([8000, 16_000, 22_050, 44_100, 48_000, 96_000, 192_000])('the demodulator at %d Hz', (rate) => {
+  const { wideRateHz, narrowRateHz } = new QuadratureDemodulator(rate, FORK_HZ);
 
   it('leaves about 1200 and 100 values a second', () => {
     expect(Math.abs(wideRateHz / 1200 - 1)).toBeLessThan(0.06);
     expect(narrowRateHz).toBeCloseTo(wideRateHz / 12, 9);
   });
 
-  it('keeps a tone at the pitch as it is, to 0.01 dB, and one 300 Hz beside it to 0.25 dB', () => {
+  it('keeps a tone at the fork’s frequency as it is, to 0.01 dB, and one 300 Hz beside it to 0.25 dB', () => {
     expect(Math.abs(leftDb(rate, FORK_HZ, 'wide', 0))).toBeLessThan(0.01);
     expect(Math.abs(leftDb(rate, FORK_HZ, 'narrow', 0))).toBeLessThan(0.01);
-    // By hand: three sliding means over d values, (sin πx / d sin (πx/d))³ with x = 300 / 4800, are −0.17 dB.
+    // By hand: three moving averages over d values, (sin πx / d sin (πx/d))³ with x = 300 / 4800, are −0.17 dB.
     expect(Math.abs(leftDb(rate, FORK_HZ + 300, 'wide', 300))).toBeLessThan(0.25);
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { smoothedPower, viewOf } from '../../../src/resonance/toneView.ts';
-import { estimatePitch } from '../../../src/tone/frequencyEstimator.ts';
+import { smoothedPower } from '../../../src/resonance/tonePower.ts';
+import { viewOf } from '../../../src/resonance/toneView.ts';
+import { FrequencyEstimator } from '../../../src/tone/frequencyEstimator.ts';
 import { Random } from '../../bench/detector/random.ts';
 import { toneSeriesOf } from '../../support/hear.ts';
 import { toneInNoise } from '../../support/tones.ts';
@@ -53,7 +54,7 @@ describe('Cramér–Rao bounds (Rife & Boorstyn 1974)', () => {
     [2, 20, 2],
     [4, 20, 10],
   ])(
-    'pitch over %d s at %d dB in band, decay time %d s: variance within 1.5 times the bound, no bias, honest uncertainty',
+    'frequency over %d s at %d dB in band, decay time %d s: variance within 1.5 times the bound, no bias, honest uncertainty',
     (durationS, snrDb, decayTimeS) => {
       const random = new Random(Math.round(1000 * durationS) + snrDb);
       const noiseRms = noiseFor(snrDb);
@@ -78,7 +79,7 @@ describe('Cramér–Rao bounds (Rife & Boorstyn 1974)', () => {
         const from = Math.round(PAD_S * series.rateHz);
         const to = from + Math.round(durationS * series.rateHz);
         const noise = (4 * noiseRms ** 2 * series.bandwidthHz) / SAMPLE_RATE_HZ;
-        const estimate = estimatePitch(series.re, series.im, from, to, series.rateHz, 1.5, noise);
+        const estimate = new FrequencyEstimator(1.5).estimate(series.segment(from, to), noise);
         if (estimate === null) throw new Error('no estimate');
         sum += estimate.offsetHz - offsetHz;
         squares += (estimate.offsetHz - offsetHz) ** 2;
@@ -133,8 +134,8 @@ describe('Cramér–Rao bounds (Rife & Boorstyn 1974)', () => {
   );
 });
 
-describe('pitch of a fork that goes to and fro', () => {
-  it('is the fork’s, not a sideband of its coming and going, though the phase turns by 160° at each', () => {
+describe('frequency of a fork that goes to and fro', () => {
+  it('is the fork’s, not a modulation sideband of its coming and going, though the phase turns by 160° at each', () => {
     const rateHz = 100;
     const length = 1200;
     const offsetHz = 0.21;
@@ -148,14 +149,16 @@ describe('pitch of a fork that goes to and fro', () => {
       re[k] = size * Math.cos(angle) + 0.05 * random.gauss();
       im[k] = size * Math.sin(angle) + 0.05 * random.gauss();
     }
-    const estimate = estimatePitch(re, im, 0, length, rateHz, 1.5, 0.005);
+    const estimate = new FrequencyEstimator(1.5).estimate({ re, im, from: 0, to: length, rateHz }, 0.005);
     expect(Math.abs((estimate?.offsetHz ?? NaN) - offsetHz)).toBeLessThan(0.03);
   });
 
   it('is null for too short a stretch and for nothing but zeros', () => {
     const zeros = new Float64Array(400);
-    expect(estimatePitch(zeros, zeros, 0, 400, 100, 1.5, 1e-6)).toBeNull();
+    const estimator = new FrequencyEstimator(1.5);
+    const silence = { re: zeros, im: zeros, from: 0, to: 400, rateHz: 100 };
+    expect(estimator.estimate(silence, 1e-6)).toBeNull();
     const ones = zeros.map(() => 1);
-    expect(estimatePitch(ones, zeros, 0, 29, 100, 1.5, 1e-6)).toBeNull();
+    expect(estimator.estimate({ ...silence, re: ones, to: 29 }, 1e-6)).toBeNull();
   });
 });

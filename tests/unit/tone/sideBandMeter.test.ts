@@ -22,18 +22,18 @@ const noise = (): Float32Array =>
     5,
   );
 
-/** Adds a line of amplitude 0.1 whose pitch is a function of time. */
-function addLine(samples: Float32Array, fromS: number, pitchHz: (timeS: number) => number): void {
+/** Adds a line of amplitude 0.1 whose frequency is a function of time. */
+function addLine(samples: Float32Array, fromS: number, lineHz: (timeS: number) => number): void {
   let phase = 0;
   for (let i = Math.round(fromS * SAMPLE_RATE_HZ); i < samples.length; i += 1) {
     samples[i] = samples[i] + 0.1 * Math.sin(phase);
-    phase += (2 * Math.PI * pitchHz(i / SAMPLE_RATE_HZ)) / SAMPLE_RATE_HZ;
+    phase += (2 * Math.PI * lineHz(i / SAMPLE_RATE_HZ)) / SAMPLE_RATE_HZ;
   }
 }
 
 /** Mean near and far density between two times over the noise's own. */
 function overNoise(samples: Float32Array, fromS: number, toS: number): { near: number; far: number } {
-  const { flanks, rateHz } = toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ);
+  const { sideBands, rateHz } = toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ);
   const mean = (densities: Float64Array): number => {
     const between = densities.slice(
       Math.ceil((fromS * rateHz) / VALUES_PER_FRAME),
@@ -41,10 +41,10 @@ function overNoise(samples: Float32Array, fromS: number, toS: number): { near: n
     );
     return between.reduce((sum, value) => sum + value, 0) / between.length / NOISE_DENSITY;
   };
-  return { near: mean(flanks.near), far: mean(flanks.far) };
+  return { near: mean(sideBands.near), far: mean(sideBands.far) };
 }
 
-describe('flanks of the fork’s pitch', () => {
+describe('side bands of the fork’s frequency', () => {
   it('hold the noise’s own density where nothing else sounds', () => {
     const { near, far } = overNoise(noise(), 1, DURATION_S - 0.5);
     // 55 frames of 22 and 98 bins, half of them independent: 4 % and 2 % of scatter.
@@ -58,14 +58,14 @@ describe('flanks of the fork’s pitch', () => {
     [554, 0.001],
     [700, 1e-4],
   ])(
-    'count another fork at %d Hz for no more than it does at the pitch, once it has stood for a second',
-    (pitchHz, share) => {
+    'count another fork at %d Hz for no more than it does at the fork’s frequency, once it has stood for a second',
+    (lineHz, share) => {
       const samples = noise();
-      addLine(samples, 1, () => pitchHz);
+      addLine(samples, 1, () => lineHz);
       const at = overNoise(samples, 1.3, 1.7);
       const later = overNoise(samples, 2.6, DURATION_S - 0.5);
       // By hand, 32 Hz away: the narrow filter lets 0.08 of the power through, a mean over 0.2 s 1 / (π 32 · 0.2)² = 0.0025 of
-      // that; over 102 Hz of flanks against 5 Hz of mean that is 0.004 of what the line was counted for.
+      // that; over 102 Hz of side bands against 5 Hz of mean that is 0.004 of what the line was counted for.
       expect(Math.max(at.near, at.far)).toBeGreaterThan(1000);
       expect(later.near).toBeLessThan(2 + share * at.near);
       expect(later.far).toBeLessThan(2);

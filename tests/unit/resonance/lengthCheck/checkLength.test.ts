@@ -34,7 +34,7 @@ function series(what: Comings, seed: number, lengthS = 24): ToneSeries {
   for (let i = 0; i * hopS < lengthS; i += 1) {
     // Both parts of a value have the variance noiseRms², spread over the rate.
     const nearDensity = (2 * noiseRms ** 2) / RATE_HZ;
-    result.flanks.push(nearDensity, nearDensity, nearDensity);
+    result.sideBands.push({ near: nearDensity, far: nearDensity, floor: nearDensity });
   }
   const cycleS = 2 * (dwellS + moveS);
   for (let k = 0; k < count; k += 1) {
@@ -174,12 +174,17 @@ describe('judgement of a step', () => {
 
 describe('line with a step', () => {
   it('gives back base, slope and step of exact rows, and null where a step can’t be seen', () => {
-    const rows = [0, 1, 2, 3, 4, 5].map((t) => [1, t, t % 2, 3 - 0.5 * t + 2 * (t % 2)] as const);
-    const [base, slope, step] = stepLine(rows) ?? [NaN, NaN, NaN];
+    const rows = [0, 1, 2, 3, 4, 5].map((t) => ({
+      weight: 1,
+      t,
+      state: t % 2,
+      y: 3 - 0.5 * t + 2 * (t % 2),
+    }));
+    const { base = NaN, slope = NaN, step = NaN } = stepLine(rows) ?? {};
     expect(base).toBeCloseTo(3, 9);
     expect(slope).toBeCloseTo(-0.5, 9);
     expect(step).toBeCloseTo(2, 9);
-    expect(stepLine(rows.map(([w, t, , y]) => [w, t, 0, y]))).toBeNull();
+    expect(stepLine(rows.map((row) => ({ ...row, state: 0 })))).toBeNull();
     expect(stepLine([])).toBeNull();
   });
 });

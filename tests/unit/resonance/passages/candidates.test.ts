@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PassageEvidence } from '../../../../src/resonance/passages/passageFeatures.ts';
+import type { PassageFeatures } from '../../../../src/resonance/passages/passageFeatures.ts';
 import { samePassage } from '../../../../src/resonance/passages/candidates.ts';
 import { viewOf } from '../../../../src/resonance/toneView.ts';
 import { ToneSeries } from '../../../../src/tone/toneSeries.ts';
@@ -24,9 +24,9 @@ function twoPeaks(dipDb: number) {
   return viewOf(series, 0, series.length, 0);
 }
 
-/** What is asked of two peaks' evidence. */
-const peak = (timeS: number, halfWidthS: number): PassageEvidence =>
-  ({ peakIndex: timeS * RATE_HZ, width: Math.log(halfWidthS), peakPower: 1 }) as PassageEvidence;
+/** What is asked of two peaks' features. */
+const peak = (timeS: number, halfWidthS: number): PassageFeatures =>
+  ({ peakIndex: timeS * RATE_HZ, logHalfWidth: Math.log(halfWidthS), peakPower: 1 }) as PassageFeatures;
 
 const areSame = (dipDb: number, halfWidthS: number, secondS: number = PEAKS_S[1]): boolean =>
   samePassage(twoPeaks(dipDb), peak(PEAKS_S[0], halfWidthS), peak(secondS, halfWidthS));

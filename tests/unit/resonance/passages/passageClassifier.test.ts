@@ -1,43 +1,65 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PassageEvidence } from '../../../../src/resonance/passages/passageFeatures.ts';
-import { blankEvidence } from '../../../../src/resonance/passages/passageFeatures.ts';
 import {
+  CLASSIFIER_INPUTS,
+  classifierInputs,
   passageProbability,
   probabilityAtMost,
-  RULE_TERMS,
-} from '../../../../src/resonance/passages/perceptron.ts';
-import { LIVE_RULE, SECOND_LOOK_RULE } from '../../../../src/resonance/passages/perceptronWeights.ts';
+} from '../../../../src/resonance/passages/passageClassifier.ts';
+import type { PassageFeatures } from '../../../../src/resonance/passages/passageFeatures.ts';
+import {
+  OFFLINE_CLASSIFIER,
+  ONLINE_CLASSIFIER,
+} from '../../../../src/resonance/passages/perceptronWeights.ts';
 
 const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
-const anyEvidence: fc.Arbitrary<PassageEvidence> = fc.record({
-  ...(Object.fromEntries(Object.keys(blankEvidence()).map((key) => [key, between(-6, 9)])) as unknown as {
-    [Key in keyof PassageEvidence]: fc.Arbitrary<number>;
-  }),
-  roundness: between(0, 0.5),
-  loop: between(0, 1.5),
+const anyLog = between(-6, 9);
+const anyFeatures: fc.Arbitrary<PassageFeatures> = fc.record({
+  peakIndex: anyLog,
+  middle: anyLog,
+  statistic: anyLog,
+  signalToNoise: anyLog,
+  goodnessOfFit: anyLog,
+  peakToBackground: anyLog,
+  toneBefore: anyLog,
+  toneAfter: anyLog,
+  riseOverBefore: anyLog,
+  riseOverAfter: anyLog,
+  logHalfWidth: anyLog,
+  lookAhead: anyLog,
+  circularity: between(0, 0.5),
+  enclosedArea: between(0, 1.5),
+  noiseBurstRatio: anyLog,
+  harmonicNeighbourRatio: anyLog,
+  phaseReturn: anyLog,
   peakPower: between(1e-9, 1),
+  sidePower: anyLog,
+  noisePower: anyLog,
 });
 
-describe('the rule on passages', () => {
+describe('the classifier of passages', () => {
   it.each([
-    ['live', LIVE_RULE],
-    ['second look', SECOND_LOOK_RULE],
-  ])('%s has a weight for each term in each view', (_, rule) => {
-    expect(rule.centre).toHaveLength(RULE_TERMS);
-    expect(rule.scale).toHaveLength(RULE_TERMS);
-    expect(rule.views.every((weights) => weights.length === RULE_TERMS)).toBe(true);
-    expect(rule.output).toHaveLength(rule.views.length + 1);
+    ['online', ONLINE_CLASSIFIER],
+    ['offline', OFFLINE_CLASSIFIER],
+  ])('%s has a weight for each input in each hidden unit', (_, network) => {
+    expect(network.mean).toHaveLength(CLASSIFIER_INPUTS);
+    expect(network.scale).toHaveLength(CLASSIFIER_INPUTS);
+    expect(network.hidden.every((weights) => weights.length === CLASSIFIER_INPUTS)).toBe(true);
+    expect(network.output).toHaveLength(network.hidden.length + 1);
+  });
+
+  it('has as many inputs as it says', () => {
+    const [features] = fc.sample(anyFeatures, 1);
+    expect(classifierInputs(features, 0)).toHaveLength(CLASSIFIER_INPUTS);
   });
 
   it('is never surer than the bound says, however strong the strongest turns out to be', () => {
     let tight = 0;
     fc.assert(
-      fc.property(anyEvidence, between(0, 3), between(0, 8), (evidence, known, more) => {
-        const soFar = evidence.peakPower * Math.exp(known);
-        const most = probabilityAtMost(SECOND_LOOK_RULE, evidence, { peakPower: soFar });
-        const stronger = { peakPower: soFar * Math.exp(more) };
-        const found = passageProbability(SECOND_LOOK_RULE, evidence, stronger);
+      fc.property(anyFeatures, between(0, 3), between(0, 8), (features, known, more) => {
+        const soFar = features.peakPower * Math.exp(known);
+        const most = probabilityAtMost(OFFLINE_CLASSIFIER, features, soFar);
+        const found = passageProbability(OFFLINE_CLASSIFIER, features, soFar * Math.exp(more));
         expect(found).toBeLessThanOrEqual(most + 1e-12);
         if (most < 0.35) tight += 1;
       }),

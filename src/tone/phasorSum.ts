@@ -1,0 +1,56 @@
+import type { BlockPhases } from './blockPhases.ts';
+
+/** A complex value that stands for a tone's amplitude and phase. */
+export interface Phasor {
+  readonly re: number;
+  readonly im: number;
+}
+
+/** Phasors of blocks that follow each other at equal distances. */
+export interface Phasors {
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+}
+
+/** A phasor along each block's phase, as long as its weight. */
+export function weightedPhasors({ cos, sin }: BlockPhases, weights: Float64Array): Phasors {
+  const re = new Float64Array(cos.length);
+  const im = new Float64Array(cos.length);
+  for (let b = 0; b < cos.length; b += 1) {
+    re[b] = weights[b] * cos[b];
+    im[b] = weights[b] * sin[b];
+  }
+  return { re, im };
+}
+
+/** Which phasors are summed, [from, to), and how each is turned before: the first by `startRad`, every next by `turnRad` more. */
+export interface Rotation {
+  readonly from: number;
+  readonly to: number;
+  readonly startRad: number;
+  readonly turnRad: number;
+}
+
+/** Sum of phasors, each turned: one bin of a discrete Fourier transform at any frequency. */
+export function rotatedSum({ re, im }: Phasors, { from, to, startRad, turnRad }: Rotation): Phasor {
+  const turnCos = Math.cos(turnRad);
+  const turnSin = Math.sin(turnRad);
+  let c = Math.cos(startRad);
+  let s = Math.sin(startRad);
+  let x = 0;
+  let y = 0;
+  for (let b = from; b < to; b += 1) {
+    x += re[b] * c - im[b] * s;
+    y += re[b] * s + im[b] * c;
+    const next = c * turnCos - s * turnSin;
+    s = c * turnSin + s * turnCos;
+    c = next;
+  }
+  return { re: x, im: y };
+}
+
+/** Sum of all phasors, each turned back by the phase of a line through 0 in the middle of its block. */
+export const sumAlongLine = (phasors: Phasors, slopeHz: number, blockS: number): Phasor => {
+  const turnRad = -2 * Math.PI * slopeHz * blockS;
+  return rotatedSum(phasors, { from: 0, to: phasors.re.length, startRad: turnRad / 2, turnRad });
+};
