@@ -142,8 +142,8 @@ export class BandEdgeWatch {
 /** A spectrum that holds a gap would show the gap's own edges. */
 function hasGap(samples: Float64Array): boolean {
   let zeros = 0;
-  for (const sample of samples) {
-    zeros = sample === 0 ? zeros + 1 : 0;
+  for (let i = 0; i < samples.length; i += 1) {
+    zeros = samples[i] === 0 ? zeros + 1 : 0;
     if (zeros === GAP_FRAMES) return true;
   }
   return false;

@@ -72,7 +72,8 @@ export class RecentBackground {
     const length = this.#values.length;
     const count = Math.max(0, this.#filled - this.#guard);
     const oldest = this.#next - this.#filled + 2 * length;
-    const before = Float64Array.from({ length: count }, (_, i) => this.#values[(oldest + i) % length]);
+    const before = new Float64Array(count);
+    for (let i = 0; i < count; i += 1) before[i] = this.#values[(oldest + i) % length];
     return quantile(before, count);
   }
 }

@@ -207,16 +207,20 @@ function enclosedArea(view: ToneView, range: Range, half: number): number {
   if (points < 4) return 0;
   const first = smoothedPhasor(view, from, half);
   const last = smoothedPhasor(view, from + (points - 1) * stride, half);
-  const base = { re: (first.re + last.re) / 2, im: (first.im + last.im) / 2 };
+  const baseRe = (first.re + last.re) / 2;
+  const baseIm = (first.im + last.im) / 2;
   let area = 0;
   let width = 0;
-  let previous = { re: last.re - base.re, im: last.im - base.im };
+  let previousRe = last.re - baseRe;
+  let previousIm = last.im - baseIm;
   for (let i = 0; i < points; i += 1) {
     const { re, im } = smoothedPhasor(view, from + i * stride, half);
-    const here = { re: re - base.re, im: im - base.im };
-    area += previous.re * here.im - previous.im * here.re;
-    width = Math.max(width, here.re * here.re + here.im * here.im);
-    previous = here;
+    const x = re - baseRe;
+    const y = im - baseIm;
+    area += previousRe * y - previousIm * x;
+    width = Math.max(width, x * x + y * y);
+    previousRe = x;
+    previousIm = y;
   }
   return width > 0 ? Math.min(1.5, Math.abs(area / 2) / ((Math.PI / 4) * width)) : 0;
 }

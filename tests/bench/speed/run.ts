@@ -32,8 +32,9 @@ if (args.json) {
       `  ${name.padEnd(38)} ${realTimeFactor.toFixed(0).padStart(6)} × real time, ${timesLivePath.toFixed(2)} of the live path's time`,
     );
   }
+  const { collector } = signalPath;
   console.log(
-    `  allocated by the live path: ${(signalPath.allocatedBytesPerS / 1000).toFixed(1)} kB a second of sound, and ${(signalPath.handedOnBytesPerS / 1000).toFixed(1)} kB in what it hands on`,
+    `  collector on the live path: ${(100 * collector.share).toFixed(1)} % of its time, longest pause ${collector.longestPauseMs.toFixed(1)} ms`,
   );
   console.log('\nFork frequency, 2 s of a dying tone, signal-to-noise in 44 Hz');
   for (const row of pitch) {
