@@ -14,6 +14,8 @@ const COEFFICIENTS = {
  * @returns pascals
  * @throws RangeError outside of that range
  * @see Giacomo 1981, Metrologia 18, 33; Davis 1992, Metrologia 29, 67
+ * @example
+ * saturationPressurePa(20) // → 2339
  */
 export function saturationPressurePa(temperatureC: number, form: SaturationForm = 'davis'): number {
   requireInRange('temperatureC', temperatureC, -60, 100);

@@ -9,6 +9,8 @@ import type { SaturationForm } from './saturationPressure.ts';
  * @param pressurePa  20 000..120 000
  * @throws RangeError outside of those ranges
  * @see Cramer 1993, J. Acoust. Soc. Am. 93, 2510, appendix
+ * @example
+ * waterMoleFraction(20, 50, 101_325) // → 0.0116
  */
 export function waterMoleFraction(
   temperatureC: number,

@@ -21,6 +21,9 @@ export interface BlockPhases {
  * length that is used.
  * @param coarseHz  frequency of the frame
  * @param noiseMeanSquare  mean |noise|² of one value
+ * @example
+ * const quarterTurn = { re: new Float64Array(30), im: new Float64Array(30).fill(1), from: 0, to: 30, rateHz: 100 };
+ * blockPhases(quarterTurn, 0, 1e-6).phaseRad // → [1.5707963268, 1.5707963268, 1.5707963268]
  */
 export function blockPhases(segment: ToneSegment, coarseHz: number, noiseMeanSquare: number): BlockPhases {
   const { re, im, from, to, rateHz } = segment;

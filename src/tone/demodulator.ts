@@ -10,7 +10,11 @@ export const NARROW_STEP = 12;
 /** The side bands reach to this distance from the fork's frequency. */
 export const SIDE_BAND_REACH_HZ = 300;
 
-/** Low-pass of the narrow stream, on the wide one. */
+/**
+ * Low-pass of the narrow stream, on the wide one.
+ * @example
+ * narrowTapsAt(1200).length // → 101
+ */
 export const narrowTapsAt = (wideRateHz: number): Float64Array => lowPassTaps(wideRateHz, 27, 44, 60);
 
 /** Values of a stream, lent for the length of one call: the first `count` of arrays that the next push fills anew. */

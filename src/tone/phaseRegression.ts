@@ -39,6 +39,11 @@ interface RobustLine {
  * @param coarseHz  the frequency, known to within 0.6 Hz
  * @param noiseMeanSquare  mean |noise|² of one value, for the blocks' weights
  * @returns null where no block stands out of the noise
+ * @example
+ * const turnRad = (k) => (2 * Math.PI * 0.3 * k) / 100;
+ * const re = Float64Array.from({ length: 300 }, (_, k) => Math.cos(turnRad(k)));
+ * const im = Float64Array.from({ length: 300 }, (_, k) => Math.sin(turnRad(k)));
+ * fitPhaseRegression({ re, im, from: 0, to: 300, rateHz: 100 }, 0.2, 1e-6).offsetHz // → 0.300000
  */
 export function fitPhaseRegression(
   segment: ToneSegment,
@@ -67,11 +72,13 @@ function reweighted(blocks: BlockPhases, { slopeHz, robust: weights }: RobustLin
   const sum = sumAlongLine(weightedPhasors(blocks, weights), slopeHz, blockS);
   const angle = Math.atan2(sum.im, sum.re);
   const residualRad = new Float64Array(count);
+  const sizes = new Float64Array(count);
   let [sw, st, stt, sr, srt] = [0, 0, 0, 0, 0];
   for (let b = 0; b < count; b += 1) {
     const t = (b + 0.5) * blockS;
     const r = wrap(phaseRad[b] - angle - 2 * Math.PI * slopeHz * t);
     residualRad[b] = r;
+    sizes[b] = Math.abs(r);
     const w = weights[b];
     sw += w;
     st += w * t;
@@ -79,13 +86,14 @@ function reweighted(blocks: BlockPhases, { slopeHz, robust: weights }: RobustLin
     sr += w * r;
     srt += w * r * t;
   }
-  const scale = Math.max(0.15, 1.5 * weightedMedian(residualRad.map(Math.abs), weight.slice()));
+  const scale = Math.max(0.15, 1.5 * weightedMedian(sizes, weight.slice()));
   // Biweight at four scales (Beaton & Tukey 1974, Technometrics 16, 147).
-  const robust = weight.map((w, b) => {
+  const robust = new Float64Array(count);
+  for (let b = 0; b < count; b += 1) {
     const u = residualRad[b] / (4 * scale);
     const rest = Math.abs(u) < 1 ? 1 - u * u : 0;
-    return w * rest * rest;
-  });
+    robust[b] = weight[b] * rest * rest;
+  }
   const det = sw * stt - st * st;
   const moveHz = det > 0 ? (sw * srt - st * sr) / det / (2 * Math.PI) : 0;
   return { slopeHz: slopeHz + moveHz, moveHz, robust, residualRad };

@@ -12,7 +12,13 @@ export interface Phasors {
   readonly im: Float64Array;
 }
 
-/** A phasor along each block's phase, as long as its weight. */
+/**
+ * A phasor along each block's phase, as long as its weight.
+ * @example
+ * const none = new Float64Array(0);
+ * const still = { count: 2, blockS: 0.1, phaseRad: none, weight: none, cos: [1, 0], sin: [0, 1] };
+ * weightedPhasors(still, [2, 3]) // → { re: [2, 0], im: [0, 3] }
+ */
 export function weightedPhasors({ cos, sin }: BlockPhases, weights: Float64Array): Phasors {
   const re = new Float64Array(cos.length);
   const im = new Float64Array(cos.length);
@@ -31,7 +37,12 @@ export interface Rotation {
   readonly turnRad: number;
 }
 
-/** Sum of phasors, each turned: one bin of a discrete Fourier transform at any frequency. */
+/**
+ * Sum of phasors, each turned: one bin of a discrete Fourier transform at any frequency.
+ * @example
+ * const phasors = { re: Float64Array.of(1, 0), im: Float64Array.of(0, 1) };
+ * rotatedSum(phasors, { from: 0, to: 2, startRad: 0, turnRad: -Math.PI / 2 }) // → { re: 2, im: 0 }
+ */
 export function rotatedSum({ re, im }: Phasors, { from, to, startRad, turnRad }: Rotation): Phasor {
   const turnCos = Math.cos(turnRad);
   const turnSin = Math.sin(turnRad);
@@ -49,7 +60,13 @@ export function rotatedSum({ re, im }: Phasors, { from, to, startRad, turnRad }:
   return { re: x, im: y };
 }
 
-/** Sum of all phasors, each turned back by the phase of a line through 0 in the middle of its block. */
+/**
+ * Sum of all phasors, each turned back by the phase of a line through 0 in the middle of its block.
+ * @example
+ * const phasors = { re: Float64Array.of(1, -1), im: Float64Array.of(0, 0) };
+ * const { re, im } = sumAlongLine(phasors, 5, 0.1);
+ * Math.hypot(re, im) // → 2
+ */
 export const sumAlongLine = (phasors: Phasors, slopeHz: number, blockS: number): Phasor => {
   const turnRad = -2 * Math.PI * slopeHz * blockS;
   return rotatedSum(phasors, { from: 0, to: phasors.re.length, startRad: turnRad / 2, turnRad });

@@ -16,6 +16,12 @@ const SHORT_EXPONENT = 12;
  * Slope of the line through the phases that has the largest weighted phasor sum, on a grid finer than half a turn over
  * the segment: φ = α + 2πνt by maximising Σ w cos(φ − α − 2πνt), which needs no unwrapping.
  * @returns Hz beside the coarse frequency
+ * @example
+ * const turnRad = (k) => (2 * Math.PI * 0.3 * k) / 100;
+ * const re = Float64Array.from({ length: 300 }, (_, k) => Math.cos(turnRad(k)));
+ * const im = Float64Array.from({ length: 300 }, (_, k) => Math.sin(turnRad(k)));
+ * const blocks = blockPhases({ re, im, from: 0, to: 300, rateHz: 100 }, 0.2, 1e-6);
+ * likeliestSlopeHz(blocks).toFixed(1) // → '0.1'
  */
 export function likeliestSlopeHz(blocks: BlockPhases): number {
   const { blockS, count, weight } = blocks;

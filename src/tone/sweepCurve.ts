@@ -18,6 +18,15 @@ const FEWEST = 20;
  * @param rateHzPerS  of the sweep, below 0 for a falling one, not 0
  * @returns by rising frequency; null where too little of a sweep was heard
  * @throws RangeError if the rate is 0
+ * @example
+ * const frames = Array.from({ length: 30 }, (_, i) => ({
+ *   timeS: i / 10,
+ *   frequencyHz: 300 + i,
+ *   meanSquare: 0.5,
+ *   noiseMeanSquare: 0.001,
+ * }));
+ * sweepCurve(frames, 10).at(-1) // → { frequencyHz: 329, meanSquare: 0.5 }
+ * sweepCurve(frames, -10) // → null
  */
 export function sweepCurve(frames: readonly SweepFrame[], rateHzPerS: number): readonly SweepLevel[] | null {
   if (!(Math.abs(rateHzPerS) > 0)) throw new RangeError(`rateHzPerS must not be 0, got ${rateHzPerS}`);
