@@ -10,7 +10,7 @@ import { RecordingListening } from './recordingListening.ts';
 export interface AnalysisOptions {
   readonly sampleRateHz: number;
   readonly fork: ForkPitch;
-  /** Report what the live detector flags, each with `flaggedAtS`, instead of the second look's resonances. */
+  /** Report what the online detector flags, each with `flaggedAtS`, instead of the resonances that are detected offline. */
   readonly live?: boolean;
   /** Also judge whether the fixed column is at resonance. */
   readonly check?: boolean;

@@ -23,7 +23,7 @@ export interface ListenHandlers {
   onState(state: CaptureState): void;
   /** Every block, after the stages have heard it. */
   onBlock?(block: SampleBlock): void;
-  /** Once, when the source has ended by itself: what a second look at the whole found. */
+  /** Once, when the source has ended by itself: what was detected offline in the whole. */
   onReport(report: ListeningReport): void;
 }
 
@@ -120,7 +120,7 @@ export class BenchListen implements SoundListener {
     try {
       const { fork } = this;
       const create = (): ListeningLike => this.create({ sampleRateHz, fork });
-      // A recording gets a second look at its whole; what goes on for hours is forgotten.
+      // A recording is detected offline as a whole; what goes on for hours is forgotten.
       this.listening =
         this.source.kind === 'recording'
           ? new RecordingListening(sampleRateHz, create)

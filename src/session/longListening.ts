@@ -21,7 +21,7 @@ export interface LongListeningOptions {
   /** Age from which a listening gets a successor, s, > 0. */
   readonly oldS?: number;
   /**
-   * Asks each listening for its second look when another takes over.
+   * Asks each listening for its offline report when another takes over.
    * @param report  of all that it heard, on the source's time axis
    * @param untilS  when the next took over, on the same axis
    */

@@ -9,7 +9,7 @@ import { LongListening } from './longListening.ts';
 const PART_S = 600;
 
 /**
- * Listens to a recording of any length, with a second look at its whole, in memory that grows with what is found alone.
+ * Listens to a recording of any length, with an offline report on its whole, in memory that grows with what is found alone.
  * Beyond ten minutes it is heard and looked at in parts that are joined where no fork sounds; up to there it is the
  * listening that `create` makes.
  */

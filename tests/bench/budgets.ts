@@ -17,7 +17,7 @@ export const BUDGETS = {
   /** Peak memory of `analyse` for half an hour of sound over that for ten minutes: it must not grow with the length. */
   memory30Over10: 1.06,
   /** Fork frequency's rms error over the Cramér–Rao bound, 0 to 40 dB. */
-  pitchTimesBound: 1.5,
+  frequencyTimesBound: 1.5,
   /** Time of 1000 marks over that of 100: the solver's work grows with the marks. */
   solver1000Over100: 12,
 } as const;

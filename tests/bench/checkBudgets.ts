@@ -5,7 +5,7 @@ import { build } from 'vite';
 import { BUDGETS } from './budgets.ts';
 import type { Budget } from './budgets.ts';
 import { siteBytes } from './siteBytes.ts';
-import { benchPitch } from './speed/pitchAccuracy.ts';
+import { benchFrequency } from './speed/frequencyAccuracy.ts';
 import { benchRecordings } from './speed/recordings.ts';
 import { benchSignalPath } from './speed/signalPath.ts';
 import { benchSolving } from './speed/solving.ts';
@@ -29,7 +29,7 @@ try {
     collectorShare: signalPath.collector.share,
     collectorPauseMs: signalPath.collector.longestPauseMs,
     memory30Over10: (thirty ?? NaN) / (ten ?? NaN),
-    pitchTimesBound: Math.max(...benchPitch().map(({ timesBound }) => timesBound)),
+    frequencyTimesBound: Math.max(...benchFrequency().map(({ timesBound }) => timesBound)),
     solver1000Over100: (marks[2] ?? NaN) / (marks[1] ?? NaN),
   };
   for (const [name, value] of Object.entries(measured) as [Budget, number][]) {

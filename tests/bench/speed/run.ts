@@ -1,7 +1,7 @@
 import { cpus } from 'node:os';
 import { parseArgs } from 'node:util';
 import { benchCores } from './cores.ts';
-import { benchPitch } from './pitchAccuracy.ts';
+import { benchFrequency } from './frequencyAccuracy.ts';
 import { benchRecordings } from './recordings.ts';
 import { benchSignalPath } from './signalPath.ts';
 import { benchSolving } from './solving.ts';
@@ -17,13 +17,13 @@ const { values: args } = parseArgs({
 
 const machine = `${cpus().length} cores, Node ${process.versions.node}, V8 ${process.versions.v8}`;
 const signalPath = await benchSignalPath();
-const pitch = benchPitch();
+const frequency = benchFrequency();
 const solving = benchSolving();
 const recordings = benchRecordings(args.hour ? [1, 10, 60] : [1, 10]);
 const cores = args.hour ? await benchCores(60, 3) : await benchCores(8, 1);
 
 if (args.json) {
-  console.log(JSON.stringify({ machine, signalPath, pitch, solving, recordings, cores }));
+  console.log(JSON.stringify({ machine, signalPath, frequency, solving, recordings, cores }));
 } else {
   console.log(machine);
   console.log('\nSignal path, 48 kHz, one core');
@@ -37,7 +37,7 @@ if (args.json) {
     `  collector on the live path: ${(100 * collector.share).toFixed(1)} % of its time, longest pause ${collector.longestPauseMs.toFixed(1)} ms`,
   );
   console.log('\nFork frequency, 2 s of a dying tone, signal-to-noise in 44 Hz');
-  for (const row of pitch) {
+  for (const row of frequency) {
     console.log(
       `  ${String(row.signalToNoiseDb).padStart(3)} dB: bound ${row.boundMilliHz.toFixed(2)} mHz, rms error ${row.timesBound.toFixed(2)} of it; median error ${row.ownMilliHz.toFixed(2)} mHz, McLeod ${row.mcLeodMilliHz.toFixed(0)} mHz, spectrum's peak ${row.peakMilliHz.toFixed(1)} mHz`,
     );

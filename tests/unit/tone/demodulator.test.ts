@@ -28,7 +28,7 @@ function leftDb(sampleRateHz: number, toneHz: number, stream: 'wide' | 'narrow',
   return 20 * Math.log10(Math.hypot(re, im) / used + 1e-12);
 }
 
-/** Tones whose positive or negative half folds onto an offset from the pitch, Hz; every image up to 20 kHz or so. */
+/** Tones whose positive or negative half folds onto an offset from the fork’s frequency, Hz; every image up to 20 kHz or so. */
 function imagesOf(sampleRateHz: number, rateHz: number, offHz: number): number[] {
   const count = Math.floor(Math.min(sampleRateHz / 2, 20_000) / rateHz);
   return Array.from({ length: count }, (_, i) => (i + 1) * rateHz)

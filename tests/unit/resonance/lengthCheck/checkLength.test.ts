@@ -10,7 +10,7 @@ import { toneSeriesOf } from '../../../support/hear.ts';
 const RATE_HZ = 100;
 
 /** What a hand does in a made-up check. */
-interface Comings {
+interface Visits {
   /** Sound of the column at the microphone, the direct sound being 1. */
   readonly column: readonly [number, number];
   /** Direct sound away, that at the mouth being 1. */
@@ -23,7 +23,7 @@ interface Comings {
 }
 
 /** The narrow stream of a fork that goes to and fro: 12 s decay, an offset of 0.13 Hz, a hand that wobbles. */
-function series(what: Comings, seed: number, lengthS = 24): ToneSeries {
+function series(what: Visits, seed: number, lengthS = 24): ToneSeries {
   const random = new Random(seed);
   const count = Math.round(lengthS * RATE_HZ);
   const level = slowNoise(random, count, RATE_HZ, 1.5, (what.wobbleDb ?? 0.5) / 8.686);

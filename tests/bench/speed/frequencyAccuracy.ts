@@ -18,7 +18,7 @@ const BAND_HZ = 44.4;
 const FRAME = 2048;
 const LONG = 16_384;
 
-export interface PitchRow {
+export interface FrequencyRow {
   /** At the tone's beginning, in 44 Hz around it, dB. */
   readonly signalToNoiseDb: number;
   /** Root of the Cramér–Rao bound, mHz. */
@@ -32,11 +32,11 @@ export interface PitchRow {
 }
 
 /** Error of the fork's frequency on noisy dying tones, beside a McLeod pitch detector and an interpolated spectrum's peak. */
-export function benchPitch(): PitchRow[] {
+export function benchFrequency(): FrequencyRow[] {
   return [0, 10, 20, 30, 40].map(row);
 }
 
-function row(signalToNoiseDb: number): PitchRow {
+function row(signalToNoiseDb: number): FrequencyRow {
   const noiseRms = AMPLITUDE * Math.sqrt(SAMPLE_RATE_HZ / (4 * BAND_HZ * 10 ** (signalToNoiseDb / 10)));
   const random = new Random(100 + signalToNoiseDb);
   const own: number[] = [];
