@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { weightedMedian } from '../../../src/numeric/quickselect.ts';
+import { lowerMedian, quickselect, weightedMedian } from '../../../src/numeric/quickselect.ts';
 
 /** By its definition: in order of size, the first value up to which half of the weight lies. */
 function bySorting(values: readonly number[], weights: readonly number[]): number {
@@ -34,5 +34,38 @@ describe('weightedMedian', () => {
     const ones = (count: number): Float64Array => new Float64Array(count).fill(1);
     expect(weightedMedian(Float64Array.of(3, 1, 2), ones(3))).toBe(2);
     expect(weightedMedian(Float64Array.of(4, 1, 3, 2), ones(4))).toBe(2);
+  });
+});
+
+describe('quickselect', () => {
+  const values = fc.array(fc.double({ noNaN: true }), { minLength: 1, maxLength: 60 });
+
+  it('gives the k-th smallest value, whatever the order, and loses none', () => {
+    fc.assert(
+      fc.property(values, fc.nat(), (given, any) => {
+        const k = any % given.length;
+        const reordered = Float64Array.from(given);
+        const sorted = [...given].sort((a, b) => a - b);
+        expect(quickselect(reordered, k) === sorted[k]).toBe(true);
+        expect([...reordered].sort((a, b) => a - b).every((value, i) => value === sorted[i])).toBe(true);
+      }),
+      { numRuns: 1000, seed: 12 },
+    );
+  });
+
+  it('takes the first values only where a count is given, and leaves the others where they are', () => {
+    const some = Float64Array.of(5, 3, 4, 1, 2);
+    expect(quickselect(some, 0, 3)).toBe(3);
+    expect([...some.subarray(3)]).toEqual([1, 2]);
+  });
+
+  it('makes the lower median that weightedMedian gives for even weights', () => {
+    fc.assert(
+      fc.property(values, (given) => {
+        const ones = new Float64Array(given.length).fill(1);
+        const byWeight = weightedMedian(Float64Array.from(given), ones);
+        expect(lowerMedian(Float64Array.from(given)) === byWeight).toBe(true);
+      }),
+    );
   });
 });
