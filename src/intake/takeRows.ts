@@ -38,9 +38,9 @@ export function experimentFromRows(title: string, rows: readonly MarkRow[], outs
     places: places.length > 0 ? places : fresh.places,
   };
   const present = {
-    forkId: whole.forks[0]?.id ?? '',
-    placeId: whole.places[0]?.id ?? '',
-    ends: whole.marks[0]?.ends ?? fresh.present.ends,
+    forkId: whole.forks.at(0)?.id ?? '',
+    placeId: whole.places.at(0)?.id ?? '',
+    ends: whole.marks.at(0)?.ends ?? fresh.present.ends,
   };
   const widths = rows.flatMap((row) => (row.lengthUncertaintyM === null ? [] : [row.lengthUncertaintyM]));
   const readingM = Math.max(0, ...widths) || fresh.rule.readingStandardUncertaintyM;

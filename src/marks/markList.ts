@@ -138,7 +138,7 @@ export function nextWaitingMark(experiment: Experiment, id: string): Mark | null
   const waiting = waitingMarks(experiment).filter((mark) => mark.id !== id);
   const indexOf = (mark: Mark): number => experiment.marks.indexOf(mark);
   const index = experiment.marks.findIndex((mark) => mark.id === id);
-  return waiting.find((mark) => indexOf(mark) < index) ?? waiting[0] ?? null;
+  return waiting.find((mark) => indexOf(mark) < index) ?? waiting.at(0) ?? null;
 }
 
 function findMark(marks: readonly Mark[], id: string): Mark {

@@ -25,7 +25,7 @@ export function gainWords(mark: NextMark): { readonly gain: string; readonly lef
 
 /** The hint beside the result; null where no mark would gain much. */
 export function nextHint(marks: readonly NextMark[], zeroOffsetM: number, hidePlace: boolean): string | null {
-  const best = marks[0];
+  const best = marks.at(0);
   if (best === undefined || best.gain < LEAST_HINT) return null;
   return `Next, to gain most: the ${nextWords(best, zeroOffsetM, hidePlace)} (uncertainty ${gainWords(best).gain}).`;
 }

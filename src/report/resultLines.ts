@@ -50,7 +50,7 @@ function theoryFacts(solution: Solution): { name: string; value: string }[] {
     return [{ name: 'Theory', value: 'note the air’s temperature to compare' }];
   }
   const pair = roundPair(theory.speedMps, 2 * theory.standardUncertaintyMps);
-  const decimals = Math.max(1, pair.uncertainty.split('.')[1]?.length ?? 0);
+  const decimals = Math.max(1, pair.uncertainty.split('.').at(1)?.length ?? 0);
   const isApart = Math.abs(agreement.normalisedError) > 1;
   return [
     { name: 'Theory', value: `${pair.value} ± ${pair.uncertainty} m/s` },

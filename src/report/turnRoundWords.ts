@@ -25,7 +25,7 @@ const RULED_OUT = 3;
 
 /** Which gas the measured speed fits. */
 export function gasWords(matches: readonly GasMatch[]): string {
-  const best = matches[0];
+  const best = matches.at(0);
   if (best === undefined) return 'Note the temperature and mark at least one resonance.';
   const fitting = matches.filter((match) => Math.abs(match.deviation) <= RULED_OUT);
   if (fitting.length === 0) {

@@ -193,7 +193,7 @@ export class BenchHearing {
     if (count === 0) {
       this.outside.tell(
         'problem',
-        report.warnings[0]?.message ?? 'No resonance was found in this recording.',
+        report.warnings.at(0)?.message ?? 'No resonance was found in this recording.',
       );
       return;
     }

@@ -109,7 +109,7 @@ export class BenchKeeping {
         if ('faults' in history) {
           this.handlers.tell(
             'problem',
-            `The last experiment couldn’t be read: ${history.faults[0] ?? ''} It is kept as it is, under Records.`,
+            `The last experiment couldn’t be read: ${history.faults.at(0) ?? ''} It is kept as it is, under Records.`,
           );
         } else if (this.history === fresh) {
           await this.show(history, stored.revision);

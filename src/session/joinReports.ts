@@ -72,7 +72,7 @@ function addSoundings(
 
 /** The fork's frequency over all soundings that are long enough to tell it; else that of the first part that heard it. */
 function forkOf(parts: readonly PartReport[], soundings: readonly Sounding[]): ListeningReport['fork'] {
-  const { nominalHz } = (parts[0] as PartReport).report.fork;
+  const { nominalHz } = parts[0].report.fork;
   const frequencies = soundings.flatMap(({ startS, endS, frequencyHz, frequencyStandardUncertaintyHz: u }) =>
     frequencyHz === null || u === null || (endS ?? Infinity) - startS < FREQUENCY_FROM_S
       ? []

@@ -107,7 +107,7 @@ function turnOrBeatWarning(
       .map((turn) => (from + turn) / rateHz)
       .filter((turnS) => report.resonances.every(({ timeS }) => Math.abs(timeS - turnS) > OWN_DIP_S));
     if (turns.length < LEAST_TURNS) continue;
-    const timeS = turns[0] as number;
+    const timeS = turns[0];
     return [
       newWarning(
         'fork-turned',

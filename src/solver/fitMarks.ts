@@ -76,7 +76,7 @@ export function fitMarks(
   const { rows } = preparation;
   const indexes = rows.flatMap((_, i) => (fitted[i] === true ? [i] : []));
   if (indexes.length === 0) return null;
-  const chosen = indexes.map((i) => rows[i] as PreparedMark);
+  const chosen = indexes.map((i) => rows[i]);
   const columns = columnsOf(
     chosen,
     indexes.map((i) => orders[i] ?? 1),
@@ -84,7 +84,8 @@ export function fitMarks(
   const free = mode === 'theory' ? null : fitOnce(preparation, chosen, columns, 'free');
   const isDetermined =
     free !== null &&
-    Math.sqrt(free.fit.covariance[1]?.[1] ?? Infinity) < FREE_END_LIMIT * preparation.end.standardUncertainty;
+    Math.sqrt(free.fit.covariance.at(1)?.[1] ?? Infinity) <
+      FREE_END_LIMIT * preparation.end.standardUncertainty;
   const byTheory =
     free !== null && (mode === 'free' || isDetermined)
       ? null
@@ -226,7 +227,7 @@ function summarise(
   const { rows, end } = preparation;
   const speedMps = fit.parameters[0] ?? 0;
   const endValue = mode === 'free' ? (fit.parameters[1] ?? 0) : end.expected;
-  const weights = fit.weights[0] ?? [];
+  const weights = fit.weights.at(0) ?? [];
   const readingDegrees = degreesOfReading(scatterFactor, fit.degreesOfFreedom);
 
   const forkSums = new Map<number, number>();
@@ -264,10 +265,10 @@ function summarise(
     mode,
     speedMps,
     end: endValue,
-    speedUncertaintyMps: Math.sqrt(Math.max(fit.covariance[0]?.[0] ?? 0, 0)),
+    speedUncertaintyMps: Math.sqrt(Math.max(fit.covariance.at(0)?.[0] ?? 0, 0)),
     endUncertainty:
-      mode === 'free' ? Math.sqrt(Math.max(fit.covariance[1]?.[1] ?? 0, 0)) : end.standardUncertainty,
-    covariance: mode === 'free' ? (fit.covariance[0]?.[1] ?? 0) : 0,
+      mode === 'free' ? Math.sqrt(Math.max(fit.covariance.at(1)?.[1] ?? 0, 0)) : end.standardUncertainty,
+    covariance: mode === 'free' ? (fit.covariance.at(0)?.[1] ?? 0) : 0,
     residualsM: rows.map((row, i) => row.lengthM - modelLengthM(row, orders[i] ?? 1, speedMps, endValue)),
     shifts,
     chiSquared: stated.chiSquared,

@@ -49,7 +49,8 @@ export function likelyGroupReason(
   // With the class's speed held, the marks that are wrong stand out even where a fit of them all followed them.
   const worst = rows
     .map((row, i) => ({ row, residualM: residualsM[i] ?? 0, off: (apartM[i] ?? 0) / toleranceM(row) }))
-    .sort((one, other) => other.off - one.off)[0];
+    .sort((one, other) => other.off - one.off)
+    .at(0);
   if (worst !== undefined && worst.off > 3) {
     const cause = likelyCause(worst.row, worst.residualM, speedMps, end, rows);
     return `${worst.row.mark.key} (${centimetres(worst.row.lengthM)} cm): ${cause}`;
@@ -82,7 +83,8 @@ function mistakenFork(
   const near = [...new Set([...classForksHz, ...USUAL_SET_HZ])]
     .map((hz) => ({ hz, off: Math.abs(hz / trueHz - 1) }))
     .filter(({ hz, off }) => off < FORK_MATCH + 2 * relativeUncertainty && Math.abs(hz / notedHz - 1) > 0.01)
-    .sort((one, other) => one.off - other.off)[0];
+    .sort((one, other) => one.off - other.off)
+    .at(0);
   return near === undefined
     ? null
     : `Its lengths fit a fork of ${pitch(near.hz)} Hz: another fork than the ${pitch(notedHz)} Hz that is noted?`;

@@ -55,7 +55,7 @@ export function pooledMean(groups: readonly GroupResult[]): PooledMean | null {
     const leaving = worst;
     kept = kept.filter((group) => group !== leaving);
   }
-  const only = kept[0];
+  const only = kept.at(0);
   if (only === undefined) return null;
   const { value, variance, between, weights } = meanOf(kept);
   const degrees = kept.length - 1;

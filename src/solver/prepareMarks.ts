@@ -146,7 +146,7 @@ export function oneEndCorrectionM(row: PreparedMark, end: number): number {
 
 function meanAir(marks: readonly SolverMark[]): AirState | null {
   const states = marks.flatMap(({ air }) => (air === null ? [] : [air]));
-  const first = states[0];
+  const first = states.at(0);
   if (first === undefined) return null;
   if (states.every((state) => state === first)) return first;
   const average = (pick: (state: AirState) => number): number => mean(states.map(pick));

@@ -277,5 +277,5 @@ function spreadSample(rows: readonly PreparedMark[], most: number): readonly Pre
     (one, other) =>
       one.fork - other.fork || one.ends.localeCompare(other.ends) || one.lengthM - other.lengthM,
   );
-  return Array.from({ length: most }, (_, i) => sorted[Math.floor((i * rows.length) / most)] as PreparedMark);
+  return Array.from({ length: most }, (_, i) => sorted[Math.floor((i * rows.length) / most)]);
 }

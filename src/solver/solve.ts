@@ -46,7 +46,7 @@ export function solveInFull(
   marks: readonly SolverMark[],
   options: SolverOptions = {},
 ): FullSolution | NoSolution {
-  const place = marks[0]?.place ?? '';
+  const place = marks.at(0)?.place ?? '';
   const { usable, faults } = checkMarks(marks);
   if (usable.length === 0) {
     const message = 'There is no mark with a usable length yet. Mark a resonance and read its length.';
@@ -60,7 +60,7 @@ export function solveInFull(
     expectedMps: options.speedRangeMps === undefined ? (preparation.theory?.speedMps ?? null) : null,
   };
   const search = searchOrders(preparation.rows, prior, preparation.end);
-  const best = search.candidates[0];
+  const best = search.candidates.at(0);
   if (best === undefined) {
     const message = 'No assignment of orders fits these marks.';
     return { place, speedMps: null, warnings: [...faults, { code: 'no-orders', message }] };
@@ -271,7 +271,7 @@ function betterLengthUnit(
     }));
     const { rows, end } = prepareMarks(scaled, options);
     const found = searchOrders(rows, prior, end, false);
-    const lowest = Math.min(...(found.candidates[0]?.orders ?? [Infinity]));
+    const lowest = Math.min(...(found.candidates.at(0)?.orders ?? [Infinity]));
     if (found.misfit < Math.min(POOR_MISFIT, search.misfit - 6) && lowest <= 2) return name;
   }
   return null;

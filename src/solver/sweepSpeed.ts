@@ -91,7 +91,7 @@ export function sweepSpeed(column: SweptColumn, resonances: readonly SweptResona
   const freedom = kept.length - 1;
   const scatter = freedom > 0 ? Math.max(1, Math.sqrt(chiSquared / freedom)) : 1;
   const own = scatter / Math.sqrt(total);
-  const { effectiveM, endM, endStandardUncertaintyM } = effective(column, kept[0]?.frequencyHz ?? 500);
+  const { effectiveM, endM, endStandardUncertaintyM } = effective(column, kept.at(0)?.frequencyHz ?? 500);
   const common = (speedMps * Math.hypot(lengthStandardUncertaintyM, endStandardUncertaintyM)) / effectiveM;
   const standardUncertaintyMps = Math.hypot(own, common);
   // Welch and Satterthwaite: only the scatter has few degrees of freedom (JCGM 100:2008, G.4.1).

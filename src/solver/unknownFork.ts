@@ -92,7 +92,7 @@ function guessHz(marks: readonly SolverMark[], speedMps: number): number | null 
     }
   }
   if (smallestM < Infinity) return speedMps / (2 * smallestM);
-  const only = marks[0];
+  const only = marks.at(0);
   if (only === undefined) return null;
   const endM = LOW_FREQUENCY_END_RATIO.unflanged * (only.radiusM ?? 0);
   return only.ends === 'closed'

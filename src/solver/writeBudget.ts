@@ -68,5 +68,5 @@ export function effectiveDegreesOfFreedom(
     0,
   );
   // Where one exact mark leaves no uncertainty at all, the first line's degrees stand.
-  return spread > 0 ? (square * square) / spread : (contributions[0]?.degreesOfFreedom ?? 1);
+  return spread > 0 ? (square * square) / spread : (contributions.at(0)?.degreesOfFreedom ?? 1);
 }

@@ -184,7 +184,7 @@ export class BenchApp extends LitElement {
   }
 
   private takeKey(event: KeyboardEvent): void {
-    const command = keyCommand(event, event.composedPath()[0]);
+    const command = keyCommand(event, event.composedPath().at(0));
     if (command === null) return;
     event.preventDefault();
     this.run(command);

@@ -15,7 +15,7 @@ export function bandLimited(samples: Float32Array, sampleRateHz: number, edgeHz:
     let sum = 0;
     const from = Math.max(0, half - i);
     const to = Math.min(taps.length, samples.length + half - i);
-    for (let k = from; k < to; k += 1) sum += (taps[k] as number) * (samples[i + k - half] as number);
+    for (let k = from; k < to; k += 1) sum += taps[k] * samples[i + k - half];
     return sum;
   });
 }

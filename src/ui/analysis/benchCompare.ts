@@ -95,7 +95,7 @@ export class BenchCompare extends LitElement {
     const isHidden = hidesTheory(this.session.experiment);
     const groups = comparedGroups(this.session.experiment, this.by);
     if (groups.length < 2) {
-      const one = groups[0];
+      const one = groups.at(0);
       return html`<p>
         ${
           one === undefined

@@ -38,7 +38,7 @@ export class BenchMarks extends LitElement {
 
   /** Puts the keyboard into the newest mark that waits for its length. */
   focusWaiting(): void {
-    const newest = waitingMarks(this.session.experiment)[0];
+    const newest = waitingMarks(this.session.experiment).at(0);
     if (newest !== undefined) this.rowOf(newest.id)?.focusLength();
   }
 

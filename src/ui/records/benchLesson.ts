@@ -38,7 +38,7 @@ export class BenchLesson extends LitElement {
       hideTheory: this.theory.checked,
       hideTruth: this.truth.checked,
     });
-    this.link = location.href.split('#')[0] + lessonHash(plan);
+    this.link = location.href.split('#').at(0) + lessonHash(plan);
   }
 
   private async onCopy(): Promise<void> {
