@@ -29,7 +29,7 @@ const CHUNK = 4096;
  */
 export function* offlineCandidates(view: MovingView, offsetHz: number): Generator<Candidate> {
   const { series, rateHz } = view;
-  const filter = new OfflineFilter(templateBank(rateHz, SETTINGS));
+  const filter = new OfflineFilter(templateBank(rateHz, [SETTINGS]));
   const stretch = Math.round(STRETCH_S * rateHz);
   const beside = Math.round(BESIDE_S * rateHz);
   for (let from = 0; from < series.length; from += stretch) {

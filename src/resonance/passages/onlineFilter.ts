@@ -41,7 +41,7 @@ export class OnlineFilter {
 
   /** @param rateHz  narrow values a second */
   constructor(rateHz: number) {
-    const bank = JUDGEMENTS.flatMap((judgement) => templateBank(rateHz, judgement));
+    const bank = templateBank(rateHz, JUDGEMENTS);
     const steps = new Set(bank.map(({ step }) => step));
     this.#watched = [...steps].map((step) =>
       watchStep(

@@ -63,48 +63,53 @@ function sweep(shape: PassageShape, timesS: readonly number[]): { re: number[]; 
   return out;
 }
 
-/** Window of a template. */
-interface TemplateWindow {
+/** Windows of templates that differ in their look-ahead alone. */
+interface TemplateWindows {
   /** Narrow values a second, and how many are averaged to one grid value. */
   readonly rateHz: number;
   readonly step: number;
-  /** How far it reaches before the middle, and after it, s. */
+  /** How far they reach before the middle, s, and each of them after it. */
   readonly beforeS: number;
-  readonly afterS: number;
+  readonly aftersS: readonly number[];
 }
 
-function passageTemplate(
+/** The templates of one shape. It is swept once, as far as the longest window reaches. */
+function templatesOf(
   shape: PassageShape,
-  { rateHz, step, beforeS, afterS }: TemplateWindow,
-): PassageTemplate {
+  { rateHz, step, beforeS, aftersS }: TemplateWindows,
+): PassageTemplate[] {
   const gridS = step / rateHz;
   const before = Math.max(4, Math.round(beforeS / gridS));
-  const after = Math.max(2, Math.round(afterS / gridS));
-  const times = Array.from({ length: before + 1 + after }, (_, i) => (i - before) * gridS);
-  const h = sweep(shape, times);
-  const n = times.length;
+  const afters = aftersS.map((afterS) => Math.max(2, Math.round(afterS / gridS)));
+  const length = before + 1 + Math.max(...afters);
+  const path = sweep(
+    shape,
+    Array.from({ length }, (_, i) => (i - before) * gridS),
+  );
+  return afters.map((after) => {
+    const n = before + 1 + after;
+    return { shape, step, before, after, ...normalised(path.re.slice(0, n), path.im.slice(0, n)) };
+  });
+}
+
+/** Made orthogonal to {1, t} and scaled to unit energy. */
+function normalised(re: readonly number[], im: readonly number[]): Pick<PassageTemplate, 're' | 'im'> {
+  const n = re.length;
   const centre = (n - 1) / 2;
   const tt = (n * (n * n - 1)) / 12;
   let [m0, m1, s0, s1] = [0, 0, 0, 0];
   for (let i = 0; i < n; i += 1) {
-    m0 += h.re[i] / n;
-    m1 += h.im[i] / n;
-    s0 += ((i - centre) * h.re[i]) / tt;
-    s1 += ((i - centre) * h.im[i]) / tt;
+    m0 += re[i] / n;
+    m1 += im[i] / n;
+    s0 += ((i - centre) * re[i]) / tt;
+    s1 += ((i - centre) * im[i]) / tt;
   }
-  const re = Float64Array.from(h.re, (x, i) => x - m0 - s0 * (i - centre));
-  const im = Float64Array.from(h.im, (x, i) => x - m1 - s1 * (i - centre));
+  const x = Float64Array.from(re, (value, i) => value - m0 - s0 * (i - centre));
+  const y = Float64Array.from(im, (value, i) => value - m1 - s1 * (i - centre));
   let energy = 0;
-  for (let i = 0; i < n; i += 1) energy += re[i] ** 2 + im[i] ** 2;
+  for (let i = 0; i < n; i += 1) energy += x[i] ** 2 + y[i] ** 2;
   const norm = Math.sqrt(energy);
-  return {
-    shape,
-    step,
-    before,
-    after,
-    re: re.map((x) => x / norm),
-    im: im.map((x) => x / norm),
-  };
+  return { re: x.map((value) => value / norm), im: y.map((value) => value / norm) };
 }
 
 /** Half widths looked for, s, with the number of narrow values averaged for each. */
@@ -141,16 +146,15 @@ export const oneRingUp = (): readonly number[] => [TYPICAL_RATE];
 export const ringUpsOfFastSlides = (halfWidthS: number): readonly number[] =>
   halfWidthS < 0.05 ? [14, 32] : [TYPICAL_RATE];
 
-/** The bank of matched filters: all shapes that are looked for, each in a window that reaches as far as the look-ahead. */
-export function templateBank(rateHz: number, settings: BankSettings): readonly PassageTemplate[] {
-  return LADDER.flatMap(([halfWidthS, step]) =>
-    settings
-      .ringUpRates(halfWidthS)
-      .map((ringUpRate) =>
-        passageTemplate(
-          { halfWidthS, ringUpRate },
-          { rateHz, step, beforeS: 4 * halfWidthS + 0.03, afterS: settings.lookAheadS(halfWidthS) },
-        ),
-      ),
-  );
+/** A bank of matched filters: all shapes that are looked for, each in a window for each of the settings that want it. */
+export function templateBank(rateHz: number, all: readonly BankSettings[]): readonly PassageTemplate[] {
+  return LADDER.flatMap(([halfWidthS, step]) => {
+    const rates = new Set(all.flatMap(({ ringUpRates }) => ringUpRates(halfWidthS)));
+    return [...rates].flatMap((ringUpRate) => {
+      const own = all.filter(({ ringUpRates }) => ringUpRates(halfWidthS).includes(ringUpRate));
+      const aftersS = own.map(({ lookAheadS }) => lookAheadS(halfWidthS));
+      const beforeS = 4 * halfWidthS + 0.03;
+      return templatesOf({ halfWidthS, ringUpRate }, { rateHz, step, beforeS, aftersS });
+    });
+  });
 }
