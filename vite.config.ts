@@ -24,8 +24,15 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['tests/unit/**/*.test.ts'],
-          environment: 'happy-dom',
-          setupFiles: ['tests/unit/seededProperties.ts'],
+          // What needs a page's objects says so in its first line: `// @vitest-environment happy-dom`.
+          environment: 'node',
+          // One process for many files, as a page goes through many listenings: nothing is loaded and compiled twice.
+          // Processes, not threads: what a job costs is measured by its process.
+          pool: 'forks',
+          isolate: false,
+          // A busy machine takes its time; what never comes still fails.
+          testTimeout: 60_000,
+          setupFiles: ['tests/support/guardTests.ts', 'tests/unit/seededProperties.ts'],
         },
       },
       {
@@ -34,6 +41,7 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           environment: 'node',
+          setupFiles: ['tests/support/guardTests.ts'],
           globalSetup: ['tests/browser/globalSetup.ts'],
           testTimeout: 120_000,
           // A busy machine takes its time; what never comes still fails.

@@ -1,7 +1,7 @@
 /**
  * What the built page may do: run its own scripts, show its own styles and pictures it made itself, and nothing
  * else. No request may leave the origin, no string becomes script or markup (Lit's templates go through Lit's own
- * policy; `bench` names the one address of the service worker).
+ * policy; `bench` and `bench-answers` each name one address: that of the service worker and of the worker that answers).
  * @see Content Security Policy Level 3 and Trusted Types, W3C
  */
 const RULES: Readonly<Record<string, string>> = {
@@ -16,7 +16,7 @@ const RULES: Readonly<Record<string, string>> = {
   'base-uri': "'none'",
   'form-action': "'none'",
   'require-trusted-types-for': "'script'",
-  'trusted-types': 'lit-html bench',
+  'trusted-types': 'lit-html bench bench-answers',
 };
 
 /** The policy as a page states it in a `meta` element, or a host in a header. */

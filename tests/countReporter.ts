@@ -16,6 +16,10 @@ export default class CountReporter implements Reporter {
       if (failedHere === 0 && module.state() === 'failed') failedHere = 1;
       failed += failedHere;
     }
-    process.on('exit', () => process.stdout.write(`${passed} passed, ${failed} failed\n`));
+    process.on('exit', (code) => {
+      // What ended the run beside the tests, such as their set-up, is a failure too.
+      if (code !== 0 && failed === 0) failed = 1;
+      process.stdout.write(`${passed} passed, ${failed} failed\n`);
+    });
   }
 }

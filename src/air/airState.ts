@@ -33,7 +33,7 @@ export const USUAL_AIR: AirState = {
 };
 
 // What instruments of a school read to. Common practice, no source.
-const THERMOMETER_C = 0.5;
+export const THERMOMETER_STANDARD_UNCERTAINTY_C = 0.5;
 const HYGROMETER_PCT = 5;
 const BAROMETER_PA = 200;
 
@@ -47,7 +47,8 @@ export function airFromReadings(readings: AirReadings): AirState {
   const { humidityPct = null, pressurePa = null } = readings;
   return {
     temperatureC: readings.temperatureC,
-    temperatureStandardUncertaintyC: readings.temperatureStandardUncertaintyC ?? THERMOMETER_C,
+    temperatureStandardUncertaintyC:
+      readings.temperatureStandardUncertaintyC ?? THERMOMETER_STANDARD_UNCERTAINTY_C,
     humidityPct: humidityPct ?? USUAL_AIR.humidityPct,
     humidityStandardUncertaintyPct:
       humidityPct === null ? USUAL_AIR.humidityStandardUncertaintyPct : HYGROMETER_PCT,

@@ -1,4 +1,4 @@
-import { requirePositive } from './requireInRange.ts';
+import { requireInRange, requirePositive } from './requireInRange.ts';
 
 /** How the open end ends: a thin rim in free space, or a wide flat plate around it. */
 export type EndShape = 'unflanged' | 'flanged';
@@ -10,6 +10,9 @@ export interface EndCorrection {
 
 /** End correction over radius as ka → 0. Levine & Schwinger 1948, Phys. Rev. 73, 383; flanged Nomura 1960. */
 export const LOW_FREQUENCY_END_RATIO = { unflanged: 0.6133, flanged: 0.8216 } as const;
+
+/** Highest ka at which these formulas hold; wider tubes carry more than plane waves soon after. */
+export const HIGHEST_KA = 1.5;
 
 /**
  * Standard uncertainty of theory's end correction over radius. A judgement: a rim of usual thickness adds up to
@@ -28,7 +31,7 @@ export const END_RATIO_STANDARD_UNCERTAINTY = 0.05;
  */
 export function endCorrectionRatio(waveNumberTimesRadius: number, shape: EndShape = 'unflanged'): number {
   const z = waveNumberTimesRadius;
-  if (!(z >= 0 && z <= 1.5)) throw new RangeError(`waveNumberTimesRadius must be 0..1.5, got ${z}`);
+  requireInRange('waveNumberTimesRadius', z, 0, HIGHEST_KA);
   if (shape === 'flanged') return 0.8216 / (1 + (0.77 * z) ** 2 / (1 + 0.77 * z));
   return 0.6133 * ((1 + 0.044 * z * z) / (1 + 0.19 * z * z) - 0.02 * Math.sin(2 * z) ** 2);
 }
@@ -43,7 +46,7 @@ export function endCorrectionRatio(waveNumberTimesRadius: number, shape: EndShap
  */
 export function reflectionSize(waveNumberTimesRadius: number, shape: EndShape = 'unflanged'): number {
   const z = waveNumberTimesRadius;
-  if (!(z >= 0 && z <= 1.5)) throw new RangeError(`waveNumberTimesRadius must be 0..1.5, got ${z}`);
+  requireInRange('waveNumberTimesRadius', z, 0, HIGHEST_KA);
   if (shape === 'flanged') return (1 + 0.323 * z - 0.077 * z * z) / (1 + 0.323 * z + 0.923 * z * z);
   return (1 + 0.2 * z - 0.084 * z * z) / (1 + 0.2 * z + 0.416 * z * z);
 }

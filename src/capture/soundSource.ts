@@ -31,6 +31,7 @@ export type CaptureFailureCode =
   | 'microphone-lost'
   | 'capture-broken'
   | 'uneven-sound'
+  | 'pitch-unheard'
   | 'not-audio'
   | 'empty-recording'
   | 'recording-too-long';

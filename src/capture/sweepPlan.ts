@@ -1,4 +1,5 @@
 import { requireInRange } from '../air/requireInRange.ts';
+import { LIMITS } from '../limits/limits.ts';
 
 /** A tone that rises from one pitch to another and comes back, both at one rate. */
 export interface SweepPlan {
@@ -7,10 +8,11 @@ export interface SweepPlan {
   readonly rateHzPerS: number;
 }
 
-/** @throws RangeError unless 50 <= fromHz < toHz <= 4000 and the rate is 1..50 Hz/s */
+/** @throws RangeError unless the pitches are forks' and rise, and the rate is 1..50 Hz/s */
 export function checkSweepPlan({ fromHz, toHz, rateHzPerS }: SweepPlan): void {
-  requireInRange('fromHz', fromHz, 50, 4000);
-  requireInRange('toHz', toHz, 50, 4000);
+  const { lowest, highest } = LIMITS.stampedHz;
+  requireInRange('fromHz', fromHz, lowest, highest);
+  requireInRange('toHz', toHz, lowest, highest);
   requireInRange('rateHzPerS', rateHzPerS, 1, 50);
   if (!(toHz > fromHz)) throw new RangeError(`toHz must be above ${fromHz}, got ${toHz}`);
 }

@@ -1,3 +1,5 @@
+import { requireInRange } from '../air/requireInRange.ts';
+import { LIMITS } from '../limits/limits.ts';
 import { checkSweepPlan, sweepDurationS } from './sweepPlan.ts';
 import type { SweepPlan } from './sweepPlan.ts';
 
@@ -19,14 +21,12 @@ export class TonePlayer {
 
   /**
    * Plays until it is stopped; a tone that plays already is retuned. Call it from a button.
-   * @param frequencyHz  50..4000
+   * @param frequencyHz  any pitch of a fork, 60.8..4300.8
    * @param amplitude  0..LOUDEST_AMPLITUDE, of full scale
    * @throws RangeError outside of those ranges
    */
   async play(frequencyHz: number, amplitude: number): Promise<void> {
-    if (!(frequencyHz >= 50 && frequencyHz <= 4000)) {
-      throw new RangeError(`frequencyHz must be 50..4000, got ${frequencyHz}`);
-    }
+    requireInRange('frequencyHz', frequencyHz, LIMITS.pitchHz.lowest, LIMITS.pitchHz.highest);
     if (!(amplitude >= 0 && amplitude <= LOUDEST_AMPLITUDE)) {
       throw new RangeError(`amplitude must be 0..${LOUDEST_AMPLITUDE}, got ${amplitude}`);
     }

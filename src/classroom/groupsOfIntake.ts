@@ -2,7 +2,7 @@ import type { Intake } from '../intake/intakeTypes.ts';
 import type { MarkRow } from '../marks/marksTable.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { measuredMarks } from '../report/marksCsv.ts';
-import { solverMark } from '../session/benchSolve.ts';
+import { solverMarks } from '../session/solverMarks.ts';
 import { marksOfRows } from '../solver/marksOfRows.ts';
 import type { GroupSource } from './classGroup.ts';
 
@@ -43,9 +43,10 @@ function groupOfExperiment(experiment: Experiment, fileName: string, stem: strin
     fileName,
     experimentId: experiment.id,
     changedAt: experiment.changedAt,
-    marks: measuredMarks(experiment)
-      .filter((mark) => !mark.excluded)
-      .map((mark) => solverMark(experiment, mark)),
+    marks: solverMarks(
+      experiment,
+      measuredMarks(experiment).filter((mark) => !mark.excluded),
+    ),
     stated: null,
   };
 }

@@ -1,10 +1,11 @@
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
-import { defaultToleranceHz } from '../session/forkTolerance.ts';
+import { isWithin, LIMITS } from '../limits/limits.ts';
+import { defaultToleranceHz, WIDEST_TOLERANCE_HZ } from '../session/forkTolerance.ts';
 import type { AnalysisOrder, FileAnswer } from './answerFile.ts';
 
 const USAGE = `usage: npm run --silent analyse -- --fork HZ [--tolerance HZ] [--live] [--check] [--threads N] [--json] FILE.wav…
-  --fork       pitch stamped on the fork, 60..2100 Hz
+  --fork       pitch stamped on the fork, ${LIMITS.stampedHz.lowest}..${LIMITS.stampedHz.highest} Hz
   --tolerance  how far the real pitch may be off it (default: 0.5 % or 1.5 Hz, whichever is more)
   --live       what the live detector flags, as the page would show it while listening
   --check      the column stays, the fork goes away and comes back: is it at resonance?
@@ -39,11 +40,14 @@ function readOrder(words: readonly string[]): Order | string {
   if (values.fork === undefined)
     return '--fork is missing: give the pitch stamped on the fork in Hz, e.g. --fork 512';
   const forkHz = Number(values.fork.replace(',', '.'));
-  if (!(forkHz >= 60 && forkHz <= 2100)) return `--fork ${values.fork} is not a pitch from 60 to 2100 Hz`;
+  if (!isWithin(LIMITS.stampedHz, forkHz)) {
+    const { lowest, highest } = LIMITS.stampedHz;
+    return `--fork ${values.fork} is not a pitch from ${lowest} to ${highest} Hz`;
+  }
   const toleranceHz =
     values.tolerance === undefined ? defaultToleranceHz(forkHz) : Number(values.tolerance.replace(',', '.'));
-  if (!(toleranceHz > 0 && toleranceHz <= 15)) {
-    return `--tolerance ${values.tolerance ?? ''} is not a width from 0 to 15 Hz`;
+  if (!(toleranceHz > 0 && toleranceHz <= WIDEST_TOLERANCE_HZ)) {
+    return `--tolerance ${values.tolerance ?? ''} is not a width from 0 to ${WIDEST_TOLERANCE_HZ} Hz`;
   }
   const threads = Number(values.threads);
   if (!(Number.isInteger(threads) && threads >= 1 && threads <= 256)) {

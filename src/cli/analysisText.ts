@@ -1,3 +1,4 @@
+import type { LengthCheck } from '../resonance/lengthCheck/checkLength.ts';
 import type { CheckedReport } from '../session/analyseRecording.ts';
 
 /** One line of JSON for a file. The keys are a contract: see README. */
@@ -15,9 +16,13 @@ export function analysisLine(file: string, report: CheckedReport): string {
       ...(flaggedAtS === null ? {} : { flaggedAtS }),
       reason,
     })),
-    check: report.check,
+    check: report.check === null ? null : checkKeys(report.check),
     warnings: report.warnings.map(({ code, message }) => ({ code, message })),
   });
+}
+
+function checkKeys({ verdict, riseDb, standardUncertaintyDb, comparisons }: LengthCheck): object {
+  return { verdict, riseDb, standardUncertaintyDb, comparisons };
 }
 
 /** The same for a person. */

@@ -4,6 +4,7 @@ import { RecordingAnalysis } from '../session/analyseRecording.ts';
 import { newWarning } from '../session/newWarning.ts';
 import type { CheckedReport } from '../session/analyseRecording.ts';
 import { analysisLine, analysisTable } from './analysisText.ts';
+import { whyNotHeard } from '../session/whyNotHeard.ts';
 import { locate } from './locate.ts';
 
 /** What is asked of each file. */
@@ -68,6 +69,8 @@ async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedR
       return bytes.subarray(0, bytesRead);
     }, stats.size);
     const { sampleRateHz } = reader.format;
+    const unfit = whyNotHeard(sampleRateHz, order.forkHz);
+    if (unfit !== null) throw new Error(unfit);
     const analysis = new RecordingAnalysis({
       sampleRateHz,
       fork: { nominalHz: order.forkHz, toleranceHz: order.toleranceHz },
@@ -84,16 +87,6 @@ async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedR
     const remarks = (await reader.remarks()).map(({ code, message }) => newWarning(code, message));
     const report = analysis.finish();
     return { ...report, warnings: [...remarks, ...report.warnings] };
-  } catch (error) {
-    if (error instanceof RangeError && error.message.startsWith('frequencyHz')) {
-      throw new Error(
-        `a fork of ${order.forkHz} Hz doesn’t fit this recording’s sample rate: ${error.message}.`,
-        {
-          cause: error,
-        },
-      );
-    }
-    throw error;
   } finally {
     await handle.close();
   }

@@ -1,24 +1,19 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
+import { decodeText } from '../intake/decodeText.ts';
+import { LARGEST_TABLE_BYTES } from '../limits/sizes.ts';
 import { locate } from './locate.ts';
 import { solveSummary } from './solveSummary.ts';
 import { solveTable } from './solveTable.ts';
-
-const USAGE = `usage: npm run --silent solve -- [--json] FILE.csv…
-Columns fork_hz, ends (closed or open), length_cm; optional diameter_mm, temperature_c, humidity_pct,
-pressure_hpa, place, order, length_uncertainty_mm, fork_uncertainty_hz.`;
-const LARGEST_FILE_BYTES = 10_000_000;
+import { solveUsage } from './solveUsage.ts';
 
 function readText(file: string): string {
   const path = locate(file);
   if (!existsSync(path)) throw new Error(`there is no such file (looked for ${path}).`);
   const stats = statSync(path);
   if (stats.isDirectory()) throw new Error('this is a folder, not a file.');
-  if (stats.size > LARGEST_FILE_BYTES)
-    throw new Error('the file is larger than 10 MB, which is no table of marks.');
-  const bytes = readFileSync(path);
-  // Some spreadsheets save "Unicode text" as UTF-16 with a byte-order mark.
-  const isWide = bytes[0] === 0xff && bytes[1] === 0xfe;
-  return new TextDecoder(isWide ? 'utf-16le' : 'utf-8').decode(bytes);
+  if (stats.size > LARGEST_TABLE_BYTES)
+    throw new Error(`the file is larger than ${LARGEST_TABLE_BYTES / 1e6} MB, which is no table of marks.`);
+  return decodeText(readFileSync(path));
 }
 
 function solveFile(file: string, asJson: boolean): boolean {
@@ -43,13 +38,13 @@ function main(words: readonly string[]): number {
   const options = words.filter((word) => word.startsWith('--'));
   const files = words.filter((word) => !word.startsWith('--'));
   if (options.includes('--help')) {
-    process.stdout.write(`${USAGE}\n`);
+    process.stdout.write(`${solveUsage()}\n`);
     return 0;
   }
   const unknown = options.find((option) => option !== '--json');
   if (unknown !== undefined || files.length === 0) {
     process.stderr.write(
-      `${unknown === undefined ? 'no file given' : `unknown option ${unknown}`}\n${USAGE}\n`,
+      `${unknown === undefined ? 'no file given' : `unknown option ${unknown}`}\n${solveUsage()}\n`,
     );
     return 1;
   }

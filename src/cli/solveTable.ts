@@ -1,5 +1,6 @@
 import { OPTIONAL_COLUMNS } from '../marks/markColumns.ts';
 import { describeFaults, readMarksTable } from '../marks/marksTable.ts';
+import { STAMP_TOLERANCE, USUAL_LENGTH_STANDARD_UNCERTAINTY_M } from '../marks/usualUncertainties.ts';
 import { marksOfRows, rowKey } from '../solver/marksOfRows.ts';
 import type { NoSolution, Solution, SolverMark, SolverWarning } from '../solver/solution.ts';
 import { solve } from '../solver/solve.ts';
@@ -78,14 +79,14 @@ export function solveTable(text: string): SolvedTable | { readonly error: string
   if (unstated > 0) {
     warnings.push({
       code: 'length-uncertainty-assumed',
-      message: `No length_uncertainty_mm in ${unstated} of ${rows.length} rows: 0.7 mm is taken, for a rule read to a millimetre. Where a resonance was found less sharply, state it, for few marks can’t show it.`,
+      message: `No length_uncertainty_mm in ${unstated} of ${rows.length} rows: ${1000 * USUAL_LENGTH_STANDARD_UNCERTAINTY_M} mm is taken, for a rule read to a millimetre and a resonance found by its loudest place. Where a resonance was found less sharply, state it, for few marks can’t show it.`,
     });
   }
   const assumed = rows.filter(({ forkUncertaintyHz }) => forkUncertaintyHz === null).length;
   if (assumed > 0) {
     warnings.push({
       code: 'fork-tolerance-assumed',
-      message: `No fork_uncertainty_hz in ${assumed} of ${rows.length} rows: the stamp is taken to be within ±0.5 %. Measure the fork to do better.`,
+      message: `No fork_uncertainty_hz in ${assumed} of ${rows.length} rows: the stamp is taken to be within ±${100 * STAMP_TOLERANCE} %. Measure the fork to do better.`,
     });
   }
   return {

@@ -1,9 +1,13 @@
+import { DEEPEST_JSON } from '../limits/sizes.ts';
+import type { Experiment } from '../notebook/experiment.ts';
+import { mendRecord } from '../notebook/mendRecord.ts';
+import { migrateExperiment } from '../notebook/migrateExperiment.ts';
 import { readExperiment } from '../notebook/readExperiment.ts';
-import { DEEPEST_JSON } from './intakeLimits.ts';
+import type { ExperimentReading } from '../notebook/readExperiment.ts';
 import type { Intake, IntakeFault } from './intakeTypes.ts';
 import { jsonDepth } from './jsonDepth.ts';
 
-type Fields = Record<string, unknown>;
+type Fields = Readonly<Record<string, unknown>>;
 
 /** Lists whose single items may be left out. */
 const LISTS = ['marks', 'deletedMarks', 'forks', 'places'] as const;
@@ -11,8 +15,9 @@ const ITEM = new RegExp(`^(${LISTS.join('|')})\\[(\\d+)\\]`);
 const DANGLING = /^mark (.*): there is no (fork|place) “/s;
 /** What a class's result calls itself, as public/schema/class.schema.json has it. */
 const CLASS_SCHEMA = /^urn:air-column-bench:class:/;
-/** A mark may name a fork that was left out for a fault of its own. */
-const MOST_ROUNDS = 4;
+/** A mark may name a fork that was left out for a fault of its own, and what is measured now may, too. */
+const MOST_ROUNDS = 5;
+const NOT_PRESENT = /^present: there is no (fork|place) “/;
 
 /** Reads JSON text as an experiment. Where single items are faulty, the experiment without them is the good part. */
 export function readExperimentText(name: string, text: string): Intake {
@@ -42,12 +47,16 @@ export function readExperimentText(name: string, text: string): Intake {
     return { name, content: { kind: 'experiment', experiment: reading.experiment }, faults: [], remarks: [] };
   }
   const faults = reading.faults.map(located);
-  const rest = withoutFaulty(value, reading.faults);
+  const rest = goodPart(value, reading);
   return {
     name,
     content: rest === null ? null : { kind: 'experiment', experiment: rest },
     faults,
-    remarks: [],
+    remarks: [
+      rest === null
+        ? 'Put the fields that are named right in the file, or save it again from the bench, then open it once more.'
+        : 'The good part is without what is named here; numbers that were left out stand in its note.',
+    ],
   };
 }
 
@@ -59,34 +68,60 @@ function located(fault: string): IntakeFault {
     : { row: null, column: match[1] ?? null, message: match[2] ?? fault };
 }
 
-/** The experiment without its faulty items; null where something else is wrong, or nothing is left. */
-function withoutFaulty(value: unknown, firstFaults: readonly string[]) {
-  let fields = { ...(value as Fields) };
-  let faults = firstFaults;
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const bad = new Map(LISTS.map((list) => [list as string, new Set<number>()]));
-    const badMarks = new Set<string>();
-    for (const fault of faults) {
-      const item = ITEM.exec(fault);
-      const dangling = DANGLING.exec(fault);
-      if (item !== null) bad.get(item[1] ?? '')?.add(Number(item[2]));
-      else if (dangling !== null) badMarks.add(dangling[1] ?? '');
-      else return null;
-    }
-    for (const list of LISTS) {
-      const items = fields[list];
-      if (!Array.isArray(items)) return null;
-      const isMarks = list === 'marks' || list === 'deletedMarks';
-      const kept = items.filter(
-        (item: unknown, index) =>
-          bad.get(list)?.has(index) !== true &&
-          !(isMarks && badMarks.has(String((item as Fields | null)?.['id']))),
-      );
-      fields = { ...fields, [list]: kept };
-    }
-    const reading = readExperiment(fields);
-    if (reading.kind === 'experiment') return reading.experiment.marks.length > 0 ? reading.experiment : null;
-    faults = reading.faults;
+/** What of the experiment can be used: numbers brought into their limits, faulty items left out; null: nothing. */
+function goodPart(value: unknown, first: ExperimentReading): Experiment | null {
+  const migrated = migrateExperiment(value);
+  if ('fault' in migrated) return null;
+  let fields = migrated.record;
+  let reading = first;
+  for (let round = 0; round < MOST_ROUNDS && reading.kind === 'faults'; round += 1) {
+    const mended = mendRecord(fields, reading.outside);
+    const rest = mended === fields ? withoutFaulty(fields, reading.faults) : mended;
+    if (rest === null) return null;
+    fields = rest;
+    reading = readExperiment(fields);
   }
-  return null;
+  if (reading.kind === 'faults' || reading.experiment.marks.length === 0) return null;
+  return reading.experiment;
+}
+
+/** The record without its faulty items; null where something else is wrong. */
+function withoutFaulty(fields: Fields, faults: readonly string[]): Fields | null {
+  const bad = new Map(LISTS.map((list) => [list as string, new Set<number>()]));
+  const badMarks = new Set<string>();
+  let isPresentGone = false;
+  for (const fault of faults) {
+    const item = ITEM.exec(fault);
+    const dangling = DANGLING.exec(fault);
+    if (item !== null) bad.get(item[1] ?? '')?.add(Number(item[2]));
+    else if (dangling !== null) badMarks.add(dangling[1] ?? '');
+    else if (NOT_PRESENT.test(fault)) isPresentGone = true;
+    else return null;
+  }
+  let rest = fields;
+  for (const list of LISTS) {
+    const items = fields[list];
+    if (!Array.isArray(items)) return null;
+    const isMarks = list === 'marks' || list === 'deletedMarks';
+    const kept = items.filter(
+      (item: unknown, index) =>
+        bad.get(list)?.has(index) !== true &&
+        !(isMarks && badMarks.has(String((item as Fields | null)?.['id']))),
+    );
+    rest = { ...rest, [list]: kept };
+  }
+  return isPresentGone ? { ...rest, present: firstPresent(rest) } : rest;
+}
+
+/** The first fork and place that are left, in place of one that is gone. */
+function firstPresent(fields: Fields): Fields {
+  const ids = (list: string): unknown[] =>
+    (fields[list] as unknown[]).map((item) => (item as Fields | null)?.['id']);
+  const present = fields['present'] as Fields;
+  const kept = (list: string, id: unknown): unknown => (ids(list).includes(id) ? id : ids(list)[0]);
+  return {
+    ...present,
+    forkId: kept('forks', present['forkId']),
+    placeId: kept('places', present['placeId']),
+  };
 }

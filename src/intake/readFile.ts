@@ -4,7 +4,7 @@ import { WavReader } from '../capture/wav/wavReader.ts';
 import { megabytes } from '../report/megabytes.ts';
 import { decodeText } from './decodeText.ts';
 import { fileKind } from './fileKind.ts';
-import { LARGEST_JSON_BYTES, LARGEST_TABLE_BYTES } from './intakeLimits.ts';
+import { LARGEST_JSON_BYTES, LARGEST_TABLE_BYTES } from '../limits/sizes.ts';
 import type { Intake } from './intakeTypes.ts';
 import { readExperimentText } from './readExperimentText.ts';
 import { readTableText } from './readTableText.ts';

@@ -1,5 +1,6 @@
+import { LARGEST_TABLE_BYTES } from '../limits/sizes.ts';
+import { wellFormed } from '../limits/texts.ts';
 import type { TableDefaults } from '../marks/marksTable.ts';
-import { LARGEST_TABLE_BYTES } from './intakeLimits.ts';
 import type { Intake } from './intakeTypes.ts';
 import { readExperimentText } from './readExperimentText.ts';
 import { readTableText } from './readTableText.ts';
@@ -8,8 +9,9 @@ import { readTableText } from './readTableText.ts';
  * Reads text that was pasted or typed: an experiment's JSON, or a table that may leave out fork, ends and heading.
  * @param defaults  the fork and the ends that are set on the bench
  */
-export function readPasted(text: string, defaults: TableDefaults): Intake {
+export function readPasted(pasted: string, defaults: TableDefaults): Intake {
   const name = 'Pasted text';
+  const text = wellFormed(pasted);
   if (text.length > LARGEST_TABLE_BYTES) {
     const message = `The text has ${Math.round(text.length / 1e6)} million characters: no table of marks is that long.`;
     return { name, content: null, faults: [{ row: null, column: null, message }], remarks: [] };

@@ -1,11 +1,13 @@
+import { LIMITS } from '../limits/limits.ts';
+import type { Limit } from '../limits/limits.ts';
+import { LONGEST } from '../limits/longest.ts';
+import { textFault } from '../limits/texts.ts';
 import type { DelimitedRecord } from '../marks/delimited.ts';
 import { unguarded } from '../marks/formulaGuard.ts';
 import { parseDecimal, shorten } from '../marks/parseDecimal.ts';
 import { parseTemperature } from '../marks/parseQuantities.ts';
 import type { IntakeFault, StatedResult } from './intakeTypes.ts';
 
-/** Speeds that any gas at school has, m/s. */
-const SPEED_RANGE_MPS = [100, 1500] as const;
 type Column =
   'group' | 'speed_mps' | 'standard_uncertainty_mps' | 'expanded_uncertainty_mps' | 'temperature_c';
 
@@ -37,23 +39,30 @@ export function readResultsTable(
       faults.push({ row, column, message });
       return null;
     };
-    const number = (column: Column, low: number, high: number): number | null => {
+    const number = (column: Column, { lowest, highest }: Limit, scale = 1): number | null => {
+      const [low, high] = [lowest * scale, highest * scale];
       const parsed = parseDecimal(cell(column), column);
       if (!parsed.ok) return fail(column, parsed.message);
       const isSpeed = parsed.unit === '' || /^m\/s$/i.test(parsed.unit);
       if (isSpeed && parsed.value >= low && parsed.value <= high) return parsed.value;
-      return fail(column, `must be ${low}..${high} m/s, got ${shorten(cell(column))}.`);
+      return fail(
+        column,
+        `must be ${low}..${high} m/s, got ${shorten(cell(column))}. Check the number and its unit.`,
+      );
     };
-    const speedMps = number('speed_mps', ...SPEED_RANGE_MPS);
+    const speedMps = number('speed_mps', LIMITS.speedMps);
     const standard =
       cell('standard_uncertainty_mps') !== ''
-        ? number('standard_uncertainty_mps', 1e-4, 200)
-        : halved(number('expanded_uncertainty_mps', 2e-4, 400));
+        ? number('standard_uncertainty_mps', LIMITS.speedStandardUncertaintyMps)
+        : halved(number('expanded_uncertainty_mps', LIMITS.speedStandardUncertaintyMps, 2));
     const temperature = cell('temperature_c') === '' ? null : parseTemperature(cell('temperature_c'));
     if (temperature?.ok === false) fail('temperature_c', temperature.message);
+    const group = unguarded(cell('group'));
+    const tooLong = textFault('The group’s name', group, LONGEST.name);
+    if (tooLong !== null) fail('group', tooLong);
     if (faults.length > before || speedMps === null || standard === null) continue;
     results.push({
-      group: unguarded(cell('group')),
+      group,
       speedMps,
       standardUncertaintyMps: standard,
       temperatureC: temperature?.ok === true ? temperature.temperatureC : null,

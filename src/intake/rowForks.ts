@@ -1,4 +1,6 @@
+import { isWithin, LIMITS } from '../limits/limits.ts';
 import type { MarkRow } from '../marks/marksTable.ts';
+import { stampStandardUncertaintyHz } from '../marks/usualUncertainties.ts';
 import type { Fork } from '../notebook/experiment.ts';
 import { newFork } from '../notebook/newExperiment.ts';
 import { forkInUse } from '../report/marksCsv.ts';
@@ -20,10 +22,7 @@ export class RowForks {
   of(row: MarkRow): Fork {
     const found = this.known.get(keyOf(row.forkHz, row.forkUncertaintyHz));
     if (found !== undefined) return found;
-    const fresh = newFork(freeId('fork', this.ids), row.forkHz);
-    // A record has no uncertainty of 0.
-    const stated = Math.max(row.forkUncertaintyHz ?? fresh.standardUncertaintyHz, 1e-6);
-    const fork = { ...fresh, standardUncertaintyHz: stated };
+    const fork = forkOf(freeId('fork', this.ids), row);
     this.all.push(fork);
     this.note(fork);
     this.known.set(keyOf(row.forkHz, row.forkUncertaintyHz), fork);
@@ -36,6 +35,17 @@ export class RowForks {
       if (!this.known.has(key)) this.known.set(key, fork);
     }
   }
+}
+
+/** A table states the pitch in use: where no fork is stamped so high or so low, it was measured. */
+function forkOf(id: string, { forkHz, forkUncertaintyHz }: MarkRow): Fork {
+  const { lowest, highest } = LIMITS.stampedHz;
+  const stamped = newFork(id, Math.min(Math.max(forkHz, lowest), highest));
+  if (!isWithin(LIMITS.stampedHz, forkHz)) {
+    const measuredStandardUncertaintyHz = forkUncertaintyHz ?? stampStandardUncertaintyHz(forkHz);
+    return { ...stamped, measuredHz: forkHz, measuredStandardUncertaintyHz };
+  }
+  return { ...stamped, standardUncertaintyHz: forkUncertaintyHz ?? stamped.standardUncertaintyHz };
 }
 
 /** Twelve digits: a pitch that went through a file is the same one. */

@@ -1,7 +1,13 @@
+import { isWithin, LIMITS } from '../limits/limits.ts';
+import { LONGEST } from '../limits/longest.ts';
+import { beginningOf, wellFormed } from '../limits/texts.ts';
+import { readingLimit, readingOfColumnM } from '../marks/columnOfMark.ts';
 import type { Mark } from '../marks/mark.ts';
+import { LARGEST_RECORD_BYTES } from '../limits/sizes.ts';
 import type { MarkRow } from '../marks/marksTable.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
+import { itemBytes, recordBytes } from '../notebook/recordBytes.ts';
 import type { IntakeFault } from './intakeTypes.ts';
 import { RowForks } from './rowForks.ts';
 import { RowPlaces } from './rowPlaces.ts';
@@ -20,16 +26,13 @@ export interface TakenRows {
   readonly remarks: readonly string[];
 }
 
-/** An experiment's record holds orders up to this, and lists of this many. */
-const HIGHEST_ORDER = 100;
-const MOST_MARKS = 5000;
 /** Tubes that differ by less are the same one, m. */
 const SAME_DIAMETER_M = 1e-6;
 
 /** A new experiment out of a table's rows. @param rows  at least one */
 export function experimentFromRows(title: string, rows: readonly MarkRow[], outside: TakeOutside): TakenRows {
   const fresh = newExperiment(outside.newId(), outside.now);
-  const taken = takeRows({ ...fresh, title, forks: [], places: [] }, rows, outside);
+  const taken = takeRows({ ...fresh, title: titleOf(title), forks: [], places: [] }, rows, outside);
   const { forks, places } = taken.experiment;
   // Where every row was at fault the usual fork and place stay.
   const whole = {
@@ -42,11 +45,14 @@ export function experimentFromRows(title: string, rows: readonly MarkRow[], outs
     placeId: whole.places.at(0)?.id ?? '',
     ends: whole.marks.at(0)?.ends ?? fresh.present.ends,
   };
-  const widths = rows.flatMap((row) => (row.lengthUncertaintyM === null ? [] : [row.lengthUncertaintyM]));
-  const readingM = Math.max(0, ...widths) || fresh.rule.readingStandardUncertaintyM;
+  const usualM = fresh.rule.readingStandardUncertaintyM;
+  const widths = new Set(rows.map((row) => row.lengthUncertaintyM ?? usualM));
+  const readingM = Math.max(...widths);
   const remarks =
-    new Set(widths).size > 1
-      ? [`The lengths state different uncertainties: the largest, ${readingM * 1000} mm, is taken for all.`]
+    widths.size > 1
+      ? [
+          `The lengths have different uncertainties (${usualM * 1000} mm where none is stated): the largest, ${readingM * 1000} mm, is taken for all.`,
+        ]
       : [];
   return {
     experiment: { ...whole, present, rule: { ...whole.rule, readingStandardUncertaintyM: readingM } },
@@ -66,34 +72,44 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
   const marks: Mark[] = [];
   let diameterM = base.tube.diameterM;
   const offsetM = base.rule.zeroOffsetM;
-  const marksBefore = base.marks.length + base.deletedMarks.length;
+  let bytes = recordBytes(base);
   for (const row of rows) {
-    const count = Math.max(marksBefore + marks.length, forks.all.length, places.all.length);
-    const fault = misfit(row, diameterM, count);
+    const count = Math.max(base.marks.length + marks.length, forks.all.length, places.all.length);
+    const fault = misfit(row, { diameterM, count, offsetM });
     if (fault !== null) {
       faults.push(fault);
       continue;
     }
-    diameterM ??= row.diameterM;
-    marks.push({
+    const counts = [forks.all.length, places.all.length];
+    const mark: Mark = {
       id: outside.newId(),
       createdAt: isTime(row.madeAt) ? row.madeAt : outside.now,
       forkId: forks.of(row).id,
       placeId: places.of(row).id,
       ends: row.ends,
-      lengthM: row.lengthM + offsetM,
-      otherLengthM: row.otherLengthM === null ? null : row.otherLengthM + offsetM,
+      lengthM: readingOfColumnM(row.lengthM, offsetM),
+      otherLengthM: row.otherLengthM === null ? null : readingOfColumnM(row.otherLengthM, offsetM),
       evidence: null,
       order: row.order,
       excluded: row.excluded,
       note: row.note,
-    });
+    };
+    for (const item of [...forks.all.slice(counts[0]), ...places.all.slice(counts[1])])
+      bytes += itemBytes(item);
+    if (bytes + itemBytes(mark) > LARGEST_RECORD_BYTES) {
+      const message = `with this row the experiment’s file would have more than ${LARGEST_RECORD_BYTES / 1e6} MB. Begin another one for the rest, or shorten the notes.`;
+      faults.push({ row: row.row, column: null, message });
+      continue;
+    }
+    bytes += itemBytes(mark);
+    diameterM ??= row.diameterM;
+    marks.push(mark);
   }
   const remarks =
     offsetM === 0
       ? []
       : [
-          `The table’s lengths are taken as columns’: the rule’s zero offset of ${offsetM * 1000} mm is put back.`,
+          `The table’s lengths are taken as columns’: the rule’s zero offset of ${Number((offsetM * 1000).toPrecision(8))} mm is put back.`,
         ];
   return {
     experiment: {
@@ -108,16 +124,24 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
   };
 }
 
-function misfit(row: MarkRow, diameterM: number | null, count: number): IntakeFault | null {
-  if (count >= MOST_MARKS) {
-    return {
-      row: row.row,
-      column: null,
-      message: `an experiment holds ${MOST_MARKS} marks, forks or places at most.`,
-    };
+/** What a row meets in the experiment that it comes into. */
+interface Meeting {
+  readonly diameterM: number | null;
+  /** Of its longest list. */
+  readonly count: number;
+  readonly offsetM: number;
+}
+
+function misfit(row: MarkRow, { diameterM, count, offsetM }: Meeting): IntakeFault | null {
+  if (count >= LONGEST.list) {
+    const message = `an experiment holds ${LONGEST.list} marks, forks or places at most. Begin another one for the rest.`;
+    return { row: row.row, column: null, message };
   }
-  if (row.order !== null && row.order > HIGHEST_ORDER) {
-    return { row: row.row, column: 'order', message: `an order of ${row.order} is above ${HIGHEST_ORDER}.` };
+  const noReading = readingFault(row, offsetM);
+  if (noReading !== null) return noReading;
+  if (row.order !== null && !isWithin(LIMITS.order, row.order)) {
+    const message = `an order of ${row.order} is outside of ${LIMITS.order.lowest} to ${LIMITS.order.highest}. Leave it empty where you don’t know.`;
+    return { row: row.row, column: 'order', message };
   }
   if (row.diameterM !== null && diameterM !== null && Math.abs(row.diameterM - diameterM) > SAME_DIAMETER_M) {
     const message = `this tube is ${row.diameterM * 1000} mm wide, the experiment’s is ${diameterM * 1000} mm. Another tube is another experiment.`;
@@ -126,6 +150,28 @@ function misfit(row: MarkRow, diameterM: number | null, count: number): IntakeFa
   return null;
 }
 
+/** A column that this experiment's rule shows no reading for. */
+function readingFault({ row, lengthM, otherLengthM }: MarkRow, offsetM: number): IntakeFault | null {
+  const limit = readingLimit(offsetM);
+  const isMissing = (columnM: number | null): boolean =>
+    columnM !== null && !isWithin(limit, readingOfColumnM(columnM, offsetM));
+  const column = isMissing(lengthM) ? 'length_cm' : isMissing(otherLengthM) ? 'other_length_cm' : null;
+  if (column === null) return null;
+  const { lowest, highest } = LIMITS.lengthM;
+  const found = column === 'length_cm' ? lengthM : (otherLengthM ?? lengthM);
+  const message = `with the rule’s zero offset of ${inCm(offsetM)} a column of ${inCm(found)} would be read at ${inCm(found + offsetM)}; readings are ${inCm(lowest)} to ${inCm(highest)}. Open the table as a new experiment, or change the zero offset under Apparatus first.`;
+  return { row, column, message };
+}
+
+function inCm(lengthM: number): string {
+  return `${Number((lengthM * 100).toPrecision(8))} cm`;
+}
+
+/** Of a file's name. */
+function titleOf(text: string): string {
+  return beginningOf(wellFormed(text), LONGEST.title);
+}
+
 function isTime(text: string): boolean {
-  return text.length <= 50 && Number.isFinite(Date.parse(text));
+  return text.length <= LONGEST.time && Number.isFinite(Date.parse(text));
 }

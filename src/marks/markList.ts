@@ -1,5 +1,6 @@
 import type { Experiment } from '../notebook/experiment.ts';
 import type { Mark } from './mark.ts';
+import { MarkIndex } from './markIndex.ts';
 
 /** What may be changed on a mark once it is there. */
 export type MarkChange = Partial<
@@ -52,7 +53,8 @@ export function editMark(experiment: Experiment, id: string, change: MarkChange)
 export function deleteMark(experiment: Experiment, id: string): Experiment {
   findMark(experiment.marks, id);
   const { marks } = experiment;
-  const goes = (mark: Mark): boolean => mark.id === id || repeatedMark(marks, mark)?.id === id;
+  const index = new MarkIndex(marks);
+  const goes = (mark: Mark): boolean => mark.id === id || index.repeated(mark)?.id === id;
   return {
     ...experiment,
     marks: marks.filter((mark) => !goes(mark)),
@@ -67,67 +69,61 @@ export function deleteMark(experiment: Experiment, id: string): Experiment {
 export function restoreMark(experiment: Experiment, id: string): Experiment {
   findMark(experiment.deletedMarks, id);
   const { deletedMarks } = experiment;
-  const comes = (mark: Mark): boolean => mark.id === id || repeatedMark(deletedMarks, mark)?.id === id;
+  const index = new MarkIndex(deletedMarks);
+  const comes = (mark: Mark): boolean => mark.id === id || index.repeated(mark)?.id === id;
   const marks = [...experiment.marks, ...deletedMarks.filter(comes)].sort((one, other) =>
     one.createdAt < other.createdAt ? -1 : one.createdAt > other.createdAt ? 1 : 0,
   );
   return { ...experiment, marks, deletedMarks: deletedMarks.filter((mark) => !comes(mark)) };
 }
 
-/**
- * The mark that this one repeats; null where it stands for itself, as every mark does that has a length of its own or
- * whose repeats lead in a circle. A repeat of a repeat is one of the mark behind both.
- */
+/** As `MarkIndex.repeated`. */
 export function repeatedMark(marks: readonly Mark[], mark: Mark): Mark | null {
-  const passed = new Set([mark.id]);
-  let last = mark;
-  for (;;) {
-    const { repeatOf, lengthM } = last;
-    const next =
-      lengthM !== null || repeatOf === undefined || repeatOf === null
-        ? undefined
-        : marks.find((other) => other.id === repeatOf);
-    if (next === undefined) return last === mark ? null : last;
-    if (passed.has(next.id)) return null;
-    passed.add(next.id);
-    last = next;
-  }
+  return new MarkIndex(marks).repeated(mark);
 }
 
 /** Marks that stand for themselves, oldest first: each a resonance of its own. */
 export function ownMarks(marks: readonly Mark[]): readonly Mark[] {
-  return marks.filter((mark) => repeatedMark(marks, mark) === null);
+  return new MarkIndex(marks).own;
 }
 
 /** Repeats of one mark, oldest first. */
 export function repeatsOf(marks: readonly Mark[], id: string): readonly Mark[] {
-  return marks.filter((mark) => repeatedMark(marks, mark)?.id === id);
+  const index = new MarkIndex(marks);
+  const mark = index.find(id);
+  return mark === null ? [] : index.repeatsOf(mark);
 }
 
 /**
  * A mark's number, from 1: the one that the page, messages, tables, reports and sound files show. A repeat goes by the
- * number of its mark. 0 where there is no such mark.
+ * number of its mark. 0 where there is no such mark. Whoever asks for many builds one `MarkIndex`.
  */
 export function markNumber(marks: readonly Mark[], id: string): number {
-  const found = marks.find((mark) => mark.id === id);
-  const own = found === undefined ? undefined : (repeatedMark(marks, found) ?? found);
-  return ownMarks(marks).findIndex((mark) => mark === own) + 1;
+  return new MarkIndex(marks).numberOf(id);
 }
 
-/** The newest older mark of the same fork, ends and place that this one may be a repeat of; null where there is none. */
-export function likelyRepeated(marks: readonly Mark[], mark: Mark): Mark | null {
-  const older = ownMarks(marks.slice(0, marks.indexOf(mark)));
-  const same = older.filter(
-    (other) => other.forkId === mark.forkId && other.ends === mark.ends && other.placeId === mark.placeId,
-  );
-  return same.at(-1) ?? null;
+/**
+ * The newest older mark of the same fork, ends and place that this one may be a repeat of; null where there is none.
+ * @param index  of these marks, from whoever asks for many
+ */
+export function likelyRepeated(
+  marks: readonly Mark[],
+  mark: Mark,
+  index: MarkIndex = new MarkIndex(marks),
+): Mark | null {
+  const { forkId, ends, placeId } = mark;
+  const isSame = (other: Mark): boolean =>
+    other.forkId === forkId && other.ends === ends && other.placeId === placeId;
+  const older = marks.slice(0, Math.max(marks.indexOf(mark), 0));
+  return older.findLast((other) => isSame(other) && index.repeated(other) === null) ?? null;
 }
 
 /** Marks that still wait for their length, newest first: the order in which lengths are typed. */
 export function waitingMarks(experiment: Experiment): readonly Mark[] {
-  return ownMarks(experiment.marks)
-    .filter((mark) => mark.lengthM === null)
-    .reverse();
+  const open = experiment.marks.filter((mark) => mark.lengthM === null);
+  if (open.length === 0) return [];
+  const index = new MarkIndex(experiment.marks);
+  return open.filter((mark) => index.repeated(mark) === null).reverse();
 }
 
 /**
@@ -136,9 +132,9 @@ export function waitingMarks(experiment: Experiment): readonly Mark[] {
  */
 export function nextWaitingMark(experiment: Experiment, id: string): Mark | null {
   const waiting = waitingMarks(experiment).filter((mark) => mark.id !== id);
-  const indexOf = (mark: Mark): number => experiment.marks.indexOf(mark);
-  const index = experiment.marks.findIndex((mark) => mark.id === id);
-  return waiting.find((mark) => indexOf(mark) < index) ?? waiting.at(0) ?? null;
+  const at = new Map(experiment.marks.map((mark, index) => [mark.id, index]));
+  const index = at.get(id) ?? -1;
+  return waiting.find((mark) => (at.get(mark.id) ?? -1) < index) ?? waiting.at(0) ?? null;
 }
 
 function findMark(marks: readonly Mark[], id: string): Mark {

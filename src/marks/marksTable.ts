@@ -1,17 +1,24 @@
+import { isWithin, LIMITS } from '../limits/limits.ts';
+import { LONGEST } from '../limits/longest.ts';
+import { MOST_TABLE_ROWS } from '../limits/sizes.ts';
+import { textFault } from '../limits/texts.ts';
 import { splitDelimited } from './delimited.ts';
 import type { DelimitedRecord } from './delimited.ts';
 import type { ColumnEnds } from './mark.ts';
 import { unguarded } from './formulaGuard.ts';
-import { READ_COLUMNS, REQUIRED_COLUMNS } from './markColumns.ts';
+import { MARK_COLUMNS, READ_COLUMNS, REQUIRED_COLUMNS } from './markColumns.ts';
 import type { ReadColumn, RequiredColumn } from './markColumns.ts';
 import { parseDecimal, shorten } from './parseDecimal.ts';
 import type { Parsed } from './parseDecimal.ts';
+import { parseExcluded } from './parseExcluded.ts';
 import { parseLength } from './parseLength.ts';
 import {
   parseDiameter,
+  parseForkUncertainty,
   parseFrequency,
   parseHumidity,
   parsePressure,
+  parseReadingUncertainty,
   parseTemperature,
 } from './parseQuantities.ts';
 
@@ -71,9 +78,6 @@ export interface TableDefaults {
   readonly forkHz: number;
   readonly ends: ColumnEnds;
 }
-
-const MOST_ROWS = 20_000;
-const HIGHEST_ORDER = 200;
 
 /**
  * Reads a table of marks: comma, semicolon or tab between the cells, decimal point or comma, quotes after RFC 4180,
@@ -186,7 +190,10 @@ function readRecords(
   }
   if (faults.length > 0) return { ok: false, faults, rows: [] };
   if (rest.length === 0) return refuse('The file has a heading but no rows of marks.');
-  if (rest.length > MOST_ROWS) return refuse(`The file has ${rest.length} rows; ${MOST_ROWS} is the most.`);
+  if (rest.length > MOST_TABLE_ROWS)
+    return refuse(
+      `The file has ${rest.length} rows; ${MOST_TABLE_ROWS} is the most. Split it into several files.`,
+    );
 
   const rows: MarkRow[] = [];
   const skipped: number[] = [];
@@ -211,7 +218,7 @@ function readRecords(
     };
     const read = readRow(row, cell);
     if (!Array.isArray(read)) rows.push(read);
-    else if (isYes(cell('excluded'))) skipped.push(row);
+    else if (isExcluded(cell('excluded'))) skipped.push(row);
     else faults.push(...read);
   }
   if (faults.length > 0) return { ok: false, faults, rows };
@@ -219,17 +226,24 @@ function readRecords(
   return { ok: true, rows, passedOver: passedOverOf(heading.cells, names), skipped };
 }
 
-function isYes(text: string): boolean {
-  return /^(yes|true|1|x)$/i.test(text);
+/** Of a row that can't be read: whether that doesn't matter. */
+function isExcluded(text: string): boolean {
+  const parsed = parseExcluded(text);
+  return parsed.ok && parsed.excluded;
 }
 
 /** Beginnings of the known columns' names; what begins so and isn't known was likely meant as one. */
-const STEMS = /^(dia|rad|temp|t_c$|hum|rh|press|fork|end|len|ord|room|lab)/;
+const STEMS = /^(dia|rad|temp|t_c$|hum|rh|press|fork|freq|pitch|end|len|ord|room|lab|excl)/;
+/** The same for words further on in a name, where short ones would mislead: inner_diameter_mm, air_temp. */
+const LATER_STEMS = /_(diam|radius|temp|humid|press|fork|freq|pitch|ends(_|$)|length|order(_|$)|exclu)/;
 
 function passedOverOf(headings: readonly string[], names: readonly string[]): string[] {
-  const known: readonly string[] = READ_COLUMNS;
+  const known: readonly string[] = MARK_COLUMNS.map(({ name }) => name);
   return headings
-    .filter((_, i) => !known.includes(names[i] ?? '') && STEMS.test(names[i] ?? ''))
+    .filter((_, i) => {
+      const name = names[i] ?? '';
+      return !known.includes(name) && (STEMS.test(name) || LATER_STEMS.test(name));
+    })
     .map(shorten);
 }
 
@@ -289,16 +303,26 @@ function readRow(row: number, cell: (column: ReadColumn) => string): MarkRow | T
   const humidityPct = takeIfThere('humidity_pct', parseHumidity, (value) => value.humidityPct);
   const pressurePa = takeIfThere('pressure_hpa', parsePressure, (value) => value.pressurePa);
   const order = takeIfThere('order', parseOrder, (value) => value.order);
-  const lengthUncertainty = (text: string): Parsed<{ value: number }> =>
-    parseUncertainty(text, 'uncertainty of the length', 'mm', 0.01, 200);
   const lengthUncertaintyM = takeIfThere(
     'length_uncertainty_mm',
-    lengthUncertainty,
-    ({ value }) => value / 1000,
+    parseReadingUncertainty,
+    (value) => value.standardUncertaintyM,
   );
-  const forkUncertainty = (text: string): Parsed<{ value: number }> =>
-    parseUncertainty(text, 'uncertainty of the fork', 'Hz', 0, 0.2 * (forkHz ?? 1000));
-  const forkUncertaintyHz = takeIfThere('fork_uncertainty_hz', forkUncertainty, ({ value }) => value);
+  const forkUncertaintyHz = takeIfThere(
+    'fork_uncertainty_hz',
+    parseForkUncertainty,
+    (value) => value.standardUncertaintyHz,
+  );
+  const excluded = take('excluded', parseExcluded, (value) => value.excluded) ?? false;
+  const takeText = (column: ReadColumn, name: string, longest: number): string => {
+    const text = unguarded(cell(column));
+    const message = textFault(name, text, longest);
+    if (message !== null) faults.push({ row, column, message });
+    return text;
+  };
+  const place = takeText('place', 'The place’s name', LONGEST.name);
+  const group = takeText('group', 'The group’s name', LONGEST.name);
+  const note = takeText('note', 'The note', LONGEST.markNote);
   if (faults.length > 0 || forkHz === null || ends === null || lengthM === null) return faults;
   return {
     row,
@@ -310,14 +334,14 @@ function readRow(row: number, cell: (column: ReadColumn) => string): MarkRow | T
     temperatureC,
     humidityPct,
     pressurePa,
-    place: unguarded(cell('place')),
+    place,
     order,
     lengthUncertaintyM,
     forkUncertaintyHz,
-    excluded: isYes(cell('excluded')),
-    group: unguarded(cell('group')),
+    excluded,
+    group,
     madeAt: cell('made_at'),
-    note: unguarded(cell('note')),
+    note,
   };
 }
 
@@ -332,25 +356,10 @@ function parseOrder(text: string): Parsed<{ readonly order: number }> {
   const parsed = parseDecimal(text, 'order');
   if (!parsed.ok) return parsed;
   const { value, unit } = parsed;
-  if (unit === '' && Number.isInteger(value) && value >= 1 && value <= HIGHEST_ORDER)
+  if (unit === '' && Number.isInteger(value) && isWithin(LIMITS.order, value))
     return { ok: true, order: value };
   return {
     ok: false,
-    message: `The order must be a whole number 1..${HIGHEST_ORDER}, got ${shorten(text)}.`,
+    message: `The order must be a whole number ${LIMITS.order.lowest}..${LIMITS.order.highest}, got ${shorten(text)}. The first resonance has 1; leave it empty where you don’t know.`,
   };
-}
-
-function parseUncertainty(
-  text: string,
-  name: string,
-  unit: string,
-  lowest: number,
-  highest: number,
-): Parsed<{ readonly value: number }> {
-  const parsed = parseDecimal(text, name);
-  if (!parsed.ok) return parsed;
-  const { value } = parsed;
-  const unitFits = parsed.unit === '' || parsed.unit.toLowerCase() === unit.toLowerCase();
-  if (unitFits && value >= lowest && value <= highest) return { ok: true, value };
-  return { ok: false, message: `The ${name} must be ${lowest}..${highest} ${unit}, got ${shorten(text)}.` };
 }

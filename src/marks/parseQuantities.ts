@@ -1,122 +1,142 @@
-import { parseDecimal, shorten } from './parseDecimal.ts';
+import { LIMITS } from '../limits/limits.ts';
 import type { Parsed } from './parseDecimal.ts';
+import { parseQuantity } from './parseQuantity.ts';
+import type { TypedKind, TypedUnit } from './parseQuantity.ts';
 
-/** Widest values that are taken for a classroom's; beyond them a unit was mixed up. */
-const RANGES = {
-  temperatureC: [-30, 60],
-  humidityPct: [0, 100],
-  pressurePa: [50_000, 110_000],
-  frequencyHz: [20, 20_000],
-  diameterM: [0.002, 0.5],
-} as const;
-
-type Units = Readonly<Record<string, (value: number) => number>>;
-
-const TEMPERATURE_UNITS: Units = {
-  '': (value) => value,
-  c: (value) => value,
-  f: (value) => ((value - 32) * 5) / 9,
-  k: (value) => value - 273.15,
+const CELSIUS = { symbol: '°C', scale: 1 };
+const TEMPERATURE: TypedKind = {
+  name: 'temperature',
+  limit: LIMITS.temperatureC,
+  units: {
+    '': CELSIUS,
+    c: CELSIUS,
+    f: { symbol: '°F', scale: 5 / 9, shift: -160 / 9 },
+    k: { symbol: 'K', scale: 1, shift: -273.15 },
+  },
+  known: '°C, °F or K',
+  hint: (value) => (value > 200 ? `For kelvin write ${value} K.` : `For Fahrenheit write ${value} °F.`),
 };
 
-/** Reads an air temperature: plain numbers and °C alike, also °F and K. Within −30..60 °C. */
+/** Reads an air temperature: plain numbers and °C alike, also °F and K. */
 export function parseTemperature(text: string): Parsed<{ readonly temperatureC: number }> {
-  const read = parse(text, 'temperature', TEMPERATURE_UNITS, '°C, °F or K');
-  if (!read.ok) return read;
-  const [lowest, highest] = RANGES.temperatureC;
-  if (read.si >= lowest && read.si <= highest) return { ok: true, temperatureC: read.si };
-  const hint =
-    read.unit !== ''
-      ? ''
-      : read.si > 200
-        ? ` For kelvin write ${read.value} K.`
-        : ` For Fahrenheit write ${read.value} °F.`;
-  return {
-    ok: false,
-    message: `The temperature must be ${lowest}..${highest} °C, got ${clean(read.si)} °C.${hint}`,
-  };
+  const read = parseQuantity(text, TEMPERATURE);
+  return read.ok ? { ok: true, temperatureC: read.si } : read;
 }
+
+const PERCENT = { symbol: '%', scale: 1 };
+const HUMIDITY: TypedKind = {
+  name: 'humidity',
+  limit: LIMITS.humidityPct,
+  units: { '': PERCENT, '%': PERCENT },
+  known: '%',
+};
+/** Between 0 and this a plain number is more likely a fraction: no room is that dry. */
+const DRIEST_PLAIN_PCT = 1;
 
 /** Reads a relative humidity in %, 0..100. */
 export function parseHumidity(text: string): Parsed<{ readonly humidityPct: number }> {
-  const read = parse(text, 'humidity', { '': (value) => value, '%': (value) => value }, '%');
+  const read = parseQuantity(text, HUMIDITY);
   if (!read.ok) return read;
-  const [lowest, highest] = RANGES.humidityPct;
-  if (read.unit === '' && read.si > 0 && read.si < 1) {
-    const message = `${read.value} % is drier than any room. If a fraction is meant, write ${clean(100 * read.value)}; else write ${read.value} %.`;
+  if (read.unit === '' && isHumidityDoubtful(read.si)) {
+    const message = `${read.value} % is drier than any room. If a fraction is meant, write ${Number((100 * read.value).toPrecision(12))}; else write ${read.value} %.`;
     return { ok: false, message };
   }
-  if (read.si >= lowest && read.si <= highest) return { ok: true, humidityPct: read.si };
-  return { ok: false, message: `The humidity must be ${lowest}..${highest} %, got ${clean(read.si)} %.` };
+  return { ok: true, humidityPct: read.si };
 }
 
-const PRESSURE_UNITS: Units = {
-  '': (value) => value * 100,
-  hpa: (value) => value * 100,
-  mbar: (value) => value * 100,
-  kpa: (value) => value * 1000,
-  pa: (value) => value,
+/** Whether a plain number is asked for its unit, because it is more likely a fraction. */
+export function isHumidityDoubtful(humidityPct: number): boolean {
+  return humidityPct > 0 && humidityPct < DRIEST_PLAIN_PCT;
+}
+
+const HECTOPASCAL = { symbol: 'hPa', scale: 100 };
+const PRESSURE: TypedKind = {
+  name: 'pressure',
+  limit: LIMITS.pressurePa,
+  units: {
+    '': HECTOPASCAL,
+    hpa: HECTOPASCAL,
+    mbar: { symbol: 'mbar', scale: 100 },
+    kpa: { symbol: 'kPa', scale: 1000 },
+    pa: { symbol: 'Pa', scale: 1 },
+  },
+  known: 'hPa, mbar, kPa or Pa',
+  hint: () => 'Plain numbers are hPa: sea level has about 1013.',
 };
 
-/** Reads an air pressure: plain numbers are hPa; also mbar, kPa and Pa. Within 500..1100 hPa. */
+/** Reads an air pressure: plain numbers are hPa; also mbar, kPa and Pa. */
 export function parsePressure(text: string): Parsed<{ readonly pressurePa: number }> {
-  const read = parse(text, 'pressure', PRESSURE_UNITS, 'hPa, mbar, kPa or Pa');
-  if (!read.ok) return read;
-  const [lowest, highest] = RANGES.pressurePa;
-  if (read.si >= lowest && read.si <= highest) return { ok: true, pressurePa: read.si };
-  const hint = read.unit === '' ? ' Plain numbers are hPa: sea level has about 1013.' : '';
-  return {
-    ok: false,
-    message: `The pressure must be ${lowest / 100}..${highest / 100} hPa, got ${clean(read.si / 100)} hPa.${hint}`,
-  };
+  const read = parseQuantity(text, PRESSURE);
+  return read.ok ? { ok: true, pressurePa: read.si } : read;
 }
 
-/** Reads a pitch: plain numbers are Hz; also kHz. Within 20..20 000 Hz. */
+const HERTZ = { symbol: 'Hz', scale: 1 };
+const PITCH_UNITS = { '': HERTZ, hz: HERTZ, khz: { symbol: 'kHz', scale: 1000 } };
+const PITCH: TypedKind = {
+  name: 'pitch',
+  limit: LIMITS.pitchHz,
+  units: PITCH_UNITS,
+  known: 'Hz or kHz',
+  hint: () => 'The bench works with forks of these pitches: check the number, or take another fork.',
+};
+
+/** Reads the pitch in use of a fork, measured or stamped: plain numbers are Hz; also kHz. */
 export function parseFrequency(text: string): Parsed<{ readonly frequencyHz: number }> {
-  const units: Units = { '': (value) => value, hz: (value) => value, khz: (value) => value * 1000 };
-  const read = parse(text, 'pitch', units, 'Hz');
-  if (!read.ok) return read;
-  const [lowest, highest] = RANGES.frequencyHz;
-  if (read.si >= lowest && read.si <= highest) return { ok: true, frequencyHz: read.si };
-  return { ok: false, message: `The pitch must be ${lowest}..${highest} Hz, got ${clean(read.si)} Hz.` };
+  const read = parseQuantity(text, PITCH);
+  return read.ok ? { ok: true, frequencyHz: read.si } : read;
 }
 
-/** Reads a tube's inside diameter: plain numbers are mm; also cm and m. Within 2..500 mm. */
+/** Reads the pitch stamped on a fork, likewise. */
+export function parseStamp(text: string): Parsed<{ readonly frequencyHz: number }> {
+  const read = parseQuantity(text, { ...PITCH, limit: LIMITS.stampedHz });
+  return read.ok ? { ok: true, frequencyHz: read.si } : read;
+}
+
+const MILLIMETRE: TypedUnit = { symbol: 'mm', scale: 0.001 };
+const MILLIMETRES = {
+  '': MILLIMETRE,
+  mm: MILLIMETRE,
+  cm: { symbol: 'cm', scale: 0.01 },
+  m: { symbol: 'm', scale: 1 },
+};
+const DIAMETER: TypedKind = {
+  name: 'diameter',
+  limit: LIMITS.diameterM,
+  units: MILLIMETRES,
+  known: 'mm, cm or m',
+  hint: () => 'Plain numbers are mm.',
+};
+
+/** Reads a tube's inside diameter: plain numbers are mm; also cm and m. */
 export function parseDiameter(text: string): Parsed<{ readonly diameterM: number }> {
-  const units: Units = {
-    '': (value) => value / 1000,
-    mm: (value) => value / 1000,
-    cm: (value) => value / 100,
-    m: (value) => value,
-  };
-  const read = parse(text, 'diameter', units, 'mm, cm or m');
-  if (!read.ok) return read;
-  const [lowest, highest] = RANGES.diameterM;
-  if (read.si >= lowest && read.si <= highest) return { ok: true, diameterM: read.si };
-  const hint = read.unit === '' ? ' Plain numbers are mm.' : '';
-  return {
-    ok: false,
-    message: `The diameter must be ${lowest * 1000}..${highest * 1000} mm, got ${clean(read.si * 1000)} mm.${hint}`,
-  };
+  const read = parseQuantity(text, DIAMETER);
+  return read.ok ? { ok: true, diameterM: read.si } : read;
 }
 
-interface Read {
-  readonly value: number;
-  readonly unit: string;
-  readonly si: number;
+/** Reads the standard uncertainty of a reading, or of a length in a table: plain numbers are mm; also cm and m. */
+export function parseReadingUncertainty(
+  text: string,
+  name = 'uncertainty of the length',
+): Parsed<{ readonly standardUncertaintyM: number }> {
+  const read = parseQuantity(text, {
+    name,
+    limit: LIMITS.readingStandardUncertaintyM,
+    units: MILLIMETRES,
+    known: 'mm, cm or m',
+  });
+  return read.ok ? { ok: true, standardUncertaintyM: read.si } : read;
 }
 
-function parse(text: string, name: string, units: Units, known: string): Parsed<Read> {
-  const parsed = parseDecimal(text, name);
-  if (!parsed.ok) return parsed;
-  const convert = units[parsed.unit.toLowerCase().replace(/[°º\s]|deg(rees)?/g, '')];
-  if (convert === undefined) {
-    return { ok: false, message: `“${shorten(parsed.unit)}” is no unit for the ${name}. Use ${known}.` };
-  }
-  return { ok: true, value: parsed.value, unit: parsed.unit, si: clean(convert(parsed.value)) };
-}
-
-/** Drops the noise of a change of units. */
-function clean(value: number): number {
-  return Number(value.toPrecision(12));
+/** Reads the standard uncertainty of a fork's pitch, Hz. */
+export function parseForkUncertainty(
+  text: string,
+  name = 'uncertainty of the fork',
+): Parsed<{ readonly standardUncertaintyHz: number }> {
+  const read = parseQuantity(text, {
+    name,
+    limit: LIMITS.forkStandardUncertaintyHz,
+    units: { '': HERTZ, hz: HERTZ },
+    known: 'Hz',
+  });
+  return read.ok ? { ok: true, standardUncertaintyHz: read.si } : read;
 }

@@ -1,3 +1,5 @@
+import { LONGEST } from '../limits/longest.ts';
+import { beginningOf } from '../limits/texts.ts';
 import type { Experiment } from './experiment.ts';
 import { amendHistory } from './history.ts';
 import type { History } from './history.ts';
@@ -9,6 +11,7 @@ export function copyExperiment(history: History<Experiment>, id: string): Histor
 
 /** The title of a copy; a copy of a copy is counted on. */
 function copyTitle(title: string): string {
-  const found = /^(.*) \(copy(?: (\d+))?\)$/.exec(title);
-  return found === null ? `${title} (copy)` : `${found[1]} (copy ${Number(found[2] ?? 1) + 1})`;
+  const found = /^(.*) \(copy(?: (\d+))?\)$/s.exec(title);
+  const end = found === null ? ' (copy)' : ` (copy ${Number(found[2] ?? 1) + 1})`;
+  return beginningOf(found?.[1] ?? title, LONGEST.title - end.length) + end;
 }

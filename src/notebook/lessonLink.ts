@@ -1,3 +1,6 @@
+import { LIMITS } from '../limits/limits.ts';
+import { LONGEST } from '../limits/longest.ts';
+import { LONGEST_LINK } from '../limits/sizes.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
 import type { Experiment, Lesson } from './experiment.ts';
 import { newExperiment, newFork } from './newExperiment.ts';
@@ -14,13 +17,22 @@ export interface LessonPlan {
 }
 
 const PREFIX = '#lesson=';
-const LONGEST = 8000;
 
 /** The part of the address after #, inclusive, that sets the lesson up. */
 export function lessonHash(plan: LessonPlan): string {
   const bytes = new TextEncoder().encode(JSON.stringify(plan));
-  const text = btoa(String.fromCharCode(...bytes));
+  const text = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
   return PREFIX + text.replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
+}
+
+/** Why a lesson can't be handed out as a link; null where it can. */
+export function lessonFault(plan: LessonPlan): string | null {
+  const { task } = plan.lesson;
+  if (task.length > LONGEST.task) {
+    return `The task has ${task.length} characters; ${LONGEST.task} is the most that a lesson link holds. Shorten it.`;
+  }
+  if (lessonHash(plan).length <= LONGEST_LINK) return null;
+  return `The link would be longer than the ${LONGEST_LINK} characters that it may have: ${plan.forksHz.length} forks are too many for one lesson. Take forks out, or shorten the task.`;
 }
 
 /**
@@ -30,7 +42,7 @@ export function lessonHash(plan: LessonPlan): string {
 export function readLessonHash(hash: string): LessonPlan | null | { readonly fault: string } {
   if (!hash.startsWith(PREFIX)) return null;
   const damaged = { fault: 'This lesson link is damaged: ask for it again, and copy all of it.' };
-  if (hash.length > LONGEST) return damaged;
+  if (hash.length > LONGEST_LINK) return damaged;
   let value: unknown;
   try {
     const text = atob(hash.slice(PREFIX.length).replaceAll('-', '+').replaceAll('_', '/'));
@@ -39,17 +51,21 @@ export function readLessonHash(hash: string): LessonPlan | null | { readonly fau
   } catch {
     return damaged;
   }
-  const reader = new RecordReader('', value, []);
-  const forks = reader.raw('forksHz');
+  const reader = new RecordReader('', value);
   const plan: LessonPlan = {
-    forksHz: Array.isArray(forks) ? forks.filter((hz): hz is number => typeof hz === 'number') : [],
+    forksHz: reader.numbers('forksHz', LONGEST.list, LIMITS.stampedHz),
     ends: reader.choice('ends', ['closed', 'open']),
-    diameterM: reader.numberOrNull('diameterM', 0.002, 0.5),
-    travelM: reader.number('travelM', 0.1, 5),
+    diameterM: reader.numberOrNull('diameterM', LIMITS.diameterM),
+    travelM: reader.number('travelM', LIMITS.travelM),
     lesson: readLesson(reader.child('lesson')),
   };
-  const areForksGood = plan.forksHz.length > 0 && plan.forksHz.every((hz) => hz >= 100 && hz <= 2100);
-  return reader.faults.length === 0 && areForksGood ? plan : damaged;
+  const [fault] = reader.faults.texts;
+  if (fault !== undefined) {
+    return {
+      fault: `This lesson link can’t be used: ${fault} Ask for it again, made anew with the bench.`,
+    };
+  }
+  return plan.forksHz.length > 0 ? plan : damaged;
 }
 
 /** A new experiment set up as the lesson says. */

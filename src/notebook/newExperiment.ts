@@ -1,20 +1,20 @@
+import { THERMOMETER_STANDARD_UNCERTAINTY_C } from '../air/airState.ts';
+import {
+  stampStandardUncertaintyHz,
+  USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
+} from '../marks/usualUncertainties.ts';
 import { SCHEMA_VERSION } from './experiment.ts';
 import type { Experiment, Fork, Place } from './experiment.ts';
 
-/** A fork as stamped, with a standard uncertainty of 0.1 % of its pitch until it is measured. */
+/** A fork as stamped, as uncertain as a stamp until it is measured. */
 export function newFork(id: string, nominalHz: number): Fork {
   return {
     id,
     nominalHz,
-    standardUncertaintyHz: defaultForkStandardUncertaintyHz(nominalHz),
+    standardUncertaintyHz: stampStandardUncertaintyHz(nominalHz),
     measuredHz: null,
     measuredStandardUncertaintyHz: null,
   };
-}
-
-/** What is assumed of an unmeasured fork, Hz: 0.1 % of its pitch (common practice, no source). */
-export function defaultForkStandardUncertaintyHz(nominalHz: number): number {
-  return 0.001 * nominalHz;
 }
 
 /** A place whose air hasn't been read yet. */
@@ -23,7 +23,7 @@ export function newPlace(id: string, name: string): Place {
     id,
     name,
     temperatureC: null,
-    temperatureStandardUncertaintyC: 0.5,
+    temperatureStandardUncertaintyC: THERMOMETER_STANDARD_UNCERTAINTY_C,
     humidityPct: null,
     pressurePa: null,
   };
@@ -42,7 +42,7 @@ export function newExperiment(id: string, createdAt: string): Experiment {
     forks: [fork],
     places: [place],
     tube: { diameterM: null, travelM: 1 },
-    rule: { readingStandardUncertaintyM: 0.001, zeroOffsetM: 0 },
+    rule: { readingStandardUncertaintyM: USUAL_LENGTH_STANDARD_UNCERTAINTY_M, zeroOffsetM: 0 },
     present: { forkId: fork.id, placeId: place.id, ends: 'closed' },
     marks: [],
     deletedMarks: [],

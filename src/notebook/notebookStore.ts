@@ -3,6 +3,8 @@ import type { DBSchema, IDBPDatabase } from 'idb';
 import type { Experiment } from './experiment.ts';
 import type { History, HistoryStep } from './history.ts';
 import type { KeptSound } from './keptSound.ts';
+import { notebookDatabase } from './notebookDatabase.ts';
+import type { NotebookDatabase } from './notebookDatabase.ts';
 import { ConflictError } from './storageFault.ts';
 
 /** Whether and how an experiment stands on the shelf. Absent for records of the first store: revision 0. */
@@ -40,7 +42,6 @@ export interface StoredExperiment {
   readonly deletedAt: string | null;
 }
 
-const DATABASE = 'air-column-bench';
 const VERSION = 3;
 const OPEN_KEY = 'open';
 /** On the disk when it is called saved, not only handed to the system. */
@@ -48,15 +49,24 @@ const DURABLE = { durability: 'strict' } as const;
 
 /** Experiments kept in this browser. Every method rejects where storage fails: `storageFault` puts it in words. */
 export class NotebookStore {
-  private constructor(private readonly database: IDBPDatabase<NotebookSchema>) {}
+  private constructor(
+    private readonly database: IDBPDatabase<NotebookSchema>,
+    /** Whose the older notebook in this browser is; null where there is none beside this one. */
+    readonly olderOf: NotebookDatabase['olderOf'],
+  ) {}
 
   /**
    * Opens the store, making it on first use and bringing an earlier one up to date.
+   * @param scope  the path of this copy of the site
    * @param onGone  told when the store is taken away while it is in use
    */
-  static async open(onGone: (by: StoreTaker) => void = () => undefined): Promise<NotebookStore> {
+  static async open(
+    scope: string,
+    onGone: (by: StoreTaker) => void = () => undefined,
+  ): Promise<NotebookStore> {
+    const { name, olderOf } = await openPatiently(() => notebookDatabase(scope));
     const database: IDBPDatabase<NotebookSchema> = await openPatiently(() =>
-      openDB<NotebookSchema>(DATABASE, VERSION, {
+      openDB<NotebookSchema>(name, VERSION, {
         upgrade(fresh, oldVersion) {
           if (oldVersion < 1) {
             fresh.createObjectStore('experiments', { keyPath: 'id' });
@@ -79,12 +89,12 @@ export class NotebookStore {
         terminated: () => onGone('the browser'),
       }),
     );
-    return new NotebookStore(database);
+    return new NotebookStore(database, olderOf);
   }
 
-  /** Erases the whole store, other tabs' included. */
-  static async erase(): Promise<void> {
-    await deleteDB(DATABASE);
+  /** Erases the whole store of the copy of the site at this path, other tabs' included. */
+  static async erase(scope: string): Promise<void> {
+    await deleteDB((await notebookDatabase(scope)).name);
   }
 
   /**
@@ -105,7 +115,7 @@ export class NotebookStore {
       'readwrite',
       DURABLE,
     );
-    const shelf = transaction.objectStore('shelf');
+    const shelf = quiet(transaction).objectStore('shelf');
     const there = await shelf.get(present.id);
     if (there !== undefined && there.revision !== afterRevision) {
       transaction.abort();
@@ -122,43 +132,68 @@ export class NotebookStore {
     return { revision, wasGone: there === undefined && afterRevision > 0 };
   }
 
-  /** One experiment with its steps; null where there is none. */
+  /** One experiment with its steps; null where there is none. What the browser can't give of it is undefined. */
   async load(id: string): Promise<StoredExperiment | null> {
-    const transaction = this.database.transaction(['experiments', 'histories', 'shelf']);
-    const [experiment, history, shelf] = await Promise.all([
-      transaction.objectStore('experiments').get(id),
-      transaction.objectStore('histories').get(id),
-      transaction.objectStore('shelf').get(id),
-    ]);
-    return experiment === undefined ? null : stored(id, experiment, history, shelf);
+    try {
+      const transaction = quiet(this.database.transaction(['experiments', 'histories', 'shelf']));
+      const [experiment, history, shelf] = await Promise.all([
+        transaction.objectStore('experiments').get(id),
+        transaction.objectStore('histories').get(id),
+        transaction.objectStore('shelf').get(id),
+      ]);
+      return experiment === undefined ? null : stored(id, experiment, history, shelf);
+    } catch (error) {
+      // Where the store itself is at fault this rejects, too.
+      const ids = await quiet(this.database.transaction('experiments')).store.getAllKeys();
+      if (!ids.includes(id)) throw error;
+      return stored(id, undefined, null, undefined);
+    }
   }
 
   /** Id of the experiment that was open last, in whatever tab; null on a first visit. */
   async openId(): Promise<string | null> {
-    return (await this.database.get('desk', OPEN_KEY)) ?? null;
+    return (await quiet(this.database.transaction('desk')).store.get(OPEN_KEY)) ?? null;
   }
 
-  /** Every experiment, put away or not, without its steps. */
+  /** Notes which experiment the next visit begins with. */
+  async noteOpen(id: string): Promise<void> {
+    const transaction = this.database.transaction('desk', 'readwrite');
+    await done(transaction.done, [transaction.store.put(id, OPEN_KEY)]);
+  }
+
+  /** Every experiment, put away or not, without its steps. What the browser can't give of one is undefined. */
   async list(): Promise<readonly StoredExperiment[]> {
-    const transaction = this.database.transaction(['experiments', 'shelf']);
-    const [ids, experiments, shelf] = await Promise.all([
+    const transaction = quiet(this.database.transaction(['experiments', 'shelf']));
+    const [ids, shelf] = await Promise.all([
       transaction.objectStore('experiments').getAllKeys(),
-      transaction.objectStore('experiments').getAll(),
       transaction.objectStore('shelf').getAll(),
     ]);
+    const experiments = await this.all(ids);
     const shelfById = new Map(shelf.map((record) => [record.id, record]));
-    return experiments.map((experiment, index) => {
-      const id = ids[index] ?? '';
-      return stored(id, experiment, null, shelfById.get(id));
-    });
+    return ids.map((id) => stored(id, experiments.get(id), null, shelfById.get(id)));
+  }
+
+  /** All at once, or one by one where one of them would hide the others. */
+  private async all(ids: readonly string[]): Promise<ReadonlyMap<string, unknown>> {
+    const found = new Map<string, unknown>();
+    try {
+      const all = await quiet(this.database.transaction('experiments')).store.getAll();
+      for (const experiment of all) found.set(experiment.id, experiment);
+    } catch {
+      for (const id of ids) {
+        const one = quiet(this.database.transaction('experiments')).store.get(id);
+        found.set(id, await one.catch(() => undefined));
+      }
+    }
+    return found;
   }
 
   /** Puts an experiment away, or back into the list with null. */
   async putAway(id: string, deletedAt: string | null): Promise<void> {
     const transaction = this.database.transaction('shelf', 'readwrite', DURABLE);
-    const there = await transaction.store.get(id);
-    await transaction.store.put({ id, revision: (there?.revision ?? 0) + 1, deletedAt });
-    await transaction.done;
+    const there = await quiet(transaction).store.get(id);
+    const shelved = { id, revision: (there?.revision ?? 0) + 1, deletedAt };
+    await done(transaction.done, [transaction.store.put(shelved)]);
   }
 
   /** Takes an experiment out for good, with all that belongs to it. */
@@ -195,13 +230,13 @@ export class NotebookStore {
 
   /** Every kept sound, of all experiments. */
   async listSounds(): Promise<readonly KeptSound[]> {
-    return this.database.getAll('sounds');
+    return quiet(this.database.transaction('sounds')).store.getAll();
   }
 
   /** The samples of a sound; a piece that is missing is silence. */
   async loadSamples(sound: KeptSound): Promise<Int16Array<ArrayBuffer>> {
     const samples = new Int16Array(sound.frameCount);
-    const pieces = this.database.transaction('soundPieces').store.iterate(piecesOf(sound.id));
+    const pieces = quiet(this.database.transaction('soundPieces')).store.iterate(piecesOf(sound.id));
     for await (const { key, value } of pieces) {
       samples.set(value.subarray(0, Math.max(0, sound.frameCount - key[1])), key[1]);
     }
@@ -234,6 +269,12 @@ function stored(
     revision: shelf?.revision ?? 0,
     deletedAt: shelf?.deletedAt ?? null,
   };
+}
+
+/** A transaction whose end nobody waits for: its requests say what failed, and its end needn't say it again. */
+function quiet<T extends { readonly done: Promise<void> }>(transaction: T): T {
+  transaction.done.catch(() => undefined);
+  return transaction;
 }
 
 /**

@@ -1,25 +1,31 @@
+import { LIMITS } from '../limits/limits.ts';
+import { LONGEST } from '../limits/longest.ts';
 import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
+import { columnRule, hasColumn } from '../marks/columnOfMark.ts';
 import { SCHEMA_VERSION } from './experiment.ts';
 import type { Experiment, Fork, GainCheckRecord, Lesson, Place } from './experiment.ts';
 import { migrateExperiment } from './migrateExperiment.ts';
 import { RecordReader } from './recordReader.ts';
+import type { Outside, RecordFaults } from './recordReader.ts';
 
 /** A record as understood, or everything that is wrong with it. */
 export type ExperimentReading =
   | { readonly kind: 'experiment'; readonly experiment: Experiment }
-  | { readonly kind: 'faults'; readonly faults: readonly string[] };
+  | {
+      readonly kind: 'faults';
+      readonly faults: readonly string[];
+      /** Those of them that are numbers outside of their limits. */
+      readonly outside: readonly Outside[];
+    };
 
 const ENDS: readonly ColumnEnds[] = ['closed', 'open'];
 const SOURCES: readonly MarkEvidence['source'][] = ['microphone', 'recording', 'practice'];
 
-/** Points of a kept trace: five minutes at 20 a second, far more than the bench keeps. */
-const LONGEST_TRACE = 6000;
-
-/** Far more than a class makes, and little enough that a hostile file can't stall the page. */
-const LONGEST_LIST = 5000;
-
 /** Items of lists that were found good, by the object they were read from. */
-export type ReadItems = WeakMap<object, Fork | Place | Mark>;
+export interface ReadItems {
+  get(source: object): Fork | Place | Mark | undefined;
+  set(source: object, item: Fork | Place | Mark): void;
+}
 
 /**
  * Checks a parsed JSON value or a stored record and copies only what belongs to an experiment.
@@ -28,45 +34,67 @@ export type ReadItems = WeakMap<object, Fork | Place | Mark>;
  */
 export function readExperiment(value: unknown, readItems: ReadItems = new WeakMap()): ExperimentReading {
   const migrated = migrateExperiment(value);
-  if ('fault' in migrated) return { kind: 'faults', faults: [migrated.fault] };
-  const reader = new RecordReader('', migrated.record, []);
+  if ('fault' in migrated) return { kind: 'faults', faults: [migrated.fault], outside: [] };
+  const reader = new RecordReader('', migrated.record);
   const once = readOnce(readItems);
-  const forks = reader.list('forks', LONGEST_LIST).map(once(readFork));
-  const places = reader.list('places', LONGEST_LIST).map(once(readPlace));
-  const marks = reader.list('marks', LONGEST_LIST).map(once(readMark));
-  const deletedMarks = reader.list('deletedMarks', LONGEST_LIST).map(once(readMark));
+  const forks = reader.list('forks', LONGEST.list).map(once(readFork));
+  const places = reader.list('places', LONGEST.list).map(once(readPlace));
+  const marks = reader.list('marks', LONGEST.list).map(once(readMark));
+  const deletedMarks = reader.list('deletedMarks', LONGEST.list).map(once(readMark));
   const tube = reader.child('tube');
   const rule = reader.child('rule');
   const present = reader.child('present');
   const experiment: Experiment = {
     schemaVersion: SCHEMA_VERSION,
-    id: reader.text('id', 200),
-    title: reader.text('title', 500),
-    createdAt: reader.text('createdAt', 50),
-    changedAt: reader.text('changedAt', 50),
+    id: reader.text('id', LONGEST.id),
+    title: reader.text('title', LONGEST.title),
+    createdAt: reader.text('createdAt', LONGEST.time),
+    changedAt: reader.text('changedAt', LONGEST.time),
     forks,
     places,
     tube: {
-      diameterM: tube.numberOrNull('diameterM', 0.001, 1),
-      travelM: tube.number('travelM', 0.01, 20),
+      diameterM: tube.numberOrNull('diameterM', LIMITS.diameterM),
+      travelM: tube.number('travelM', LIMITS.travelM),
     },
     rule: {
-      readingStandardUncertaintyM: rule.number('readingStandardUncertaintyM', 1e-6, 0.5),
-      zeroOffsetM: rule.number('zeroOffsetM', -1, 1),
+      readingStandardUncertaintyM: rule.number(
+        'readingStandardUncertaintyM',
+        LIMITS.readingStandardUncertaintyM,
+      ),
+      zeroOffsetM: rule.number('zeroOffsetM', LIMITS.zeroOffsetM),
     },
     present: {
-      forkId: present.text('forkId', 200),
-      placeId: present.text('placeId', 200),
+      forkId: present.text('forkId', LONGEST.id),
+      placeId: present.text('placeId', LONGEST.id),
       ends: present.choice('ends', ENDS),
     },
     marks,
     deletedMarks,
-    note: reader.text('note', 100_000),
+    note: reader.text('note', LONGEST.note),
     ...(reader.raw('lesson') === undefined ? {} : { lesson: readLesson(reader.child('lesson')) }),
     ...(reader.raw('gainCheck') === undefined ? {} : { gainCheck: readGainCheck(reader.child('gainCheck')) }),
   };
-  const faults = [...reader.faults, ...danglingFaults(experiment)];
-  return faults.length === 0 ? { kind: 'experiment', experiment } : { kind: 'faults', faults };
+  const { faults } = reader;
+  if (faults.texts.length === 0) findColumnFaults(experiment, faults);
+  const texts = [...faults.texts, ...danglingFaults(experiment)];
+  return texts.length === 0
+    ? { kind: 'experiment', experiment }
+    : { kind: 'faults', faults: texts, outside: faults.outside };
+}
+
+/** Readings from which the rule's zero offset leaves no column. */
+function findColumnFaults(experiment: Experiment, faults: RecordFaults): void {
+  const { zeroOffsetM } = experiment.rule;
+  for (const list of ['marks', 'deletedMarks'] as const) {
+    for (const [index, mark] of experiment[list].entries()) {
+      for (const field of ['lengthM', 'otherLengthM'] as const) {
+        const found = mark[field];
+        if (found === null || hasColumn(found, zeroOffsetM)) continue;
+        const path = `${list}[${index}].${field}`;
+        faults.addOutside({ path, found, limit: LIMITS.lengthM }, columnRule(zeroOffsetM));
+      }
+    }
+  }
 }
 
 /** Reads an item once for all readings that share `readItems`; one with a fault is read and named each time. */
@@ -76,9 +104,9 @@ function readOnce(readItems: ReadItems) {
       const { source } = reader;
       const known = source === null ? undefined : readItems.get(source);
       if (known !== undefined) return known as T;
-      const faultsBefore = reader.faults.length;
+      const faultsBefore = reader.faults.texts.length;
       const item = read(reader);
-      if (source !== null && reader.faults.length === faultsBefore) readItems.set(source, item);
+      if (source !== null && reader.faults.texts.length === faultsBefore) readItems.set(source, item);
       return item;
     };
 }
@@ -86,7 +114,7 @@ function readOnce(readItems: ReadItems) {
 /** Checks what a lesson says; faults go to the reader's list. */
 export function readLesson(lesson: RecordReader): Lesson {
   return {
-    task: lesson.text('task', 2000),
+    task: lesson.text('task', LONGEST.task),
     hideExpected: lesson.flag('hideExpected'),
     hideTheory: lesson.flag('hideTheory'),
     hideTruth: lesson.flag('hideTruth'),
@@ -95,50 +123,56 @@ export function readLesson(lesson: RecordReader): Lesson {
 
 function readGainCheck(check: RecordReader): GainCheckRecord {
   return {
-    checkedAt: check.text('checkedAt', 50),
+    checkedAt: check.text('checkedAt', LONGEST.time),
     verdict: check.choice('verdict', ['steady', 'rewritten']),
-    departureDb: check.number('departureDb', 0, 300),
-    limitDb: check.number('limitDb', 0, 300),
-    device: check.raw('device') === null ? null : check.text('device', 500),
+    departureDb: check.number('departureDb', LIMITS.gainDepartureDb),
+    limitDb: check.number('limitDb', LIMITS.gainDepartureDb),
+    device: check.raw('device') === null ? null : check.text('device', LONGEST.device),
   };
 }
 
 function readFork(fork: RecordReader): Fork {
   return {
-    id: fork.text('id', 200),
-    nominalHz: fork.number('nominalHz', 20, 20_000),
-    standardUncertaintyHz: fork.number('standardUncertaintyHz', 1e-6, 1000),
-    measuredHz: fork.numberOrNull('measuredHz', 20, 20_000),
-    measuredStandardUncertaintyHz: fork.numberOrNull('measuredStandardUncertaintyHz', 0, 1000),
+    id: fork.text('id', LONGEST.id),
+    nominalHz: fork.number('nominalHz', LIMITS.stampedHz),
+    standardUncertaintyHz: fork.number('standardUncertaintyHz', LIMITS.forkStandardUncertaintyHz),
+    measuredHz: fork.numberOrNull('measuredHz', LIMITS.pitchHz),
+    measuredStandardUncertaintyHz: fork.numberOrNull(
+      'measuredStandardUncertaintyHz',
+      LIMITS.forkStandardUncertaintyHz,
+    ),
   };
 }
 
 function readPlace(place: RecordReader): Place {
   return {
-    id: place.text('id', 200),
-    name: place.text('name', 500),
-    temperatureC: place.numberOrNull('temperatureC', -60, 100),
-    temperatureStandardUncertaintyC: place.number('temperatureStandardUncertaintyC', 0, 50),
-    humidityPct: place.numberOrNull('humidityPct', 0, 100),
-    pressurePa: place.numberOrNull('pressurePa', 10_000, 200_000),
+    id: place.text('id', LONGEST.id),
+    name: place.text('name', LONGEST.name),
+    temperatureC: place.numberOrNull('temperatureC', LIMITS.temperatureC),
+    temperatureStandardUncertaintyC: place.number(
+      'temperatureStandardUncertaintyC',
+      LIMITS.temperatureStandardUncertaintyC,
+    ),
+    humidityPct: place.numberOrNull('humidityPct', LIMITS.humidityPct),
+    pressurePa: place.numberOrNull('pressurePa', LIMITS.pressurePa),
   };
 }
 
 function readMark(mark: RecordReader): Mark {
   const evidence = mark.childOrNull('evidence');
   return {
-    id: mark.text('id', 200),
-    createdAt: mark.text('createdAt', 50),
-    forkId: mark.text('forkId', 200),
-    placeId: mark.text('placeId', 200),
+    id: mark.text('id', LONGEST.id),
+    createdAt: mark.text('createdAt', LONGEST.time),
+    forkId: mark.text('forkId', LONGEST.id),
+    placeId: mark.text('placeId', LONGEST.id),
     ends: mark.choice('ends', ENDS),
-    lengthM: mark.numberOrNull('lengthM', 1e-4, 20),
-    otherLengthM: mark.numberOrNull('otherLengthM', 1e-4, 20),
+    lengthM: mark.numberOrNull('lengthM', LIMITS.lengthM),
+    otherLengthM: mark.numberOrNull('otherLengthM', LIMITS.lengthM),
     evidence: evidence === null ? null : readEvidence(evidence),
-    order: mark.wholeOrNull('order', 1, 100),
+    order: mark.wholeOrNull('order', LIMITS.order),
     excluded: mark.flag('excluded'),
-    note: mark.text('note', 10_000),
-    ...((mark.raw('repeatOf') ?? null) === null ? {} : { repeatOf: mark.text('repeatOf', 200) }),
+    note: mark.text('note', LONGEST.markNote),
+    ...((mark.raw('repeatOf') ?? null) === null ? {} : { repeatOf: mark.text('repeatOf', LONGEST.id) }),
   };
 }
 
@@ -146,24 +180,27 @@ function readEvidence(evidence: RecordReader): MarkEvidence {
   const trace = evidence.childOrNull('trace');
   return {
     source: evidence.choice('source', SOURCES),
-    timeS: evidence.number('timeS', 0, 1e7),
-    riseDb: evidence.number('riseDb', -300, 300),
-    aboveRoomDb: evidence.number('aboveRoomDb', -300, 300),
-    confidence: evidence.number('confidence', 0, 1),
-    frequencyHz: evidence.numberOrNull('frequencyHz', 20, 20_000),
-    frequencyStandardUncertaintyHz: evidence.numberOrNull('frequencyStandardUncertaintyHz', 0, 1000),
-    reason: evidence.text('reason', 2000),
+    timeS: evidence.number('timeS', LIMITS.timeS),
+    riseDb: evidence.number('riseDb', LIMITS.riseDb),
+    aboveRoomDb: evidence.number('aboveRoomDb', LIMITS.riseDb),
+    confidence: evidence.number('confidence', LIMITS.confidence),
+    frequencyHz: evidence.numberOrNull('frequencyHz', LIMITS.pitchHz),
+    frequencyStandardUncertaintyHz: evidence.numberOrNull(
+      'frequencyStandardUncertaintyHz',
+      LIMITS.forkStandardUncertaintyHz,
+    ),
+    reason: evidence.text('reason', LONGEST.reason),
     trace: trace === null ? null : readTrace(trace),
   };
 }
 
 function readTrace(trace: RecordReader): LevelStretch {
-  const toneDb = trace.numbers('toneDb', LONGEST_TRACE, -1000, 1000, true);
-  const roomDb = trace.numbers('roomDb', LONGEST_TRACE, -1000, 1000);
+  const toneDb = trace.numbers('toneDb', LONGEST.trace, LIMITS.traceDb, true);
+  const roomDb = trace.numbers('roomDb', LONGEST.trace, LIMITS.traceDb);
   trace.require(toneDb.length === roomDb.length, 'must have as many values in toneDb as in roomDb');
   return {
-    startS: trace.number('startS', 0, 1e7),
-    stepS: trace.number('stepS', 1e-3, 10),
+    startS: trace.number('startS', LIMITS.timeS),
+    stepS: trace.number('stepS', LIMITS.traceStepS),
     toneDb,
     roomDb,
   };

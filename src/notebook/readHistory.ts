@@ -1,8 +1,8 @@
 import type { Experiment } from './experiment.ts';
 import { beginHistory } from './history.ts';
 import type { History, HistoryStep } from './history.ts';
-import { readExperiment } from './readExperiment.ts';
 import type { ReadItems } from './readExperiment.ts';
+import { readKept } from './readKept.ts';
 
 /**
  * Checks the stored steps around a checked state. Steps that can't be read are given up together with all that
@@ -27,7 +27,7 @@ function readSteps(list: unknown, id: string, readItems: ReadItems): HistoryStep
   for (const item of (list as unknown[]).slice().reverse()) {
     if (typeof item !== 'object' || item === null) break;
     const { value, step } = item as Record<string, unknown>;
-    const reading = readExperiment(value, readItems);
+    const reading = readKept(value, readItems);
     if (reading.kind === 'faults' || reading.experiment.id !== id || typeof step !== 'string') break;
     steps.unshift({ value: reading.experiment, step });
   }

@@ -1,8 +1,33 @@
+import { isWithin } from '../limits/limits.ts';
+import type { Limit } from '../limits/limits.ts';
+import { wellFormed } from '../limits/texts.ts';
 import { foundWords } from './foundWords.ts';
+
+/** A number that stands outside of its limit: nothing else is wrong with its field. */
+export interface Outside {
+  /** As in a fault's words: marks[3].lengthM. */
+  readonly path: string;
+  readonly found: number;
+  readonly limit: Limit;
+}
+
+/** What is wrong with a record. */
+export class RecordFaults {
+  /** Every fault in words. */
+  readonly texts: string[] = [];
+  /** Those among them that are numbers outside of their limits. */
+  readonly outside: Outside[] = [];
+
+  /** @param what  follows the path in the fault's words, “must be …” */
+  addOutside(outside: Outside, what: string): void {
+    this.outside.push(outside);
+    this.texts.push(`${outside.path} ${what}, but it is ${foundWords(outside.found)}.`);
+  }
+}
 
 /**
  * Walks through an untrusted JSON value field by field. Each fault is noted with its path and a harmless
- * stand-in is returned, so that one pass finds every fault. The faults' list is shared with all children.
+ * stand-in is returned, so that one pass finds every fault. The faults are shared with all children.
  */
 export class RecordReader {
   private readonly fields: Readonly<Record<string, unknown>>;
@@ -13,7 +38,7 @@ export class RecordReader {
   constructor(
     private readonly path: string,
     value: unknown,
-    readonly faults: string[],
+    readonly faults: RecordFaults = new RecordFaults(),
   ) {
     this.isObject = typeof value === 'object' && value !== null && !Array.isArray(value);
     this.source = this.isObject ? (value as object) : null;
@@ -26,26 +51,32 @@ export class RecordReader {
     return Object.hasOwn(this.fields, name) ? this.fields[name] : undefined;
   }
 
+  /** Text without halves of surrogate pairs. */
   text(name: string, longest: number): string {
     const value = this.raw(name);
-    if (typeof value === 'string' && value.length <= longest) return value;
+    if (typeof value === 'string' && value.length <= longest) return wellFormed(value);
     return this.fault(name, `must be text of at most ${longest} characters`, value, '');
   }
 
-  number(name: string, min: number, max: number): number {
+  number(name: string, limit: Limit): number {
     const value = this.raw(name);
-    if (typeof value === 'number' && value >= min && value <= max) return value;
-    return this.fault(name, `must be a number from ${min} to ${max}`, value, min);
+    if (typeof value === 'number' && isWithin(limit, value)) return value;
+    const rule = rangeWords(limit);
+    // An endless one is no number that anybody wrote.
+    if (typeof value !== 'number' || !Number.isFinite(value))
+      return this.fault(name, rule, value, limit.lowest);
+    this.faults.addOutside({ path: this.pathTo(name), found: value, limit }, rule);
+    return limit.lowest;
   }
 
-  numberOrNull(name: string, min: number, max: number): number | null {
-    return this.raw(name) === null ? null : this.number(name, min, max);
+  numberOrNull(name: string, limit: Limit): number | null {
+    return this.raw(name) === null ? null : this.number(name, limit);
   }
 
-  wholeOrNull(name: string, min: number, max: number): number | null {
-    const value = this.numberOrNull(name, min, max);
+  wholeOrNull(name: string, limit: Limit): number | null {
+    const value = this.numberOrNull(name, limit);
     if (value === null || Number.isInteger(value)) return value;
-    return this.fault(name, 'must be a whole number', value, min);
+    return this.fault(name, 'must be a whole number', value, limit.lowest);
   }
 
   flag(name: string): boolean {
@@ -76,35 +107,23 @@ export class RecordReader {
   }
 
   /** A list of numbers; `mayBeNull` also takes null in place of a number. */
-  numbers(name: string, longest: number, min: number, max: number): readonly number[];
-  numbers(
-    name: string,
-    longest: number,
-    min: number,
-    max: number,
-    mayBeNull: true,
-  ): readonly (number | null)[];
-  numbers(
-    name: string,
-    longest: number,
-    min: number,
-    max: number,
-    mayBeNull = false,
-  ): readonly (number | null)[] {
+  numbers(name: string, longest: number, limit: Limit): readonly number[];
+  numbers(name: string, longest: number, limit: Limit, mayBeNull: true): readonly (number | null)[];
+  numbers(name: string, longest: number, limit: Limit, mayBeNull = false): readonly (number | null)[] {
     const value = this.raw(name);
     if (!Array.isArray(value) || value.length > longest) {
       return this.fault(name, `must be a list of at most ${longest}`, value, []);
     }
     const isGood = (item: unknown): boolean =>
-      typeof item === 'number' ? item >= min && item <= max : mayBeNull && item === null;
+      typeof item === 'number' ? isWithin(limit, item) : mayBeNull && item === null;
     const bad = value.findIndex((item) => !isGood(item));
     if (bad < 0) return value.slice() as (number | null)[];
-    return this.fault(`${name}[${bad}]`, `must be a number from ${min} to ${max}`, value[bad], []);
+    return this.fault(`${name}[${bad}]`, rangeWords(limit), value[bad], []);
   }
 
   /** Notes a fault of this object as a whole unless `isGood`. */
   require(isGood: boolean, rule: string): void {
-    if (!isGood) this.faults.push(`${this.path} ${rule}.`);
+    if (!isGood) this.faults.texts.push(`${this.path} ${rule}.`);
   }
 
   private pathTo(name: string): string {
@@ -112,7 +131,11 @@ export class RecordReader {
   }
 
   private fault<T>(name: string, rule: string, found: unknown, standIn?: T): T {
-    this.faults.push(`${this.pathTo(name)} ${rule}, but it is ${foundWords(found)}.`);
+    this.faults.texts.push(`${this.pathTo(name)} ${rule}, but it is ${foundWords(found)}.`);
     return standIn as T;
   }
+}
+
+function rangeWords({ lowest, highest }: Limit): string {
+  return `must be a number from ${lowest} to ${highest}`;
 }

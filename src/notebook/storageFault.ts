@@ -23,6 +23,29 @@ export class GoneError extends Error {
   }
 }
 
+/** What storage gave, or why it gave nothing. */
+export type Asked<T> = { readonly value: T } | { readonly fault: StorageFault };
+
+/** A request of the notebook that storage refused; its message is for the person. */
+export class StorageError extends Error {
+  override readonly name = 'StorageError';
+  constructor(readonly fault: StorageFault) {
+    super(fault.message);
+  }
+}
+
+/**
+ * Asks storage for something and nothing else: what fails here is storage, what fails around it is the page.
+ * @param request  touches only the store
+ */
+export async function askStorage<T>(request: () => Promise<T>): Promise<Asked<T>> {
+  try {
+    return { value: await request() };
+  } catch (error) {
+    return { fault: storageFault(error) };
+  }
+}
+
 /** Puts a failure of the browser's storage into words. */
 export function storageFault(error: unknown): StorageFault {
   const name = error instanceof Error || error instanceof DOMException ? error.name : '';
@@ -32,7 +55,7 @@ export function storageFault(error: unknown): StorageFault {
     return {
       kind: 'full',
       message:
-        'The storage that this browser gives the page is full. Delete kept sound or free space, then try again.',
+        'The storage that this browser gives the page is full. Erase kept sound (under Records) or free space, then try again.',
     };
   }
   if (error instanceof GoneError) {

@@ -1,3 +1,5 @@
+import { scopedName } from './siteScope.ts';
+
 /** What one tab hears of the others. */
 export interface TabHandlers {
   /** Another tab asks for the experiment: finish writing; it is released when this settles. */
@@ -16,7 +18,6 @@ type TabMessage = { readonly kind: 'hand-over' | 'saved'; readonly id: string };
 const GRACE_MS = 400;
 /** How long the other tab has for its last write before the experiment is taken from it, ms. */
 const HAND_OVER_MS = 1500;
-const NAME = 'air-column-bench';
 
 /**
  * Sees to it that one tab at a time works on an experiment: a Web Lock each, which the browser frees when its tab
@@ -28,9 +29,15 @@ export class TabHold {
   /** Ends the present hold, or the wait for it. */
   private letGo: () => void = () => undefined;
   private readonly channel: BroadcastChannel | null;
+  private readonly name: string;
 
-  constructor(private readonly handlers: TabHandlers) {
-    this.channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(NAME);
+  /** @param scope  the path of this copy of the site */
+  constructor(
+    private readonly handlers: TabHandlers,
+    scope: string,
+  ) {
+    this.name = scopedName('air-column-bench', scope);
+    this.channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(this.name);
     this.channel?.addEventListener(
       'message',
       (event: MessageEvent<TabMessage>) => void this.hear(event.data),
@@ -74,7 +81,7 @@ export class TabHold {
       await action();
       return true;
     }
-    return locks.request(lockName(id), { ifAvailable: true }, async (lock) => {
+    return locks.request(this.lockName(id), { ifAvailable: true }, async (lock) => {
       if (lock !== null) await action();
       return lock !== null;
     });
@@ -128,7 +135,7 @@ export class TabHold {
         return held;
       };
       const options = steal ? { steal } : { signal: abort.signal };
-      locks.request(lockName(id), options, onGranted).catch(() => {
+      locks.request(this.lockName(id), options, onGranted).catch(() => {
         clearTimeout(grace);
         // Let go: nobody waits any more. Held: another tab took it. Neither: this browser gives no locks here.
         if (!isOver && wasHeld) this.handlers.onLost();
@@ -136,8 +143,8 @@ export class TabHold {
       });
     });
   }
-}
 
-function lockName(id: string): string {
-  return `${NAME}:${id}`;
+  private lockName(id: string): string {
+    return `${this.name}:${id}`;
+  }
 }

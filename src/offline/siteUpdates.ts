@@ -1,3 +1,5 @@
+import { trustedAddress } from './trustedAddress.ts';
+
 /** Whether the site works without a network, and whether a newer one waits. */
 export type SiteState = 'online only' | 'offline ready' | 'update waits';
 
@@ -21,7 +23,7 @@ export class SiteUpdates {
     const workers = (navigator as Partial<Navigator>).serviceWorker;
     if (!import.meta.env.PROD || workers === undefined) return;
     try {
-      const registration = await workers.register(workerUrl() as string);
+      const registration = await workers.register(trustedAddress('bench', 'service-worker.js'));
       this.registration = registration;
       registration.addEventListener('updatefound', () => this.watch(registration.installing));
       this.watch(registration.installing);
@@ -70,26 +72,4 @@ export class SiteUpdates {
     this.state = state;
     this.onState();
   }
-}
-
-interface ScriptUrlPolicies {
-  createPolicy(
-    name: string,
-    rules: { createScriptURL(url: string): string },
-  ): {
-    createScriptURL(url: string): unknown;
-  };
-}
-
-/** The worker's address; the page's policy asks that it be vouched for where the browser knows trusted types. */
-function workerUrl(): unknown {
-  const { trustedTypes } = globalThis as { trustedTypes?: ScriptUrlPolicies };
-  const url = 'service-worker.js';
-  const policy = trustedTypes?.createPolicy('bench', {
-    createScriptURL: (asked) => {
-      if (asked !== url) throw new TypeError(`only ${url} may be registered, got ${asked}`);
-      return asked;
-    },
-  });
-  return policy?.createScriptURL(url) ?? url;
 }

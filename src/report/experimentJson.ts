@@ -1,8 +1,14 @@
+import { LARGEST_JSON_BYTES } from '../limits/sizes.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 
-/** The whole experiment as a JSON file, waiting, left-out and deleted marks included. */
+/**
+ * The whole experiment as a JSON file, waiting, left-out and deleted marks included; without blanks where these would
+ * make it larger than a file that is opened again.
+ */
 export function experimentJson(experiment: Experiment): string {
-  return `${JSON.stringify(experiment, null, 2)}\n`;
+  const spaced = `${JSON.stringify(experiment, null, 2)}\n`;
+  const isLarge = new TextEncoder().encode(spaced).length > LARGEST_JSON_BYTES;
+  return isLarge ? `${JSON.stringify(experiment)}\n` : spaced;
 }
 
 /** A file name that every system takes: the title and the day of the last change. */

@@ -22,14 +22,23 @@ export interface MarkWords {
 
 const SURE = 0.995;
 
-/** Puts a mark into words, rounded. */
-export function markWords(experiment: Experiment, mark: Mark, solved: SolvedMark | null): MarkWords {
+/**
+ * Puts a mark into words, rounded.
+ * @param labels  names of the places, from whoever asks for many marks
+ */
+export function markWords(
+  experiment: Experiment,
+  mark: Mark,
+  solved: SolvedMark | null,
+  labels?: ReadonlyMap<string, string>,
+): MarkWords {
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
   const parts = [
     `${fork === undefined ? '?' : fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`,
     mark.ends,
   ];
-  if (experiment.places.length > 1) parts.push(placeLabel(experiment, mark.placeId));
+  if (experiment.places.length > 1)
+    parts.push(labels?.get(mark.placeId) ?? placeLabel(experiment, mark.placeId));
   const { evidence } = mark;
   return {
     apparatus: parts.join(' · '),

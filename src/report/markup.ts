@@ -1,3 +1,5 @@
+import { wellFormed } from '../limits/texts.ts';
+
 /** Text of HTML or SVG whose every outside word is escaped. Only `markup` and `trusted` make it. */
 export class Markup {
   constructor(readonly text: string) {}
@@ -16,9 +18,14 @@ export function trusted(text: string): Markup {
   return new Markup(text);
 }
 
-/** Text for HTML and SVG, between tags and inside quoted attributes. */
+/** What XML can't hold in any form: controls, and what Unicode keeps for itself. */
+// eslint-disable-next-line no-control-regex
+const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
+
+/** Text for HTML and SVG, between tags and inside quoted attributes; what no picture can hold becomes U+FFFD. */
 export function escapeMarkup(text: string): string {
-  return text
+  return wellFormed(text)
+    .replace(NOT_XML, '\ufffd')
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')

@@ -1,3 +1,4 @@
+import type { SweepResonances } from '../resonance/sweep/sweepResonances.ts';
 import type { SweepSpeed } from '../solver/sweepSpeed.ts';
 import { fixed, ordinal, roundPair } from './rounding.ts';
 
@@ -42,11 +43,20 @@ export function sweepWords(found: SweepSpeed): { readonly speed: string; readonl
   };
 }
 
-/** A line for the experiment's notes. */
-export function sweepNote(found: SweepSpeed, lengthM: number): string {
+/** What was lost of a sweep's sound and what that leaves unknown; null where nothing was. */
+export function lostWords({ lostS, voidHz, gaps }: SweepResonances): string | null {
+  if (gaps === 0) return null;
+  const lost = lostS >= 0.01 ? `${fixed(lostS, 2)} s of sound were lost` : 'The sound broke off for a moment';
+  if (voidHz.length === 0) return `${lost}; no resonance was near.`;
+  const pitches = voidHz.map((hz) => fixed(hz, 0)).join(' and ');
+  return `${lost}: the resonance near ${pitches} Hz is left out. Close other programs and sweep again.`;
+}
+
+/** A line for the experiment's notes. @param isUnproven  whether the level may have been rewritten */
+export function sweepNote(found: SweepSpeed, lengthM: number, isUnproven: boolean): string {
   const list = sweepRows(found)
     .filter((row) => row.speed !== 'left out')
     .map((row) => `${row.order} ${row.frequency}`)
     .join(', ');
-  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}.`;
+  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}${isUnproven ? ' (level not proven raw)' : ''}.`;
 }

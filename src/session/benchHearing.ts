@@ -24,7 +24,7 @@ export interface HearingOutside {
   createListening: CreateListening;
   experiment(): Experiment;
   presentFork(): Fork;
-  change(step: string, make: (experiment: Experiment) => Experiment): void;
+  change(step: string, make: (experiment: Experiment) => Experiment): boolean;
   /** Changes what the last step made, without a step of its own. */
   amend(make: (experiment: Experiment) => Experiment): void;
   /** Says so and gives true where another tab works on the experiment. */

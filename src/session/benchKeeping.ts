@@ -1,58 +1,18 @@
 import { Autosave } from '../notebook/autosave.ts';
-import type { SaveState } from '../notebook/autosave.ts';
+import type { SaveOutcome, SaveState } from '../notebook/autosave.ts';
 import type { Experiment } from '../notebook/experiment.ts';
-import { beginHistory } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
-import type { KeptSound } from '../notebook/keptSound.ts';
-import type { StoredExperiment, StoreTaker } from '../notebook/notebookStore.ts';
-import { readExperiment } from '../notebook/readExperiment.ts';
-import type { ReadItems } from '../notebook/readExperiment.ts';
-import { readHistory } from '../notebook/readHistory.ts';
-import { ConflictError, GoneError, storageFault } from '../notebook/storageFault.ts';
-import type { TabHandlers } from '../notebook/tabHold.ts';
+import type { StoredExperiment } from '../notebook/notebookStore.ts';
+import { readStored } from '../notebook/readStored.ts';
+import { GoneError, StorageError, askStorage, storageFault } from '../notebook/storageFault.ts';
+import type { Asked, StorageFault } from '../notebook/storageFault.ts';
+import type { BenchHold, BenchStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
 import type { Tell } from './notice.ts';
 
-/** The part of the notebook's store that holds sound. */
-export interface SoundStore {
-  addSoundPiece(sound: KeptSound, startFrame: number, samples: Int16Array<ArrayBuffer>): Promise<void>;
-  listSounds(): Promise<readonly KeptSound[]>;
-  loadSamples(sound: KeptSound): Promise<Int16Array<ArrayBuffer>>;
-  removeSound(id: string): Promise<void>;
-}
-
-/** The part of the notebook's store that the bench uses. */
-export interface BenchStore extends SoundStore {
-  save(
-    history: History<Experiment>,
-    afterRevision: number,
-    isOpen: boolean,
-  ): Promise<{ revision: number; wasGone: boolean }>;
-  load(id: string): Promise<StoredExperiment | null>;
-  openId(): Promise<string | null>;
-  list(): Promise<readonly StoredExperiment[]>;
-  putAway(id: string, deletedAt: string | null): Promise<void>;
-  remove(id: string): Promise<void>;
-  close(): void;
-}
-
-/** Which tab works on an experiment. */
-export interface BenchHold {
-  hold(id: string): Promise<boolean>;
-  takeOver(): Promise<void>;
-  saved(id: string): void;
-  whileFree(id: string, action: () => Promise<void>): Promise<boolean>;
-}
-
-export interface KeepingOutside {
-  /** @param onGone  told when the store is taken away while it is in use */
-  openStore(onGone: (by: StoreTaker) => void): Promise<BenchStore>;
-  createHold(handlers: TabHandlers): BenchHold;
-  /** The experiment that this tab had open before it was loaded anew; null for a new tab. */
-  readonly tabMemory: { get(): string | null; set(id: string): void };
-}
+export type { BenchHold, BenchStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
 
 export interface KeepingHandlers {
-  /** Another state of the open experiment, or another experiment, takes the place of what is shown. */
+  /** Another state of the open experiment, or another experiment, takes the place of what is shown. Never throws. */
   onHistory(history: History<Experiment>): void;
   /** Before another tab gets the experiment: end what still adds to it. */
   onHandOver(): void;
@@ -67,17 +27,41 @@ export interface KeepingHandlers {
  */
 export type TabAccess = 'own' | 'elsewhere' | 'apart';
 
+/** What came of looking for a stored experiment. */
+export type Loaded =
+  | { readonly kind: 'there'; readonly history: History<Experiment>; readonly revision: number }
+  | { readonly kind: 'missing' }
+  | { readonly kind: 'unreadable'; readonly faults: readonly string[] }
+  | { readonly kind: 'refused'; readonly fault: StorageFault };
+
+/** An experiment as this tab has it from the store. */
+interface Sheet {
+  readonly id: string;
+  /** Of the stored state that the next save follows; null: nothing is stored of it yet. */
+  revision: number | null;
+}
+
+/** A state on its way into the store. */
+interface Waiting {
+  readonly sheet: Sheet;
+  readonly history: History<Experiment>;
+}
+
 /** Keeps the open experiment in the notebook, and this tab out of the way of others. */
 export class BenchKeeping {
-  saveState: SaveState = { kind: 'saved' };
+  saveState: SaveState = { kind: 'nothing' };
   access: TabAccess = 'own';
   private store: BenchStore | null = null;
+  /** Why there is no store; null where there is one, or while it is being opened. */
+  private noStore: StorageFault | null = null;
   private hold: BenchHold | null = null;
-  private revision = 0;
+  private holding: Promise<void> = Promise.resolve();
+  private sheet: Sheet | null = null;
   private history: History<Experiment> | null = null;
-  private readonly autosave = new Autosave<History<Experiment>>(
-    (history) => this.write(history),
-    (state) => this.setSaveState(state),
+  private readonly autosave = new Autosave<Waiting>(
+    (waiting) => this.write(waiting),
+    ({ sheet }) => sheet,
+    (state, { sheet, history }) => this.takeSaveState(state, sheet, history.present.title),
   );
 
   constructor(
@@ -87,38 +71,27 @@ export class BenchKeeping {
 
   /** Opens the notebook and what was open last. Never rejects: without storage the bench still works. */
   async begin(fresh: History<Experiment>): Promise<void> {
-    this.history = fresh;
+    this.lay(fresh, null);
     this.hold = this.outside.createHold({
       onHandOver: () => this.handOver(),
       onLost: () => this.lose(),
       onGained: () => void this.gain(),
       onSaved: (id) => void this.follow(id),
     });
-    try {
-      this.store = await this.openStore();
-      // What was done while the store opened counts; what is stored stays in the list.
-      if (this.history !== fresh) {
-        this.autosave.save(this.history);
-        await this.holdOpen();
-        return;
-      }
-      const id = this.outside.tabMemory.get() ?? (await this.store.openId());
-      const stored = id === null ? null : await this.store.load(id);
-      if (stored !== null && stored.deletedAt === null) {
-        const history = readStored(stored);
-        if ('faults' in history) {
-          this.handlers.tell(
-            'problem',
-            `The last experiment couldn’t be read: ${history.faults.at(0) ?? ''} It is kept as it is, under Records.`,
-          );
-        } else if (this.history === fresh) {
-          await this.show(history, stored.revision);
-          return;
-        }
-      }
-    } catch (error) {
-      this.refuse(error);
+    await this.openStore();
+    const last = await this.findLast();
+    // What was done while the store opened counts; what is stored stays in the list.
+    if (this.history === fresh && last?.kind === 'there') {
+      await this.show(last.history, last.revision);
+      return;
     }
+    if (last?.kind === 'unreadable') {
+      this.handlers.tell(
+        'problem',
+        `The last experiment couldn’t be read: ${last.faults.at(0) ?? ''} It is kept as it is, under Records.`,
+      );
+    }
+    if (this.history !== fresh && this.history !== null) this.save(this.history);
     await this.holdOpen();
   }
 
@@ -127,10 +100,23 @@ export class BenchKeeping {
     return this.store;
   }
 
+  /** Whose the older notebook in this browser is; null where there is none beside this one. */
+  get olderOf(): BenchStore['olderOf'] {
+    return this.store?.olderOf ?? null;
+  }
+
+  /** Whether something that was entered is in this tab's memory only. */
+  get hasUnsaved(): boolean {
+    return this.saveState.kind === 'refused' && this.history !== null && holdsWork(this.history);
+  }
+
   /** Keeps a new state of the open experiment. */
   save(history: History<Experiment>): void {
     this.history = history;
-    if (this.access === 'own' && this.store !== null) this.autosave.save(history);
+    const { sheet } = this;
+    if (this.access !== 'own' || sheet === null) return;
+    if (this.store !== null) this.autosave.save({ sheet, history });
+    else this.setSaveState(this.noStore === null ? { kind: 'saving' } : refused(this.noStore));
   }
 
   /** Settles when all is written that was given so far. */
@@ -138,15 +124,15 @@ export class BenchKeeping {
     return this.autosave.idle();
   }
 
+  /** Settles when it is clear whose the open experiment is: `access` says so. */
+  async settled(): Promise<void> {
+    await this.holding;
+  }
+
   /** Tries once more to keep the open experiment, with a store opened anew. */
   async tryAgain(): Promise<void> {
-    try {
-      this.store = await this.openStore();
-    } catch (error) {
-      this.refuse(error);
-      return;
-    }
-    if (this.history !== null) this.save(this.history);
+    await this.openStore();
+    if (this.store !== null && this.history !== null) this.save(this.history);
   }
 
   /** Writes what waits and keeps nothing from then on: before everything is erased. */
@@ -154,101 +140,187 @@ export class BenchKeeping {
     await this.autosave.idle();
     this.store?.close();
     this.store = null;
+    this.noStore = storageFault(new GoneError('this tab'));
+    this.setSaveState({ kind: 'nothing' });
   }
 
-  /** What is stored under this id, read; null where there is nothing that can be read. */
-  async load(id: string): Promise<{ history: History<Experiment>; revision: number } | null> {
-    const stored = (await this.store?.load(id)) ?? null;
-    if (stored === null || stored.deletedAt !== null) return null;
-    const history = readStored(stored);
-    return 'faults' in history ? null : { history, revision: stored.revision };
+  /** What is stored under this id, read. Never rejects. */
+  async load(id: string): Promise<Loaded> {
+    const { store } = this;
+    if (store === null) return this.noStore === null ? MISSING : { kind: 'refused', fault: this.noStore };
+    const asked = await askStorage(() => store.load(id));
+    if ('fault' in asked) return { kind: 'refused', fault: asked.fault };
+    const stored = asked.value;
+    if (stored === null || stored.deletedAt !== null) return MISSING;
+    const reading = readStored(stored);
+    return reading.kind === 'faults'
+      ? { kind: 'unreadable', faults: reading.faults }
+      : { kind: 'there', history: reading.history, revision: stored.revision };
   }
 
-  /** Everything in the notebook, the last changed first. Rejects where storage fails. */
-  async list(): Promise<readonly StoredExperiment[]> {
-    return (await this.store?.list()) ?? [];
+  /** Every record of the notebook, readable or not. Never rejects. */
+  list(): Promise<Asked<readonly StoredExperiment[]>> {
+    const { store } = this;
+    if (store !== null) return askStorage(() => store.list());
+    return Promise.resolve(this.noStore === null ? { value: [] } : { fault: this.noStore });
   }
 
-  /** Makes this the open experiment. @param revision  of the stored state that it follows; 0: it is new */
-  async show(history: History<Experiment>, revision: number): Promise<void> {
+  /** Makes this the open experiment. @param revision  of the stored state that it is; null: nothing is stored of it */
+  async show(history: History<Experiment>, revision: number | null): Promise<void> {
     await this.autosave.idle();
-    this.history = history;
-    this.revision = revision;
+    this.lay(history, revision);
     this.access = 'own';
+    this.holding = this.noteAndHold(revision !== null);
     this.handlers.onHistory(history);
-    await this.holdOpen();
+    this.setSaveState(
+      this.noStore !== null ? refused(this.noStore) : { kind: revision === null ? 'nothing' : 'saved' },
+    );
+    await this.holding;
   }
 
   /** Takes the open experiment from the tab that works on it, with all that it saved. */
   async takeOver(): Promise<void> {
     await this.hold?.takeOver();
-    await this.gain();
+    await this.reloadAsOwn();
   }
 
-  /** Keeps a new experiment without opening it. Rejects where storage fails. */
+  /** Keeps a new experiment without opening it. Rejects with a StorageError. */
   async keepBeside(history: History<Experiment>): Promise<void> {
-    await this.store?.save(history, 0, false);
+    await this.must((store) => store.save(history, 0, false));
   }
 
-  /** Changes an experiment that isn't open. @returns false where another tab has it. Rejects where storage fails. */
+  /**
+   * Changes an experiment that isn't open. Rejects with a StorageError.
+   * @returns false where another tab has it
+   */
   changeClosed(id: string, change: (history: History<Experiment>) => History<Experiment>): Promise<boolean> {
     return this.whileFree(id, async () => {
       const there = await this.load(id);
-      if (there !== null) await this.store?.save(change(there.history), there.revision, false);
+      if (there.kind === 'refused') throw new StorageError(there.fault);
+      if (there.kind !== 'there') return;
+      await this.must((store) => store.save(change(there.history), there.revision, false));
     });
   }
 
-  /** Puts an experiment away, or back. @returns false where another tab has it. Rejects where storage fails. */
+  /** Puts an experiment away, or back. @returns false where another tab has it. Rejects with a StorageError. */
   async putAway(id: string, deletedAt: string | null): Promise<boolean> {
     await this.autosave.idle();
-    return this.whileFree(id, async () => {
-      await this.store?.putAway(id, deletedAt);
-    });
+    return this.whileFree(id, () => this.must((store) => store.putAway(id, deletedAt)));
   }
 
-  /** Takes an experiment out for good. Rejects where storage fails. */
+  /** Takes an experiment out for good. Rejects with a StorageError. */
   async remove(id: string): Promise<void> {
-    await this.store?.remove(id);
+    await this.must((store) => store.remove(id));
   }
 
   private whileFree(id: string, action: () => Promise<void>): Promise<boolean> {
     return this.hold?.whileFree(id, action) ?? Promise.resolve(false);
   }
 
-  private async openStore(): Promise<BenchStore> {
-    return this.outside.openStore((by) => {
-      this.refuse(new GoneError(by));
-      // What the browser cleared comes back as far as this tab holds it; what a person erased in another tab doesn't.
-      if (by === 'the browser') void this.tryAgain();
-    });
+  /** @throws StorageError (rejects) where storage refuses or there is none */
+  private async must<T>(request: (store: BenchStore) => Promise<T>): Promise<T> {
+    const { store } = this;
+    if (store === null) throw new StorageError(this.reason());
+    const asked = await askStorage(() => request(store));
+    if ('fault' in asked) throw new StorageError(asked.fault);
+    return asked.value;
   }
 
-  private async write(history: History<Experiment>): Promise<void> {
-    if (this.store === null) return;
-    // A burst may span the opening of another experiment: each state goes to its own.
-    if (history.present.id !== this.history?.present.id) return;
-    try {
-      const { revision, wasGone } = await this.store.save(history, this.revision, true);
-      this.revision = revision;
-      this.outside.tabMemory.set(history.present.id);
-      this.hold?.saved(history.present.id);
-      if (wasGone) {
-        this.handlers.tell(
-          'problem',
-          'What this browser had stored for the page was erased. The open experiment is saved again; others and kept sound are gone from this device.',
-        );
-      }
-    } catch (error) {
-      if (error instanceof ConflictError) this.setAccess('apart');
-      throw error;
+  /** Why the store that was there a moment ago is no more. */
+  private reason(): StorageFault {
+    return this.noStore ?? storageFault(new GoneError('the browser'));
+  }
+
+  private lay(history: History<Experiment>, revision: number | null): void {
+    this.history = history;
+    this.sheet = { id: history.present.id, revision };
+  }
+
+  private async openStore(): Promise<void> {
+    const asked = await askStorage(() => this.outside.openStore((by) => this.loseStore(by)));
+    if ('fault' in asked) {
+      this.giveUpStore(asked.fault);
+      return;
+    }
+    this.store = asked.value;
+    this.noStore = null;
+  }
+
+  private loseStore(by: 'another tab' | 'the browser'): void {
+    this.giveUpStore(storageFault(new GoneError(by)));
+    // What the browser cleared comes back as far as this tab holds it; what a person erased in another tab doesn't.
+    if (by === 'the browser') void this.tryAgain();
+  }
+
+  private giveUpStore(fault: StorageFault): void {
+    this.store = null;
+    this.noStore = fault;
+    this.setSaveState(refused(fault));
+  }
+
+  /** The experiment that this tab had open, else the one that was open last in any; null where there is none. */
+  private async findLast(): Promise<Loaded | null> {
+    const { store } = this;
+    if (store === null) return null;
+    const asked = await askStorage(() => store.openId());
+    if ('fault' in asked) {
+      this.giveUpStore(asked.fault);
+      return null;
+    }
+    for (const id of [this.outside.tabMemory.get(), asked.value]) {
+      const loaded = id === null ? MISSING : await this.load(id);
+      if (loaded.kind === 'refused') this.giveUpStore(loaded.fault);
+      if (loaded.kind !== 'missing') return loaded;
+    }
+    return null;
+  }
+
+  /** @param isStored  whether a reload can open it, also if nothing is changed in it */
+  private async noteAndHold(isStored: boolean): Promise<void> {
+    const { store, sheet } = this;
+    if (isStored && sheet !== null) {
+      this.outside.tabMemory.set(sheet.id);
+      // Not worth a message: the next save says whether storage works, and the tab's own memory comes first.
+      if (store !== null) await askStorage(() => store.noteOpen(sheet.id));
+    }
+    await this.holdOpen();
+  }
+
+  private async write({ sheet, history }: Waiting): Promise<SaveOutcome> {
+    const { store } = this;
+    if (store === null) return { kind: 'refused', fault: this.reason() };
+    const asked = await askStorage(() => store.save(history, sheet.revision ?? 0, sheet === this.sheet));
+    if ('fault' in asked) {
+      if (asked.fault.kind === 'elsewhere' && sheet === this.sheet) this.setAccess('apart');
+      return { kind: 'refused', fault: asked.fault };
+    }
+    // Taken away while it was written to: what was put in has gone with it.
+    if (store !== this.store) return { kind: 'refused', fault: this.reason() };
+    sheet.revision = asked.value.revision;
+    if (sheet === this.sheet) this.outside.tabMemory.set(sheet.id);
+    this.hold?.saved(sheet.id);
+    if (asked.value.wasGone) {
+      this.handlers.tell(
+        'problem',
+        'What this browser had stored for the page was erased. The open experiment is saved again; others and kept sound are gone from this device.',
+      );
+    }
+    return { kind: 'written' };
+  }
+
+  /** What became of an experiment that is no longer open is told: the state on the page is about the open one. */
+  private takeSaveState(state: SaveState, sheet: Sheet, title: string): void {
+    if (sheet === this.sheet) this.setSaveState(state);
+    else if (state.kind === 'refused') {
+      this.handlers.tell('problem', `The last changes of “${title}” weren’t saved: ${state.message}`);
     }
   }
 
   private async holdOpen(): Promise<void> {
-    const id = this.history?.present.id;
-    if (id === undefined || this.hold === null) return;
-    const isOwn = await this.hold.hold(id);
-    if (id === this.history?.present.id) this.setAccess(isOwn ? 'own' : 'elsewhere');
+    const { sheet } = this;
+    if (sheet === null || this.hold === null) return;
+    const isOwn = await this.hold.hold(sheet.id);
+    if (sheet === this.sheet && this.access !== 'apart') this.setAccess(isOwn ? 'own' : 'elsewhere');
   }
 
   private async handOver(): Promise<void> {
@@ -261,40 +333,41 @@ export class BenchKeeping {
   private lose(): void {
     if (this.access !== 'own') return;
     this.handlers.onHandOver();
+    // What couldn't be saved is nowhere else: it must not give way to what the other tab saves.
+    if (this.hasUnsaved) {
+      this.setAccess('apart');
+      return;
+    }
     this.setAccess('elsewhere');
     this.handlers.tell('problem', 'This experiment is now worked on in another tab; this one only shows it.');
   }
 
-  /** The experiment is this tab's: what was saved last counts. */
+  /** The tab that had it is gone. What this one holds apart isn't given up for that. */
   private async gain(): Promise<void> {
+    if (this.access === 'elsewhere') await this.reloadAsOwn();
+  }
+
+  /** The experiment is this tab's: what was saved last counts. */
+  private async reloadAsOwn(): Promise<void> {
     if (await this.reload()) this.setAccess('own');
   }
 
   private async follow(id: string): Promise<void> {
-    if (this.access === 'elsewhere' && id === this.history?.present.id) await this.reload();
+    if (this.access === 'elsewhere' && id === this.sheet?.id) await this.reload();
   }
 
   private async reload(): Promise<boolean> {
-    const id = this.history?.present.id;
-    if (id === undefined) return false;
-    try {
-      const loaded = await this.load(id);
-      if (id !== this.history?.present.id) return false;
-      if (loaded === null) return true;
-      this.history = loaded.history;
-      this.revision = loaded.revision;
+    const { sheet } = this;
+    if (sheet === null) return false;
+    const loaded = await this.load(sheet.id);
+    if (sheet !== this.sheet) return false;
+    if (loaded.kind === 'refused') this.giveUpStore(loaded.fault);
+    if (loaded.kind === 'there') {
+      this.lay(loaded.history, loaded.revision);
       this.handlers.onHistory(loaded.history);
-      return true;
-    } catch (error) {
-      this.refuse(error);
-      return false;
+      this.setSaveState({ kind: 'saved' });
     }
-  }
-
-  private refuse(error: unknown): void {
-    const { kind, message } = storageFault(error);
-    this.store = null;
-    this.setSaveState({ kind: 'refused', fault: kind, message });
+    return loaded.kind === 'there' || loaded.kind === 'missing';
   }
 
   private setAccess(access: TabAccess): void {
@@ -304,16 +377,22 @@ export class BenchKeeping {
   }
 
   private setSaveState(state: SaveState): void {
+    if (state.kind === this.saveState.kind && state.kind !== 'refused') return;
     this.saveState = state;
     this.handlers.onChange();
   }
 }
 
-function readStored(stored: StoredExperiment): History<Experiment> | { readonly faults: readonly string[] } {
-  const readItems: ReadItems = new WeakMap();
-  const reading = readExperiment(stored.experiment, readItems);
-  if (reading.kind === 'faults') return { faults: reading.faults };
-  return stored.history === null
-    ? beginHistory(reading.experiment)
-    : readHistory(stored.history, reading.experiment, readItems);
+const MISSING: Loaded = { kind: 'missing' };
+
+function refused({ kind, message }: StorageFault): SaveState {
+  return { kind: 'refused', fault: kind, message };
+}
+
+/** Whether something was entered: a new experiment as it comes is no loss. */
+function holdsWork({ past, future, present }: History<Experiment>): boolean {
+  return (
+    past.length + future.length + present.marks.length + present.deletedMarks.length > 0 ||
+    present.note !== ''
+  );
 }

@@ -1,8 +1,15 @@
-import type { CaptureState, SampleBlock, SoundListener, SoundSource } from '../capture/soundSource.ts';
+import type {
+  CaptureFailureCode,
+  CaptureState,
+  SampleBlock,
+  SoundListener,
+  SoundSource,
+} from '../capture/soundSource.ts';
 import type { CreateListening, ListeningLike } from './listeningLike.ts';
 import { LongListening } from './longListening.ts';
 import { RecordingListening } from './recordingListening.ts';
 import type { ForkPitch, ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
+import { whyNotHeard } from './whyNotHeard.ts';
 
 /** A passage is judged at most 1.25 s after its middle: so long a fork that was put away is still listened for, s. */
 const LATE_S = 1.5;
@@ -117,8 +124,10 @@ export class BenchListen implements SoundListener {
 
   /** A fork that this sample rate can't carry is a failure the page shows, not a crash. */
   private tune(sampleRateHz: number): boolean {
+    const { fork } = this;
+    const unfit = whyNotHeard(sampleRateHz, fork.nominalHz);
+    if (unfit !== null) return this.fail('pitch-unheard', unfit);
     try {
-      const { fork } = this;
       const create = (): ListeningLike => this.create({ sampleRateHz, fork });
       // A recording is detected offline as a whole; what goes on for hours is forgotten.
       this.listening =
@@ -127,12 +136,15 @@ export class BenchListen implements SoundListener {
           : new LongListening(sampleRateHz, create, { firstSounding: this.lastSounding + 1 });
       return true;
     } catch (error) {
-      this.over = true;
-      this.source.stop();
-      const message = error instanceof Error ? error.message : String(error);
-      this.handlers.onState({ kind: 'failed', failure: { code: 'capture-broken', message } });
-      return false;
+      return this.fail('capture-broken', error instanceof Error ? error.message : String(error));
     }
+  }
+
+  private fail(code: CaptureFailureCode, message: string): false {
+    this.over = true;
+    this.source.stop();
+    this.handlers.onState({ kind: 'failed', failure: { code, message } });
+    return false;
   }
 }
 

@@ -1,15 +1,18 @@
 import type { Experiment } from '../notebook/experiment.ts';
-import { forkInUse, measuredMarks } from '../report/marksCsv.ts';
-import { nextMarks } from '../solver/plan.ts';
+import { forkInUse } from '../report/marksCsv.ts';
+import { nextMarksAfter } from '../solver/plan.ts';
 import type { NextMark } from '../solver/plan.ts';
-import { solverMark } from './benchSolve.ts';
+import { countedGroups } from './countedGroups.ts';
+import { SolvedGroups } from './solvedGroups.ts';
 
-/** Marks at the present place that would make its speed more certain, best first; empty before there is a speed. */
-export function nextMarksHere(experiment: Experiment): readonly NextMark[] {
+/**
+ * Marks at the present place that would make its speed more certain, best first; empty before there is a speed.
+ * @param known  what was solved before
+ */
+export function nextMarksHere(experiment: Experiment, known = new SolvedGroups()): readonly NextMark[] {
   const { present, forks, tube } = experiment;
-  const marks = measuredMarks(experiment)
-    .filter((mark) => !mark.excluded && mark.placeId === present.placeId)
-    .map((mark) => solverMark(experiment, mark));
+  const marks = countedGroups(experiment, 'place').get(present.placeId);
+  if (marks === undefined) return [];
   const available = forks.map((fork) => {
     const pitch = forkInUse(fork);
     return {
@@ -18,5 +21,6 @@ export function nextMarksHere(experiment: Experiment): readonly NextMark[] {
       frequencyStandardUncertaintyHz: pitch.standardUncertaintyHz,
     };
   });
-  return nextMarks(marks, available, [present.ends], tube.travelM);
+  const solved = known.solve('place', present.placeId, marks);
+  return nextMarksAfter(solved, marks.at(-1), available, [present.ends], tube.travelM);
 }

@@ -1,4 +1,5 @@
 import { PracticeColumn } from '../capture/practice/practiceColumn.ts';
+import { USUAL_PRACTICE } from '../capture/practice/practiceSettings.ts';
 import type { PracticeSettings } from '../capture/practice/practiceSettings.ts';
 import type { RoomNoise } from '../capture/practice/roomScene.ts';
 import type { Experiment } from '../notebook/experiment.ts';
@@ -13,14 +14,27 @@ export interface PracticeReadings {
 
 /** How fast the practice hand follows the handle, m/s: a careful slide. */
 export const PRACTICE_SLIDE_MPS = 0.05;
+/** A hand that knows its fork takes so long from one resonance to the next, s: any faster and no level tells them apart. */
+const LEAST_HALF_WAVE_S = 1.7;
+/** Half a wavelength times the pitch, m/s: half the speed of sound in a room. */
+const HALF_WAVE_MPS = 172;
+
+/** Above this pitch the usual tube radiates so much that its resonances hardly rise, Hz. */
+const HIGHEST_IN_USUAL_TUBE_HZ = 2500;
+/** The tube that is lent where one of the forks is higher, m: one tube for all forks, as on a bench. */
+const NARROW_DIAMETER_M = 0.016;
+/** The shortest column of the practice tube, m; half of the travel where that is less. */
+const SHORTEST_M = 0.02;
 
 /** The practice column with the apparatus of the open experiment: its fork, its ends, its travel. */
 export class BenchPractice {
   readonly column: PracticeColumn;
 
   constructor(experiment: Experiment, seed: number) {
-    this.column = new PracticeColumn(apparatusOf(experiment), seed);
-    this.column.setSlideSpeed(PRACTICE_SLIDE_MPS);
+    const apparatus = apparatusOf(experiment);
+    const lengthM = Math.min(USUAL_PRACTICE.lengthM, apparatus.longestM);
+    this.column = new PracticeColumn({ ...apparatus, lengthM }, seed);
+    this.column.setSlideSpeed(slideSpeedMps(apparatus.stampedHz));
   }
 
   /** Takes over fork, ends and travel from the experiment where they changed. */
@@ -30,8 +44,11 @@ export class BenchPractice {
     const isSame =
       wanted.stampedHz === apparatus.stampedHz &&
       wanted.ends === apparatus.ends &&
-      wanted.longestM === apparatus.longestM;
-    if (!isSame) this.column.change(wanted);
+      wanted.longestM === apparatus.longestM &&
+      wanted.diameterM === apparatus.diameterM;
+    if (isSame) return;
+    this.column.change(wanted);
+    this.column.setSlideSpeed(slideSpeedMps(wanted.stampedHz));
   }
 
   get readings(): PracticeReadings {
@@ -60,13 +77,24 @@ export class BenchPractice {
   }
 }
 
-function apparatusOf(
-  experiment: Experiment,
-): Partial<PracticeSettings> & Pick<PracticeSettings, 'stampedHz' | 'ends' | 'longestM'> {
+type Apparatus = Partial<PracticeSettings> & Pick<PracticeSettings, 'stampedHz' | 'ends' | 'longestM'>;
+
+/** The practice bench plays every fork of the notebook, with a tube that suits it. */
+function apparatusOf(experiment: Experiment): Apparatus {
   const fork = experiment.forks.find((candidate) => candidate.id === experiment.present.forkId);
+  const stampedHz = fork?.nominalHz ?? 512;
+  const { travelM } = experiment.tube;
+  const shortestM = Math.min(SHORTEST_M, travelM / 2);
+  const isHigh = experiment.forks.some(({ nominalHz }) => nominalHz > HIGHEST_IN_USUAL_TUBE_HZ);
   return {
-    stampedHz: fork?.nominalHz ?? 512,
+    stampedHz,
     ends: experiment.present.ends,
-    longestM: experiment.tube.travelM,
+    longestM: travelM,
+    shortestM,
+    diameterM: isHigh ? NARROW_DIAMETER_M : USUAL_PRACTICE.diameterM,
   };
+}
+
+function slideSpeedMps(stampedHz: number): number {
+  return Math.min(PRACTICE_SLIDE_MPS, HALF_WAVE_MPS / stampedHz / LEAST_HALF_WAVE_S);
 }

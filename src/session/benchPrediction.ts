@@ -4,6 +4,7 @@ import { endCorrection } from '../air/endCorrection.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
 import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { wallLoss } from '../air/wallLoss.ts';
+import { LIMITS } from '../limits/limits.ts';
 import type { Experiment, Place } from '../notebook/experiment.ts';
 import { forkInUse } from '../report/marksCsv.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
@@ -26,8 +27,6 @@ export interface ExpectedLength {
   readonly standardUncertaintyM: number;
 }
 
-const MOST_ORDERS = 12;
-
 /** Predicts from the measured speed where there is one, else from theory at the place's air, else at 20 °C. */
 export function predictColumn(experiment: Experiment, outcome: BenchOutcome): Prediction {
   const { present, tube, rule } = experiment;
@@ -46,7 +45,7 @@ export function predictColumn(experiment: Experiment, outcome: BenchOutcome): Pr
     measured?.endCorrectionStandardUncertaintyM ?? (tube.diameterM === null ? 0.3 : 0.05) * radiusM;
   const relative = speed.standardUncertaintyMps / speed.speedMps;
   const expected: ExpectedLength[] = [];
-  for (let order = 1; order <= MOST_ORDERS; order += 1) {
+  for (let order = 1; order <= LIMITS.order.highest; order += 1) {
     const columnM = resonantLengthM({
       order,
       ends: present.ends,

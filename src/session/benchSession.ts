@@ -2,10 +2,16 @@ import { addMark, deleteMark, editMark, restoreMark } from '../marks/markList.ts
 import type { MarkChange } from '../marks/markList.ts';
 import { newMark } from '../marks/newMark.ts';
 import type { SaveState } from '../notebook/autosave.ts';
+import { Drafts } from '../notebook/drafts.ts';
+import type { DraftPlace } from '../notebook/drafts.ts';
 import type { Experiment, Fork } from '../notebook/experiment.ts';
 import { amendHistory, beginHistory, recordStep, redoStep, undoStep } from '../notebook/history.ts';
 import type { History } from '../notebook/history.ts';
+import { KeepingRule } from '../notebook/keepingRule.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
+import { BenchAnswers } from './benchAnswers.ts';
+import type { Answer, AskElsewhere } from './benchAnswers.ts';
+import { wellFormedTexts } from '../notebook/wellFormedTexts.ts';
 import { BenchExperiments } from './benchExperiments.ts';
 import { BenchHearing } from './benchHearing.ts';
 import { BenchKeeping } from './benchKeeping.ts';
@@ -14,7 +20,9 @@ import type { CreateListening } from './listeningLike.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
 import { BenchTopics } from './benchTopics.ts';
 import type { BenchTopic } from './benchTopics.ts';
+import { FAULT_WORDS } from './faultWords.ts';
 import type { Notice } from './notice.ts';
+import type { SolvedGroups } from './solvedGroups.ts';
 import { SoundKeeping } from './soundKeeping.ts';
 
 /** What the session needs from outside, so that it runs under test without a clock or a browser. */
@@ -22,15 +30,32 @@ export interface BenchOutside extends KeepingOutside {
   now(): string;
   newId(): string;
   createListening: CreateListening;
-  solve(experiment: Experiment): BenchOutcome;
+  solve(experiment: Experiment, known?: SolvedGroups): BenchOutcome;
+  /** Answers what takes time beside the page; absent where all is answered on the page. */
+  readonly answerElsewhere?: AskElsewhere;
+  /** Where drafts of what is typed lie. */
+  readonly draftPlace: DraftPlace;
+  /** Takes a fault of the page itself, for whoever looks into it. */
+  onFault(error: unknown): void;
 }
+
+/** What is known of marks that couldn't be solved, or aren't yet. */
+const NOTHING_SOLVED: BenchOutcome = { places: [] };
 
 /** The notebook's open experiment with its steps, and what is heard for it. The page reads its state and calls its actions. */
 export class BenchSession {
-  readonly topics = new BenchTopics();
+  readonly topics = new BenchTopics((errors) => this.takeFaults(errors, FAULT_WORDS.follow));
   notice: Notice | null = null;
+  /** What is typed and not taken yet. */
+  readonly drafts: Drafts;
   private steps: History<Experiment>;
-  private solved: { readonly experiment: Experiment; readonly outcome: BenchOutcome } | null = null;
+  /** The field that was typed into last, and what came of it; null once it was left. */
+  private typing: { readonly field: string; readonly experiment: Experiment } | null = null;
+  /** What takes time to work out. */
+  readonly answers: BenchAnswers;
+  /** Marks at which the solver has failed: it isn't asked again about the same. */
+  private failed: { readonly experiment: Experiment; readonly error: unknown } | null = null;
+  private readonly rule = new KeepingRule();
   /** The notebook: saving, the list of experiments, other tabs. */
   readonly keeping: BenchKeeping;
   /** Keeps the sound of soundings while it is asked for. */
@@ -41,7 +66,12 @@ export class BenchSession {
   readonly hearing: BenchHearing;
 
   constructor(private readonly outside: BenchOutside) {
+    this.drafts = new Drafts(outside.draftPlace);
     this.steps = beginHistory(newExperiment(outside.newId(), outside.now()));
+    this.answers = new BenchAnswers({
+      elsewhere: outside.answerElsewhere ?? null,
+      onAnswer: () => this.topics.announce('answers'),
+    });
     this.keeping = new BenchKeeping(outside, {
       onHistory: (history) => this.showHistory(history),
       onHandOver: () => this.hearing.stop(),
@@ -62,7 +92,10 @@ export class BenchSession {
       now: () => outside.now(),
       newId: () => outside.newId(),
       onChange: () => this.topics.announce('keeping'),
-      onErased: () => this.sound.recount(),
+      onErased: (id) => {
+        this.drafts.forget(id);
+        return this.sound.recount();
+      },
       tell: (kind, message) => this.tell(kind, message),
     });
     this.hearing = new BenchHearing(
@@ -117,12 +150,39 @@ export class BenchSession {
     return fork;
   }
 
-  /** The speed of sound and all that belongs to it, computed when first asked for after a change. */
+  /**
+   * The speed of sound and all that belongs to it; while it is being worked out, what was last known of it. Throws what
+   * the solver threw: for the parts of the page that are nothing without it.
+   */
   get outcome(): BenchOutcome {
-    if (this.solved?.experiment !== this.experiment) {
-      this.solved = { experiment: this.experiment, outcome: this.outside.solve(this.experiment) };
+    return this.askOutcome().value ?? NOTHING_SOLVED;
+  }
+
+  /** The same for parts that have other things to show: without places where the solver has failed. */
+  get outcomeIfAny(): BenchOutcome {
+    try {
+      return this.outcome;
+    } catch {
+      return NOTHING_SOLVED;
     }
-    return this.solved.outcome;
+  }
+
+  /** Whether `outcome` is still that of before the last change. */
+  get isWorkingOut(): boolean {
+    return this.askOutcome().isPending;
+  }
+
+  private askOutcome(): Answer<BenchOutcome> {
+    const { experiment } = this;
+    if (this.failed?.experiment === experiment) throw this.failed.error;
+    try {
+      return this.answers.ask({ kind: 'outcome', about: experiment, ask: null }, (about, _ask, known) =>
+        this.outside.solve(about, known),
+      );
+    } catch (error) {
+      this.failed = { experiment, error };
+      throw error;
+    }
   }
 
   get undoName(): string | null {
@@ -133,12 +193,51 @@ export class BenchSession {
     return this.history.future.at(-1)?.step ?? null;
   }
 
-  /** Makes a change that can be undone. `step` names it for the undo button: “delete mark”. */
-  change(step: string, make: (experiment: Experiment) => Experiment): void {
-    if (this.isOnlyShown()) return;
-    const next = make(this.experiment);
-    if (next === this.experiment) return;
+  /**
+   * Makes a change that can be undone. `step` names it for the undo button: “delete mark”. What couldn't be opened again
+   * is refused with a message.
+   * @returns whether the experiment is now as asked
+   */
+  change(step: string, make: (experiment: Experiment) => Experiment): boolean {
+    if (this.isOnlyShown()) return false;
+    const made = make(this.experiment);
+    if (made === this.experiment) return true;
+    const next = wellFormedTexts(made);
+    const fault = this.rule.whyNot(next, this.experiment);
+    if (fault !== null) {
+      this.tell('problem', fault);
+      return false;
+    }
     this.setHistory(recordStep(this.history, { ...next, changedAt: this.outside.now() }, step));
+    return true;
+  }
+
+  /**
+   * Takes a text while it is typed: what goes on in the same field is one step, as long as nothing else is done.
+   * @param field  one name a field, for all of its texts
+   */
+  changeTyped(step: string, field: string, make: (experiment: Experiment) => Experiment): void {
+    const goesOn = this.typing?.field === field && this.typing.experiment === this.experiment;
+    const before = this.experiment;
+    if (!goesOn) this.change(step, make);
+    else if (!this.isOnlyShown()) {
+      const made = make(before);
+      if (made === before) return;
+      const next = wellFormedTexts(made);
+      const fault = this.rule.whyNot(next, before);
+      if (fault !== null) {
+        this.tell('problem', fault);
+        return;
+      }
+      const present = { ...next, changedAt: this.outside.now() };
+      this.setHistory({ ...this.history, present, future: [] });
+    }
+    if (this.experiment !== before) this.typing = { field, experiment: this.experiment };
+  }
+
+  /** The field that was typed into is left: what is typed next is another step. */
+  endTyping(): void {
+    this.typing = null;
   }
 
   undo(): void {
@@ -171,7 +270,7 @@ export class BenchSession {
   }
 
   deleteMark(id: string): void {
-    this.change('delete mark', (experiment) => deleteMark(experiment, id));
+    if (!this.change('delete mark', (experiment) => deleteMark(experiment, id))) return;
     this.tell('info', 'Mark deleted. It can be brought back below the list.', ({ deletedMarks }) =>
       deletedMarks.some((mark) => mark.id === id),
     );
@@ -215,8 +314,17 @@ export class BenchSession {
     const pitchBefore = this.presentFork.nominalHz;
     this.steps = history;
     if (this.notice?.holds?.(this.experiment) === false) this.dismissNotice();
-    if (this.presentFork.nominalHz !== pitchBefore) this.hearing.followFork(before);
+    try {
+      if (this.presentFork.nominalHz !== pitchBefore) this.hearing.followFork(before);
+    } catch (error) {
+      this.takeFaults([error], FAULT_WORDS.hearing);
+    }
     this.topics.announce('notebook');
+  }
+
+  private takeFaults(errors: readonly unknown[], message: string): void {
+    for (const error of errors) this.outside.onFault(error);
+    this.tell('problem', message);
   }
 
   /** Says so and gives true where another tab works on the experiment. */

@@ -10,7 +10,7 @@ import { unknownFork } from '../solver/unknownFork.ts';
 import type { UnknownFork } from '../solver/unknownFork.ts';
 import type { Solution } from '../solver/solution.ts';
 import type { BenchOutcome } from './benchOutcome.ts';
-import { solverMark } from './benchSolve.ts';
+import { solverMarks } from './solverMarks.ts';
 
 /**
  * Pitch of the present fork from its lengths and theory's speed at the place's temperature. Its stamp only says
@@ -27,11 +27,7 @@ export function pitchFromSpeed(experiment: Experiment): UnknownFork | null {
   );
   if (marks.length === 0) return null;
   const theory = speedOfSound(airFromReadings({ ...place, temperatureC: place.temperatureC }));
-  return unknownFork(
-    marks.map((mark) => solverMark(experiment, mark)),
-    theory,
-    fork.nominalHz,
-  );
+  return unknownFork(solverMarks(experiment, marks), theory, fork.nominalHz);
 }
 
 /** Temperature at which the air has the measured speed; null where there is none or no such air. */

@@ -15,6 +15,14 @@ export interface CaptureTrust {
   readonly gainCheckHelps: boolean;
 }
 
+/** What is withheld of a capture that is blocked, and what comes of a gain check that is passed. */
+export type Withheld = 'flags' | 'sweep';
+
+const WITHHELD: Readonly<Record<Withheld, { readonly nothing: string; readonly after: string }>> = {
+  flags: { nothing: 'nothing is flagged', after: 'if it is passed, flags go on' },
+  sweep: { nothing: 'the sweep gives no result', after: 'if it is passed, sweep again' },
+};
+
 /** What the samples may say that only a processed sound says; a check that was passed outweighs it. */
 const SUSPICIONS: readonly ListeningWarning['code'][] = ['high-band-missing', 'narrow-band', 'gain-pumping'];
 
@@ -23,18 +31,21 @@ const SUSPICIONS: readonly ListeningWarning['code'][] = ['high-band-missing', 'n
  * @param settings  as read back from the track; null where nothing can process the sound (practice, recording)
  * @param warnings  what listening has warned of in this run
  * @param check  the experiment's last gain check; it counts for the device it was made with
+ * @param withheld  what the level would become, for the words
  */
 export function captureTrust(
   settings: CaptureSettings | null,
   warnings: readonly ListeningWarning[],
   check: GainCheckRecord | null,
+  withheld: Withheld = 'flags',
 ): CaptureTrust {
+  const { nothing, after } = WITHHELD[withheld];
   if (settings === null) return trust('trusted', 'Nothing processes this source.', false);
   const on = stepsThatAre('on', settings);
   if (on.length > 0) {
     return trust(
       'blocked',
-      `This browser keeps ${on.join(' and ')} on and rewrites the level, so nothing is flagged. Choose another microphone or another browser, switch voice modes off in the system’s sound settings, or record with any recorder and open the file here.`,
+      `This browser keeps ${on.join(' and ')} on and rewrites the level, so ${nothing}. Choose another microphone or another browser, switch voice modes off in the system’s sound settings, or record with any recorder and open the file here.`,
       false,
     );
   }
@@ -42,7 +53,7 @@ export function captureTrust(
   if (own?.verdict === 'rewritten') {
     return trust(
       'blocked',
-      'The gain check found that something rewrites the level, so nothing is flagged. Switch voice modes off in the system’s sound settings or choose another microphone, then do the check again.',
+      `The gain check found that something rewrites the level, so ${nothing}. Switch voice modes off in the system’s sound settings or choose another microphone, then do the check again.`,
       true,
     );
   }
@@ -52,7 +63,7 @@ export function captureTrust(
   if (suspicion !== undefined) {
     return trust(
       'blocked',
-      'The sound looks processed though the browser says it is not, so nothing is flagged. Do the gain check: if it is passed, flags go on.',
+      `The sound looks processed though the browser says it is not, so ${nothing}. Do the gain check: ${after}.`,
       true,
     );
   }

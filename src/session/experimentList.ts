@@ -1,5 +1,5 @@
 import type { StoredExperiment } from '../notebook/notebookStore.ts';
-import { readExperiment } from '../notebook/readExperiment.ts';
+import { readRecord } from '../notebook/readStored.ts';
 
 /** One line of the list of experiments. */
 export interface ExperimentEntry {
@@ -22,7 +22,7 @@ export function experimentList(stored: readonly StoredExperiment[]): readonly Ex
 }
 
 function entryOf({ id, experiment: record, deletedAt }: StoredExperiment): ExperimentEntry {
-  const reading = readExperiment(record);
+  const reading = readRecord(record);
   const shared = { id, isDeleted: deletedAt !== null, record };
   if (reading.kind === 'faults') {
     const fault = reading.faults.at(0) ?? '';

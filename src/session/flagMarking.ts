@@ -1,5 +1,6 @@
 import type { SoundSource } from '../capture/soundSource.ts';
 import { amendTrace } from '../marks/amendTrace.ts';
+import { hasColumn } from '../marks/columnOfMark.ts';
 import type { MarkEvidence } from '../marks/mark.ts';
 import { addMark, editMark, markNumber, waitingMarks } from '../marks/markList.ts';
 import { newMark } from '../marks/newMark.ts';
@@ -20,8 +21,8 @@ export interface FlagMarkingOutside {
   now(): string;
   newId(): string;
   experiment(): Experiment;
-  /** Makes a change that can be undone. */
-  change(step: string, make: (experiment: Experiment) => Experiment): void;
+  /** Makes a change that can be undone. @returns false where it was refused */
+  change(step: string, make: (experiment: Experiment) => Experiment): boolean;
   /** Makes the same change in every step. */
   amend(make: (experiment: Experiment) => Experiment): void;
   /** A mark was made of a resonance. @param timeS  of its peak on the run's time axis */
@@ -57,7 +58,7 @@ export class FlagMarking {
    */
   mark(
     resonance: Resonance,
-    known: { readonly lengthM?: number } = {},
+    known: { readonly lengthM?: number; readonly note?: string } = {},
     earlier: { readonly present: Experiment['present']; readonly endS: number } | null = null,
   ): void {
     const { outside } = this;
@@ -73,8 +74,8 @@ export class FlagMarking {
       ...(repeatOf === null ? {} : { repeatOf }),
       ...known,
     };
+    if (!outside.change('flagged resonance', (experiment) => addMark(experiment, mark))) return;
     this.repeats.note(resonance, repeatOf ?? mark.id);
-    outside.change('flagged resonance', (experiment) => addMark(experiment, mark));
     if (earlier === null) this.unfinishedTraces.set(mark.id, resonance.timeS);
     outside.onMark(mark.id, resonance.timeS);
     if (this.source !== 'recording') this.tellOf(resonance, repeatOf);
@@ -88,15 +89,14 @@ export class FlagMarking {
     if (resonance === null) {
       const mark = {
         ...newMark(outside.experiment().present, outside.newId(), outside.now(), null),
-        lengthM: lengthOfLabel(cue?.label ?? ''),
+        ...this.knownOf(cue?.label ?? ''),
         note: cue?.label ?? '',
       };
       outside.change('marked in the recording', (experiment) => addMark(experiment, mark));
       return;
     }
     if (old === undefined) {
-      const lengthM = lengthOfLabel(cue?.label ?? '');
-      this.mark(resonance, lengthM === null ? {} : { lengthM });
+      this.mark(resonance, this.knownOf(cue?.label ?? ''));
       return;
     }
     const evidence = this.evidence(resonance, 'recording');
@@ -111,6 +111,14 @@ export class FlagMarking {
       const trace = evidenceTrace(this.log, peakS);
       this.outside.amend((state) => amendTrace(state, id, trace));
     }
+  }
+
+  /** What a label says of a mark: its length, or the label itself where this rule's zero offset leaves no column of it. */
+  private knownOf(label: string): { lengthM?: number; note?: string } {
+    const lengthM = lengthOfLabel(label);
+    if (lengthM === null) return {};
+    const { zeroOffsetM } = this.outside.experiment().rule;
+    return hasColumn(lengthM, zeroOffsetM) ? { lengthM } : { note: label };
   }
 
   private evidence(resonance: Resonance, source: MarkEvidence['source'], endS?: number): MarkEvidence {

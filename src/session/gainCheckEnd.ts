@@ -1,3 +1,6 @@
+import { LIMITS } from '../limits/limits.ts';
+import { LONGEST } from '../limits/longest.ts';
+import { beginningOf, wellFormed } from '../limits/texts.ts';
 import type { GainCheckRecord } from '../notebook/experiment.ts';
 import type { BenchGainCheck } from './benchGainCheck.ts';
 import { REWRITTEN_DB, STEADY_DB } from './gainCheck.ts';
@@ -24,7 +27,13 @@ export function gainCheckEnd(
   if (!check.isOver || verdict === 'cannot-tell' || departureDb === null) return null;
   const isSteady = verdict === 'steady';
   return {
-    record: { checkedAt, verdict, departureDb, limitDb: isSteady ? STEADY_DB : REWRITTEN_DB, device },
+    record: {
+      checkedAt,
+      verdict,
+      departureDb: Math.min(departureDb, LIMITS.gainDepartureDb.highest),
+      limitDb: isSteady ? STEADY_DB : REWRITTEN_DB,
+      device: device === null ? null : beginningOf(wellFormed(device), LONGEST.device),
+    },
     kind: isSteady ? 'info' : 'problem',
     message: isSteady
       ? 'Gain check passed: the fork died smoothly while there was talk. It is kept with the experiment.'

@@ -1,5 +1,6 @@
 import { USUAL_AIR } from '../air/airState.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
+import { LIMITS } from '../limits/limits.ts';
 import type { KnownSpeed } from './unknownFork.ts';
 
 export interface AirTemperature {
@@ -11,7 +12,7 @@ export interface AirTemperature {
  * Temperature at which air has a measured speed of sound: Cramer's formula turned round.
  * @param humidityPct  0..100; null: half moist, with the uncertainty of not knowing
  * @param pressurePa  null: sea level
- * @returns null where no temperature from −30 to 60 °C has that speed
+ * @returns null where no temperature that the bench takes has that speed
  */
 export function airTemperature(
   speed: KnownSpeed,
@@ -27,8 +28,8 @@ export function airTemperature(
     pressurePa: pressurePa ?? USUAL_AIR.pressurePa,
   };
   const at = (temperatureC: number) => speedOfSound({ ...air, temperatureC });
-  let low = -30;
-  let high = 60;
+  let low: number = LIMITS.temperatureC.lowest;
+  let high: number = LIMITS.temperatureC.highest;
   if (!(speed.speedMps >= at(low).speedMps && speed.speedMps <= at(high).speedMps)) return null;
   for (let round = 0; round < 60; round += 1) {
     const middle = (low + high) / 2;

@@ -1,22 +1,34 @@
 import { speedOfSound } from '../air/speedOfSound.ts';
-import type { SolverMark, SolverWarning } from './solution.ts';
+import type { AirState, SolverMark, SolverWarning } from './solution.ts';
 
-/** Marks that can be used, and for each other one what is wrong with it. */
+/**
+ * Marks that can be used, and for each other one what is wrong with it. These bounds keep the arithmetic sound; what
+ * the bench takes lies within them.
+ */
 export function checkMarks(marks: readonly SolverMark[]): {
   readonly usable: readonly SolverMark[];
   readonly faults: readonly SolverWarning[];
 } {
   const usable: SolverMark[] = [];
   const faults: SolverWarning[] = [];
+  // Marks of one place share their air, which is then looked at once.
+  const faultsOfAir = new Map<AirState, string | null>();
+  const faultIn = (air: AirState): string | null => {
+    const known = faultsOfAir.get(air);
+    if (known !== undefined) return known;
+    const fault = faultOfAir(air);
+    faultsOfAir.set(air, fault);
+    return fault;
+  };
   for (const mark of marks) {
-    const fault = faultOf(mark);
+    const fault = faultOf(mark, faultIn);
     if (fault === null) usable.push(mark);
     else faults.push({ code: 'bad-mark', message: `${mark.key} is not used: ${fault}.` });
   }
   return { usable, faults };
 }
 
-function faultOf(mark: SolverMark): string | null {
+function faultOf(mark: SolverMark, faultIn: (air: AirState) => string | null): string | null {
   const within = (name: string, value: number, lowest: number, highest: number): string | null =>
     value >= lowest && value <= highest ? null : `its ${name} must be ${lowest}..${highest}, got ${value}`;
   const { radiusM, otherRadiusM, otherLengthM, order, air } = mark;
@@ -31,11 +43,11 @@ function faultOf(mark: SolverMark): string | null {
     (order === null || (Number.isInteger(order) && order >= 1 && order <= 10_000)
       ? null
       : `its order must be a whole number above 0, got ${order}`) ??
-    (air === null ? null : faultOfAir(air))
+    (air === null ? null : faultIn(air))
   );
 }
 
-function faultOfAir(air: NonNullable<SolverMark['air']>): string | null {
+function faultOfAir(air: AirState): string | null {
   if (!(air.temperatureC >= -30 && air.temperatureC <= 80)) {
     return `its air temperature must be -30..80 °C, got ${air.temperatureC}`;
   }

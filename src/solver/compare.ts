@@ -1,7 +1,7 @@
 import { speedOfSound } from '../air/speedOfSound.ts';
 import type { FullSolution } from './solve.ts';
 import { solveInFull } from './solve.ts';
-import type { SolverMark, SolverOptions, SolverWarning } from './solution.ts';
+import type { NoSolution, SolverMark, SolverOptions, SolverWarning } from './solution.ts';
 import { coverageFactor } from './studentT.ts';
 import { inWords, significant } from './wording.ts';
 import { effectiveDegreesOfFreedom } from './writeBudget.ts';
@@ -10,6 +10,12 @@ import { effectiveDegreesOfFreedom } from './writeBudget.ts';
 export interface ComparedGroup {
   readonly name: string;
   readonly marks: readonly SolverMark[];
+}
+
+/** The same, solved. */
+export interface SolvedGroup {
+  readonly name: string;
+  readonly solved: FullSolution | NoSolution;
 }
 
 export interface Comparison {
@@ -47,8 +53,16 @@ export function compare(
   other: ComparedGroup,
   options: SolverOptions = {},
 ): Comparison | NoComparison {
-  const first = solveInFull(one.marks, options);
-  const second = solveInFull(other.marks, options);
+  return compareSolved(
+    { name: one.name, solved: solveInFull(one.marks, options) },
+    { name: other.name, solved: solveInFull(other.marks, options) },
+  );
+}
+
+/** As `compare`, of groups that are solved already: whoever compares many solves each once. */
+export function compareSolved(one: SolvedGroup, other: SolvedGroup): Comparison | NoComparison {
+  const { solved: first } = one;
+  const { solved: second } = other;
   if (!('fit' in first) || !('fit' in second)) {
     const warnings = [
       ...('fit' in first ? [] : first.warnings.map((warning) => prefixed(one.name, warning))),
@@ -103,12 +117,11 @@ function partsOf({ fit, preparation }: FullSolution, side: 'one' | 'other'): Map
   const tube = [...radii].sort().join(' ');
   const parts = new Map<string, Part>();
   for (const { source, fork, signedMps, degreesOfFreedom } of fit.contributions) {
-    const forkKey = preparation.rows.find((row) => row.fork === fork)?.mark.forkKey ?? '';
     const name =
       source === 'reading'
         ? `reading of ${side}`
         : source === 'fork'
-          ? `fork ${forkKey}`
+          ? `fork ${preparation.rows.find((row) => row.fork === fork)?.mark.forkKey ?? ''}`
           : source === 'wall' || source === 'end'
             ? `${source} ${tube}`
             : source;

@@ -34,19 +34,18 @@ export function fitLinear(
   const count = columns.length;
   if (count === 0 || y.length < count) return null;
   const inverse = invertCovariance(errors);
-  const basis: number[][] = [];
-  const weighted: number[][] = [];
+  const basis: Float64Array[] = [];
+  const weighted: Float64Array[] = [];
   const upper: number[][] = columns.map(() => columns.map(() => 0));
 
   for (const [j, column] of columns.entries()) {
-    let rest = [...column];
+    const rest = Float64Array.from(column);
     const before = Math.sqrt(dot(rest, inverse.times(rest)));
     // Twice is enough to be orthogonal to the last digit.
     for (let pass = 0; pass < 2; pass += 1) {
       for (let i = 0; i < j; i += 1) {
         const along = dot(weighted[i] ?? [], rest);
-        const unit = basis[i] ?? [];
-        rest = rest.map((value, row) => value - along * (unit[row] ?? 0));
+        takeAway(rest, along, basis[i]);
         setEntry(upper, i, j, (upper[i]?.[j] ?? 0) + along);
       }
     }
@@ -58,13 +57,13 @@ export function fitLinear(
     weighted.push(inverse.times(unit));
   }
 
-  let residuals = [...y];
+  const residuals = Float64Array.from(y);
   const projections = columns.map(() => 0);
   for (let pass = 0; pass < 2; pass += 1) {
     for (const [i, unit] of basis.entries()) {
       const along = dot(weighted[i] ?? [], residuals);
       projections[i] = (projections[i] ?? 0) + along;
-      residuals = residuals.map((value, row) => value - along * (unit[row] ?? 0));
+      takeAway(residuals, along, unit);
     }
   }
 
@@ -84,15 +83,22 @@ export function fitLinear(
     weights: inverseUpper.map((row) =>
       y.map((_, i) => row.reduce((sum, r, k) => sum + r * (weighted[k]?.[i] ?? 0), 0)),
     ),
-    residuals,
+    residuals: [...residuals],
     chiSquared: Math.max(dot(residuals, pulled), 0),
     degreesOfFreedom: y.length - count,
-    shifts: pulled.map((pull, i) => {
+    shifts: Array.from(pulled, (pull, i) => {
       const whole = inverse.diagonal[i] ?? 0;
-      const free = whole - weighted.reduce((sum, column) => sum + (column[i] ?? 0) ** 2, 0);
+      let held = 0;
+      for (const column of weighted) held += (column[i] ?? 0) ** 2;
+      const free = whole - held;
       return free > 1e-6 * whole ? pull / Math.sqrt(free) : null;
     }),
   };
+}
+
+/** values −= factor·unit. */
+function takeAway(values: Float64Array, factor: number, unit: Float64Array | undefined): void {
+  for (let i = 0; i < values.length; i += 1) values[i] = (values[i] ?? 0) - factor * (unit?.[i] ?? 0);
 }
 
 function setEntry(matrix: number[][], row: number, column: number, value: number): void {

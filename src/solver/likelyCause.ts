@@ -15,17 +15,42 @@ const SLIPS: readonly { readonly sizeM: number; readonly name: string }[] = [
 /** Columns hold few more resonances than these. */
 const MOST_ORDERS_MEANT = 8;
 
+/** What the other rows say about where a length may belong; worked out once for all rows that are off. */
+export interface Company {
+  /** One row for each fork with its pitch. */
+  readonly forks: readonly PreparedMark[];
+  /** Orders near which lengths were marked, by fork and ends. */
+  readonly marked: ReadonlyMap<string, ReadonlySet<number>>;
+}
+
+/** @param rows  all rows of one solution */
+export function companyOf(rows: readonly PreparedMark[], speedMps: number, end: number): Company {
+  const forks = new Map<string, PreparedMark>();
+  const marked = new Map<string, Set<number>>();
+  for (const row of rows) {
+    const pitchName = `${row.fork} ${row.mark.frequencyHz} ${row.halfWavePerSpeedS}`;
+    if (!forks.has(pitchName)) forks.set(pitchName, row);
+    const orders = marked.get(seriesOf(row)) ?? new Set();
+    marked.set(seriesOf(row), orders.add(nearestOrder(row, speedMps, end)));
+  }
+  return { forks: [...forks.values()], marked };
+}
+
+function seriesOf(row: PreparedMark): string {
+  return `${row.fork} ${row.ends}`;
+}
+
 /**
  * Says what may have gone wrong with a mark that doesn't fit.
  * @param residualM  measured minus fitted
- * @param others  all rows, for their forks
+ * @param company  of all rows, this one among them
  */
 export function likelyCause(
   row: PreparedMark,
   residualM: number,
   speedMps: number,
   end: number,
-  others: readonly PreparedMark[],
+  company: Company,
 ): string {
   const toleranceM =
     3 * Math.hypot(Math.sqrt(row.variance), row.lengthM * row.relativeForkUncertainty) + 0.0005;
@@ -36,7 +61,7 @@ export function likelyCause(
   );
   if (slip !== undefined) causes.push(`misread ${slip.name}?`);
   else {
-    const meantM = meantLengthsM(row, speedMps, end, others);
+    const meantM = meantLengthsM(row, speedMps, end, company);
     if (meantM.some((lengthM) => swappedDigits(row.lengthM, lengthM, toleranceM)))
       causes.push('two digits swapped?');
     else if (meantM.some((lengthM) => slippedPoint(row.lengthM, lengthM, toleranceM)))
@@ -53,7 +78,7 @@ export function likelyCause(
     const type = flipped.ends === 'open' ? 'an open' : 'a closed';
     causes.push(`it fits as order ${flippedOrder} of ${type} column.`);
   }
-  const rival = others.find((other) => {
+  const rival = company.forks.find((other) => {
     const asOther = { ...row, halfWavePerSpeedS: other.halfWavePerSpeedS };
     const expectedM = modelLengthM(asOther, nearestOrder(asOther, speedMps, end), speedMps, end);
     return other.fork !== row.fork && Math.abs(row.lengthM - expectedM) < toleranceM;
@@ -68,18 +93,11 @@ export function likelyCause(
 }
 
 /** Lengths that may have been meant: a large slip ends near another order's, but hardly from one that was marked too. */
-function meantLengthsM(
-  row: PreparedMark,
-  speedMps: number,
-  end: number,
-  others: readonly PreparedMark[],
-): number[] {
-  const marked = others
-    .filter((other) => other !== row && other.fork === row.fork && other.ends === row.ends)
-    .map((other) => nearestOrder(other, speedMps, end));
+function meantLengthsM(row: PreparedMark, speedMps: number, end: number, company: Company): number[] {
+  const marked = company.marked.get(seriesOf(row));
   const nearest = nearestOrder(row, speedMps, end);
   return Array.from({ length: MOST_ORDERS_MEANT }, (_, i) => i + 1)
-    .filter((order) => order === nearest || !marked.includes(order))
+    .filter((order) => order === nearest || marked?.has(order) !== true)
     .map((order) => modelLengthM(row, order, speedMps, end));
 }
 

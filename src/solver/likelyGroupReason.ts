@@ -1,4 +1,4 @@
-import { likelyCause } from './likelyCause.ts';
+import { companyOf, likelyCause } from './likelyCause.ts';
 import { modelLengthM } from './fitMarks.ts';
 import { median } from './median.ts';
 import type { PreparedMark } from './prepareMarks.ts';
@@ -44,7 +44,7 @@ export function likelyGroupReason(
   const isOff = rows.map((row, i) => (apartM[i] ?? 0) > 3 * toleranceM(row));
   if (isOff.every((is) => !is) && Math.abs(shiftM) > SMALLEST_SHIFT_M) {
     const side = shiftM > 0 ? 'long' : 'short';
-    return `With the class’s speed all its lengths are about ${centimetres(Math.abs(shiftM))} cm too ${side}: is the rule’s zero at the tube’s closed end, and the offset typed?`;
+    return `With the class’s speed all its lengths are about ${centimetres(Math.abs(shiftM))} cm too ${side}: ${zeroQuestion(rows)}`;
   }
   // With the class's speed held, the marks that are wrong stand out even where a fit of them all followed them.
   const worst = rows
@@ -52,11 +52,24 @@ export function likelyGroupReason(
     .sort((one, other) => other.off - one.off)
     .at(0);
   if (worst !== undefined && worst.off > 3) {
-    const cause = likelyCause(worst.row, worst.residualM, speedMps, end, rows);
+    const company = companyOf(rows, speedMps, end);
+    const cause = likelyCause(worst.row, worst.residualM, speedMps, end, company);
     return `${worst.row.mark.key} (${centimetres(worst.row.lengthM)} cm): ${cause}`;
   }
   const percent = 100 * (solution.speedMps / speedMps - 1);
   return `Its lengths agree with each other but are ${inWords(Math.abs(percent), 1)} % too ${percent > 0 ? 'long' : 'short'} for the class’s speed: check the fork’s pitch, the rule and the noted temperature.`;
+}
+
+/** Where the rule's zero belongs depends on the tube. */
+function zeroQuestion(rows: readonly PreparedMark[]): string {
+  const isOpen = rows.every((row) => row.ends === 'open');
+  const isClosed = rows.every((row) => row.ends === 'closed');
+  const place = isOpen
+    ? 'at the tube’s other end'
+    : isClosed
+      ? 'at the tube’s closed end'
+      : 'at the column’s end';
+  return `is the rule’s zero ${place}, and the offset typed?`;
 }
 
 function relative(solution: { readonly speedMps: number; readonly standardUncertaintyMps: number }): number {

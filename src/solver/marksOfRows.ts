@@ -1,12 +1,12 @@
 import { airFromReadings } from '../air/airState.ts';
 import type { AirState } from '../air/airState.ts';
 import type { MarkRow } from '../marks/marksTable.ts';
+import {
+  stampStandardUncertaintyHz,
+  USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
+} from '../marks/usualUncertainties.ts';
 import type { SolverMark } from './solution.ts';
 
-/** Standard uncertainty of a length that states none: a rule read to a millimetre, a resonance found by ear, m. */
-export const DEFAULT_LENGTH_UNCERTAINTY_M = 0.0007;
-/** A stamped pitch is taken to be within ±0.5 % (from memory): a rectangle, JCGM 100:2008, 4.3.7. */
-export const DEFAULT_FORK_UNCERTAINTY = 0.005 / Math.sqrt(3);
 /** Rows of a table as the solver takes them, with what is usual where a cell is empty. */
 export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
   // Rows of equal air share one object, so that its speed is worked out once.
@@ -22,11 +22,11 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     key: rowKey(row.row),
     forkKey: String(row.forkHz),
     frequencyHz: row.forkHz,
-    frequencyStandardUncertaintyHz: row.forkUncertaintyHz ?? row.forkHz * DEFAULT_FORK_UNCERTAINTY,
+    frequencyStandardUncertaintyHz: row.forkUncertaintyHz ?? stampStandardUncertaintyHz(row.forkHz),
     ends: row.ends,
     lengthM: row.lengthM,
     otherLengthM: row.otherLengthM,
-    lengthStandardUncertaintyM: row.lengthUncertaintyM ?? DEFAULT_LENGTH_UNCERTAINTY_M,
+    lengthStandardUncertaintyM: row.lengthUncertaintyM ?? USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
     radiusM: row.diameterM === null ? null : row.diameterM / 2,
     otherRadiusM: null,
     air: airOf(row),

@@ -1,8 +1,9 @@
 import type { ColumnEnds } from '../marks/mark.ts';
 import { fitMarks, modelLengthM } from './fitMarks.ts';
 import { prepareMarks } from './prepareMarks.ts';
-import type { SolverMark, SolverOptions } from './solution.ts';
+import type { NoSolution, SolverMark, SolverOptions } from './solution.ts';
 import { solveInFull } from './solve.ts';
+import type { FullSolution } from './solve.ts';
 
 /** Orders of one fork that are tried: far beyond any travel. */
 const MOST_ORDERS = 60;
@@ -41,31 +42,52 @@ export function nextMarks(
   travelM: number,
   options: SolverOptions = {},
 ): readonly NextMark[] {
-  const present = solveInFull(marks, options);
-  const pattern = marks.at(-1);
+  return nextMarksAfter(solveInFull(marks, options), marks.at(-1), forks, ends, travelM, options);
+}
+
+/**
+ * As `nextMarks`, of marks that are solved already.
+ * @param pattern  what a further mark has in common with one that is there: tube, air, reading
+ */
+export function nextMarksAfter(
+  present: FullSolution | NoSolution,
+  pattern: SolverMark | undefined,
+  forks: readonly AvailableFork[],
+  ends: readonly ColumnEnds[],
+  travelM: number,
+  options: SolverOptions = {},
+): readonly NextMark[] {
   if (!('fit' in present) || pattern === undefined) return [];
   const { solution, fit, orders, outliers, preparation } = present;
   const used = preparation.rows.map(({ mark }) => mark);
+  const fitted = [...outliers.map((is) => !is), true];
   const before = solution.standardUncertaintyMps;
   const found: NextMark[] = [];
   for (const fork of forks) {
     for (const type of ends) {
+      if (found.length >= MOST_CANDIDATES) break;
+      // Longer than nothing; the true length follows from the model below. All else is the same for each order.
+      const mark = {
+        ...pattern,
+        ...fork,
+        key: 'next',
+        ends: type,
+        otherLengthM: null,
+        lengthM: travelM,
+        order: null,
+      };
+      const wider = prepareMarks([...used, mark], options);
+      const row = wider.rows.at(-1);
+      if (row === undefined) continue;
+      const ordersThere = new Set(
+        used.flatMap((one, i) => (one.forkKey === fork.forkKey && one.ends === type ? [orders[i]] : [])),
+      );
       for (let order = 1; order <= MOST_ORDERS && found.length < MOST_CANDIDATES; order += 1) {
-        const mark: SolverMark = {
-          ...pattern,
-          ...fork,
-          key: 'next',
-          ends: type,
-          otherLengthM: null,
-          // Longer than nothing; the true length follows from the model below.
-          lengthM: travelM,
-          order: null,
-        };
-        const expectedM = expectedLengthM(used, mark, order, solution.speedMps, fit.end, options);
+        const expectedM = modelLengthM(row, order, solution.speedMps, fit.end);
         if (expectedM > travelM) break;
         if (expectedM < 0.01) continue;
-        const wider = prepareMarks([...used, { ...mark, lengthM: expectedM }], options);
-        const refit = fitMarks(wider, [...orders, order], [...outliers.map((is) => !is), true]);
+        const rows = [...wider.rows.slice(0, -1), { ...row, lengthM: expectedM }];
+        const refit = fitMarks({ ...wider, rows }, [...orders, order], fitted);
         if (refit === null) continue;
         // Both with the scatter as stated, or a lucky residual would count as a gain.
         const standardUncertaintyMps = Math.hypot(
@@ -76,9 +98,7 @@ export function nextMarks(
           ends: type,
           order,
           lengthM: expectedM,
-          isRepeat: used.some(
-            (one, i) => one.forkKey === fork.forkKey && one.ends === type && orders[i] === order,
-          ),
+          isRepeat: ordersThere.has(order),
           standardUncertaintyMps,
           gain: Math.max(1 - standardUncertaintyMps / before, 0),
         });
@@ -86,16 +106,4 @@ export function nextMarks(
     }
   }
   return found.sort((one, other) => one.standardUncertaintyMps - other.standardUncertaintyMps);
-}
-
-function expectedLengthM(
-  used: readonly SolverMark[],
-  mark: SolverMark,
-  order: number,
-  speedMps: number,
-  end: number,
-  options: SolverOptions,
-): number {
-  const row = prepareMarks([...used, mark], options).rows.at(-1);
-  return row === undefined ? Infinity : modelLengthM(row, order, speedMps, end);
 }

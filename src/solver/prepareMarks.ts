@@ -3,6 +3,7 @@ import type { AirState } from '../air/airState.ts';
 import {
   END_RATIO_STANDARD_UNCERTAINTY,
   endCorrectionRatio,
+  HIGHEST_KA,
   LOW_FREQUENCY_END_RATIO,
 } from '../air/endCorrection.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
@@ -60,8 +61,6 @@ const NARROW_RADIUS_M = 0.015;
 const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.01;
 /** Largest e that is thinkable where no diameter is known, m: 1.2 radii of a tube 70 mm wide. */
 const UNKNOWN_END_HIGHEST_M = 0.042;
-/** The end-correction formulas end here; wider tubes carry more than plane waves soon after. */
-const HIGHEST_KA = 1.5;
 
 /**
  * Brings marks into the form of the linear model. Speeds of different air are referred to the marks' mean air by
@@ -74,7 +73,8 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
   const radii = marks.flatMap(({ radiusM }) => (radiusM === null ? [] : [radiusM]));
   const endIsRelative = radii.length > 0;
   const meanRadiusM = endIsRelative ? mean(radii) : null;
-  const forks = [...new Set(marks.map(({ forkKey }) => forkKey))];
+  const forks = new Map<string, number>();
+  for (const { forkKey } of marks) if (!forks.has(forkKey)) forks.set(forkKey, forks.size);
   const speeds = new Map<AirState, number>();
   const speedIn = (state: AirState): number => {
     const known = speeds.get(state);
@@ -84,13 +84,25 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     return speedMps;
   };
 
+  // Marks of one fork in one tube and one air share what theory says of them.
+  const wallFractions = new Map<AirState, Map<string, number>>();
+  const wallFractionOf = (radiusM: number, hz: number, state: AirState): number => {
+    const inAir = wallFractions.get(state) ?? new Map<string, number>();
+    wallFractions.set(state, inAir);
+    const name = `${radiusM} ${hz}`;
+    const known = inAir.get(name);
+    if (known !== undefined) return known;
+    const fraction = 1 - wallLoss(radiusM, hz, state.temperatureC, speedIn(state)).speedRatio;
+    inAir.set(name, fraction);
+    return fraction;
+  };
+
   const rows = marks.map((mark): PreparedMark => {
-    const localSpeedMps = speedIn(mark.air ?? air ?? USUAL_AIR);
+    const localAir = mark.air ?? air ?? USUAL_AIR;
+    const localSpeedMps = speedIn(localAir);
     const ratio = mark.air === null || theory === null ? 1 : localSpeedMps / theory.speedMps;
     const radiusM = mark.radiusM ?? meanRadiusM;
-    const temperatureC = (mark.air ?? air ?? USUAL_AIR).temperatureC;
-    const wallFraction =
-      1 - wallLoss(radiusM ?? NARROW_RADIUS_M, mark.frequencyHz, temperatureC, localSpeedMps).speedRatio;
+    const wallFraction = wallFractionOf(radiusM ?? NARROW_RADIUS_M, mark.frequencyHz, localAir);
     const slowed = radiusM === null ? ratio : ratio * (1 - wallFraction);
     const shapeOf = (endRadiusM: number): number => {
       const ka = (2 * Math.PI * mark.frequencyHz * endRadiusM) / localSpeedMps;
@@ -102,7 +114,7 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     const own = mark.lengthStandardUncertaintyM ** 2;
     return {
       mark,
-      fork: forks.indexOf(mark.forkKey),
+      fork: forks.get(mark.forkKey) ?? 0,
       ends: mark.ends,
       lengthM: mark.otherLengthM === null ? mark.lengthM : (mark.lengthM + mark.otherLengthM) / 2,
       // A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7).

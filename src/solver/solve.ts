@@ -2,9 +2,10 @@ import { checkMarks } from './checkMarks.ts';
 import { findOutliers } from './findOutliers.ts';
 import { fitMarks } from './fitMarks.ts';
 import type { MarksFit } from './fitMarks.ts';
-import { likelyCause } from './likelyCause.ts';
+import { companyOf, likelyCause } from './likelyCause.ts';
+import type { Company } from './likelyCause.ts';
 import { oneEndCorrectionM, prepareMarks } from './prepareMarks.ts';
-import type { Preparation } from './prepareMarks.ts';
+import type { Preparation, PreparedMark } from './prepareMarks.ts';
 import { nearestOrder, searchOrders } from './searchOrders.ts';
 import type { OrderSearch, SpeedPrior } from './searchOrders.ts';
 import type { NoSolution, Solution, SolvedMark, SolverMark, SolverOptions } from './solution.ts';
@@ -53,7 +54,7 @@ export function solveInFull(
     return { place, speedMps: null, warnings: [...faults, { code: 'no-marks', message }] };
   }
   const preparation = prepareMarks(usable, options);
-  const [lowestMps, highestMps] = options.speedRangeMps ?? AIR_SPEEDS_MPS;
+  const [lowestMps, highestMps] = options.speedRangeMps ?? airSpeedsMps(preparation);
   const prior: SpeedPrior = {
     lowestMps,
     highestMps,
@@ -106,6 +107,13 @@ export function solveInFull(
     orders,
     outliers: judgement.outliers,
   };
+}
+
+/** Speeds that air may have: what is usual, and what theory says of air that was read to be colder or warmer than that. */
+function airSpeedsMps({ theory }: Preparation): readonly [number, number] {
+  const [lowest, highest] = AIR_SPEEDS_MPS;
+  if (theory === null) return AIR_SPEEDS_MPS;
+  return [Math.min(lowest, 0.99 * theory.speedMps), Math.max(highest, 1.01 * theory.speedMps)];
 }
 
 function assemble(
@@ -170,6 +178,7 @@ function describeMarks(
     .slice(0, 6)
     .map((candidate) => ({ ...candidate, fit: fitMarks(preparation, candidate.orders, everyRow) }));
 
+  const company = outliers.some((is) => is) ? companyOf(rows, fit.speedMps, fit.end) : null;
   return rows.map((row, i): SolvedMark => {
     const order = orders[i] ?? 1;
     const residualM = fit.residualsM[i] ?? 0;
@@ -199,24 +208,22 @@ function describeMarks(
             },
       residualM,
       outlier,
-      cause: outlier ? causeOf(preparation, i, order, residualM, fit) : null,
+      cause: outlier && company !== null ? causeOf(row, order, residualM, fit, company) : null,
     };
   });
 }
 
 function causeOf(
-  preparation: Preparation,
-  i: number,
+  row: PreparedMark,
   order: number,
   residualM: number,
   fit: MarksFit,
+  company: Company,
 ): string {
-  const row = preparation.rows[i];
-  if (row === undefined) return '';
   const nearest = nearestOrder(row, fit.speedMps, fit.end);
   if (row.mark.order !== null && nearest !== order)
     return `Order ${order} was set, but the length fits order ${nearest}.`;
-  return likelyCause(row, residualM, fit.speedMps, fit.end, preparation.rows);
+  return likelyCause(row, residualM, fit.speedMps, fit.end, company);
 }
 
 /** Whether the marks of one column type would fit well as the other. */

@@ -173,7 +173,7 @@ function aboutResult(
   if (isOutside) {
     warnings.push({
       code: 'speed-implausible',
-      message: `${inWords(speedMps, 1)} m/s is outside of ${inWords(prior.lowestMps, 0)}–${inWords(prior.highestMps, 0)} m/s. Check the fork’s pitch and the orders, or choose the gas.`,
+      message: `${inWords(speedMps, 1)} m/s is outside of ${inWords(prior.lowestMps, 0)}–${inWords(prior.highestMps, 0)} m/s. Check the fork’s pitch and the orders; the gas is taken for air.`,
     });
   }
   if (agreement !== null && Math.abs(agreement.normalisedError) > 1) {

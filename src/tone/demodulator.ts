@@ -1,4 +1,6 @@
 import { ComplexDecimator, MOST_AT_ONCE, RealDecimator } from './decimator.ts';
+import { isWithin } from '../limits/limits.ts';
+import { hearableFrequencyHz, SAMPLE_RATES_HZ } from './hearableFrequency.ts';
 import { lowPassTaps, movingAverageTaps, noiseBandwidthHz } from './lowPass.ts';
 
 /** About this many complex values a second leave the second step (wide: fork and side bands). */
@@ -50,16 +52,18 @@ export class QuadratureDemodulator {
 
   /**
    * @param sampleRateHz  8000..384000
-   * @param frequencyHz  that is moved to 0 Hz; > 60 and at most 0.42 of the sample rate
+   * @param frequencyHz  that is moved to 0 Hz; at least 60 Hz and at most 0.42 of the sample rate
    * @throws RangeError when the frequency doesn't fit the sample rate
    */
   constructor(sampleRateHz: number, frequencyHz: number) {
-    if (!(sampleRateHz >= 8000 && sampleRateHz <= 384000)) {
-      throw new RangeError(`sampleRateHz must be 8000..384000, got ${sampleRateHz}`);
+    if (!isWithin(SAMPLE_RATES_HZ, sampleRateHz)) {
+      const { lowest, highest } = SAMPLE_RATES_HZ;
+      throw new RangeError(`sampleRateHz must be ${lowest}..${highest}, got ${sampleRateHz}`);
     }
-    if (!(frequencyHz >= 60 && frequencyHz <= 0.42 * sampleRateHz)) {
+    const hearable = hearableFrequencyHz(sampleRateHz);
+    if (!isWithin(hearable, frequencyHz)) {
       throw new RangeError(
-        `frequencyHz must be 60..${0.42 * sampleRateHz} at ${sampleRateHz} samples a second, got ${frequencyHz}`,
+        `frequencyHz must be ${hearable.lowest}..${hearable.highest} at ${sampleRateHz} samples a second, got ${frequencyHz}`,
       );
     }
     const [firstStep, secondStep] = decimationSteps(sampleRateHz);

@@ -1,4 +1,6 @@
 import FFT from 'fft.js';
+import { isWithin } from '../limits/limits.ts';
+import { SAMPLE_RATES_HZ } from './hearableFrequency.ts';
 
 /** The strongest steady tone of one frame of a sweep. */
 export interface SweepFrame {
@@ -11,8 +13,15 @@ export interface SweepFrame {
   readonly noiseMeanSquare: number;
 }
 
+/** A stretch of which nothing is known: lost sound, and where it may be none, a break in the capture. */
+export interface SweepGap {
+  readonly fromS: number;
+  /** >= fromS. */
+  readonly toS: number;
+}
+
 /** Long enough to part a tone from talk, short enough that a slow sweep stays within a bin: 0.17 s at 48 kHz. */
-const FRAME_S = 0.17;
+export const FRAME_S = 0.17;
 /** Bins to each side that hold a Hann window's line (Harris 1978: the main lobe reaches 2 bins). */
 const LOBE = 2;
 /** Bins to each side that tell the noise. */
@@ -21,6 +30,8 @@ const SIDE_BINS = [6, 30] as const;
 /** Follows a slowly swept tone through sound: one frame each 0.085 s, blocks of any size. */
 export class SweepTrack {
   readonly frames: SweepFrame[] = [];
+  /** In order. */
+  readonly gaps: SweepGap[] = [];
   readonly #sampleRateHz: number;
   readonly #lowestHz: number;
   readonly #highestHz: number;
@@ -35,14 +46,15 @@ export class SweepTrack {
   #taken = 0;
 
   /**
-   * @param sampleRateHz  8000..192 000
+   * @param sampleRateHz  8000..384 000
    * @param lowestHz  of the sweep, > 0; below it nothing is looked for
    * @param highestHz  above it nothing is looked for; below half the sample rate
    * @throws RangeError naming the argument, its range and the value
    */
   constructor(sampleRateHz: number, lowestHz: number, highestHz: number) {
-    if (!(sampleRateHz >= 8000 && sampleRateHz <= 192_000)) {
-      throw new RangeError(`sampleRateHz must be 8000..192000, got ${sampleRateHz}`);
+    if (!isWithin(SAMPLE_RATES_HZ, sampleRateHz)) {
+      const { lowest, highest } = SAMPLE_RATES_HZ;
+      throw new RangeError(`sampleRateHz must be ${lowest}..${highest}, got ${sampleRateHz}`);
     }
     if (!(lowestHz > 0 && highestHz > lowestHz && highestHz < sampleRateHz / 2)) {
       throw new RangeError(
@@ -76,6 +88,19 @@ export class SweepTrack {
       this.#filled = this.#size / 2;
       this.#taken += this.#size / 2;
     }
+  }
+
+  /**
+   * Notes that the sound broke off: no frame spans it, and time goes on as it did.
+   * @param startFrame  of the next sample on the source's own count, lost frames included
+   */
+  interrupt(startFrame: number): void {
+    this.gaps.push({
+      fromS: (this.#taken + this.#filled) / this.#sampleRateHz,
+      toS: startFrame / this.#sampleRateHz,
+    });
+    this.#taken = startFrame;
+    this.#filled = 0;
   }
 
   #addFrame(): void {

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import { readLessonHash } from '../notebook/lessonLink.ts';
 import type { BenchSession } from '../session/benchSession.ts';
@@ -7,14 +7,20 @@ import type { Intake } from '../intake/intakeTypes.ts';
 import { BenchWatch } from './benchWatch.ts';
 import { createSession } from './createSession.ts';
 import { DropAndPaste } from './intake/dropAndPaste.ts';
+import { LeaveWarning } from './leaveWarning.ts';
+import { PageFaults } from './pageFaults.ts';
 import { keyCommand } from './keyCommand.ts';
 import type { KeyCommand } from './keyCommand.ts';
+import { BenchElement } from './parts/benchElement.ts';
+import { saveExperiment } from './saveFile.ts';
 import { sharedStyles } from './sharedStyles.ts';
+import { LongPaste } from './parts/longPaste.ts';
 import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './capture/benchTrust.ts';
 import './measure/benchMarks.ts';
 import './measure/benchWarnings.ts';
+import './parts/benchAsk.ts';
 import './parts/benchHeader.ts';
 import './parts/benchKeys.ts';
 import './parts/benchNotice.ts';
@@ -27,7 +33,7 @@ const KEY_STEP_M = 0.001;
 
 /** The whole page: the experiment on top, the chosen view below it. */
 @customElement('bench-app')
-export class BenchApp extends LitElement {
+export class BenchApp extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -102,15 +108,24 @@ export class BenchApp extends LitElement {
     onFiles: (files) => void this.bringIn((intake) => intake.takeFiles(files)),
     onText: (text) => void this.bringIn((intake) => intake.takeText(text)),
   });
+  protected readonly longPaste = new LongPaste(this, (message) => this.session.tell('problem', message));
   @query('bench-keys') private keys!: HTMLElementTagNameMap['bench-keys'];
   protected readonly watch = new BenchWatch(this, ['capture']);
-  private readonly onHash = (): void => void this.goTo(viewOf(location.hash));
+  protected readonly faults = new PageFaults(this, (message) => this.session.tell('problem', message));
+  protected readonly leaving = new LeaveWarning(this);
+  @query('bench-ask') private asking!: HTMLElementTagNameMap['bench-ask'];
+  private readonly onHash = (): void => void this.followAddress();
   private readonly onKey = (event: KeyboardEvent): void => this.takeKey(event);
+  // Of parts that have failed, this element among them: its own template may be what is missing.
+  private readonly onStepUndo = (): void => this.session.undo();
+  private readonly onExperimentSave = (): void => saveExperiment(this.session.experiment);
 
   override connectedCallback(): void {
     super.connectedCallback();
     addEventListener('hashchange', this.onHash);
     addEventListener('keydown', this.onKey);
+    this.addEventListener('step-undo', this.onStepUndo);
+    this.addEventListener('experiment-save', this.onExperimentSave);
     void this.begin();
   }
 
@@ -118,17 +133,39 @@ export class BenchApp extends LitElement {
     super.disconnectedCallback();
     removeEventListener('hashchange', this.onHash);
     removeEventListener('keydown', this.onKey);
+    this.removeEventListener('step-undo', this.onStepUndo);
+    this.removeEventListener('experiment-save', this.onExperimentSave);
     this.session.hearing.stop();
   }
 
   /** The last experiment comes back; a lesson link sets up a new one beside it. */
   private async begin(): Promise<void> {
-    const plan = readLessonHash(location.hash);
+    this.session.experiments.askFirst = () => this.askFirst();
     await this.session.restore();
-    if (plan !== null && 'fault' in plan) this.session.tell('problem', plan.fault);
-    else if (plan !== null) await this.session.experiments.openLesson(plan);
+    await this.followAddress();
+  }
+
+  /** A lesson link may also be opened in a tab that has the bench already. */
+  private async followAddress(): Promise<void> {
+    const plan = readLessonHash(location.hash);
     if (plan !== null) history.replaceState(null, '', '#measure');
     await this.goTo(viewOf(location.hash));
+    if (plan === null) return;
+    if ('fault' in plan) this.session.tell('problem', plan.fault);
+    else await this.session.experiments.openLesson(plan);
+  }
+
+  /** Work that storage refused is in this tab's memory only. */
+  private askFirst(): Promise<boolean> {
+    const { experiment, saveState } = this.session;
+    const why = saveState.kind === 'refused' ? `: ${saveState.message}` : '.';
+    return this.asking.ask({
+      heading: `Leave “${experiment.title}” without saving it?`,
+      message: `What you entered is in this tab only${why} When another experiment takes its place it is gone, unless you save its file first.`,
+      no: 'Stay with it',
+      first: { words: 'Save the file, then go on', act: () => saveExperiment(experiment) },
+      yes: 'Go on without it',
+    });
   }
 
   /** Views that aren't needed to listen come when they are first opened. */
@@ -209,7 +246,7 @@ export class BenchApp extends LitElement {
   private async toLengths(): Promise<void> {
     location.hash = '#measure';
     await this.goTo('measure');
-    this.marks?.focusWaiting();
+    await this.marks?.focusWaiting();
   }
 
   /** What is doubtful stands with the strip, and what it is about a moment's scroll away. */
@@ -245,6 +282,7 @@ export class BenchApp extends LitElement {
       </main>
       <bench-notice .session=${this.session} @lengths-show=${() => this.run('lengths')}></bench-notice>
       <bench-keys></bench-keys>
+      <bench-ask></bench-ask>
       <bench-intake
         .session=${this.session}
         .forClass=${this.view === 'class'}

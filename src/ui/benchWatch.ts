@@ -1,13 +1,17 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { ReactiveController } from 'lit';
 import type { BenchSession } from '../session/benchSession.ts';
 import type { BenchTopic } from '../session/benchTopics.ts';
+import type { BenchElement } from './parts/benchElement.ts';
 
-/** Renders its element again when one of these topics of the session changes, while the element is on the page. */
+/**
+ * Renders its element again when one of these topics of the session changes, while the element is on the page. What
+ * throws on the way is shown in the element's place.
+ */
 export class BenchWatch implements ReactiveController {
   private unwatch: (() => void) | null = null;
 
   constructor(
-    private readonly host: ReactiveControllerHost & { session: BenchSession },
+    private readonly host: BenchElement & { session: BenchSession },
     private readonly topics: readonly BenchTopic[],
     private readonly react: () => void = () => host.requestUpdate(),
   ) {
@@ -15,11 +19,20 @@ export class BenchWatch implements ReactiveController {
   }
 
   hostConnected(): void {
-    this.unwatch = this.host.session.watch(this.topics, this.react);
+    this.unwatch = this.host.session.watch(this.topics, () => this.follow());
   }
 
   hostDisconnected(): void {
     this.unwatch?.();
     this.unwatch = null;
+  }
+
+  private follow(): void {
+    try {
+      this.react();
+      if (this.host.hasFailed) this.host.requestUpdate();
+    } catch (error) {
+      this.host.fail(error, () => this.follow());
+    }
   }
 }

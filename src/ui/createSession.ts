@@ -1,21 +1,38 @@
 import { NotebookStore } from '../notebook/notebookStore.ts';
 import { TabHold } from '../notebook/tabHold.ts';
-import { tabMemory } from '../notebook/tabMemory.ts';
+import { siteScope } from '../notebook/siteScope.ts';
+import { siteStorage } from '../notebook/siteStorage.ts';
+import type { AskElsewhere } from '../session/benchAnswers.ts';
 import { solveExperiment } from '../session/benchSolve.ts';
 import { BenchSession } from '../session/benchSession.ts';
 import { Listening } from '../session/listening.ts';
+import type { AnswersInWorker } from './answers/answersInWorker.ts';
 
 /** The session of this page, joined to the browser's clock, storage and sources of chance. */
 export function createSession(): BenchSession {
+  const scope = siteScope();
+  const { tabMemory, draftPlace } = siteStorage(scope);
   return new BenchSession({
     now: () => new Date().toISOString(),
     newId,
-    openStore: (onGone) => NotebookStore.open(onGone),
-    createHold: (handlers) => new TabHold(handlers),
+    openStore: (onGone) => NotebookStore.open(scope, onGone),
+    createHold: (handlers) => new TabHold(handlers, scope),
     tabMemory,
+    draftPlace,
     createListening: (options) => new Listening(options),
     solve: solveExperiment,
+    onFault: (error) => console.error(error),
+    answerElsewhere: lateWorker(),
   });
+}
+
+/** The worker that answers what takes time; it comes with the first such question. */
+function lateWorker(): AskElsewhere {
+  let worker: Promise<AnswersInWorker> | null = null;
+  return async (question) => {
+    worker ??= import('./answers/answersInWorker.ts').then((loaded) => new loaded.AnswersInWorker());
+    return (await worker).ask(question);
+  };
 }
 
 /** 128 random bits; `crypto.randomUUID` is missing on plain http, where practice must still work. */

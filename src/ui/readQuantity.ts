@@ -1,12 +1,17 @@
-import { parseDecimal, shorten } from '../marks/parseDecimal.ts';
+import { LIMITS } from '../limits/limits.ts';
+import type { Limit } from '../limits/limits.ts';
 import type { Parsed } from '../marks/parseDecimal.ts';
 import {
   parseDiameter,
-  parseFrequency,
+  parseForkUncertainty,
   parseHumidity,
   parsePressure,
+  parseReadingUncertainty,
+  parseStamp,
   parseTemperature,
 } from '../marks/parseQuantities.ts';
+import { parseQuantity } from '../marks/parseQuantity.ts';
+import type { TypedUnit } from '../marks/parseQuantity.ts';
 
 /** One kind of quantity that is typed on the page: the unit it is shown in, and how it is read. */
 export interface QuantityKind {
@@ -17,27 +22,56 @@ export interface QuantityKind {
   readonly read: (text: string) => Parsed<{ readonly value: number }>;
 }
 
-const FORK_RANGE_HZ = [100, 2100] as const;
-const LENGTH_UNITS_CM = { '': 1, cm: 1, mm: 0.1, m: 100 };
+const CENTIMETRE: TypedUnit = { symbol: 'cm', scale: 0.01 };
+const CENTIMETRES = {
+  '': CENTIMETRE,
+  cm: CENTIMETRE,
+  mm: { symbol: 'mm', scale: 0.001 },
+  m: { symbol: 'm', scale: 1 },
+};
+const KELVIN: TypedUnit = { symbol: '°C', scale: 1 };
+const MPS: TypedUnit = { symbol: 'm/s', scale: 1 };
 
-/** Everything typed on the page except the lengths of marks. Ranges are what the bench can work with. */
+/** Everything typed on the page except the lengths of marks. What is taken stands in `LIMITS`. */
 export const QUANTITIES = {
-  forkHz: { name: 'pitch', unit: 'Hz', read: readFork },
-  uncertaintyHz: plain('uncertainty', 'Hz', { '': 1, hz: 1 }, [0.001, 50]),
+  forkHz: {
+    name: 'pitch',
+    unit: 'Hz',
+    read: (text: string) => scaled(parseStamp(text), (read) => read.frequencyHz),
+  },
+  uncertaintyHz: {
+    name: 'uncertainty',
+    unit: 'Hz',
+    read: (text: string) =>
+      scaled(parseForkUncertainty(text, 'uncertainty'), (read) => read.standardUncertaintyHz),
+  },
   diameterMm: {
     name: 'diameter',
     unit: 'mm',
     read: (text: string) => scaled(parseDiameter(text), (read) => read.diameterM * 1000),
   },
-  travelCm: plain('longest column', 'cm', LENGTH_UNITS_CM, [10, 500]),
-  zeroOffsetCm: plain('zero offset', 'cm', LENGTH_UNITS_CM, [-50, 50]),
-  readingMm: plain('reading uncertainty', 'mm', { '': 1, mm: 1, cm: 10 }, [0.05, 50]),
+  travelCm: plain('longest column', CENTIMETRES, LIMITS.travelM, 'cm, mm or m'),
+  zeroOffsetCm: plain('zero offset', CENTIMETRES, LIMITS.zeroOffsetM, 'cm, mm or m'),
+  readingMm: {
+    name: 'reading uncertainty',
+    unit: 'mm',
+    read: (text: string) =>
+      scaled(
+        parseReadingUncertainty(text, 'reading uncertainty'),
+        (read) => read.standardUncertaintyM * 1000,
+      ),
+  },
   temperatureC: {
     name: 'temperature',
     unit: '°C',
     read: (text: string) => scaled(parseTemperature(text), (read) => read.temperatureC),
   },
-  temperatureUncertaintyC: plain('uncertainty', '°C', { '': 1, '°c': 1, c: 1, k: 1 }, [0.01, 10]),
+  temperatureUncertaintyC: plain(
+    'uncertainty',
+    { '': KELVIN, c: KELVIN, k: KELVIN },
+    LIMITS.temperatureStandardUncertaintyC,
+    '°C or K',
+  ),
   humidityPct: {
     name: 'humidity',
     unit: '%',
@@ -48,46 +82,21 @@ export const QUANTITIES = {
     unit: 'hPa',
     read: (text: string) => scaled(parsePressure(text), (read) => read.pressurePa / 100),
   },
-  speedMps: plain('speed', 'm/s', { '': 1, 'm/s': 1 }, [100, 1500]),
+  speedMps: plain('speed', { '': MPS, 'm/s': MPS }, LIMITS.speedMps, 'm/s'),
 } as const satisfies Record<string, QuantityKind>;
 
-function readFork(text: string): Parsed<{ readonly value: number }> {
-  const parsed = parseFrequency(text);
-  if (!parsed.ok) return parsed;
-  const [lowest, highest] = FORK_RANGE_HZ;
-  if (parsed.frequencyHz < lowest || parsed.frequencyHz > highest) {
-    return {
-      ok: false,
-      message: `The bench listens for forks of ${lowest} to ${highest} Hz, got ${parsed.frequencyHz} Hz.`,
-    };
-  }
-  return { ok: true, value: parsed.frequencyHz };
-}
-
-/** A quantity that only this page reads. */
+/** A quantity that only this page reads; its value is in the unit of a plain number. */
 function plain(
   name: string,
-  unit: string,
-  units: Readonly<Record<string, number>>,
-  [lowest, highest]: readonly [number, number],
+  units: Readonly<Record<'', TypedUnit>> & Readonly<Record<string, TypedUnit>>,
+  limit: Limit,
+  known: string,
 ): QuantityKind {
+  const { symbol, scale } = units[''];
   return {
     name,
-    unit,
-    read(text) {
-      const parsed = parseDecimal(text, name);
-      if (!parsed.ok) return parsed;
-      const scale = units[parsed.unit.toLowerCase().replaceAll(' ', '')];
-      if (scale === undefined) {
-        return { ok: false, message: `“${shorten(parsed.unit)}” is no unit for the ${name}. Use ${unit}.` };
-      }
-      const value = Number((parsed.value * scale).toPrecision(12));
-      if (value >= lowest && value <= highest) return { ok: true, value };
-      return {
-        ok: false,
-        message: `The ${name} must be ${lowest}..${highest} ${unit}, got ${value} ${unit}.`,
-      };
-    },
+    unit: symbol,
+    read: (text) => scaled(parseQuantity(text, { name, units, limit, known }), (read) => read.si / scale),
   };
 }
 

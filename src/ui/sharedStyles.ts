@@ -118,6 +118,20 @@ export const sharedStyles = css`
   a {
     color: inherit;
   }
+  .pending {
+    color: var(--ink-soft);
+    font-size: var(--text-small);
+    font-weight: 400;
+    animation: pending-comes 0s 0.3s both;
+  }
+  @keyframes pending-comes {
+    from {
+      visibility: hidden;
+    }
+    to {
+      visibility: visible;
+    }
+  }
   .fault {
     color: var(--alert);
     font-size: var(--text-small);
@@ -128,6 +142,15 @@ export const sharedStyles = css`
   .caution {
     border-inline-start: 4px solid var(--caution);
     background: var(--caution-wash);
+    padding: var(--gap-2) var(--gap-3);
+    font-size: var(--text-small);
+  }
+  .failed {
+    display: grid;
+    gap: var(--gap-2);
+    border-inline-start: 4px solid var(--alert);
+    background: var(--alert-wash);
+    color: var(--ink);
     padding: var(--gap-2) var(--gap-3);
     font-size: var(--text-small);
   }

@@ -1,12 +1,15 @@
+import { scopedName, siteScope } from '../notebook/siteScope.ts';
+
 export type ThemeChoice = 'system' | 'light' | 'dark';
 
-const KEY = 'theme';
+/** Of the time when all copies of the site on a host shared it: what it says is where each begins. */
+const SHARED_KEY = 'theme';
 const darkQuery = '(prefers-color-scheme: dark)';
 
 /** The choice made on this device; `system` where none was made or storage is refused. */
 export function themeChoice(): ThemeChoice {
   try {
-    const stored = localStorage.getItem(KEY);
+    const stored = localStorage.getItem(ownKey()) ?? localStorage.getItem(SHARED_KEY);
     return stored === 'light' || stored === 'dark' ? stored : 'system';
   } catch {
     return 'system';
@@ -16,7 +19,7 @@ export function themeChoice(): ThemeChoice {
 /** Remembers the choice where that is allowed; it holds for this visit in any case. */
 export function chooseTheme(choice: ThemeChoice, root: HTMLElement): void {
   try {
-    localStorage.setItem(KEY, choice);
+    localStorage.setItem(ownKey(), choice);
   } catch {
     // Storage is refused: the page says so elsewhere, and a theme isn't worth a second message.
   }
@@ -26,7 +29,8 @@ export function chooseTheme(choice: ThemeChoice, root: HTMLElement): void {
 /** Takes the choice out of the browser. */
 export function forgetTheme(): void {
   try {
-    localStorage.removeItem(KEY);
+    localStorage.removeItem(ownKey());
+    localStorage.removeItem(SHARED_KEY);
   } catch {
     // Storage is refused: nothing was remembered.
   }
@@ -41,4 +45,8 @@ export function applyTheme(root: HTMLElement): void {
 function show(choice: ThemeChoice, root: HTMLElement): void {
   const isDark = choice === 'dark' || (choice === 'system' && matchMedia(darkQuery).matches);
   root.dataset['theme'] = isDark ? 'dark' : 'light';
+}
+
+function ownKey(): string {
+  return scopedName('theme', siteScope());
 }

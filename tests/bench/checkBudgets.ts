@@ -23,6 +23,7 @@ try {
   const measured: Record<Budget, number> = {
     firstLoadBytes: bytes.firstLoad,
     stripBytes: bytes.strip,
+    answersBytes: bytes.answers,
     viewBytes: bytes.largestView.bytes,
     liveOverMeyda: 1 / (meyda?.timesLivePath ?? NaN),
     liveMsPerS: 1000 / live.realTimeFactor,

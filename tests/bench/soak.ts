@@ -6,20 +6,27 @@ import { slideRecording } from '../support/slideRecording.ts';
 import { freeHold } from '../unit/notebook/memoryStore.ts';
 import { pinkNoise } from './detector/noises.ts';
 import { Random } from './detector/random.ts';
-import { talk } from './detector/speech.ts';
+import { talk } from './detector/talk.ts';
+import { VOICES_OPTION, voicesOrEnd } from './detector/voices/chooseVoices.ts';
 
 /**
  * Hours of listening, as fast as the machine can: a programme of strikes, slides, talk and quiet goes round and round,
  * with faults in between. Prints memory, flags and their times, every ten minutes of sound.
  * Run with `npm run soak` (Node needs --expose-gc).
  */
-const { values } = parseArgs({ options: { hours: { type: 'string', default: '2' } } });
+const { values } = parseArgs({
+  options: { hours: { type: 'string', default: '2' }, voices: VOICES_OPTION },
+});
 const hours = Number(values.hours);
 const gc = (globalThis as { gc?: () => void }).gc;
 if (!(hours > 0 && hours <= 24) || gc === undefined) {
-  console.error('Usage: node --expose-gc --import tsx/esm tests/bench/soak.ts [--hours 0..24]');
+  console.error(
+    'Usage: node --expose-gc --import tsx/esm tests/bench/soak.ts [--hours 0..24] [--voices generated|recorded|synthesised]',
+  );
   process.exit(2);
 }
+const voices = voicesOrEnd(values.voices);
+console.log(`Voices: ${voices.kind}.`);
 
 const RATE_HZ = 48_000;
 const BLOCK = 2048;
@@ -41,12 +48,12 @@ function makeProgramme(): { samples: Float32Array; passagesS: number[] } {
     at += samples.length;
   };
   for (const seed of [3, 5, 7, 9]) {
-    const slide = slideRecording({ forkHz: 512, closed: true, seed, talkDb: -6 });
+    const slide = slideRecording({ forkHz: 512, closed: true, seed, talkDb: -6, voices });
     passagesS.push(...slide.passages.map((passage) => at / RATE_HZ + passage.timeS));
     add(slide.samples);
     const random = new Random(seed);
     const rest = pinkNoise(random.branch('room'), 30 * RATE_HZ, RATE_HZ).map((value) => 0.001 * value);
-    talk(random.branch('talk'), rest.length, RATE_HZ, 2).forEach((value, i) => {
+    talk(random.branch('talk'), rest.length, RATE_HZ, 2, voices).forEach((value, i) => {
       rest[i] = (rest[i] ?? 0) + 0.01 * value;
     });
     add(rest);
@@ -116,6 +123,10 @@ const session = new BenchSession({
   tabMemory: { get: () => null, set: () => undefined },
   createListening: (options) => new Listening(options),
   solve: () => ({ places: [] }),
+  draftPlace: { get: () => null, set: () => undefined },
+  onFault: (error) => {
+    throw error;
+  },
 });
 const source = new LoopSource();
 await session.hearing.start(source);

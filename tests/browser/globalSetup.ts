@@ -1,6 +1,7 @@
 import type {} from 'vitest';
 import { build, preview } from 'vite';
 import type { TestProject } from 'vitest/node';
+import { guardReads, takeFaults } from '../support/readGuard.js';
 import { findChromium } from './findChromium.ts';
 
 declare module 'vitest' {
@@ -12,8 +13,11 @@ declare module 'vitest' {
 
 /** Builds the site once, serves it as a static host would, and tells the tests where the browser is. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  guardReads({ isRunner: true });
   project.provide('chromiumPath', findChromium());
   await buildAsPublished();
+  const faults = takeFaults();
+  if (faults.length > 0) throw new Error(faults.join('\n'));
   const server = await preview({ preview: { port: 0, host: '127.0.0.1' }, logLevel: 'warn' });
   const url = server.resolvedUrls?.local[0];
   if (url === undefined) throw new Error('The preview server gave no address.');

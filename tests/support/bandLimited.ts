@@ -11,11 +11,14 @@ export function bandLimited(samples: Float32Array, sampleRateHz: number, edgeHz:
     const window = 0.42 + 0.5 * Math.cos((Math.PI * n) / half) + 0.08 * Math.cos((2 * Math.PI * n) / half);
     return window * (n === 0 ? 2 * cut : Math.sin(2 * Math.PI * cut * n) / (Math.PI * n));
   });
+  const padded = new Float64Array(samples.length + 2 * half);
+  padded.set(samples, half);
   return samples.map((_, i) => {
-    let sum = 0;
-    const from = Math.max(0, half - i);
-    const to = Math.min(taps.length, samples.length + half - i);
-    for (let k = from; k < to; k += 1) sum += taps[k] * samples[i + k - half];
+    // The taps are symmetrical: half of the products do.
+    let sum = taps[half] * padded[i + half];
+    for (let k = 0; k < half; k += 1) {
+      sum += taps[k] * (padded[i + k] + padded[i + 2 * half - k]);
+    }
     return sum;
   });
 }

@@ -1,11 +1,12 @@
 import { ColumnAtPitch } from '../bench/detector/column.ts';
-import { mix } from '../bench/detector/noises.ts';
+import { mix, pinkNoise } from '../bench/detector/noises.ts';
 import { addStrikeSounds, addTone, perform } from '../bench/detector/performance.ts';
 import type { Performance, Strike } from '../bench/detector/performance.ts';
 import { Random } from '../bench/detector/random.ts';
-import { talk } from '../bench/detector/speech.ts';
+import { talk } from '../bench/detector/talk.ts';
 import { Timeline } from '../bench/detector/timeline.ts';
 import { findPassages } from '../bench/detector/truth.ts';
+import type { Voices } from '../bench/detector/voices/voices.ts';
 
 export interface SlideScenario {
   readonly forkHz: number;
@@ -13,6 +14,8 @@ export interface SlideScenario {
   readonly seed: number;
   /** Level of several people's talk against the fork's own sound right after a strike, both broadband rms. */
   readonly talkDb: number;
+  /** Whose talk; the generated voices' unless a benchmark is told otherwise. */
+  readonly voices?: Voices;
 }
 
 /** A recording with everything that is true about it. */
@@ -32,6 +35,9 @@ const SAMPLE_RATE_HZ = 48_000;
 const CONTROL_RATE_HZ = 8000;
 const SLIDE_MPS = 0.035;
 const AMPLITUDE = 0.03;
+/** Levels of an empty room's noise and of a microphone's own, dB re full scale, rms. Common practice, no source. */
+const ROOM_DB = -65;
+const SELF_NOISE_DB = -84;
 
 /** Two soundings of a fork; in each the column slides past one of its first two resonances, amid talk. */
 export function slideRecording(scenario: SlideScenario): SlideRecording {
@@ -67,7 +73,8 @@ export function slideRecording(scenario: SlideScenario): SlideRecording {
   addTone(samples, SAMPLE_RATE_HZ, tone.envelope, fork.actualHz, 0.4);
   addStrikeSounds(random.branch('strikes'), samples, SAMPLE_RATE_HZ, performance);
   const talkRms = (AMPLITUDE / Math.SQRT2) * 10 ** (scenario.talkDb / 20);
-  mix(samples, talk(random.branch('talk'), samples.length, SAMPLE_RATE_HZ, 3), talkRms);
+  mix(samples, talk(random.branch('talk'), samples.length, SAMPLE_RATE_HZ, 3, scenario.voices), talkRms);
+  addFloor(random, samples);
   for (let i = 0; i < samples.length; i += 1) samples[i] = Math.max(-1, Math.min(1, samples[i] ?? 0));
   return {
     samples,
@@ -81,6 +88,14 @@ export function slideRecording(scenario: SlideScenario): SlideRecording {
       .filter((passage) => passage.audible)
       .map(({ order, timeS }) => ({ order, timeS, lengthM: column.resonantLengthM(order) })),
   };
+}
+
+/** What is heard while nobody speaks and no fork sounds. */
+function addFloor(random: Random, samples: Float32Array): void {
+  mix(samples, pinkNoise(random.branch('room'), samples.length, SAMPLE_RATE_HZ), 10 ** (ROOM_DB / 20));
+  const microphone = random.branch('microphone');
+  const selfNoise = Math.sqrt(12) * 10 ** (SELF_NOISE_DB / 20);
+  for (let i = 0; i < samples.length; i += 1) samples[i] += selfNoise * (microphone.next() - 0.5);
 }
 
 function hands(random: Random, firstM: number, secondM: number) {

@@ -1,5 +1,6 @@
 import type { AirReadings } from '../../air/airState.ts';
 import { requireInRange } from '../../air/requireInRange.ts';
+import { LIMITS } from '../../limits/limits.ts';
 import { multiply } from '../../air/complex.ts';
 import type { Complex } from '../../air/complex.ts';
 import { checkSweepPlan, sweepDurationS, sweepPitchHz } from '../sweepPlan.ts';
@@ -39,8 +40,10 @@ export class PracticeSweep {
     private readonly settings: PracticeSweepSettings,
     seed: number,
   ) {
-    requireInRange('lengthM', settings.lengthM, 0.01, 5);
+    requireInRange('lengthM', settings.lengthM, LIMITS.lengthM.lowest, LIMITS.lengthM.highest);
     checkSweepPlan(settings);
+    // The highest pitch is the hardest: where theory ends, it ends before the first sample.
+    this.modelAt(settings.toHz);
     this.random = new SeededRandom(seed);
   }
 
@@ -66,12 +69,17 @@ export class PracticeSweep {
     return samples;
   }
 
+  private modelAt(frequencyHz: number): ColumnModel {
+    const { radiusM, ends, air } = this.settings;
+    return new ColumnModel({ frequencyHz, radiusM, ends, air });
+  }
+
   /** Direct sound and mouth together, over the direct sound, in the frame that turns with the tone. */
   private answer(frequencyHz: number): void {
-    const { radiusM, ends, air, lengthM, sampleRateHz } = this.settings;
+    const { lengthM, sampleRateHz } = this.settings;
     this.from = this.to;
     const drive = this.frames / sampleRateHz < sweepDurationS(this.settings) ? 1 : 0;
-    const model = new ColumnModel({ frequencyHz, radiusM, ends, air });
+    const model = this.modelAt(frequencyHz);
     for (let i = 0; i < AIR_STEPS; i += 1) {
       this.ring.step(model, lengthM, { re: drive, im: 0 }, STEP / AIR_STEPS / sampleRateHz);
     }

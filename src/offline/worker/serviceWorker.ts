@@ -44,8 +44,9 @@ async function dropOldVersions(): Promise<void> {
 
 /** Answers true and takes over where only the asking tab is open; else false, and waits on. */
 async function takeOver(port: MessagePort | undefined): Promise<void> {
-  const tabs = await worker.clients.matchAll({ type: 'window', includeUncontrolled: true });
-  const isAlone = tabs.length <= 1;
+  const all = await worker.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  // The host may show other things in other tabs, another copy of the bench for one.
+  const isAlone = all.filter(({ url }) => isPage(url)).length <= 1;
   port?.postMessage(isAlone);
   if (isAlone) await worker.skipWaiting();
 }
@@ -53,9 +54,13 @@ async function takeOver(port: MessagePort | undefined): Promise<void> {
 async function answer(request: Request): Promise<Response> {
   const cache = await caches.open(CACHE);
   const wanted = request.mode === 'navigate' && isPage(request.url) ? 'index.html' : request;
-  return (await cache.match(wanted, { ignoreSearch: true })) ?? fetch(request);
+  // Many hosts send “Vary: Origin”; the site's files are the same for whoever asks.
+  return (await cache.match(wanted, { ignoreSearch: true, ignoreVary: true })) ?? fetch(request);
 }
 
+/** Whether this is the site's one page, by either of its addresses. */
 function isPage(url: string): boolean {
-  return new URL(url).pathname === new URL(worker.registration.scope).pathname;
+  const { pathname } = new URL(url);
+  const scope = new URL(worker.registration.scope).pathname;
+  return pathname === scope || pathname === `${scope}index.html`;
 }

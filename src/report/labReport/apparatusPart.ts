@@ -1,16 +1,22 @@
 import type { Experiment, Fork, Place } from '../../notebook/experiment.ts';
-import { placeLabel } from '../marksCsv.ts';
+import { placeLabels } from '../marksCsv.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { fixed, roundPair } from '../rounding.ts';
+import { MOST_LINES_PRINTED } from './mostPrinted.ts';
+
+type Fact = readonly [name: string, words: string];
 
 /** Forks, tube, rule and air that the marks were made with. */
 export function apparatusPart(experiment: Experiment): Markup {
   const { tube, rule, marks } = experiment;
-  const forks = experiment.forks.filter((fork) => marks.some((mark) => mark.forkId === fork.id));
-  const places = experiment.places.filter((place) => marks.some((mark) => mark.placeId === place.id));
-  const facts: [string, string][] = [
-    ...(forks.length > 0 ? forks : experiment.forks).map((fork): [string, string] => [
+  const usedForks = new Set(marks.map((mark) => mark.forkId));
+  const usedPlaces = new Set(marks.map((mark) => mark.placeId));
+  const forks = experiment.forks.filter((fork) => usedForks.has(fork.id));
+  const places = experiment.places.filter((place) => usedPlaces.has(place.id));
+  const labels = placeLabels(experiment);
+  const facts: Fact[] = [
+    ...linesOf(forks.length > 0 ? forks : experiment.forks, 'Further forks', (fork) => [
       'Fork',
       forkWords(fork),
     ]),
@@ -22,14 +28,21 @@ export function apparatusPart(experiment: Experiment): Markup {
       'Rule',
       `one reading ± ${fixed(rule.readingStandardUncertaintyM * 1000, 1)} mm (standard uncertainty, finding the resonance included); it reads ${fixed(rule.zeroOffsetM * 1000, 1)} mm at no length`,
     ],
-    ...(places.length > 0 ? places : experiment.places).map((place): [string, string] => [
-      `Air, ${placeLabel(experiment, place.id)}`,
+    ...linesOf(places.length > 0 ? places : experiment.places, 'Further places', (place) => [
+      `Air, ${labels.get(place.id) ?? ''}`,
       airWords(place),
     ]),
   ];
   return markup`<section><h2>Apparatus</h2><table class="facts"><tbody>${facts.map(
     ([name, words]) => markup`<tr><th scope="row">${name}</th><td>${words}</td></tr>`,
   )}</tbody></table></section>`;
+}
+
+/** A line for each, as far as they are printed, and one for the rest. */
+function linesOf<T>(items: readonly T[], rest: string, line: (item: T) => Fact): Fact[] {
+  const left = items.length - MOST_LINES_PRINTED;
+  const lines = items.slice(0, MOST_LINES_PRINTED).map(line);
+  return left > 0 ? [...lines, [rest, `${left}, not printed; the table of marks holds them`]] : lines;
 }
 
 function forkWords(fork: Fork): string {

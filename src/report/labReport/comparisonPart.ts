@@ -1,4 +1,4 @@
-import { placeLabel } from '../marksCsv.ts';
+import { placeLabels } from '../marksCsv.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { placeSpeeds, temperaturePlot } from '../plots/temperaturePlot.ts';
@@ -6,26 +6,47 @@ import { resultLines } from '../resultLines.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import { figurePart } from './figurePart.ts';
 import type { LabReportInput } from './labReportInput.ts';
+import { MOST_LINES_PRINTED } from './mostPrinted.ts';
 
 /** The result beside theory, and places beside each other. */
-export function comparisonPart({ experiment, places, comparisons }: LabReportInput): Markup {
+export function comparisonPart({
+  experiment,
+  places,
+  comparisons,
+  pairsLeftOut = 0,
+}: LabReportInput): Markup {
   const between = comparisons.map((sentence) => markup`<li>${sentence}</li>`);
   if (experiment.lesson?.hideTheory === true) {
     return markup`<section><h2>Comparison</h2><p>Theory is not shown in this lesson.</p></section>`;
   }
   const speeds = placeSpeeds(experiment, places);
-  const withTheory = solvedPlaces(places).map(({ placeId, solution }) => {
+  const labels = placeLabels(experiment);
+  const solved = solvedPlaces(places);
+  const withTheory = solved.slice(0, MOST_LINES_PRINTED).map(({ placeId, solution }) => {
     const difference = resultLines(solution).facts.find((fact) => fact.name === 'Difference')?.value;
     const { agreement } = solution;
     const words =
       difference === undefined || agreement === null
         ? 'the air’s temperature wasn’t noted, so theory gives no speed to compare with.'
         : `measured minus theory is ${difference}.`;
-    return markup`<li>${placeLabel(experiment, placeId)}: ${words}</li>`;
+    return markup`<li>${labels.get(placeId) ?? ''}: ${words}</li>`;
   });
   const plot = speeds.length === 0 ? null : temperaturePlot(speeds);
   return markup`<section><h2>Comparison with theory</h2>
 <p>Theory is the speed of sound in air at the noted temperature, humidity and pressure (Cramer 1993).</p>
 <ul>${withTheory}${between}</ul>
+${leftOutWords(solved.length - withTheory.length, pairsLeftOut)}
 ${plot === null ? null : figurePart(plot)}</section>`;
+}
+
+/** What a report of very many places doesn't print. */
+function leftOutWords(places: number, pairs: number): Markup | null {
+  if (places <= 0 && pairs === 0) return null;
+  const parts = [
+    places <= 0 ? '' : `${places} further places are in the table “Result” under Records.`,
+    pairs === 0
+      ? ''
+      : `${pairs} further pairs of places are not printed: Compare on the page sets any two against each other.`,
+  ];
+  return markup`<p class="small">${parts.filter((part) => part !== '').join(' ')}</p>`;
 }

@@ -1,6 +1,6 @@
 import { budgetRows } from '../budgetRows.ts';
 import { dayAndTime } from '../dayAndTime.ts';
-import { placeLabel } from '../marksCsv.ts';
+import { placeLabels } from '../marksCsv.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { fitPlot, residualPlot } from '../plots/fitPlot.ts';
@@ -13,6 +13,7 @@ import { figurePart } from './figurePart.ts';
 import type { LabReportInput } from './labReportInput.ts';
 import { marksPart } from './marksPart.ts';
 import { methodPart } from './methodPart.ts';
+import { MOST_LINES_PRINTED, MOST_PLACES_WORKED } from './mostPrinted.ts';
 
 const CAUTIONS = [
   'Strike a fork on rubber or the sole of a shoe, never on glass or a hard edge.',
@@ -28,6 +29,8 @@ const DISCUSSION_LINES = 9;
  */
 export function labReport(input: LabReportInput): Markup {
   const { experiment, places } = input;
+  const labels = placeLabels(experiment);
+  const worked = places.slice(0, MOST_PLACES_WORKED);
   return markup`<article class="report">
 <header>
 <h1>${experiment.title.trim() === '' ? 'Speed of sound in an air column' : experiment.title}</h1>
@@ -37,36 +40,48 @@ export function labReport(input: LabReportInput): Markup {
 ${experiment.lesson === undefined || experiment.lesson.task === '' ? null : markup`<h2>Task</h2><p class="typed">${experiment.lesson.task}</p>`}
 ${experiment.note.trim() === '' ? null : markup`<h2>Note</h2><p class="typed">${experiment.note}</p>`}
 </header>
-${resultPart(input)}
+${resultPart(input, labels)}
 ${apparatusPart(experiment)}
 ${methodPart(experiment)}
 ${marksPart(experiment, places)}
-${places.map((place) => placePart(input, place))}
+${worked.map((place) => placePart(input, place, labels))}
+${
+  worked.length === places.length
+    ? null
+    : markup`<p class="small">Plots, working and budget of ${places.length - worked.length} further places are not printed; Working on the page shows those of the place that is chosen.</p>`
+}
 ${comparisonPart(input)}
-${warningsPart(input)}
+${warningsPart(input, labels)}
 <section class="whole"><h2>Cautions</h2><ul>${CAUTIONS.map((caution) => markup`<li>${caution}</li>`)}</ul></section>
 <section class="whole"><h2>Discussion</h2>
 ${Array.from({ length: DISCUSSION_LINES }, () => markup`<p class="line"></p>`)}</section>
 </article>`;
 }
 
-function resultPart({ experiment, places }: LabReportInput): Markup {
+type Labels = ReadonlyMap<string, string>;
+
+function resultPart({ experiment, places }: LabReportInput, labels: Labels): Markup {
   const isHidden = experiment.lesson?.hideTheory === true;
-  const parts = places.map(({ placeId, solution }) => {
+  const left = places.length - MOST_LINES_PRINTED;
+  const parts = places.slice(0, MOST_LINES_PRINTED).map(({ placeId, solution }) => {
     const lines = resultLines(solution);
     const facts = isHidden ? factsWithoutTheory(lines) : lines.facts;
-    return markup`${places.length > 1 ? markup`<h3>${placeLabel(experiment, placeId)}</h3>` : null}
+    return markup`${places.length > 1 ? markup`<h3>${labels.get(placeId) ?? ''}</h3>` : null}
 <p class="result">${lines.speed === null ? 'No speed can be given yet.' : `c = (${lines.speed.value} ± ${lines.speed.uncertainty}) m/s`}</p>
 <table class="facts"><tbody>${facts.map((fact) => markup`<tr><th scope="row">${fact.name}</th><td>${fact.value}</td></tr>`)}</tbody></table>`;
   });
   return markup`<section><h2>Result: speed of sound in free air</h2>${
     parts.length > 0 ? parts : markup`<p>There is no mark with a length yet.</p>`
-  }</section>`;
+  }${left > 0 ? markup`<p class="small">${left} further places are in the table “Result” under Records.</p>` : null}</section>`;
 }
 
-function placePart({ experiment, places }: LabReportInput, { placeId, solution }: PlaceSolution): Markup {
+function placePart(
+  { experiment, places }: LabReportInput,
+  { placeId, solution }: PlaceSolution,
+  labels: Labels,
+): Markup {
   if (solution.speedMps === null) return markup``;
-  const at = places.length > 1 ? `, ${placeLabel(experiment, placeId)}` : '';
+  const at = places.length > 1 ? `, ${labels.get(placeId) ?? ''}` : '';
   const steps =
     experiment.lesson?.hideTheory === true ? stepsWithoutTheory(solution.working) : solution.working;
   return markup`<section><h2>Plots${at}</h2>
@@ -86,17 +101,18 @@ ${figurePart(residualPlot(experiment, solution))}</section>
   )}</tbody></table></section>`;
 }
 
-function warningsPart({ experiment, places }: LabReportInput): Markup {
+function warningsPart({ experiment, places }: LabReportInput, labels: Labels): Markup {
   const isHidden = experiment.lesson?.hideTheory === true;
   const warnings = places.flatMap(({ placeId, solution }) => {
     const own = isHidden ? warningsWithoutTheory(solution) : solution.warnings.map(({ message }) => message);
-    return own.map((message) =>
-      places.length > 1 ? `${placeLabel(experiment, placeId)}: ${message}` : message,
-    );
+    return own.map((message) => (places.length > 1 ? `${labels.get(placeId) ?? ''}: ${message}` : message));
   });
+  const left = warnings.length - MOST_LINES_PRINTED;
   return markup`<section><h2>Warnings</h2>${
     warnings.length === 0
       ? markup`<p>None.</p>`
-      : markup`<ul>${warnings.map((warning) => markup`<li>${warning}</li>`)}</ul>`
+      : markup`<ul>${warnings.slice(0, MOST_LINES_PRINTED).map((warning) => markup`<li>${warning}</li>`)}${
+          left > 0 ? markup`<li>${left} further warnings are not printed.</li>` : null
+        }</ul>`
   }</section>`;
 }

@@ -8,4 +8,6 @@ export interface LabReportInput {
   readonly places: readonly PlaceSolution[];
   /** Sentences on the differences between places; empty where there is one place. */
   readonly comparisons: readonly string[];
+  /** Pairs of places that are too many to be printed; absent: none. */
+  readonly pairsLeftOut?: number;
 }

@@ -1,11 +1,13 @@
 import type { Mark } from '../../marks/mark.ts';
-import { markNumber, repeatedMark } from '../../marks/markList.ts';
+import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import type { SolvedMark } from '../../solver/solution.ts';
 import { markWords } from '../markWords.ts';
+import type { MarkWords } from '../markWords.ts';
+import { placeLabels } from '../marksCsv.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { fixed } from '../rounding.ts';
+import { MOST_MARKS_PRINTED } from './mostPrinted.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 
@@ -14,21 +16,29 @@ export function marksPart(experiment: Experiment, places: readonly PlaceSolution
   const solved = new Map(
     solvedPlaces(places).flatMap(({ solution }) => solution.marks.map((mark) => [mark.key, mark] as const)),
   );
+  const index = new MarkIndex(experiment.marks);
+  const labels = placeLabels(experiment);
+  const shown = experiment.marks.slice(0, MOST_MARKS_PRINTED);
+  const left = experiment.marks.length - shown.length;
+  const rowOf = (mark: Mark): Markup =>
+    row(index, mark, markWords(experiment, mark, solved.get(mark.id) ?? null, labels));
   return markup`<section><h2>Marks</h2>${
     experiment.marks.length === 0
       ? markup`<p>None yet.</p>`
       : markup`<div class="sliding" tabindex="0" role="region" aria-label="Table of marks"><table class="marks"><thead><tr><th scope="col" class="number">Mark</th><th scope="col">Fork and column</th>
 <th scope="col" class="number">Length, cm</th><th scope="col">Order</th><th scope="col" class="number">From the fit, mm</th><th scope="col">Remarks</th></tr></thead>
-<tbody>${experiment.marks.map((mark) => row(experiment, mark, solved.get(mark.id) ?? null))}</tbody></table></div>
-<p class="small">Lengths as the rule reads them.</p>`
+<tbody>${shown.map(rowOf)}</tbody></table></div>
+<p class="small">Lengths as the rule reads them.${
+          left === 0
+            ? null
+            : ` Of ${experiment.marks.length} marks the first ${shown.length} are printed; the tables under Records hold all.`
+        }</p>`
   }</section>`;
 }
 
-function row(experiment: Experiment, mark: Mark, solved: SolvedMark | null): Markup {
-  const { marks } = experiment;
-  const number = markNumber(marks, mark.id);
-  const isAgain = repeatedMark(marks, mark) !== null;
-  const words = markWords(experiment, mark, solved);
+function row(index: MarkIndex, mark: Mark, words: MarkWords): Markup {
+  const number = index.numberOf(mark.id);
+  const isAgain = index.repeated(mark) !== null;
   const remarks = [
     words.evidence,
     isAgain ? `the resonance of mark ${number} passed again` : null,

@@ -1,6 +1,8 @@
 import { LOW_FREQUENCY_END_RATIO } from '../../air/endCorrection.ts';
 import type { EndRatio } from '../../solver/endRatio.ts';
 import { fixed, roundPair } from '../rounding.ts';
+import { listOfSome } from './listOfSome.ts';
+import { MOST_LABELS } from './plot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 /** A tube as a point of the picture. */
@@ -45,7 +47,7 @@ export function endPlot(tubes: readonly EndPoint[], line: EndRatio | null): Plot
       yBar: 1000 * COVERAGE * tube.endCorrectionStandardUncertaintyM,
       shape: 'disc',
       colour: 'tone',
-      label: tube.name,
+      label: tubes.length <= MOST_LABELS ? tube.name : null,
     })),
     lines: [theory, ...fitted],
     bands: [],
@@ -59,9 +61,9 @@ function endWords(tubes: readonly EndPoint[], line: EndRatio | null): string {
     const pair = roundPair(line.ratio / 2, line.expandedUncertainty / 2);
     return `The tubes’ line rises by (${pair.value} ± ${pair.uncertainty}) · d (95 %).`;
   }
-  const list = tubes
-    .map((tube) => `${fixed(2000 * tube.radiusM, 1)} mm: ${fixed(1000 * tube.endCorrectionM, 1)} mm`)
-    .join('; ');
+  const list = listOfSome(
+    tubes.map((tube) => `${fixed(2000 * tube.radiusM, 1)} mm: ${fixed(1000 * tube.endCorrectionM, 1)} mm`),
+  );
   return list === ''
     ? 'No tube with a measured end correction yet.'
     : `${list}. A tube of another diameter gives the line: begin a new experiment under Records.`;

@@ -5,6 +5,7 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import type { Solution, SolvedMark } from '../../solver/solution.ts';
 import { forkInUse } from '../marksCsv.ts';
 import { fixed, ordinal, signed } from '../rounding.ts';
+import { listOfSome } from './listOfSome.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 interface FitPoint {
@@ -24,6 +25,9 @@ interface FitPoint {
 export function fitPlot(experiment: Experiment, solution: Solution): Plot {
   const points = fitPoints(experiment, solution);
   const labels = points.map((point) => `${ordinal(point.solved.order)}, ${fixed(point.frequencyHz, 0)} Hz`);
+  const labelled = new Set<string>();
+  const firstOf = (label: string): string | null =>
+    labelled.size === labelled.add(label).size ? null : label;
   const lines = (['closed', 'open'] as const).flatMap((ends): PlotLine[] => {
     const group = points.filter((point) => point.mark.ends === ends && !point.solved.outlier);
     if (group.length === 0) return [];
@@ -46,7 +50,7 @@ export function fitPlot(experiment: Experiment, solution: Solution): Plot {
       yBar: null,
       shape: shapeOf(point),
       colour: 'tone',
-      label: labels.indexOf(labels[index] ?? '') === index ? (labels[index] ?? null) : null,
+      label: firstOf(labels[index] ?? ''),
     })),
     lines,
     bands: [],
@@ -59,9 +63,11 @@ export function residualPlot(experiment: Experiment, solution: Solution): Plot {
   // An outlier would press all the others into one line.
   const points = fitPoints(experiment, solution).filter((point) => !point.solved.outlier);
   const readingMm = experiment.rule.readingStandardUncertaintyM * 1000;
-  const list = points
-    .map((point) => `${fixed(100 * point.lengthM, 1)} cm: ${signed(1000 * point.solved.residualM, 1)} mm`)
-    .join('; ');
+  const list = listOfSome(
+    points.map(
+      (point) => `${fixed(100 * point.lengthM, 1)} cm: ${signed(1000 * point.solved.residualM, 1)} mm`,
+    ),
+  );
   return {
     title: 'What is left after the fit',
     xLabel: 'length, cm',
@@ -82,9 +88,11 @@ export function residualPlot(experiment: Experiment, solution: Solution): Plot {
 }
 
 function fitPoints(experiment: Experiment, solution: Solution): readonly FitPoint[] {
+  const marks = new Map(experiment.marks.map((mark) => [mark.id, mark]));
+  const forks = new Map(experiment.forks.map((fork) => [fork.id, fork]));
   return solution.marks.flatMap((solved): FitPoint[] => {
-    const mark = experiment.marks.find((candidate) => candidate.id === solved.key);
-    const fork = experiment.forks.find((candidate) => candidate.id === mark?.forkId);
+    const mark = marks.get(solved.key);
+    const fork = forks.get(mark?.forkId ?? '');
     const readingM = mark === undefined ? null : markLengthM(mark);
     if (mark === undefined || readingM === null || fork === undefined) return [];
     const { hz } = forkInUse(fork);

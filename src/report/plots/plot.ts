@@ -53,6 +53,9 @@ export interface Plot {
   readonly include: { readonly x: readonly number[]; readonly y: readonly number[] };
 }
 
+/** More labels than these stand on each other, wherever they are put. */
+export const MOST_LABELS = 30;
+
 /** Round steps for an axis. @param low  < high @returns ascending values within low..high */
 export function roundTicks(low: number, high: number, most: number): readonly number[] {
   if (!(high > low)) throw new RangeError(`high must be above ${low}, got ${high}`);

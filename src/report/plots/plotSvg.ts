@@ -24,6 +24,9 @@ const LARGE: PlotSize = { widthPx: 640, heightPx: 400, xTicks: 7, titlePx: LEFT,
 /** For a telephone or a narrow card. */
 const SMALL: PlotSize = { widthPx: 400, heightPx: 300, xTicks: 4, titlePx: 10, titleFontPx: 14 };
 
+/** Up to so many points each is drawn, wherever it lies. */
+const MOST_POINTS = 500;
+
 interface Scale {
   readonly low: number;
   readonly high: number;
@@ -58,7 +61,7 @@ export function plotSvg(plot: Plot, palette: PlotPalette, isSmall = false): stri
     axes(plot, x, y, palette, size),
     ...plot.bands.map((band) => bandSvg(band, x, y, palette)),
     ...plot.lines.map((line) => lineSvg(line, x, y, palette)),
-    ...plot.points.map((point) => pointSvg(point, x, y, palette)),
+    ...pointsApart(plot.points, x, y).map((point) => pointSvg(point, x, y, palette)),
     labelsSvg(plot.points, x, y, widthPx - RIGHT),
     '</svg>',
   ].join('\n');
@@ -103,6 +106,16 @@ function lineSvg(line: PlotLine, x: Scale, y: Scale, palette: PlotPalette): stri
   const path = line.points.map((point) => `${px(x.at(point.x))} ${px(y.at(point.y))}`).join('L');
   const dash = line.dash === null ? '' : ` stroke-dasharray="${line.dash}"`;
   return `<path d="M${path}" fill="none" stroke="${palette[line.colour]}" stroke-width="2"${dash}/>`;
+}
+
+/** Of very many points those that the eye tells apart: one for each half pixel and kind. */
+function pointsApart(points: readonly PlotPoint[], x: Scale, y: Scale): readonly PlotPoint[] {
+  if (points.length <= MOST_POINTS) return points;
+  const seen = new Set<string>();
+  return points.filter(({ x: atX, y: atY, shape, colour }) => {
+    const name = `${Math.round(2 * x.at(atX))} ${Math.round(2 * y.at(atY))} ${shape} ${colour}`;
+    return seen.size !== seen.add(name).size;
+  });
 }
 
 function pointSvg(point: PlotPoint, x: Scale, y: Scale, palette: PlotPalette): string {

@@ -1,5 +1,5 @@
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
-import type { SweepLevel } from '../../tone/sweepCurve.ts';
+import type { SweepCurve } from '../../tone/sweepCurve.ts';
 import { levelDb } from '../../tone/level.ts';
 import { fixed } from '../rounding.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
@@ -7,7 +7,7 @@ import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 /** Level against pitch on both ways of a sweep, its resonances marked. */
 export function sweepPlot(found: SweepResonances): Plot {
   const { up, down, resonances } = found;
-  const heard = [...(up ?? []), ...(down ?? [])];
+  const heard = [...(up?.levels ?? []), ...(down?.levels ?? [])];
   const top = Math.max(...heard.map((one) => levelDb(one.meanSquare)), -200);
   const list = resonances.map((one) => `${fixed(one.frequencyHz, 1)} Hz`).join(', ');
   return {
@@ -26,13 +26,23 @@ export function sweepPlot(found: SweepResonances): Plot {
       colour: 'ink',
       label: fixed(one.frequencyHz, 1),
     })),
-    lines: [lineOf(up, null), lineOf(down, '5 4')].filter((line) => line.points.length > 0),
+    lines: [...linesOf(up, null), ...linesOf(down, '5 4')],
     bands: [],
     include: { x: [], y: [top + 5] },
   };
 }
 
-function lineOf(curve: readonly SweepLevel[] | null, dash: string | null): PlotLine {
-  const points = (curve ?? []).map((one) => ({ x: one.frequencyHz, y: levelDb(one.meanSquare) }));
-  return { points, dash, colour: dash === null ? 'tone' : 'room' };
+/** One way as lines: none is drawn across what was lost. */
+function linesOf(curve: SweepCurve | null, dash: string | null): PlotLine[] {
+  if (curve === null) return [];
+  const colour = dash === null ? 'tone' : 'room';
+  const parts: { x: number; y: number }[][] = [[]];
+  let lastHz = -Infinity;
+  for (const { frequencyHz, meanSquare } of curve.levels) {
+    const isCut = curve.holes.some(({ fromHz, toHz }) => toHz > lastHz && fromHz < frequencyHz);
+    if (isCut && (parts.at(-1)?.length ?? 0) > 0) parts.push([]);
+    parts.at(-1)?.push({ x: frequencyHz, y: levelDb(meanSquare) });
+    lastHz = frequencyHz;
+  }
+  return parts.filter((points) => points.length > 1).map((points) => ({ points, dash, colour }));
 }

@@ -1,8 +1,10 @@
 import { airFromReadings } from '../../air/airState.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { placeLabel } from '../marksCsv.ts';
+import { placeLabels } from '../marksCsv.ts';
 import { fixed } from '../rounding.ts';
+import { listOfSome } from './listOfSome.ts';
+import { MOST_LABELS } from './plot.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 import type { Plot, PlotPoint } from './plot.ts';
@@ -17,12 +19,14 @@ export interface PlaceSpeed {
 
 /** The places that have both a speed and a temperature. */
 export function placeSpeeds(experiment: Experiment, places: readonly PlaceSolution[]): readonly PlaceSpeed[] {
+  const byId = new Map(experiment.places.map((place) => [place.id, place]));
+  const labels = placeLabels(experiment);
   return solvedPlaces(places).flatMap(({ placeId, solution }): PlaceSpeed[] => {
-    const place = experiment.places.find((candidate) => candidate.id === placeId);
+    const place = byId.get(placeId);
     if (place === undefined || place.temperatureC === null) return [];
     return [
       {
-        name: placeLabel(experiment, placeId),
+        name: labels.get(placeId) ?? '',
         temperatureC: place.temperatureC,
         speedMps: solution.speedMps,
         expandedUncertaintyMps: solution.expandedUncertaintyMps,
@@ -42,21 +46,24 @@ export function temperaturePlot(places: readonly PlaceSpeed[]): Plot {
       speedOfSound(airFromReadings({ temperatureC, humidityPct })).speedMps;
     return { x: temperatureC, low: at(0), high: at(100) };
   });
-  const list = places
-    .map((place) => `${place.name}: ${fixed(place.speedMps, 1)} m/s at ${fixed(place.temperatureC, 1)} °C`)
-    .join('; ');
+  const list = listOfSome(
+    places.map(
+      (place) => `${place.name}: ${fixed(place.speedMps, 1)} m/s at ${fixed(place.temperatureC, 1)} °C`,
+    ),
+  );
+  const isNamed = places.length <= MOST_LABELS;
   return {
     title: 'Speed of sound against temperature',
     xLabel: 'air temperature, °C',
     yLabel: 'speed of sound, m/s',
-    words: `${list === '' ? 'No place with a temperature yet' : list}. The band is theory from dry to saturated air.`,
+    words: `${list === '' ? 'No place with a temperature yet' : list}.${isNamed ? '' : ' So many points bear no names in the picture.'} The band is theory from dry to saturated air.`,
     points: places.map((place): PlotPoint => ({
       x: place.temperatureC,
       y: place.speedMps,
       yBar: place.expandedUncertaintyMps,
       shape: 'disc',
       colour: 'tone',
-      label: place.name,
+      label: isNamed ? place.name : null,
     })),
     lines: [
       {

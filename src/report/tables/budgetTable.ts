@@ -1,6 +1,6 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Cell } from '../csv.ts';
-import { placeLabel } from '../marksCsv.ts';
+import { placeLabels } from '../marksCsv.ts';
 import { solvedPlaces } from './placeSolution.ts';
 import type { PlaceSolution } from './placeSolution.ts';
 
@@ -20,10 +20,11 @@ export function budgetTable(
   experiment: Experiment,
   places: readonly PlaceSolution[],
 ): readonly (readonly Cell[])[] {
+  const labels = placeLabels(experiment);
   const rows = solvedPlaces(places).flatMap(({ placeId, solution }) => {
     const variance = solution.standardUncertaintyMps ** 2;
     return solution.budget.map((line): readonly Cell[] => [
-      placeLabel(experiment, placeId),
+      labels.get(placeId) ?? '',
       line.quantity,
       line.standardUncertainty,
       // A bare 1 in the column of units would be read as a number.

@@ -1,8 +1,9 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Cell } from '../csv.ts';
-import { marksRows } from '../marksCsv.ts';
+import { marksRows, measuredMarks } from '../marksCsv.ts';
 import { budgetTable } from './budgetTable.ts';
 import { fitRows } from './fitRows.ts';
+import { solvedPlaces } from './placeSolution.ts';
 import type { PlaceSolution } from './placeSolution.ts';
 import { resultRows } from './resultRows.ts';
 import { traceRows } from './traceRows.ts';
@@ -12,13 +13,32 @@ export interface ExperimentTable {
   /** Part of the file's name. */
   readonly id: string;
   readonly name: string;
+  /** Whether it holds what was worked out, beside what was read. */
+  readonly needsResult: boolean;
+  /** Whether it has rows beside its heading; told without making them. */
+  readonly hasRows: (experiment: Experiment, places: readonly PlaceSolution[]) => boolean;
   readonly rows: (experiment: Experiment, places: readonly PlaceSolution[]) => readonly (readonly Cell[])[];
 }
 
+const hasResult = (_experiment: Experiment, places: readonly PlaceSolution[]): boolean =>
+  solvedPlaces(places).length > 0;
+
 export const EXPERIMENT_TABLES: readonly ExperimentTable[] = [
-  { id: 'marks', name: 'Marks', rows: (experiment) => marksRows(experiment) },
-  { id: 'fit', name: 'Fit, mark by mark', rows: fitRows },
-  { id: 'result', name: 'Result', rows: resultRows },
-  { id: 'budget', name: 'Uncertainty budget', rows: budgetTable },
-  { id: 'trace', name: 'Level trace around the marks', rows: (experiment) => traceRows(experiment) },
+  {
+    id: 'marks',
+    name: 'Marks',
+    needsResult: false,
+    hasRows: (experiment) => measuredMarks(experiment).length > 0,
+    rows: (experiment) => marksRows(experiment),
+  },
+  { id: 'fit', name: 'Fit, mark by mark', needsResult: true, hasRows: hasResult, rows: fitRows },
+  { id: 'result', name: 'Result', needsResult: true, hasRows: hasResult, rows: resultRows },
+  { id: 'budget', name: 'Uncertainty budget', needsResult: true, hasRows: hasResult, rows: budgetTable },
+  {
+    id: 'trace',
+    name: 'Level trace around the marks',
+    needsResult: false,
+    hasRows: ({ marks }) => marks.some((mark) => (mark.evidence?.trace?.roomDb.length ?? 0) > 0),
+    rows: (experiment) => traceRows(experiment),
+  },
 ];

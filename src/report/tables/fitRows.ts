@@ -1,8 +1,8 @@
 import { markLengthM } from '../../marks/mark.ts';
-import { markNumber } from '../../marks/markList.ts';
+import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Cell } from '../csv.ts';
-import { forkInUse, measuredMarks, placeLabel } from '../marksCsv.ts';
+import { forkInUse, measuredMarks, placeLabels } from '../marksCsv.ts';
 import { solvedPlaces } from './placeSolution.ts';
 import type { PlaceSolution } from './placeSolution.ts';
 
@@ -25,18 +25,21 @@ export function fitRows(
   experiment: Experiment,
   places: readonly PlaceSolution[],
 ): readonly (readonly Cell[])[] {
-  const marks = measuredMarks(experiment);
+  const marks = new Map(measuredMarks(experiment).map((mark) => [mark.id, mark]));
+  const forks = new Map(experiment.forks.map((fork) => [fork.id, fork]));
+  const labels = placeLabels(experiment);
+  const index = new MarkIndex(experiment.marks);
   const rows = solvedPlaces(places).flatMap(({ placeId, solution }) =>
     solution.marks.flatMap((solved): (readonly Cell[])[] => {
-      const mark = marks.find((candidate) => candidate.id === solved.key);
-      const fork = experiment.forks.find((candidate) => candidate.id === mark?.forkId);
+      const mark = marks.get(solved.key);
+      const fork = forks.get(mark?.forkId ?? '');
       if (mark === undefined || fork === undefined) return [];
       // Of a bracket the middle counts.
       const lengthM = (markLengthM(mark) ?? mark.lengthM) - experiment.rule.zeroOffsetM;
       return [
         [
-          placeLabel(experiment, placeId),
-          markNumber(experiment.marks, mark.id),
+          labels.get(placeId) ?? '',
+          index.numberOf(mark.id),
           forkInUse(fork).hz,
           mark.ends,
           lengthM * 100,

@@ -1,6 +1,6 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Cell } from '../csv.ts';
-import { placeLabel } from '../marksCsv.ts';
+import { placeLabels } from '../marksCsv.ts';
 import { solvedPlaces } from './placeSolution.ts';
 import type { PlaceSolution } from './placeSolution.ts';
 
@@ -29,6 +29,7 @@ export function resultRows(
   places: readonly PlaceSolution[],
 ): readonly (readonly Cell[])[] {
   const isHidden = experiment.lesson?.hideTheory === true;
+  const labels = placeLabels(experiment);
   const rows = solvedPlaces(places).map(({ placeId, solution }): readonly Cell[] => {
     const { theory, agreement } = solution;
     const beside: readonly Cell[] = [
@@ -39,7 +40,7 @@ export function resultRows(
       agreement?.normalisedError ?? null,
     ];
     return [
-      placeLabel(experiment, placeId),
+      labels.get(placeId) ?? '',
       solution.speedMps,
       solution.standardUncertaintyMps,
       solution.expandedUncertaintyMps,

@@ -1,4 +1,4 @@
-import { markNumber, repeatedMark, repeatsOf } from '../../marks/markList.ts';
+import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Cell } from '../csv.ts';
 
@@ -10,12 +10,13 @@ const HEADING = ['mark', 'passage', 'time_s', 'tone_db', 'room_db', 'rise_db'] a
  */
 export function traceRows(experiment: Experiment): readonly (readonly Cell[])[] {
   const { marks } = experiment;
+  const index = new MarkIndex(marks);
   const rows = marks.flatMap((mark) => {
     const trace = mark.evidence?.trace ?? null;
     if (trace === null) return [];
-    const number = markNumber(marks, mark.id);
-    const own = repeatedMark(marks, mark);
-    const passage = own === null ? 1 : repeatsOf(marks, own.id).indexOf(mark) + 2;
+    const number = index.numberOf(mark.id);
+    const own = index.repeated(mark);
+    const passage = own === null ? 1 : index.repeatsOf(own).indexOf(mark) + 2;
     return trace.roomDb.map((roomDb, point): readonly Cell[] => {
       const toneDb = trace.toneDb[point] ?? null;
       const riseDb = toneDb === null ? null : toneDb - roomDb;

@@ -13,14 +13,19 @@ export interface LengthCheck {
   readonly standardUncertaintyDb: number | null;
   /** Times that the fork came or went. */
   readonly comparisons: number;
+  /** Why nothing was compared; null where something was. */
+  readonly hindrance: CheckHindrance | null;
 }
 
-const CANNOT_TELL: LengthCheck = {
-  verdict: 'cannot-tell',
-  riseDb: null,
-  standardUncertaintyDb: null,
-  comparisons: 0,
-};
+/**
+ * `no-fork`: none was heard. `few-changes`: it came and went less than three times, or stayed in one place not long
+ * enough. `noise`: the room hides it. `unsteady`: it does more than go to and fro between two places.
+ */
+export type CheckHindrance = 'no-fork' | 'few-changes' | 'noise' | 'unsteady';
+
+function cannotTell(hindrance: CheckHindrance, comparisons: number): LengthCheck {
+  return { verdict: 'cannot-tell', riseDb: null, standardUncertaintyDb: null, comparisons, hindrance };
+}
 /** Logarithms of an amplitude to dB. */
 const DB_PER_NP = 2 * DB_PER_LN_POWER;
 /** Log-odds from which it is called resonant, and below which not. Chosen on simulated checks: see README.md beside this folder. */
@@ -56,16 +61,17 @@ const STILL = 0.03;
  */
 export function checkLength(series: ToneSeries, rangeHz: number): LengthCheck {
   const found = longestDwells(series, rangeHz);
-  if (found === null) return CANNOT_TELL;
+  if (found === null) return cannotTell('no-fork', 0);
   const { dwells, misfit, longestOutliers, noiseVariance, scatter } = found.fork;
+  const changes = dwells.length - 1;
   const step = stateStep(dwells);
   const most = step === null ? ONE_STATE : TWO_STATES;
-  if (step !== null && step.riseUncertaintyNp > MOST_UNCERTAINTY_NP) return CANNOT_TELL;
-  const isClear = noiseVariance < most.noiseVariance;
-  if (!isClear || misfit > most.misfit || longestOutliers > most.outliers) return CANNOT_TELL;
+  if (step !== null && step.riseUncertaintyNp > MOST_UNCERTAINTY_NP) return cannotTell('noise', changes);
+  if (noiseVariance >= most.noiseVariance) return cannotTell('noise', changes);
+  if (misfit > most.misfit || longestOutliers > most.outliers) return cannotTell('unsteady', changes);
   if (step === null) {
     const isHeld = scatter > STILL;
-    if (found.durationS < STEADY_FOR_S || !isHeld) return CANNOT_TELL;
+    if (found.durationS < STEADY_FOR_S || !isHeld) return cannotTell('few-changes', changes);
     return answer(
       { riseNp: 0, riseUncertaintyNp: HIDDEN_NP, phaseRad: 0, phaseUncertaintyRad: HIDDEN_RAD },
       0.5,
@@ -73,9 +79,9 @@ export function checkLength(series: ToneSeries, rangeHz: number): LengthCheck {
     );
   }
   // A fork is struck away from the column, and damped there as a rule. Where the two ends differ, one was missed.
-  const check = answer(step, dwells.at(-1)?.isSecond === true ? 0.5 : 0.95, dwells.length - 1);
+  const check = answer(step, dwells.at(-1)?.isSecond === true ? 0.5 : 0.95, changes);
   const mayBeSlide = check.verdict === 'not-resonant' && longestOutliers > OUTLIERS_IN_SLIDE;
-  return mayBeSlide ? CANNOT_TELL : check;
+  return mayBeSlide ? cannotTell('unsteady', changes) : check;
 }
 
 function answer(step: ToneStep, secondIsMouth: number, comparisons: number): LengthCheck {
@@ -85,5 +91,6 @@ function answer(step: ToneStep, secondIsMouth: number, comparisons: number): Len
     riseDb: (isSecondMouth ? 1 : -1) * step.riseNp * DB_PER_NP,
     standardUncertaintyDb: step.riseUncertaintyNp * DB_PER_NP,
     comparisons,
+    hindrance: null,
   };
 }

@@ -1,15 +1,20 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { hidesTheory, statementWithoutTheory } from '../../report/hideTheory.ts';
-import { placeLabel } from '../../report/marksCsv.ts';
+import { placeLabels } from '../../report/marksCsv.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { placeSpeeds, temperaturePlot } from '../../report/plots/temperaturePlot.ts';
 import { resultLines } from '../../report/resultLines.ts';
-import { comparedGroups, comparePairs } from '../../session/benchCompare.ts';
-import type { CompareBy } from '../../session/benchCompare.ts';
+import { compareGroups, PAIRS_AT_A_TIME } from '../../session/benchCompare.ts';
+import type { CompareFindings } from '../../session/benchCompare.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import type { GroupBy } from '../../session/countedGroups.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { pageOf } from '../parts/benchPages.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import '../parts/benchPicture.ts';
 import './benchEnds.ts';
 import './benchTurnRound.ts';
@@ -20,8 +25,11 @@ const WAYS = [
   { by: 'ends', name: 'closed against open' },
 ] as const;
 
+/** Places on a page of the table. */
+const ROWS = 25;
+
 /** How a second one to compare comes about. */
-const ANOTHER: Readonly<Record<CompareBy, string>> = {
+const ANOTHER: Readonly<Record<GroupBy, string>> = {
   place: 'Add a place under Apparatus, choose it above the column and mark a resonance there.',
   fork: 'Add a fork under Apparatus, choose it above the column and mark a resonance with it.',
   ends: 'Choose the other kind of column above the picture and mark a resonance in it.',
@@ -29,7 +37,7 @@ const ANOTHER: Readonly<Record<CompareBy, string>> = {
 
 /** Is a difference real? Places, temperatures, forks, column types; what they have in common cancels. */
 @customElement('bench-compare')
-export class BenchCompare extends LitElement {
+export class BenchCompare extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -43,12 +51,25 @@ export class BenchCompare extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  @state() private by: CompareBy = 'place';
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  @state() private by: GroupBy = 'place';
+  /** Of many groups the one that is set against the others; null: the first. */
+  @state() private oneId: string | null = null;
+  /** Where the pairs that are shown begin, and the places of the table. */
+  @state() private from = 0;
+  @state() private tableFrom = 0;
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
-  private onBy(event: Event): void {
-    const way = WAYS.find((one) => one.by === (event.target as HTMLSelectElement).value);
-    if (way !== undefined) this.by = way.by;
+  private onBy(by: string): void {
+    const way = WAYS.find((one) => one.by === by);
+    if (way === undefined) return;
+    this.by = way.by;
+    this.oneId = null;
+    this.from = 0;
+  }
+
+  private onOne(id: string): void {
+    this.oneId = id;
+    this.from = 0;
   }
 
   override render() {
@@ -61,9 +82,11 @@ export class BenchCompare extends LitElement {
         </p>
         <label
           >Compare
-          <select @change=${this.onBy}>
-            ${WAYS.map((way) => html`<option value=${way.by} ?selected=${way.by === this.by}>${way.name}</option>`)}
-          </select></label
+          ${choice({
+            options: WAYS.map(({ by, name }) => ({ value: by, name })),
+            now: () => this.by,
+            choose: (by) => this.onBy(by),
+          })}</label
         >
         ${this.findings()}
       </section>
@@ -79,7 +102,7 @@ export class BenchCompare extends LitElement {
 
   private temperatures() {
     return html`<section class="sheet stack" aria-label="Speed against temperature">
-      <h2>Speed against temperature</h2>
+      <h2>Speed against temperature${workingOut(this.session.isWorkingOut)}</h2>
       <p class="lead">One point a place; theory is the band from dry to saturated air.</p>
       ${this.table()}
       <bench-picture
@@ -92,10 +115,17 @@ export class BenchCompare extends LitElement {
   }
 
   private findings() {
-    const isHidden = hidesTheory(this.session.experiment);
-    const groups = comparedGroups(this.session.experiment, this.by);
-    if (groups.length < 2) {
-      const one = groups.at(0);
+    const { value, isPending } = this.session.answers.ask(
+      {
+        kind: 'compare',
+        about: this.session.experiment,
+        ask: { by: this.by, oneId: this.oneId, from: this.from },
+      },
+      compareGroups,
+    );
+    if (value === null || value.by !== this.by) return html`<p>${workingOut(isPending)}</p>`;
+    if (value.groups.length < 2 && !isPending) {
+      const one = value.groups.at(0);
       return html`<p>
         ${
           one === undefined
@@ -104,8 +134,38 @@ export class BenchCompare extends LitElement {
         }
       </p>`;
     }
+    return html`${this.choiceOfOne(value)} ${isPending ? html`<p>${workingOut(isPending)}</p>` : nothing}
+      ${this.pairs(value)}
+      <bench-pages
+        what="pairs"
+        .total=${value.pairCount}
+        .from=${value.from}
+        .size=${value.oneId === null ? value.pairCount : PAIRS_AT_A_TIME}
+        @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+      ></bench-pages>`;
+  }
+
+  /** With many groups, which is set against the others: nobody reads thousands of pairs. */
+  private choiceOfOne({ groups, oneId }: CompareFindings) {
+    if (oneId === null) return nothing;
+    return html`<p class="small">
+        ${groups.length} of them make ${(groups.length * (groups.length - 1)) / 2} pairs. Choose one: it is
+        compared with each of the others.
+      </p>
+      <label
+        >Against the others
+        ${choice({
+          options: groups.map(({ id, name }) => ({ value: id, name })),
+          now: () => this.oneId ?? oneId,
+          choose: (id) => this.onOne(id),
+        })}</label
+      >`;
+  }
+
+  private pairs({ pairs }: CompareFindings) {
+    const isHidden = hidesTheory(this.session.experiment);
     return html`<ul class="stack">
-      ${comparePairs(groups).map((finding) =>
+      ${pairs.map((finding) =>
         finding.differenceMps === null
           ? finding.warnings.map((warning) => html`<li>${warning.message}</li>`)
           : html`<li>${isHidden ? statementWithoutTheory(finding) : finding.statement}</li>`,
@@ -115,7 +175,9 @@ export class BenchCompare extends LitElement {
 
   private table() {
     const { experiment, outcome } = this.session;
-    if (outcome.places.length === 0) return nothing;
+    const { places } = outcome;
+    if (places.length === 0) return nothing;
+    const labels = placeLabels(experiment);
     return html`<div class="scroll">
       <table>
         <thead>
@@ -126,10 +188,10 @@ export class BenchCompare extends LitElement {
           </tr>
         </thead>
         <tbody>
-          ${outcome.places.map(({ placeId, solution }) => {
+          ${pageOf(places, this.tableFrom, ROWS).map(({ placeId, solution }) => {
             const lines = resultLines(solution);
             return html`<tr>
-              <th scope="row">${placeLabel(experiment, placeId)}</th>
+              <th scope="row">${labels.get(placeId) ?? ''}</th>
               <td class="number">
                 ${lines.speed === null ? '—' : `${lines.speed.value} ± ${lines.speed.uncertainty} m/s`}
               </td>
@@ -140,6 +202,13 @@ export class BenchCompare extends LitElement {
           })}
         </tbody>
       </table>
+      <bench-pages
+        what="places"
+        .total=${places.length}
+        .from=${this.tableFrom}
+        .size=${ROWS}
+        @page-change=${(event: CustomEvent<number>) => (this.tableFrom = event.detail)}
+      ></bench-pages>
     </div>`;
   }
 }

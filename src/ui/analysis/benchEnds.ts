@@ -1,37 +1,42 @@
-import { LitElement, html } from 'lit';
+import { html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { endPlot } from '../../report/plots/endPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
-import { notebookTubes } from '../../session/benchTubes.ts';
+import { measuredTubes, otherRecords, tubesOfRecords, withDifferentNames } from '../../session/benchTubes.ts';
 import { endRatio } from '../../solver/endRatio.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
 
-type Stored = Awaited<ReturnType<BenchSession['keeping']['list']>>;
-
 /** End correction against diameter: the open experiment's tube and those of the notebook's other experiments. */
 @customElement('bench-ends')
-export class BenchEnds extends LitElement {
+export class BenchEnds extends BenchElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
-  @state() private stored: Stored = [];
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  /** Of the notebook's other experiments. */
+  @state() private records: readonly unknown[] = [];
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   override firstUpdated(): void {
     // Without a notebook there is the open experiment alone.
-    void this.session.keeping
-      .list()
-      .catch(() => [])
-      .then((stored) => (this.stored = stored));
+    void this.session.keeping.list().then((listed) => {
+      if ('value' in listed) this.records = otherRecords(this.session.experiment.id, listed.value);
+    });
   }
 
   override render() {
-    const tubes = notebookTubes(this.session.experiment, this.stored);
+    const { experiment, outcome } = this.session;
+    const others = this.session.answers.ask(
+      { kind: 'tubes', about: this.records, ask: null },
+      tubesOfRecords,
+    );
+    const tubes = withDifferentNames([...measuredTubes(experiment, outcome), ...(others.value ?? [])]);
     return html`<section class="stack" aria-label="End correction against diameter">
-      <h2>End correction against diameter</h2>
+      <h2>End correction against diameter${workingOut(others.isPending || this.session.isWorkingOut)}</h2>
       <p class="lead">
         One point a tube, each an experiment of its own in the notebook; the end correction needs resonances
         of two orders.

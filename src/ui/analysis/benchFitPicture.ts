@@ -1,19 +1,20 @@
-import { LitElement, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { fitPlot, residualPlot } from '../../report/plots/fitPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchPicture.ts';
 
 /** The fit line and what it leaves over. */
 @customElement('bench-fit-picture')
-export class BenchFitPicture extends LitElement {
+export class BenchFitPicture extends BenchElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   override render() {
     const { outcome, experiment } = this.session;

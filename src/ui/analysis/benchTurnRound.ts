@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { endRatioWords, gasWords, pitchWords, temperatureWords } from '../../report/turnRoundWords.ts';
 import {
@@ -9,11 +9,13 @@ import {
 } from '../../session/benchTurnRound.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** The same marks read the other way: what is known and what is sought change places. */
 @customElement('bench-turn-round')
-export class BenchTurnRound extends LitElement {
+export class BenchTurnRound extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -27,17 +29,18 @@ export class BenchTurnRound extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   override render() {
     const { experiment, outcome } = this.session;
     const solution = presentSolution(experiment, outcome);
+    const pitch = this.session.answers.ask({ kind: 'pitch', about: experiment, ask: null }, pitchFromSpeed);
     return html`<section class="stack" aria-label="Turn it round">
-      <h2>Turn it round</h2>
+      <h2>Turn it round${workingOut(pitch.isPending || this.session.isWorkingOut)}</h2>
       <p class="lead">The same lengths, with another quantity as the unknown.</p>
       <dl>
         <dt>Speed known, fork unknown</dt>
-        <dd>${pitchWords(pitchFromSpeed(experiment))}</dd>
+        <dd>${pitch.isPending && pitch.value === null ? '…' : pitchWords(pitch.value)}</dd>
         <dt>Fork known, temperature unknown</dt>
         <dd>${temperatureWords(temperatureFromSpeed(experiment, outcome))}</dd>
         <dt>Fork and temperature known, gas unknown</dt>

@@ -1,17 +1,19 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { budgetRows } from '../../report/budgetRows.ts';
 import { hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { NoSolution, Solution } from '../../solver/solution.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchFitPicture.ts';
 import './benchNext.ts';
 
 /** Every step from lengths to the speed with this experiment's numbers, the fit, and where the uncertainty comes from. */
 @customElement('bench-working')
-export class BenchWorking extends LitElement {
+export class BenchWorking extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -33,14 +35,14 @@ export class BenchWorking extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   override render() {
     const { outcome, experiment } = this.session;
     const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
     if (solution === undefined || solution.speedMps === null) {
       return html`<section class="sheet stack" aria-label="Working">
-        <h2>Working</h2>
+        <h2>Working${workingOut(this.session.isWorkingOut)}</h2>
         <p class="lead">Each step appears here with its numbers as soon as one mark has its length.</p>
         ${this.faults(solution).map((message) => html`<p class="caution">${message}</p>`)}
       </section>`;
@@ -65,7 +67,7 @@ export class BenchWorking extends LitElement {
     const isHidden = hidesTheory(this.session.experiment);
     const steps = isHidden ? stepsWithoutTheory(solution.working) : solution.working;
     return html`<section class="sheet stack" aria-label="Working">
-      <h2>Working</h2>
+      <h2>Working${workingOut(this.session.isWorkingOut)}</h2>
       <p class="lead">So that you can follow every step by hand.</p>
       <ol>
         ${steps.map(

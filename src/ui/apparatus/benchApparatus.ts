@@ -1,8 +1,11 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { columnFault, columnFaultWords } from '../../notebook/columnFault.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 import './benchForks.ts';
@@ -10,7 +13,7 @@ import './benchPlaces.ts';
 
 /** Forks, tube, rule and places. Everything can be changed at any time; the result follows. */
 @customElement('bench-apparatus')
-export class BenchApparatus extends LitElement {
+export class BenchApparatus extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -54,6 +57,13 @@ export class BenchApparatus extends LitElement {
     this.setRule({ readingStandardUncertaintyM: event.detail / 1000 });
   }
 
+  private readonly checkZero = (value: number): string | null => {
+    const { experiment } = this.session;
+    const moved = { ...experiment, rule: { ...experiment.rule, zeroOffsetM: value / 100 } };
+    const fault = columnFault(moved);
+    return fault === null ? null : columnFaultWords(moved, fault);
+  };
+
   private onZero(event: CustomEvent<number>): void {
     this.setRule({ zeroOffsetM: event.detail / 100 });
   }
@@ -71,6 +81,7 @@ export class BenchApparatus extends LitElement {
               hint="for the end correction and the walls’ slowing"
               optional
               .kind=${QUANTITIES.diameterMm}
+              .draft=${fieldDraft(this.session, 'diameter')}
               .value=${tube.diameterM === null ? null : tube.diameterM * 1000}
               @quantity-change=${this.onDiameter}
             ></bench-number-field>
@@ -78,6 +89,7 @@ export class BenchApparatus extends LitElement {
               label="Longest column"
               hint="how far the tube goes"
               .kind=${QUANTITIES.travelCm}
+              .draft=${fieldDraft(this.session, 'travel')}
               .value=${tube.travelM * 100}
               @quantity-change=${this.onTravel}
             ></bench-number-field>
@@ -85,6 +97,7 @@ export class BenchApparatus extends LitElement {
               label="Reading uncertainty"
               hint="standard uncertainty of one length, finding the loudest place included"
               .kind=${QUANTITIES.readingMm}
+              .draft=${fieldDraft(this.session, 'reading')}
               .value=${rule.readingStandardUncertaintyM * 1000}
               @quantity-change=${this.onReading}
             ></bench-number-field>
@@ -92,7 +105,9 @@ export class BenchApparatus extends LitElement {
               label="Zero offset"
               hint="what the rule reads when the column has no length; taken off every reading"
               .kind=${QUANTITIES.zeroOffsetCm}
+              .draft=${fieldDraft(this.session, 'zero offset')}
               .value=${rule.zeroOffsetM * 100}
+              .check=${this.checkZero}
               @quantity-change=${this.onZero}
             ></bench-number-field>
           </div>

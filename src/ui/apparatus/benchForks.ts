@@ -1,20 +1,28 @@
-import { LitElement, css, html } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
-import { defaultForkStandardUncertaintyHz, newFork } from '../../notebook/newExperiment.ts';
+import { css, html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { stampStandardUncertaintyHz } from '../../marks/usualUncertainties.ts';
+import { newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
 import { fixed } from '../../report/rounding.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 
 /** The usual physics set (common practice, no source). */
 const USUAL_SET_HZ = [256, 288, 320, 341.3, 384, 426.6, 480, 512, 1024];
 
+/** Forks on a page. */
+const PAGE = 25;
+
 /** The forks at hand, with how well each pitch is known. */
 @customElement('bench-forks')
-export class BenchForks extends LitElement {
+export class BenchForks extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -32,6 +40,8 @@ export class BenchForks extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
+  /** Where the forks that are shown begin. */
+  @state() private from = 0;
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
   private setFork(id: string, change: Partial<Fork>): void {
@@ -42,19 +52,17 @@ export class BenchForks extends LitElement {
   }
 
   private onPitch(fork: Fork, nominalHz: number): void {
-    const wasDefault = fork.standardUncertaintyHz === defaultForkStandardUncertaintyHz(fork.nominalHz);
+    const wasDefault = fork.standardUncertaintyHz === stampStandardUncertaintyHz(fork.nominalHz);
     this.setFork(fork.id, {
       nominalHz,
       measuredHz: null,
       measuredStandardUncertaintyHz: null,
-      ...(wasDefault ? { standardUncertaintyHz: defaultForkStandardUncertaintyHz(nominalHz) } : {}),
+      ...(wasDefault ? { standardUncertaintyHz: stampStandardUncertaintyHz(nominalHz) } : {}),
     });
   }
 
-  private onAdd(event: Event): void {
-    const select = event.target as HTMLSelectElement;
-    const nominalHz = Number(select.value);
-    select.value = '';
+  private onAdd(chosen: string): void {
+    const nominalHz = Number(chosen);
     if (!(nominalHz > 0)) return;
     const id = this.session.newId();
     this.session.change('add fork', (experiment) => ({
@@ -62,6 +70,7 @@ export class BenchForks extends LitElement {
       forks: [...experiment.forks, newFork(id, nominalHz)],
       present: { ...experiment.present, forkId: id },
     }));
+    this.from = this.session.experiment.forks.length - 1;
   }
 
   private onRemove(fork: Fork): void {
@@ -76,31 +85,36 @@ export class BenchForks extends LitElement {
 
   override render() {
     const { experiment } = this.session;
-    const allMarks = [...experiment.marks, ...experiment.deletedMarks];
+    const { forks } = experiment;
+    const used = new Set([...experiment.marks, ...experiment.deletedMarks].map((mark) => mark.forkId));
+    const begin = pageStart(forks.length, this.from, PAGE);
     return html`
       <section class="stack" aria-label="Forks">
         <h2>Forks</h2>
         <p class="lead">Stamped pitch, and its standard uncertainty until the fork is measured.</p>
         <ul class="stack">
-          ${experiment.forks.map((fork, index) => {
-            const isUsed = allMarks.some((mark) => mark.forkId === fork.id);
+          ${pageOf(forks, begin, PAGE).map((fork, onPage) => {
+            const index = begin + onPage;
+            const isUsed = used.has(fork.id);
             return html`<li>
               <bench-number-field
                 label="Fork ${index + 1}"
                 .kind=${QUANTITIES.forkHz}
+                .draft=${fieldDraft(this.session, `fork ${fork.id} pitch`)}
                 .value=${fork.nominalHz}
                 @quantity-change=${(event: CustomEvent<number>) => this.onPitch(fork, event.detail)}
               ></bench-number-field>
               <bench-number-field
                 label="± fork ${index + 1}"
                 .kind=${QUANTITIES.uncertaintyHz}
+                .draft=${fieldDraft(this.session, `fork ${fork.id} uncertainty`)}
                 .value=${fork.standardUncertaintyHz}
                 @quantity-change=${(event: CustomEvent<number>) =>
                   this.setFork(fork.id, { standardUncertaintyHz: event.detail })}
               ></bench-number-field>
               <button
                 aria-label="Remove fork ${index + 1}"
-                ?disabled=${isUsed || experiment.forks.length === 1}
+                ?disabled=${isUsed || forks.length === 1}
                 @click=${() => this.onRemove(fork)}
               >
                 Remove
@@ -109,12 +123,24 @@ export class BenchForks extends LitElement {
             </li>`;
           })}
         </ul>
+        <bench-pages
+          what="forks"
+          .total=${forks.length}
+          .from=${begin}
+          .size=${PAGE}
+          @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+        ></bench-pages>
         <label
           >Add a fork
-          <select @change=${this.onAdd}>
-            <option value="" selected>choose its pitch…</option>
-            ${USUAL_SET_HZ.map((pitch) => html`<option value=${pitch}>${pitch} Hz</option>`)}
-          </select></label
+          ${choice({
+            options: [
+              { value: '', name: 'choose its pitch…' },
+              ...USUAL_SET_HZ.map((pitch) => ({ value: String(pitch), name: `${pitch} Hz` })),
+            ],
+            // It adds, and is ready for the next.
+            now: () => '',
+            choose: (pitch) => this.onAdd(pitch),
+          })}</label
         >
         <p class="small">Any other pitch: add the nearest and change the number.</p>
         <p class="caution">

@@ -1,16 +1,25 @@
-import { LitElement, css, html } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { css, html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { LONGEST } from '../../limits/longest.ts';
 import { newPlace } from '../../notebook/newExperiment.ts';
 import type { Place } from '../../notebook/experiment.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
+import { TypedTexts } from '../parts/typedTexts.ts';
+import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 
+/** Places on a page. */
+const PAGE = 25;
+
 /** Places where is measured, each with its air. Theory is compared at the air's temperature and humidity. */
 @customElement('bench-places')
-export class BenchPlaces extends LitElement {
+export class BenchPlaces extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -42,6 +51,9 @@ export class BenchPlaces extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
+  /** Where the places that are shown begin. */
+  @state() private from = 0;
+  private readonly texts = new TypedTexts(this, ({ places }) => places.map(({ id }) => nameOf(id)));
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
   private setPlace(id: string, change: Partial<Place>): void {
@@ -58,6 +70,7 @@ export class BenchPlaces extends LitElement {
       places: [...experiment.places, newPlace(id, `Place ${experiment.places.length + 1}`)],
       present: { ...experiment.present, placeId: id },
     }));
+    this.from = this.session.experiment.places.length - 1;
   }
 
   private onRemove(place: Place): void {
@@ -71,7 +84,9 @@ export class BenchPlaces extends LitElement {
   }
 
   override render() {
-    const { places } = this.session.experiment;
+    const { places, marks, deletedMarks } = this.session.experiment;
+    const used = new Set([...marks, ...deletedMarks].map((mark) => mark.placeId));
+    const begin = pageStart(places.length, this.from, PAGE);
     return html`
       <section class="stack" aria-label="Places and air">
         <h2>Places and air</h2>
@@ -79,18 +94,24 @@ export class BenchPlaces extends LitElement {
           What a thermometer, hygrometer and barometer read there. Leave empty what you didn’t read.
         </p>
         <ul class="stack">
-          ${places.map((place, index) => this.placeFields(place, index))}
+          ${pageOf(places, begin, PAGE).map((place, onPage) =>
+            this.placeFields(place, begin + onPage, used.has(place.id)),
+          )}
         </ul>
+        <bench-pages
+          what="places"
+          .total=${places.length}
+          .from=${begin}
+          .size=${PAGE}
+          @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+        ></bench-pages>
         <p><button @click=${this.onAdd}>Add a place</button></p>
       </section>
     `;
   }
 
-  private placeFields(place: Place, index: number) {
+  private placeFields(place: Place, index: number, isUsed: boolean) {
     const { experiment } = this.session;
-    const isUsed = [...experiment.marks, ...experiment.deletedMarks].some(
-      (mark) => mark.placeId === place.id,
-    );
     return html`<li>
       <div class="stack" role="group" aria-label="Place ${index + 1}">
         <div class="name">
@@ -98,8 +119,9 @@ export class BenchPlaces extends LitElement {
             >Name
             <input
               .value=${place.name}
-              maxlength="60"
-              @change=${(event: Event) => this.setPlace(place.id, { name: (event.target as HTMLInputElement).value })}
+              maxlength=${LONGEST.name}
+              @input=${(event: Event) => this.texts.onInput(event, nameOf(place.id))}
+              @change=${(event: Event) => this.texts.onLeave(event, nameOf(place.id))}
           /></label>
           <button
             aria-label="Remove place ${index + 1}"
@@ -114,6 +136,7 @@ export class BenchPlaces extends LitElement {
             label="Air temperature"
             optional
             .kind=${QUANTITIES.temperatureC}
+            .draft=${fieldDraft(this.session, `place ${place.id} temperature`)}
             .value=${place.temperatureC}
             @quantity-change=${(event: CustomEvent<number | null>) =>
               this.setPlace(place.id, { temperatureC: event.detail })}
@@ -121,6 +144,7 @@ export class BenchPlaces extends LitElement {
           <bench-number-field
             label="Its uncertainty"
             .kind=${QUANTITIES.temperatureUncertaintyC}
+            .draft=${fieldDraft(this.session, `place ${place.id} uncertainty`)}
             .value=${place.temperatureStandardUncertaintyC}
             @quantity-change=${(event: CustomEvent<number>) =>
               this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
@@ -129,6 +153,7 @@ export class BenchPlaces extends LitElement {
             label="Humidity"
             optional
             .kind=${QUANTITIES.humidityPct}
+            .draft=${fieldDraft(this.session, `place ${place.id} humidity`)}
             .value=${place.humidityPct}
             @quantity-change=${(event: CustomEvent<number | null>) =>
               this.setPlace(place.id, { humidityPct: event.detail })}
@@ -137,6 +162,7 @@ export class BenchPlaces extends LitElement {
             label="Pressure"
             optional
             .kind=${QUANTITIES.pressureHpa}
+            .draft=${fieldDraft(this.session, `place ${place.id} pressure`)}
             .value=${place.pressurePa === null ? null : place.pressurePa / 100}
             @quantity-change=${(event: CustomEvent<number | null>) =>
               this.setPlace(place.id, { pressurePa: event.detail === null ? null : event.detail * 100 })}
@@ -145,6 +171,18 @@ export class BenchPlaces extends LitElement {
       </div>
     </li>`;
   }
+}
+
+function nameOf(id: string): TypedText {
+  return {
+    field: `place ${id} name`,
+    step: 'change place',
+    read: ({ places }) => places.find((place) => place.id === id)?.name,
+    write: (experiment, name) => ({
+      ...experiment,
+      places: experiment.places.map((place) => (place.id === id ? { ...place, name } : place)),
+    }),
+  };
 }
 
 declare global {

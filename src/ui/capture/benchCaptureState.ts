@@ -1,8 +1,9 @@
-import { LitElement, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { CaptureFailure } from '../../capture/soundSource.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { captureStyles } from './captureStyles.ts';
 
@@ -12,7 +13,7 @@ import { captureStyles } from './captureStyles.ts';
  * @fires listen-start  to rebuild capture
  */
 @customElement('bench-capture-state')
-export class BenchCaptureState extends LitElement {
+export class BenchCaptureState extends BenchElement {
   static override styles = [sharedStyles, captureStyles];
 
   @property({ attribute: false }) session!: BenchSession;

@@ -1,14 +1,15 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { captureStyles } from './captureStyles.ts';
 import { flagFacts } from './flagFacts.ts';
 
 /** While the microphone runs: whether its level may be rewritten, what the browser says of it, and what to do. */
 @customElement('bench-trust')
-export class BenchTrust extends LitElement {
+export class BenchTrust extends BenchElement {
   static override styles = [
     sharedStyles,
     captureStyles,

@@ -1,6 +1,7 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchCheckLength.ts';
 import './benchGainCheck.ts';
@@ -18,7 +19,7 @@ const CARDS = [
 
 /** What is checked with the ear of the bench, beside the slide itself. */
 @customElement('bench-check')
-export class BenchCheck extends LitElement {
+export class BenchCheck extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

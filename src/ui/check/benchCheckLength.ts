@@ -1,13 +1,14 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { checkWords } from './checkWords.ts';
 
 /** Is this length at resonance? The column stays; the fork goes away and comes back. */
 @customElement('bench-check-length')
-export class BenchCheckLength extends LitElement {
+export class BenchCheckLength extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

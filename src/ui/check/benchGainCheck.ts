@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { listMicrophones, watchMicrophones } from '../../capture/listMicrophones.ts';
 import type { Microphone } from '../../capture/listMicrophones.ts';
@@ -6,11 +6,13 @@ import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { flagFacts } from '../capture/flagFacts.ts';
 import { gainWords, keptGainWords } from '../capture/gainWords.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** Does something rewrite the level? Which microphone, what the browser says of it, and a check by ear. */
 @customElement('bench-gain-check')
-export class BenchGainCheck extends LitElement {
+export class BenchGainCheck extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -63,11 +65,6 @@ export class BenchGainCheck extends LitElement {
 
   private async list(): Promise<void> {
     this.microphones = await listMicrophones();
-  }
-
-  private onMicrophone(event: Event): void {
-    const id = (event.target as HTMLSelectElement).value;
-    this.session.hearing.chooseMicrophone(id === '' ? null : id);
   }
 
   override render() {
@@ -133,16 +130,14 @@ export class BenchGainCheck extends LitElement {
 
   private choice() {
     if (this.microphones.length < 2) return nothing;
-    const { microphoneId } = this.session.hearing;
+    const named = this.microphones.map(({ deviceId, name }) => ({ value: deviceId, name }));
     return html`<label
       >Microphone
-      <select @change=${this.onMicrophone}>
-        <option value="" ?selected=${microphoneId === null}>The system’s choice</option>
-        ${this.microphones.map(
-          ({ deviceId, name }) =>
-            html`<option value=${deviceId} ?selected=${deviceId === microphoneId}>${name}</option>`,
-        )}
-      </select></label
+      ${choice({
+        options: [{ value: '', name: 'The system’s choice' }, ...named],
+        now: () => this.session.hearing.microphoneId ?? '',
+        choose: (id) => this.session.hearing.chooseMicrophone(id === '' ? null : id),
+      })}</label
     >`;
   }
 }

@@ -1,12 +1,13 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { ADMINISTRATOR_HELP, BENCH_HELP } from './microphoneHelp.ts';
 import type { HelpRow } from './microphoneHelp.ts';
 
 /** Everything that can keep a microphone from the page: for the bench, and for the school's administrator. */
 @customElement('bench-microphone')
-export class BenchMicrophone extends LitElement {
+export class BenchMicrophone extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

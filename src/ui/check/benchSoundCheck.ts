@@ -1,13 +1,14 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { forkFinding, soundFacts } from './soundFacts.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** Before measuring: is the sound raw, strong enough, how loud is the room, and what is the fork's real pitch? */
 @customElement('bench-sound-check')
-export class BenchSoundCheck extends LitElement {
+export class BenchSoundCheck extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,17 +1,20 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { sweepDurationS } from '../../capture/sweepPlan.ts';
 import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { sweepPlot } from '../../report/plots/sweepPlot.ts';
-import { sweepNote, sweepRows, sweepWords } from '../../report/sweepWords.ts';
+import { lostWords, sweepNote, sweepRows, sweepWords } from '../../report/sweepWords.ts';
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import { BenchSweep, speedFromSweep } from '../../session/benchSweep.ts';
-import type { SweepState } from '../../session/benchSweep.ts';
+import type { SweepFindings, SweepState } from '../../session/benchSweep.ts';
+import { sweepFault } from '../../session/sweepFault.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { sweepSource } from './sweepSource.ts';
 import '../parts/benchPicture.ts';
@@ -25,7 +28,7 @@ const LOUDNESS = 0.25;
 
 /** The other way round: the column's length stays, a slowly swept tone finds the pitches at which it resonates. */
 @customElement('bench-sweep')
-export class BenchSweepCard extends LitElement {
+export class BenchSweepCard extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -80,15 +83,13 @@ export class BenchSweepCard extends LitElement {
       this.fault = 'Type the length that the column is held at first.';
       return;
     }
-    if (plan.toHz <= plan.fromHz) {
-      this.fault = 'The sweep must end at a higher pitch than it starts at.';
-      return;
-    }
-    this.fault = null;
+    this.fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
+    if (this.fault !== null) return;
     // One microphone, one listener.
     this.session.hearing.stop();
-    const source = sweepSource(this.isPractice, this.session.experiment, lengthM, plan);
-    this.sweep = new BenchSweep(source, plan, () => this.onSweep());
+    const { experiment, hearing } = this.session;
+    const source = sweepSource(this.isPractice, experiment, lengthM, plan, hearing.microphoneId);
+    this.sweep = new BenchSweep(source, plan, experiment.gainCheck ?? null, () => this.onSweep());
     try {
       if (!this.isPractice) await this.player.sweep(plan, LOUDEST_AMPLITUDE * LOUDNESS);
       await this.sweep.start();
@@ -119,11 +120,11 @@ export class BenchSweepCard extends LitElement {
   }
 
   private onNote(note: string): void {
-    this.session.change('note sweep', (experiment) => ({
+    const isKept = this.session.change('note sweep', (experiment) => ({
       ...experiment,
       note: experiment.note === '' ? note : `${experiment.note}\n${note}`,
     }));
-    this.session.tell('info', 'The sweep’s result stands in the notes under Records.');
+    if (isKept) this.session.tell('info', 'The sweep’s result stands in the notes under Records.');
   }
 
   override render() {
@@ -159,7 +160,7 @@ export class BenchSweepCard extends LitElement {
       <label class="choice"
         ><input
           type="checkbox"
-          .checked=${this.isPractice}
+          .checked=${live(this.isPractice)}
           ?disabled=${isRunning}
           @change=${this.onPractice}
         />
@@ -181,7 +182,7 @@ export class BenchSweepCard extends LitElement {
           : nothing
       }
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
-      ${this.sweepState.kind === 'done' ? this.result(this.sweepState.found) : nothing}
+      ${this.sweepState.kind === 'done' ? this.result(this.sweepState) : nothing}
       <p class="caution">
         The loudspeaker goes to the mouth of the column, the microphone beside it. The tone starts quiet and
         stays below a cap. Turn the device’s own volume down first, and never play it into headphones on
@@ -194,12 +195,16 @@ export class BenchSweepCard extends LitElement {
     return this.toHz > this.fromHz ? `${Math.round(sweepDurationS(this.plan))} s` : '—';
   }
 
-  private result(found: SweepResonances) {
+  private result(findings: SweepFindings) {
+    const { found, trust } = findings;
+    const doubts = this.doubts(findings);
+    if (trust.kind === 'blocked') return doubts;
     const { experiment } = this.session;
     const { lengthM } = this;
     const speed = lengthM === null ? null : speedFromSweep(experiment, lengthM, found);
     if (lengthM === null || speed === null) {
-      return html`<p role="status">
+      return html`${doubts}
+        <p role="status">
           No resonance of this column was heard on both ways. Bring loudspeaker and microphone closer to the
           mouth, or sweep further.
         </p>
@@ -207,7 +212,8 @@ export class BenchSweepCard extends LitElement {
     }
     const words = sweepWords(speed);
     const isHidden = experiment.lesson?.hideTheory === true;
-    return html`<div role="status" class="stack">
+    return html`${doubts}
+      <div role="status" class="stack">
         <p class="speed">${words.speed}</p>
         <p class="small">${isHidden ? '' : words.detail}</p>
       </div>
@@ -232,8 +238,28 @@ export class BenchSweepCard extends LitElement {
           </tbody>
         </table>
       </div>
-      <p><button @click=${() => this.onNote(sweepNote(speed, lengthM))}>Keep it in the notes</button></p>
+      <p>
+        <button @click=${() => this.onNote(sweepNote(speed, lengthM, trust.kind === 'unproven'))}>
+          Keep it in the notes
+        </button>
+      </p>
       ${this.picture(found)}`;
+  }
+
+  /** What stands against the levels of this sweep, and what to do about it. */
+  private doubts({ found, trust, warnings }: SweepFindings) {
+    const lost = lostWords(found);
+    if (trust.kind === 'trusted' && warnings.length === 0 && lost === null) return nothing;
+    const heading = trust.kind === 'blocked' ? 'No result.' : 'Not proven raw.';
+    return html`<div class="stack" role="note" aria-label="Can this sweep be trusted?">
+      ${
+        trust.kind === 'trusted'
+          ? nothing
+          : html`<p class="caution"><strong>${heading}</strong> ${trust.message}</p>`
+      }
+      ${warnings.map(({ message }) => html`<p class="caution">${message}</p>`)}
+      ${lost === null ? nothing : html`<p class="caution">${lost}</p>`}
+    </div>`;
   }
 
   private picture(found: SweepResonances) {

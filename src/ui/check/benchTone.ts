@@ -1,15 +1,16 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 
 /** A played tone where no fork is at hand: starts quiet, swells, and is capped. */
 @customElement('bench-tone')
-export class BenchTone extends LitElement {
+export class BenchTone extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

@@ -1,4 +1,4 @@
-import type { LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
+import type { CheckHindrance, LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
 import { roundPair } from '../../report/rounding.ts';
 
 /** The answer of a check in two lines: the verdict, and what it rests on. */
@@ -18,7 +18,7 @@ export function checkWords(check: LengthCheck | null): CheckWords {
   }
   const detail =
     check.riseDb === null || check.standardUncertaintyDb === null
-      ? `${check.comparisons} comings and goings heard so far; at least three are needed.`
+      ? hindranceWords(check.hindrance ?? 'few-changes', check.comparisons)
       : riseWords(check.riseDb, check.standardUncertaintyDb, check.comparisons);
   switch (check.verdict) {
     case 'resonant':
@@ -27,6 +27,20 @@ export function checkWords(check: LengthCheck | null): CheckWords {
       return { sign: '✕', verdict: 'Not resonant', detail };
     case 'cannot-tell':
       return { sign: '?', verdict: 'Can’t tell yet', detail };
+  }
+}
+
+/** Why nothing was compared, and what to do. */
+function hindranceWords(hindrance: CheckHindrance, comparisons: number): string {
+  switch (hindrance) {
+    case 'no-fork':
+      return 'No sounding fork has been heard yet. Strike it and hold it at the mouth.';
+    case 'few-changes':
+      return `The fork has come or gone ${comparisons === 1 ? 'once' : `${comparisons} times`} so far; at least three times are needed.`;
+    case 'noise':
+      return 'The room is too loud beside the fork to compare. Strike harder, hold the fork nearer, or wait until it is quieter.';
+    case 'unsteady':
+      return 'The level changes in other ways, too. Leave the column as it is, and hold the fork still in each of its two places.';
   }
 }
 

@@ -12,14 +12,16 @@ import { sweptColumn } from '../../session/benchSweep.ts';
  * What is heard during a sweep: the microphone, or a simulated column of this experiment's apparatus, which plays
  * nothing aloud.
  * @param lengthM  rule reading at which the column is held
+ * @param microphoneId  the chosen one, by the browser's id; null for the system's choice
  */
 export function sweepSource(
   isPractice: boolean,
   experiment: Experiment,
   lengthM: number,
   plan: SweepPlan,
+  microphoneId: string | null,
 ): SoundSource {
-  if (!isPractice) return new MicrophoneSource();
+  if (!isPractice) return new MicrophoneSource({ deviceId: microphoneId });
   const column = sweptColumn(experiment, lengthM);
   const place = experiment.places.find((one) => one.id === experiment.present.placeId);
   const settings = {

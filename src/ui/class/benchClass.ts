@@ -1,5 +1,6 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { ClassDesk } from '../../classroom/classDesk.ts';
 import { classJson } from '../../classroom/classJson.ts';
 import { classTable } from '../../classroom/classTable.ts';
@@ -9,6 +10,8 @@ import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../intake/benchBringIn.ts';
 import '../parts/benchPicture.ts';
@@ -16,7 +19,7 @@ import { putOnClipboard } from '../records/putOnClipboard.ts';
 
 /** A whole class: every group's result, the picture of their spread, and what they give together. */
 @customElement('bench-class')
-export class BenchClass extends LitElement {
+export class BenchClass extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -120,7 +123,7 @@ export class BenchClass extends LitElement {
           Drop the groups’ files here (JSON or CSV, any number), or paste a table: marks with a column group,
           or results with group, speed_mps and standard_uncertainty_mps. Nothing is stored: the files are.
         </p>
-        <bench-bring-in></bench-bring-in>
+        <bench-bring-in .draft=${fieldDraft(this.session, 'table')}></bench-bring-in>
         <a href="#records">Back to records</a>
       </section>
       ${
@@ -183,7 +186,7 @@ export class BenchClass extends LitElement {
                     type="checkbox"
                     value=${group.id}
                     aria-label=${`Count ${called.get(group.id)}`}
-                    .checked=${row.state === 'counted' || row.state === 'outlying'}
+                    .checked=${live(row.state === 'counted' || row.state === 'outlying')}
                     ?disabled=${row.state === 'no result'}
                     @change=${this.onChoose}
                   />

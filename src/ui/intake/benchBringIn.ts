@@ -1,5 +1,9 @@
-import { LitElement, css, html } from 'lit';
-import { customElement, query } from 'lit/decorators.js';
+import { css, html } from 'lit';
+import type { PropertyValues } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import { BenchElement } from '../parts/benchElement.ts';
+import { isOtherDraft } from '../parts/typedEntry.ts';
+import type { FieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /**
@@ -8,7 +12,7 @@ import { sharedStyles } from '../sharedStyles.ts';
  * @fires text-bring  detail: the text
  */
 @customElement('bench-bring-in')
-export class BenchBringIn extends LitElement {
+export class BenchBringIn extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -23,7 +27,17 @@ export class BenchBringIn extends LitElement {
     `,
   ];
 
+  /** Where a table waits that is typed and not read yet. */
+  @property({ attribute: false, hasChanged: isOtherDraft }) draft: FieldDraft | null = null;
   @query('textarea') private field!: HTMLTextAreaElement;
+
+  override updated(changed: PropertyValues<this>): void {
+    if (changed.has('draft')) this.field.value = this.draft?.get() ?? '';
+  }
+
+  private onInput(): void {
+    this.draft?.set(this.field.value);
+  }
 
   private onFiles(event: Event): void {
     const input = event.target as HTMLInputElement;
@@ -41,6 +55,7 @@ export class BenchBringIn extends LitElement {
   /** What was typed is done with. */
   clearText(): void {
     this.field.value = '';
+    this.draft?.set(null);
   }
 
   private send(name: string, detail: unknown): void {
@@ -60,7 +75,12 @@ export class BenchBringIn extends LitElement {
       /></label>
       <label
         >Paste or type a table
-        <textarea rows="4" spellcheck="false" placeholder="fork_hz;ends;length_cm"></textarea>
+        <textarea
+          rows="4"
+          spellcheck="false"
+          placeholder="fork_hz;ends;length_cm"
+          @input=${this.onInput}
+        ></textarea>
       </label>
       <p><button @click=${this.onText}>Read the table</button></p>
     </div>`;

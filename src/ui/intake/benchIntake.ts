@@ -1,6 +1,7 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../intake/intakeLimits.ts';
+import { live } from 'lit/directives/live.js';
+import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../limits/sizes.ts';
 import type { Intake } from '../../intake/intakeTypes.ts';
 import { readFile } from '../../intake/readFile.ts';
 import { readPasted } from '../../intake/readPasted.ts';
@@ -8,6 +9,8 @@ import { experimentFromRows, takeRows } from '../../intake/takeRows.ts';
 import type { TakenRows } from '../../intake/takeRows.ts';
 import { forkInUse } from '../../report/marksCsv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { ClosedByAddress } from '../parts/closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { intakeWords } from './intakeWords.ts';
 
@@ -25,7 +28,7 @@ interface Offer {
  * @fires text-taken  the pasted text is done with
  */
 @customElement('bench-intake')
-export class BenchIntake extends LitElement {
+export class BenchIntake extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -59,6 +62,7 @@ export class BenchIntake extends LitElement {
   @property({ type: Boolean }) forClass = false;
   @state() private offers: readonly Offer[] = [];
   @query('dialog') private dialog!: HTMLDialogElement;
+  protected readonly address = new ClosedByAddress(this, () => this.onCancel());
   private now = (): string => new Date().toISOString();
 
   /** Reads these files. Never rejects. */
@@ -134,7 +138,8 @@ export class BenchIntake extends LitElement {
     this.done();
     for (const { intake } of chosen) {
       if (intake.content?.kind === 'experiment') {
-        await this.session.experiments.open(intake.content.experiment, 'open file');
+        const isOpen = await this.session.experiments.open(intake.content.experiment, 'open file');
+        if (!isOpen) continue;
         this.session.tell(
           'info',
           `“${intake.content.experiment.title}” is open. What was open before is in the list, or a step back.`,
@@ -142,9 +147,9 @@ export class BenchIntake extends LitElement {
       } else if (intake.content?.kind === 'table') {
         const title = intake.name.replace(/\.\w+$/, '');
         const taken = experimentFromRows(title, intake.content.rows, this.outside());
-        if (taken.experiment.marks.length > 0)
-          await this.session.experiments.open(taken.experiment, 'open table');
-        this.tellTaken(taken, `“${title}” is open as a new experiment`);
+        if (taken.experiment.marks.length === 0) this.tellNothing(title, taken);
+        else if (await this.session.experiments.open(taken.experiment, 'open table'))
+          this.tellTaken(taken, `“${title}” is open as a new experiment`);
       }
     }
   }
@@ -154,9 +159,20 @@ export class BenchIntake extends LitElement {
       intake.content?.kind === 'table' ? intake.content.rows : [],
     );
     const taken = takeRows(this.session.experiment, rows, this.outside());
-    this.session.change('add table', () => taken.experiment);
-    this.tellTaken(taken, `${rows.length - taken.faults.length} marks added`);
-    this.done();
+    const count = rows.length - taken.faults.length;
+    if (count === 0) this.tellNothing('the table', taken);
+    else if (this.session.change('add table', () => taken.experiment)) {
+      this.tellTaken(taken, `${count} marks added`);
+      this.done();
+      return;
+    }
+    // Nothing was taken: what was pasted stays in its field.
+    this.onCancel();
+  }
+
+  private tellNothing(what: string, { faults }: TakenRows): void {
+    const left = faults.slice(0, 3).map(({ row, message }) => `row ${row ?? '?'}: ${message}`);
+    this.session.tell('problem', `No row of ${what} could be taken. ${left.join(' ')}`);
   }
 
   private tellTaken({ faults, remarks }: TakenRows, done: string): void {
@@ -234,7 +250,7 @@ export class BenchIntake extends LitElement {
           : html`<label class="row"
               ><input
                 type="checkbox"
-                .checked=${isTaken}
+                .checked=${live(isTaken)}
                 @change=${() => this.onChoose(index)}
               />${words.ask}</label
             >`

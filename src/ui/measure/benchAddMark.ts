@@ -1,14 +1,18 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Reading } from '../../marks/parseReading.ts';
+import { readingFault } from '../../notebook/columnFault.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
 import type { LengthField } from '../parts/lengthField.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/lengthField.ts';
 
 /** Adds a mark whose length is typed at once, for work without a microphone. */
 @customElement('bench-add-mark')
-export class BenchAddMark extends LitElement {
+export class BenchAddMark extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -20,10 +24,15 @@ export class BenchAddMark extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @query('bench-length-field') private field!: LengthField;
+  protected readonly watch = new BenchWatch(this, ['notebook']);
 
-  focusLength(): void {
-    this.field.focusEntry();
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.field.focusEntry();
   }
+
+  private readonly checkReading = (readingM: number): string | null =>
+    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail;
@@ -32,7 +41,7 @@ export class BenchAddMark extends LitElement {
 
   private onAdd(): void {
     this.field.take();
-    this.field.focusEntry();
+    void this.field.focusEntry();
   }
 
   private onDone(event: Event): void {
@@ -44,7 +53,9 @@ export class BenchAddMark extends LitElement {
       <div class="row">
         <bench-length-field
           label="Length of a new mark"
+          .draft=${fieldDraft(this.session, 'new length')}
           fleeting
+          .check=${this.checkReading}
           @length-change=${this.onLength}
           @length-done=${this.onDone}
         ></bench-length-field>

@@ -1,20 +1,26 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Mark } from '../../marks/mark.ts';
-import { likelyRepeated, markNumber, repeatsOf } from '../../marks/markList.ts';
+import type { MarkIndex } from '../../marks/markIndex.ts';
+import { likelyRepeated } from '../../marks/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
+import { readingFault } from '../../notebook/columnFault.ts';
 import { markWords } from '../../report/markWords.ts';
 import { ordinal } from '../../report/rounding.ts';
 import type { BenchOutcome } from '../../session/benchOutcome.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { solvedMark } from '../stage/columnScene.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { offeredOrders } from './offeredOrders.ts';
 import '../parts/lengthField.ts';
 
 /** One mark: its length, order, evidence and residual, and what can be done with it. */
 @customElement('bench-mark-row')
-export class BenchMarkRow extends LitElement {
+export class BenchMarkRow extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -99,13 +105,25 @@ export class BenchMarkRow extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   @property({ attribute: false }) mark!: Mark;
   @property({ attribute: false }) outcome!: BenchOutcome;
-  /** Its number in the notebook, from 1. */
-  @property({ type: Number }) number = 1;
+  /** Of all marks of the notebook. */
+  @property({ attribute: false }) index!: MarkIndex;
+  /** The highest order that any mark of the experiment has, set or solved. */
+  @property({ type: Number }) highestOrder = 0;
   @query('bench-length-field') private field!: LengthField;
 
-  focusLength(): void {
-    this.field.focusEntry();
+  /** Its number in the notebook, from 1. */
+  private get number(): number {
+    return this.index.numberOf(this.mark.id);
   }
+
+  /** Puts the keyboard into the length, as soon as it is there: a row may just have been turned to. */
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.field.focusEntry();
+  }
+
+  private readonly checkReading = (readingM: number): string | null =>
+    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };
@@ -120,13 +138,18 @@ export class BenchMarkRow extends LitElement {
     this.session.editMark(repeat.id, { repeatOf: null }, 'separate marks');
   }
 
-  private onOrder(event: Event): void {
-    const value = (event.target as HTMLSelectElement).value;
+  private onOrder(value: string): void {
     this.session.editMark(this.mark.id, { order: value === '' ? null : Number(value) }, 'set order');
   }
 
   private onExclude(): void {
-    this.session.editMark(this.mark.id, { excluded: !this.mark.excluded }, 'leave mark out');
+    const { id, excluded } = this.mark;
+    this.session.editMark(id, { excluded: !excluded }, excluded ? 'put mark back in' : 'leave mark out');
+  }
+
+  /** The mark as the notebook has it: `mark` is handed down only with the next picture. */
+  private markNow(): Mark | undefined {
+    return this.session.experiment.marks.find(({ id }) => id === this.mark.id);
   }
 
   override render() {
@@ -138,8 +161,10 @@ export class BenchMarkRow extends LitElement {
         <span class="number" aria-hidden="true">${this.number}</span>
         <bench-length-field
           label="Length of mark ${this.number}"
+          .draft=${fieldDraft(this.session, `length ${mark.id}`)}
           .lengthM=${mark.lengthM}
           .otherLengthM=${mark.otherLengthM}
+          .check=${this.checkReading}
           @length-change=${this.onLength}
         ></bench-length-field>
         <div class="words">
@@ -156,13 +181,18 @@ export class BenchMarkRow extends LitElement {
           ${words.cause === null ? nothing : html`<p class="fault">Outlier: ${words.cause}</p>`}
         </div>
         <div class="tools">
-          <select aria-label="Order of mark ${this.number}" @change=${this.onOrder}>
-            <option value="" ?selected=${mark.order === null}>order: auto</option>
-            ${[1, 2, 3, 4, 5, 6, 7, 8].map(
-              (order) =>
-                html`<option value=${order} ?selected=${mark.order === order}>${ordinal(order)}</option>`,
-            )}
-          </select>
+          ${choice({
+            label: `Order of mark ${this.number}`,
+            options: [
+              { value: '', name: 'order: auto' },
+              ...offeredOrders(this.highestOrder).map((order) => ({
+                value: String(order),
+                name: ordinal(order),
+              })),
+            ],
+            now: () => String(this.markNow()?.order ?? ''),
+            choose: (order) => this.onOrder(order),
+          })}
           <button
             aria-pressed=${mark.excluded ? 'true' : 'false'}
             aria-label="Leave mark ${this.number} out of the fit"
@@ -180,8 +210,7 @@ export class BenchMarkRow extends LitElement {
 
   /** Passes of this resonance that were flagged again; each can be made a mark of its own. */
   private repeats() {
-    const repeats = repeatsOf(this.session.experiment.marks, this.mark.id);
-    return repeats.map(
+    return this.index.repeatsOf(this.mark).map(
       (repeat) =>
         html`<p class="soft again">
           again ${markWords(this.session.experiment, repeat, null).evidence}
@@ -198,9 +227,9 @@ export class BenchMarkRow extends LitElement {
   /** Joins a waiting mark with the one before it. */
   private sameButton() {
     const { marks } = this.session.experiment;
-    const other = this.mark.lengthM === null ? likelyRepeated(marks, this.mark) : null;
+    const other = this.mark.lengthM === null ? likelyRepeated(marks, this.mark, this.index) : null;
     if (other === null) return nothing;
-    const number = markNumber(marks, other.id);
+    const number = this.index.numberOf(other.id);
     return html`<button
       aria-label="Mark ${this.number} is the same resonance as mark ${number}"
       @click=${() => this.onSame(other)}

@@ -1,19 +1,26 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
-import { markNumber, nextWaitingMark, ownMarks, waitingMarks } from '../../marks/markList.ts';
+import { MarkIndex } from '../../marks/markIndex.ts';
+import { nextWaitingMark, ownMarks, waitingMarks } from '../../marks/markList.ts';
 import { fixed } from '../../report/rounding.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { pageOf, pageStart } from '../parts/benchPages.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { BenchMarkRow } from './benchMarkRow.ts';
+import { highestOrderOf } from './offeredOrders.ts';
 import './benchMarkRow.ts';
 import './benchAddMark.ts';
 
+/** Marks on a page: with many more rows each key would take a moment. */
+const PAGE = 50;
+
 /** Marks, newest first: those that wait for a length, then the others; the deleted ones below. */
 @customElement('bench-marks')
-export class BenchMarks extends LitElement {
+export class BenchMarks extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -34,12 +41,40 @@ export class BenchMarks extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @state() private showDeleted = false;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  /** Where the marks that are shown begin in the list of all. */
+  @state() private from = 0;
+  @state() private deletedFrom = 0;
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
-  /** Puts the keyboard into the newest mark that waits for its length. */
-  focusWaiting(): void {
-    const newest = waitingMarks(this.session.experiment).at(0);
-    if (newest !== undefined) this.rowOf(newest.id)?.focusLength();
+  /** Puts the keyboard into the newest mark that waits for its length, else into the line that adds one. */
+  async focusWaiting(): Promise<void> {
+    await this.updateComplete;
+    await this.focusMark(waitingMarks(this.session.experiment).at(0));
+  }
+
+  private async focusMark(mark: Mark | undefined): Promise<void> {
+    if (mark === undefined) await this.renderRoot.querySelector('bench-add-mark')?.focusLength();
+    else await this.focusRow(mark.id);
+  }
+
+  /** Puts the keyboard into a mark's length; it is turned to where it isn't shown. */
+  private async focusRow(id: string): Promise<void> {
+    const listed = this.listed();
+    const at = listed.findIndex((mark) => mark.id === id);
+    if (at >= 0) this.from = pageStart(listed.length, at, PAGE);
+    await this.updateComplete;
+    await this.rowOf(id)?.focusLength();
+  }
+
+  /** All marks in the order in which they are shown. */
+  private listed(): readonly Mark[] {
+    const { experiment } = this.session;
+    const measured = ownMarks(experiment.marks).filter((mark) => mark.lengthM !== null);
+    return [...waitingMarks(experiment), ...measured.reverse()];
+  }
+
+  private onPage(event: CustomEvent<number>): void {
+    this.from = event.detail;
   }
 
   private rowOf(id: string): BenchMarkRow | null {
@@ -47,16 +82,15 @@ export class BenchMarks extends LitElement {
   }
 
   private onDone(mark: Mark): void {
-    const next = nextWaitingMark(this.session.experiment, mark.id);
-    if (next === null) this.renderRoot.querySelector('bench-add-mark')?.focusLength();
-    else this.rowOf(next.id)?.focusLength();
+    void this.focusMark(nextWaitingMark(this.session.experiment, mark.id) ?? undefined);
   }
 
   override render() {
-    const { experiment, outcome, undoName, redoName } = this.session;
+    const { experiment, outcomeIfAny: outcome, undoName, redoName } = this.session;
     const waiting = waitingMarks(experiment);
-    const own = ownMarks(experiment.marks);
-    const measured = own.filter((mark) => mark.lengthM !== null).reverse();
+    const listed = this.listed();
+    const index = new MarkIndex(experiment.marks);
+    const highestOrder = highestOrderOf(experiment.marks, outcome);
     return html`
       <section class="stack" aria-label="Marks">
         <div class="head">
@@ -79,7 +113,7 @@ export class BenchMarks extends LitElement {
         }
         <ol>
           ${repeat(
-            [...waiting, ...measured],
+            pageOf(listed, this.from, PAGE),
             (mark) => mark.id,
             (mark) =>
               html`<li>
@@ -87,13 +121,21 @@ export class BenchMarks extends LitElement {
                   data-id=${mark.id}
                   .session=${this.session}
                   .mark=${mark}
-                  .number=${markNumber(experiment.marks, mark.id)}
+                  .index=${index}
                   .outcome=${outcome}
+                  .highestOrder=${highestOrder}
                   @length-done=${() => this.onDone(mark)}
                 ></bench-mark-row>
               </li>`,
           )}
         </ol>
+        <bench-pages
+          what="marks"
+          .total=${listed.length}
+          .from=${this.from}
+          .size=${PAGE}
+          @page-change=${this.onPage}
+        ></bench-pages>
         ${
           experiment.marks.length === 0
             ? html`<p class="lead">
@@ -113,7 +155,7 @@ export class BenchMarks extends LitElement {
       <details ?open=${this.showDeleted} @toggle=${this.onToggle}>
         <summary>Deleted marks (${deletedMarks.length})</summary>
         <ul class="stack">
-          ${deletedMarks.map(
+          ${pageOf(deletedMarks, this.deletedFrom, PAGE).map(
             (mark) =>
               html`<li class="row">
                 <span>${lengthWords(mark)}</span>
@@ -126,6 +168,13 @@ export class BenchMarks extends LitElement {
               </li>`,
           )}
         </ul>
+        <bench-pages
+          what="deleted marks"
+          .total=${deletedMarks.length}
+          .from=${this.deletedFrom}
+          .size=${PAGE}
+          @page-change=${(event: CustomEvent<number>) => (this.deletedFrom = event.detail)}
+        ></bench-pages>
       </details>
     `;
   }

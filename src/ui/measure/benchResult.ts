@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { nextHint } from '../../report/nextWords.ts';
@@ -6,11 +6,13 @@ import { factsWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
 import { nextMarksHere } from '../../session/benchNext.ts';
 import { resultLines } from '../../report/resultLines.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** The speed of sound at the present place, as sure as the marks make it. */
 @customElement('bench-result')
-export class BenchResult extends LitElement {
+export class BenchResult extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -45,21 +47,25 @@ export class BenchResult extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   override render() {
     const { outcome, experiment } = this.session;
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
     const lines = here === undefined ? null : resultLines(here.solution);
     const facts = lines === null ? [] : hidesTheory(experiment) ? factsWithoutTheory(lines) : lines.facts;
+    const next = this.session.answers.ask(
+      { kind: 'next', about: experiment, ask: null },
+      (about, _ask, known) => nextMarksHere(about, known),
+    );
     const hint = nextHint(
-      nextMarksHere(experiment),
+      next.value ?? [],
       experiment.rule.zeroOffsetM,
       experiment.lesson?.hideExpected === true,
     );
     return html`
       <section class="stack" aria-label="Speed of sound">
-        <h2 class="small">Speed of sound in free air</h2>
+        <h2 class="small">Speed of sound in free air${workingOut(this.session.isWorkingOut)}</h2>
         ${
           lines === null || lines.speed === null
             ? html`<p class="speed none">— <span class="unit">m/s</span></p>`

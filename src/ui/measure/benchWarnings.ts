@@ -1,13 +1,14 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { warningMessages } from './warningMessages.ts';
 
 /** What is doubtful about the marks or the sound, each with what to do about it. */
 @customElement('bench-warnings')
-export class BenchWarnings extends LitElement {
+export class BenchWarnings extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -21,7 +22,9 @@ export class BenchWarnings extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   private shown = '';
-  protected readonly watch = new BenchWatch(this, ['notebook', 'capture', 'live'], () => this.onChange());
+  protected readonly watch = new BenchWatch(this, ['notebook', 'capture', 'live', 'answers'], () =>
+    this.onChange(),
+  );
 
   private onChange(): void {
     const next = warningMessages(this.session).join('\n');

@@ -1,5 +1,7 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
+import { BenchElement } from './benchElement.ts';
+import { ClosedByAddress } from './closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** What is asked before something is done that can't be taken back. */
@@ -11,11 +13,13 @@ export interface Question {
   /** Words of the button that leaves all as it is. */
   readonly no: string;
   readonly yes: string;
+  /** Something that can be done first; then the answer is yes. */
+  readonly first?: { readonly words: string; readonly act: () => void };
 }
 
-/** Asks before something that has no undo. Escape is a no. */
+/** Asks before something that has no undo. Escape is a no, and so is an address that leads elsewhere. */
 @customElement('bench-ask')
-export class BenchAsk extends LitElement {
+export class BenchAsk extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -34,6 +38,7 @@ export class BenchAsk extends LitElement {
   @state() private question: Question | null = null;
   @query('dialog') private dialog!: HTMLDialogElement;
   private answer: ((isYes: boolean) => void) | null = null;
+  protected readonly address = new ClosedByAddress(this, () => this.settle(false));
 
   /** Settles with the answer. A question that still stands is answered with no. */
   async ask(question: Question): Promise<boolean> {
@@ -57,6 +62,11 @@ export class BenchAsk extends LitElement {
     answer?.(isYes);
   }
 
+  private onFirst(): void {
+    this.question?.first?.act();
+    this.settle(true);
+  }
+
   override render() {
     const { question } = this;
     return html`<dialog aria-labelledby="question" @close=${() => this.settle(false)}>
@@ -68,6 +78,11 @@ export class BenchAsk extends LitElement {
               <p>${question.message}</p>
               <div class="row">
                 <button @click=${() => this.settle(false)}>${question.no}</button>
+                ${
+                  question.first === undefined
+                    ? nothing
+                    : html`<button @click=${this.onFirst}>${question.first.words}</button>`
+                }
                 <button @click=${() => this.settle(true)}>${question.yes}</button>
               </div>
             </div>`

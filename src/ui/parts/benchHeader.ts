@@ -1,18 +1,21 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { resultLines } from '../../report/resultLines.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from './benchElement.ts';
+import { choice } from './choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { chooseTheme, themeChoice } from '../themeChoice.ts';
 import type { ThemeChoice } from '../themeChoice.ts';
 import { VIEWS, listedView } from '../views.ts';
+import { workingOut } from './workingOut.ts';
 import type { ViewId } from '../views.ts';
 
 const THEMES = [
-  { choice: 'system', name: 'auto' },
-  { choice: 'light', name: 'light' },
-  { choice: 'dark', name: 'dark' },
+  { value: 'system', name: 'auto' },
+  { value: 'light', name: 'light' },
+  { value: 'dark', name: 'dark' },
 ] as const;
 
 /**
@@ -20,7 +23,7 @@ const THEMES = [
  * @fires keys-show  to show the keys
  */
 @customElement('bench-header')
-export class BenchHeader extends LitElement {
+export class BenchHeader extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -119,10 +122,13 @@ export class BenchHeader extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @property() view: ViewId = 'measure';
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  // Where storage is refused the choice holds for this visit.
+  private theme: ThemeChoice = themeChoice();
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
-  private onTheme(event: Event): void {
-    chooseTheme((event.target as HTMLSelectElement).value as ThemeChoice, document.documentElement);
+  private onTheme(chosen: string): void {
+    this.theme = THEMES.find(({ value }) => value === chosen)?.value ?? 'system';
+    chooseTheme(this.theme, document.documentElement);
   }
 
   private onKeys(): void {
@@ -140,21 +146,23 @@ export class BenchHeader extends LitElement {
             >`,
         )}
       </nav>
-      <span class="speed ${this.view === 'measure' ? 'large' : ''}">${this.speedWords()}</span>
+      <span class="speed ${this.view === 'measure' ? 'large' : ''}"
+        >${this.speedWords()}${workingOut(this.session.isWorkingOut)}</span
+      >
       <button @click=${this.onKeys}>Keys</button>
       <label for="theme">Theme</label>
-      <select id="theme" @change=${this.onTheme}>
-        ${THEMES.map(
-          ({ choice, name }) =>
-            html`<option value=${choice} ?selected=${choice === themeChoice()}>${name}</option>`,
-        )}
-      </select>
+      ${choice({
+        id: 'theme',
+        options: THEMES,
+        now: () => this.theme,
+        choose: (theme) => this.onTheme(theme),
+      })}
     </header>`;
   }
 
   /** The result stays in sight on views that don't show it large. */
   private speedWords(): string {
-    const { outcome, experiment } = this.session;
+    const { outcomeIfAny: outcome, experiment } = this.session;
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
     const speed = here === undefined ? null : resultLines(here.solution).speed;
     return speed === null ? '' : `${speed.value} ± ${speed.uncertainty} m/s`;

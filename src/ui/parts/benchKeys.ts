@@ -1,11 +1,13 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, query } from 'lit/decorators.js';
+import { BenchElement } from './benchElement.ts';
+import { ClosedByAddress } from './closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 const KEYS = [
   ['L', 'listen, or stop'],
   ['M', 'make a mark that waits for its length'],
-  ['E', 'go to the newest mark without a length'],
+  ['E', 'go to the newest mark without a length, else to the line that adds one'],
   ['Enter', 'take the typed length and go on to the next mark'],
   ['Esc', 'leave a field, so that these keys work again'],
   ['S', 'practice: strike the fork'],
@@ -18,7 +20,7 @@ const KEYS = [
 
 /** The keys, shown on request. */
 @customElement('bench-keys')
-export class BenchKeys extends LitElement {
+export class BenchKeys extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -43,6 +45,7 @@ export class BenchKeys extends LitElement {
   ];
 
   @query('dialog') private dialog!: HTMLDialogElement;
+  protected readonly address = new ClosedByAddress(this, () => this.onClose());
 
   show(): void {
     if (!this.dialog.open) this.dialog.showModal();

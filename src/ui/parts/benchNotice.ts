@@ -1,12 +1,18 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { waitingMarks } from '../../marks/markList.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 const SHOWN_MS = 8000;
-const SAVED_WORDS = { saved: 'Saved', saving: 'Saving…', refused: 'Not saved on this device' } as const;
+const SAVED_WORDS = {
+  nothing: '',
+  saved: 'Saved',
+  saving: 'Saving…',
+  refused: 'Not saved on this device',
+} as const;
 
 /**
  * The line along the page's lower edge: what the bench has to say, announced politely, and whether the work is saved.
@@ -15,7 +21,7 @@ const SAVED_WORDS = { saved: 'Saved', saving: 'Saving…', refused: 'Not saved o
  * @fires lengths-show  to go to the newest of them
  */
 @customElement('bench-notice')
-export class BenchNotice extends LitElement {
+export class BenchNotice extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

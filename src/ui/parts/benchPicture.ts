@@ -1,11 +1,13 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PRINT_PALETTE } from '../../report/plots/plot.ts';
 import type { Picture } from '../../report/plots/picture.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from './benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { ThemeWatch } from '../themeWatch.ts';
 import { plotPalette } from './plotPalette.ts';
+import { svgAddress } from './svgAddress.ts';
 import { svgToPng } from './svgToPng.ts';
 
 /** In a narrower place letters would shrink with the picture. */
@@ -13,7 +15,7 @@ const SMALL_BELOW_PX = 480;
 
 /** A picture with its words, to look at and to save. Files are drawn in print colours. */
 @customElement('bench-picture')
-export class BenchPicture extends LitElement {
+export class BenchPicture extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -83,7 +85,7 @@ export class BenchPicture extends LitElement {
 
   private image() {
     const { title, words } = this.picture;
-    const source = `data:image/svg+xml,${encodeURIComponent(this.picture.svg(plotPalette(this), this.isSmall))}`;
+    const source = svgAddress(this.picture.svg(plotPalette(this), this.isSmall));
     const alt = `${title}. ${words}`;
     return this.sliding
       ? html`<img src=${source} alt=${alt} />`

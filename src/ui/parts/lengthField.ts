@@ -1,9 +1,12 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { parseReading } from '../../marks/parseReading.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { writeNumber } from '../../report/csv.ts';
+import { BenchElement } from './benchElement.ts';
+import { TypedEntry, isOtherDraft } from './typedEntry.ts';
+import type { FieldDraft } from './typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /**
@@ -12,7 +15,7 @@ import { sharedStyles } from '../sharedStyles.ts';
  * @fires length-done  after Enter on a length that was understood
  */
 @customElement('bench-length-field')
-export class LengthField extends LitElement {
+export class LengthField extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -34,11 +37,22 @@ export class LengthField extends LitElement {
   @property({ attribute: false }) otherLengthM: number | null = null;
   /** Empties itself after each length, for the line that adds marks. */
   @property({ type: Boolean }) fleeting = false;
-  @state() private typed: string | null = null;
+  /** Where half a length waits; null: it waits in the field only. */
+  @property({ attribute: false, hasChanged: isOtherDraft }) draft: FieldDraft | null = null;
+  private readonly entry: TypedEntry = new TypedEntry(this);
+  /** What stands against a reading, m, though it is a length; null: nothing. */
+  @property({ attribute: false }) check: (readingM: number) => string | null = () => null;
   @state() private faultMessage: string | null = null;
   @query('input') private input!: HTMLInputElement;
 
-  focusEntry(): void {
+  override willUpdate(): void {
+    // A fault belongs to what was typed for another experiment or field.
+    if (this.entry.follow()) this.faultMessage = null;
+  }
+
+  /** Puts the keyboard here, also if the field has only just come onto the page. */
+  async focusEntry(): Promise<void> {
+    await this.updateComplete;
     this.input.focus();
     this.input.select();
   }
@@ -51,22 +65,33 @@ export class LengthField extends LitElement {
       return false;
     }
     const parsed = parseReading(text);
-    if (!parsed.ok) {
-      this.typed = text;
-      this.faultMessage = parsed.message;
+    const fault = parsed.ok
+      ? (this.check(parsed.lengthM) ?? this.checkOther(parsed.otherLengthM))
+      : parsed.message;
+    if (fault !== null || !parsed.ok) {
+      this.entry.type(text);
+      this.faultMessage = fault;
       return false;
     }
     this.accept({ lengthM: parsed.lengthM, otherLengthM: parsed.otherLengthM });
     return true;
   }
 
+  private checkOther(readingM: number | null): string | null {
+    return readingM === null ? null : this.check(readingM);
+  }
+
   private accept(reading: Reading | null): void {
-    this.typed = null;
+    this.entry.done();
     this.faultMessage = null;
     const isNew =
       (reading?.lengthM ?? null) !== this.lengthM || (reading?.otherLengthM ?? null) !== this.otherLengthM;
     if (isNew) this.dispatchEvent(new CustomEvent('length-change', { detail: reading }));
     if (this.fleeting) this.input.value = '';
+  }
+
+  private onInput(): void {
+    this.entry.type(this.input.value);
   }
 
   private onChange(): void {
@@ -90,7 +115,7 @@ export class LengthField extends LitElement {
   }
 
   override render() {
-    const shown = this.typed ?? this.written();
+    const shown = this.entry.typed ?? this.written();
     return html`
       <div class="entry">
         <input
@@ -101,6 +126,7 @@ export class LengthField extends LitElement {
           .value=${live(shown)}
           aria-invalid=${this.faultMessage === null ? 'false' : 'true'}
           aria-describedby="unit fault"
+          @input=${this.onInput}
           @change=${this.onChange}
           @keydown=${this.onKey}
         />
@@ -109,6 +135,7 @@ export class LengthField extends LitElement {
       <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
         ${this.faultMessage ?? nothing}
       </p>
+      ${this.entry.hint()}
     `;
   }
 }

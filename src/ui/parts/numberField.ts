@@ -1,7 +1,10 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { QuantityKind } from '../readQuantity.ts';
+import { BenchElement } from './benchElement.ts';
+import { TypedEntry, isOtherDraft } from './typedEntry.ts';
+import type { FieldDraft } from './typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /**
@@ -9,7 +12,7 @@ import { sharedStyles } from '../sharedStyles.ts';
  * @fires quantity-change  detail: the value in the kind's unit, or null where the field was emptied
  */
 @customElement('bench-number-field')
-export class NumberField extends LitElement {
+export class NumberField extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -40,26 +43,45 @@ export class NumberField extends LitElement {
   @property({ attribute: false }) value: number | null = null;
   /** Whether the field may be left empty. */
   @property({ type: Boolean }) optional = false;
+  /** What else stands against a value in the kind's unit, though it is within its limits; null: nothing. */
+  @property({ attribute: false }) check: (value: number) => string | null = () => null;
   @state() private faultMessage: string | null = null;
-  @state() private typed: string | null = null;
+  /** Where half a number waits; null: it waits in the field only. */
+  @property({ attribute: false, hasChanged: isOtherDraft }) draft: FieldDraft | null = null;
+  private readonly entry: TypedEntry = new TypedEntry(this);
+
+  override willUpdate(): void {
+    // A fault belongs to what was typed for another experiment or field.
+    if (this.entry.follow()) this.faultMessage = null;
+  }
+
+  private onInput(event: Event): void {
+    this.entry.type((event.target as HTMLInputElement).value);
+  }
+
+  private onKey(event: KeyboardEvent): void {
+    // What was typed before the page was loaded anew is no change to the browser.
+    if (event.key === 'Enter') this.onChange(event);
+  }
 
   private onChange(event: Event): void {
     const text = (event.target as HTMLInputElement).value;
     const isEmpty = text.trim() === '';
     const reading = isEmpty && this.optional ? null : this.kind.read(text);
-    if (reading !== null && !reading.ok) {
-      this.typed = text;
-      this.faultMessage = reading.message;
+    const fault = reading === null ? null : reading.ok ? this.check(reading.value) : reading.message;
+    if (fault !== null || reading?.ok === false) {
+      this.entry.type(text);
+      this.faultMessage = fault;
       return;
     }
-    this.typed = null;
+    this.entry.done();
     this.faultMessage = null;
     const detail = reading?.value ?? null;
     if (detail !== this.value) this.dispatchEvent(new CustomEvent('quantity-change', { detail }));
   }
 
   override render() {
-    const shown = this.typed ?? (this.value === null ? '' : String(Number(this.value.toPrecision(8))));
+    const shown = this.entry.typed ?? (this.value === null ? '' : String(Number(this.value.toPrecision(8))));
     return html`
       <label for="entry">${this.label}</label>
       <div class="entry">
@@ -70,6 +92,8 @@ export class NumberField extends LitElement {
           .value=${live(shown)}
           aria-invalid=${this.faultMessage === null ? 'false' : 'true'}
           aria-describedby="unit hint fault"
+          @input=${this.onInput}
+          @keydown=${this.onKey}
           @change=${this.onChange}
         />
         <span class="unit" id="unit">${this.kind.unit}</span>
@@ -78,6 +102,7 @@ export class NumberField extends LitElement {
       <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
         ${this.faultMessage ?? nothing}
       </p>
+      ${this.entry.hint()}
     `;
   }
 }

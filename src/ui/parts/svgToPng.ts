@@ -1,10 +1,12 @@
+import { svgAddress } from './svgAddress.ts';
+
 /** Twice the picture's own size: sharp in print. */
 const SCALE = 2;
 
 /** Draws an SVG file into a PNG. Rejects where the browser can't decode it. */
 export async function svgToPng(svg: string): Promise<Blob> {
   const image = new Image();
-  image.src = `data:image/svg+xml,${encodeURIComponent(svg)}`;
+  image.src = svgAddress(svg);
   await image.decode();
   const canvas = document.createElement('canvas');
   canvas.width = image.naturalWidth * SCALE;

@@ -1,19 +1,23 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { StorageError } from '../../notebook/storageFault.ts';
+import { throwLater } from '../../notebook/throwLater.ts';
+import { LONGEST } from '../../limits/longest.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { experimentList } from '../../session/experimentList.ts';
 import type { ExperimentEntry } from '../../session/experimentList.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import type { BenchAsk } from '../parts/benchAsk.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchAsk.ts';
 
 /** Every experiment kept in this browser: open, rename, duplicate, delete and bring back. */
 @customElement('bench-experiments')
-export class BenchExperiments extends LitElement {
+export class BenchExperiments extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -52,6 +56,8 @@ export class BenchExperiments extends LitElement {
 
   @property({ attribute: false }) session!: BenchSession;
   @state() private entries: readonly ExperimentEntry[] = [];
+  /** Why the list can't be read; null where it can. */
+  @state() private listFault: string | null = null;
   @state() private renamedId: string | null = null;
   @query('bench-ask') private asking!: BenchAsk;
   private isLoading = false;
@@ -71,22 +77,20 @@ export class BenchExperiments extends LitElement {
     this.isLoading = true;
     while (this.isStale) {
       this.isStale = false;
-      try {
-        await this.session.keeping.idle();
-        this.entries = experimentList(await this.session.keeping.list());
-      } catch {
-        // Said at the top of the page: storage has failed.
-        this.entries = [];
-      }
+      await this.session.keeping.idle();
+      const listed = await this.session.keeping.list();
+      if ('value' in listed) this.entries = experimentList(listed.value);
+      this.listFault = 'fault' in listed ? listed.fault.message : null;
     }
     this.isLoading = false;
   }
 
-  /** One after the other, however fast the buttons are pressed. What fails here is the browser's storage. */
+  /** One after the other, however fast the buttons are pressed. */
   private run(action: () => Promise<void> | void): void {
     this.turn = this.turn.then(action).catch((error: unknown) => {
-      const reason = error instanceof Error ? error.message : String(error);
-      this.session.tell('problem', `That didn’t work, nothing was changed: ${reason}`);
+      // What isn't the storage's fault is the page's own: the next one in turn goes on all the same.
+      if (!(error instanceof StorageError)) throwLater(error);
+      else this.session.tell('problem', `That didn’t work, nothing was changed: ${error.message}`);
     });
   }
 
@@ -116,9 +120,10 @@ export class BenchExperiments extends LitElement {
   }
 
   private onSaveRecord(entry: ExperimentEntry): void {
-    // What JSON has no form for (a circle, a tower of lists) throws: `run` says so, and the record stays.
-    const text = JSON.stringify(entry.record, null, 2);
-    saveFile(`record-${entry.id}.json`, 'application/json', text);
+    const text = recordText(entry.record);
+    if (text === null) {
+      this.session.tell('problem', 'This record has no form as a file; it stays as it is.');
+    } else saveFile(`record-${entry.id}.json`, 'application/json', text);
   }
 
   override render() {
@@ -135,11 +140,18 @@ export class BenchExperiments extends LitElement {
         </button>
       </div>
       ${
-        kept.length === 0
-          ? html`<p class="lead">Nothing is kept yet: the first change makes the first entry.</p>`
-          : html`<ul>
-              ${this.lines(kept, (entry) => (entry.fault === null ? this.line(entry) : this.faultyLine(entry)))}
-            </ul>`
+        this.listFault === null
+          ? nothing
+          : html`<p class="fault">The list can’t be read now: ${this.listFault}</p>`
+      }
+      ${
+        kept.length === 0 && this.listFault !== null
+          ? nothing
+          : kept.length === 0
+            ? html`<p class="lead">Nothing is kept yet: the first change makes the first entry.</p>`
+            : html`<ul>
+                ${this.lines(kept, (entry) => (entry.fault === null ? this.line(entry) : this.faultyLine(entry)))}
+              </ul>`
       }
       ${
         deleted.length === 0
@@ -165,7 +177,7 @@ export class BenchExperiments extends LitElement {
     if (entry.id === this.renamedId) {
       return html`<li>
         <form class="row" @submit=${(event: Event) => this.onRename(event, entry)}>
-          <input aria-label="New title" maxlength="120" .value=${entry.title} />
+          <input aria-label="New title" maxlength=${LONGEST.title} .value=${entry.title} />
           <button>Rename</button>
           <button type="button" @click=${() => (this.renamedId = null)}>Leave it</button>
         </form>
@@ -234,6 +246,15 @@ export class BenchExperiments extends LitElement {
     const count = (number: number, one: string): string => `${number} ${number === 1 ? one : `${one}s`}`;
     const when = entry.changedAt === '' ? '' : ` · ${new Date(entry.changedAt).toLocaleString()}`;
     return `${count(entry.markCount, 'mark')}, ${count(entry.placeCount, 'place')}${when}`;
+  }
+}
+
+/** Null for what JSON has no form for: a circle, a tower of lists, or nothing at all. */
+function recordText(record: unknown): string | null {
+  try {
+    return JSON.stringify(record, null, 2) ?? null;
+  } catch {
+    return null;
   }
 }
 

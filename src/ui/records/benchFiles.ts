@@ -1,14 +1,30 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { experimentJson, fileStem } from '../../report/experimentJson.ts';
+import { LONGEST } from '../../limits/longest.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
-import { saveFile } from '../saveFile.ts';
+import { saveExperiment } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { TypedTexts } from '../parts/typedTexts.ts';
+import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+
+const TITLE: TypedText = {
+  field: 'title',
+  step: 'rename',
+  read: ({ title }) => title,
+  write: (experiment, title) => ({ ...experiment, title }),
+};
+const NOTE: TypedText = {
+  field: 'note',
+  step: 'write note',
+  read: ({ note }) => note,
+  write: (experiment, note) => ({ ...experiment, note }),
+};
 
 /** Files out and in. Nothing leaves this device by itself. */
 @customElement('bench-files')
-export class BenchFiles extends LitElement {
+export class BenchFiles extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -21,21 +37,11 @@ export class BenchFiles extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
+  private readonly texts = new TypedTexts(this, () => [TITLE, NOTE]);
   protected readonly watch = new BenchWatch(this, ['notebook', 'capture']);
 
   private onJson(): void {
-    const { experiment } = this.session;
-    saveFile(`${fileStem(experiment)}.json`, 'application/json', experimentJson(experiment));
-  }
-
-  private onTitle(event: Event): void {
-    const title = (event.target as HTMLInputElement).value;
-    this.session.change('rename', (experiment) => ({ ...experiment, title }));
-  }
-
-  private onNote(event: Event): void {
-    const note = (event.target as HTMLTextAreaElement).value;
-    this.session.change('write note', (experiment) => ({ ...experiment, note }));
+    saveExperiment(this.session.experiment);
   }
 
   override render() {
@@ -43,10 +49,23 @@ export class BenchFiles extends LitElement {
     return html`
       <section class="sheet stack" aria-label="This experiment">
         <h2>This experiment</h2>
-        <label>Title <input maxlength="120" .value=${experiment.title} @change=${this.onTitle} /></label>
+        <label
+          >Title
+          <input
+            maxlength=${LONGEST.title}
+            .value=${experiment.title}
+            @input=${(event: Event) => this.texts.onInput(event, TITLE)}
+            @change=${(event: Event) => this.texts.onLeave(event, TITLE)}
+        /></label>
         <label
           >Note
-          <textarea rows="3" maxlength="10000" .value=${experiment.note} @change=${this.onNote}></textarea>
+          <textarea
+            rows="3"
+            maxlength=${LONGEST.note}
+            .value=${experiment.note}
+            @input=${(event: Event) => this.texts.onInput(event, NOTE)}
+            @change=${(event: Event) => this.texts.onLeave(event, NOTE)}
+          ></textarea>
         </label>
         <p class="lead">
           ${
@@ -60,7 +79,7 @@ export class BenchFiles extends LitElement {
         </div>
         <p class="small">
           The JSON file holds everything; its form is written down in a
-          <a href="schema/experiment.schema.json">JSON Schema</a>.
+          <a href="schema/experiment.schema.json" target="_blank" rel="noopener">JSON Schema</a>.
         </p>
       </section>
     `;

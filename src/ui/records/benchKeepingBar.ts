@@ -1,17 +1,17 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { SiteUpdates } from '../../offline/siteUpdates.ts';
-import { experimentJson, fileStem } from '../../report/experimentJson.ts';
 import { megabytes } from '../../report/megabytes.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { SOUND_LIMIT_BYTES } from '../../session/soundKeeping.ts';
 import { BenchWatch } from '../benchWatch.ts';
-import { saveFile } from '../saveFile.ts';
+import { saveExperiment } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** At the top of every view, and only when there is something to say: work that isn't kept, other tabs, a newer bench. */
 @customElement('bench-keeping-bar')
-export class BenchKeepingBar extends LitElement {
+export class BenchKeepingBar extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -46,8 +46,11 @@ export class BenchKeepingBar extends LitElement {
   }
 
   private onSave(): void {
-    const { experiment } = this.session;
-    saveFile(`${fileStem(experiment)}.json`, 'application/json', experimentJson(experiment));
+    saveExperiment(this.session.experiment);
+  }
+
+  private async onUseOther(): Promise<void> {
+    if (await this.session.experiments.mayLeave()) await this.session.keeping.takeOver();
   }
 
   private async onUpdate(): Promise<void> {
@@ -71,7 +74,7 @@ export class BenchKeepingBar extends LitElement {
       return this.line(
         'Another tab has changed this experiment meanwhile: what you do here isn’t saved.',
         html`<button @click=${() => void this.session.experiments.openCopy()}>Go on with a copy</button>
-          <button @click=${() => void keeping.takeOver()}>Use what the other tab saved</button>`,
+          <button @click=${() => void this.onUseOther()}>Use what the other tab saved</button>`,
       );
     }
     if (keeping.saveState.kind !== 'refused') return nothing;

@@ -1,6 +1,8 @@
-import { LitElement, html } from 'lit';
+import { html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchExperiments.ts';
 import './benchFiles.ts';
@@ -12,7 +14,7 @@ import '../intake/benchBringIn.ts';
 
 /** What is kept, what goes out and comes in, and lessons. */
 @customElement('bench-records')
-export class BenchRecords extends LitElement {
+export class BenchRecords extends BenchElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
@@ -24,7 +26,7 @@ export class BenchRecords extends LitElement {
       <section class="sheet stack" aria-label="Bring in">
         <h2>Bring in</h2>
         <p class="lead">Or drop files anywhere on the page, or paste a table anywhere outside a field.</p>
-        <bench-bring-in></bench-bring-in>
+        <bench-bring-in .draft=${fieldDraft(this.session, 'table')}></bench-bring-in>
         <p>Many groups’ files: <a href="#class">open the class view</a></p>
       </section>
       <section class="sheet stack" aria-label="Lab report">

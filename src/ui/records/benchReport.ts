@@ -1,4 +1,4 @@
-import { LitElement, css, html, unsafeCSS } from 'lit';
+import { css, html, unsafeCSS } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { fileStem } from '../../report/experimentJson.ts';
@@ -7,13 +7,15 @@ import { labReportFile } from '../../report/labReport/labReportFile.ts';
 import { LAB_REPORT_STYLE } from '../../report/labReport/labReportStyle.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { reportInput } from './reportInput.ts';
 
 /** The lab report as it will be printed, always dark on white, with the ways to take it along. */
 @customElement('bench-report')
-export class BenchReport extends LitElement {
+export class BenchReport extends BenchElement {
   static override styles = [
     sharedStyles,
     unsafeCSS(LAB_REPORT_STYLE),
@@ -38,11 +40,13 @@ export class BenchReport extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
 
   private onSave(): void {
+    const input = reportInput(this.session);
+    if (input === null) return;
     const name = `${fileStem(this.session.experiment)}-report.html`;
-    saveFile(name, 'text/html', labReportFile(reportInput(this.session)));
+    saveFile(name, 'text/html', labReportFile(input));
   }
 
   private onPrint(): void {
@@ -50,14 +54,21 @@ export class BenchReport extends LitElement {
   }
 
   override render() {
+    const input = reportInput(this.session);
     return html`<section aria-label="Lab report">
       <div class="row tools">
-        <button class="primary" @click=${this.onPrint}>Print or save as PDF</button>
-        <button @click=${this.onSave}>Save as an HTML file</button>
+        <button class="primary" ?disabled=${input === null} @click=${this.onPrint}>
+          Print or save as PDF
+        </button>
+        <button ?disabled=${input === null} @click=${this.onSave}>Save as an HTML file</button>
         <a href="#records">Back to records</a>
         <p class="small">Names and discussion have empty lines to write on.</p>
       </div>
-      <div class="paper">${unsafeHTML(labReport(reportInput(this.session)).text)}</div>
+      ${
+        input === null
+          ? html`<p>The report is${workingOut(true)}</p>`
+          : html`<div class="paper">${unsafeHTML(labReport(input).text)}</div>`
+      }
     </section>`;
   }
 }

@@ -1,10 +1,12 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { RecordingSource } from '../../capture/recordingSource.ts';
 import { markNumber } from '../../marks/markList.ts';
 import { soundBytes } from '../../notebook/keptSound.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
+import { askStorage, storageFault } from '../../notebook/storageFault.ts';
 import { fileStem } from '../../report/experimentJson.ts';
 import { megabytes } from '../../report/megabytes.ts';
 import { fixed } from '../../report/rounding.ts';
@@ -14,12 +16,13 @@ import { SOUND_LIMIT_BYTES } from '../../session/soundKeeping.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import type { BenchAsk } from '../parts/benchAsk.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/benchAsk.ts';
 
 /** Sound kept on request: how much, out as WAV, heard again with the fork chosen now, deleted. */
 @customElement('bench-sounds')
-export class BenchSounds extends LitElement {
+export class BenchSounds extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -71,19 +74,20 @@ export class BenchSounds extends LitElement {
       .sort((one, other) => (one.createdAt < other.createdAt ? -1 : 1));
   }
 
-  private onToggle(event: Event): void {
-    if ((event.target as HTMLInputElement).checked) void this.session.sound.turnOn();
+  private async onToggle(event: Event): Promise<void> {
+    if ((event.target as HTMLInputElement).checked) await this.session.sound.turnOn();
     else this.session.sound.turnOff();
+    // Where it can't be kept the box says so.
+    this.requestUpdate();
   }
 
   private async wavOf(sound: KeptSound): Promise<Uint8Array<ArrayBuffer> | null> {
-    try {
-      const samples = await this.session.keeping.sounds?.loadSamples(sound);
-      return samples === undefined ? null : soundWav(this.session.experiment, sound, samples);
-    } catch (error) {
-      this.session.tell('problem', `This sound can’t be read: ${String(error)}`);
-      return null;
-    }
+    const { sounds } = this.session.keeping;
+    if (sounds === null) return null;
+    const asked = await askStorage(() => sounds.loadSamples(sound));
+    if ('value' in asked) return soundWav(this.session.experiment, sound, asked.value);
+    this.session.tell('problem', `This sound can’t be read: ${asked.fault.message}`);
+    return null;
   }
 
   private async onSave(sound: KeptSound, number: number): Promise<void> {
@@ -114,7 +118,7 @@ export class BenchSounds extends LitElement {
       await this.session.keeping.sounds?.removeSound(sound.id);
       await this.session.sound.recount();
     } catch (error) {
-      this.session.tell('problem', `This sound can’t be erased: ${String(error)}`);
+      this.session.tell('problem', `This sound can’t be erased: ${storageFault(error).message}`);
     }
     await this.load();
   }
@@ -124,7 +128,7 @@ export class BenchSounds extends LitElement {
     return html`<section class="stack" aria-label="Kept sound">
       <h2>Kept sound</h2>
       <label class="choice"
-        ><input type="checkbox" .checked=${sound.isOn} @change=${this.onToggle} />Keep the sound of each
+        ><input type="checkbox" .checked=${live(sound.isOn)} @change=${this.onToggle} />Keep the sound of each
         sounding from now on</label
       >
       <p class="lead">

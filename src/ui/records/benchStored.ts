@@ -1,8 +1,11 @@
-import { LitElement, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { storageFault } from '../../notebook/storageFault.ts';
 import { megabytes } from '../../report/megabytes.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
+import { BenchWatch } from '../benchWatch.ts';
 import type { BenchAsk } from '../parts/benchAsk.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { askToPersist, eraseAll, storedFacts } from './eraseAll.ts';
 import type { StoredFacts } from './eraseAll.ts';
@@ -10,12 +13,13 @@ import '../parts/benchAsk.ts';
 
 /** The one place that says what is stored on this device, and erases it all. */
 @customElement('bench-stored')
-export class BenchStored extends LitElement {
+export class BenchStored extends BenchElement {
   static override styles = sharedStyles;
 
   @property({ attribute: false }) session!: BenchSession;
   @state() private facts: StoredFacts = { usedBytes: null, isPersistent: null };
   @query('bench-ask') private asking!: BenchAsk;
+  protected readonly watch = new BenchWatch(this, ['keeping']);
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -52,7 +56,7 @@ export class BenchStored extends LitElement {
       await eraseAll();
       location.replace(location.pathname);
     } catch (error) {
-      this.session.tell('problem', `Not everything could be erased: ${String(error)}`);
+      this.session.tell('problem', `Not everything could be erased: ${storageFault(error).message}`);
     }
   }
 
@@ -62,8 +66,8 @@ export class BenchStored extends LitElement {
       <h2>Stored on this device</h2>
       <p class="lead">
         Experiments with their marks, level traces, notes and steps for undo; sound only where you asked to
-        keep it; light or dark; and a copy of this site, so that it works without a network. All of it stays
-        in this browser: nothing is sent anywhere.
+        keep it; light or dark; what is typed and not taken yet; and a copy of this site, so that it works
+        without a network. All of it stays in this browser: nothing is sent anywhere.
       </p>
       ${usedBytes === null ? nothing : html`<p>${megabytes(usedBytes)} in all, as the browser counts.</p>`}
       ${
@@ -76,9 +80,21 @@ export class BenchStored extends LitElement {
                 </p>
                 <p><button class="quiet" @click=${this.onPersist}>Ask it to keep it</button></p>`
       }
+      ${this.older()}
       <p><button @click=${this.onErase}>Erase everything…</button></p>
       <bench-ask></bench-ask>
     </section>`;
+  }
+
+  /** From before several copies of the bench on one host had a notebook each. */
+  private older() {
+    const { olderOf } = this.session.keeping;
+    if (olderOf === null) return nothing;
+    const { path } = olderOf;
+    return html`<p class="small">
+      This browser holds an older notebook of another copy of this bench on this host:
+      ${path === null ? 'open that copy to see it.' : html`<a href=${path} target="_blank" rel="noopener">open ${path}</a>`}
+    </p>`;
   }
 }
 

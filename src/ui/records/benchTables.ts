@@ -1,4 +1,4 @@
-import { LitElement, css, html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
@@ -7,13 +7,15 @@ import { EXPERIMENT_TABLES } from '../../report/tables/experimentTables.ts';
 import type { ExperimentTable } from '../../report/tables/experimentTables.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { putOnClipboard } from './putOnClipboard.ts';
 
 /** The experiment's tables, each as a CSV file or on the clipboard. */
 @customElement('bench-tables')
-export class BenchTables extends LitElement {
+export class BenchTables extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -28,11 +30,18 @@ export class BenchTables extends LitElement {
   ];
 
   @property({ attribute: false }) session!: BenchSession;
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new BenchWatch(this, ['notebook', 'answers']);
+
+  /** Whether there is anything in a table, while what it needs is worked out. */
+  private hasRows(table: ExperimentTable): boolean {
+    const { experiment, outcomeIfAny: outcome } = this.session;
+    return !(table.needsResult && this.session.isWorkingOut) && table.hasRows(experiment, outcome.places);
+  }
 
   private rowsOf(table: ExperimentTable): ReturnType<ExperimentTable['rows']> {
-    const { experiment, outcome } = this.session;
-    return table.rows(experiment, outcome.places);
+    // The marks themselves can be taken along whatever becomes of their solution.
+    const { experiment, outcomeIfAny } = this.session;
+    return table.rows(experiment, outcomeIfAny.places);
   }
 
   private onCsv(table: ExperimentTable): void {
@@ -53,37 +62,37 @@ export class BenchTables extends LitElement {
 
   override render() {
     return html`<section class="stack" aria-label="Tables">
-      <h2>Tables</h2>
+      <h2>Tables${workingOut(this.session.isWorkingOut)}</h2>
       <p class="lead">
         For spreadsheets and documents, all digits, units in the headings. Lengths have the rule’s zero offset
         already taken off.
       </p>
       <table>
         <tbody>
-          ${EXPERIMENT_TABLES.map(
-            (table) =>
-              html`<tr>
-                <th scope="row">${table.name}</th>
-                <td>
-                  <div class="row">
-                    <button
-                      @click=${() => this.onCsv(table)}
-                      ?disabled=${this.rowsOf(table).length < 2}
-                      aria-label=${`Save ${table.name.toLowerCase()} as CSV`}
-                    >
-                      CSV
-                    </button>
-                    <button
-                      @click=${() => this.onCopy(table)}
-                      ?disabled=${this.rowsOf(table).length < 2}
-                      aria-label=${`Copy ${table.name.toLowerCase()} as a table`}
-                    >
-                      Copy
-                    </button>
-                  </div>
-                </td>
-              </tr>`,
-          )}
+          ${EXPERIMENT_TABLES.map((table) => {
+            const isEmpty = !this.hasRows(table);
+            return html`<tr>
+              <th scope="row">${table.name}</th>
+              <td>
+                <div class="row">
+                  <button
+                    @click=${() => this.onCsv(table)}
+                    ?disabled=${isEmpty}
+                    aria-label=${`Save ${table.name.toLowerCase()} as CSV`}
+                  >
+                    CSV
+                  </button>
+                  <button
+                    @click=${() => this.onCopy(table)}
+                    ?disabled=${isEmpty}
+                    aria-label=${`Copy ${table.name.toLowerCase()} as a table`}
+                  >
+                    Copy
+                  </button>
+                </div>
+              </td>
+            </tr>`;
+          })}
         </tbody>
       </table>
     </section>`;

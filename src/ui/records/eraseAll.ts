@@ -1,5 +1,6 @@
 import { NotebookStore } from '../../notebook/notebookStore.ts';
-import { tabMemory } from '../../notebook/tabMemory.ts';
+import { siteScope } from '../../notebook/siteScope.ts';
+import { siteStorage } from '../../notebook/siteStorage.ts';
 import { forgetTheme } from '../themeChoice.ts';
 
 /** What the browser says of this page's storage; null where it says nothing. */
@@ -25,19 +26,24 @@ export async function askToPersist(): Promise<boolean> {
 }
 
 /**
- * Erases all that the bench keeps in this browser: notebook, kept sound, choices, and the copy of the site for use
+ * Erases all that this copy of the bench keeps in this browser: notebook, kept sound, choices, and the copy of the site for use
  * without a network. Rejects where the browser refuses.
  */
 export async function eraseAll(): Promise<void> {
-  await NotebookStore.erase();
+  const scope = siteScope();
+  await NotebookStore.erase(scope);
   forgetTheme();
+  const { tabMemory, draftPlace } = siteStorage(scope);
   tabMemory.clear();
+  draftPlace.clear();
   const workers = (navigator as Partial<Navigator>).serviceWorker;
   const registration = await workers?.getRegistration();
-  const scope = registration?.scope;
-  if ('caches' in globalThis && scope !== undefined) {
-    const names = (await caches.keys()).filter((name) => name.startsWith(`air-column-bench ${scope} `));
+  // Without a worker of its own this copy may be served by that of a copy above it.
+  if (registration === undefined || new URL(registration.scope).pathname !== scope) return;
+  if ('caches' in globalThis) {
+    const own = `air-column-bench ${registration.scope} `;
+    const names = (await caches.keys()).filter((name) => name.startsWith(own));
     await Promise.all(names.map((name) => caches.delete(name)));
   }
-  await registration?.unregister();
+  await registration.unregister();
 }

@@ -1,10 +1,20 @@
 import type { LabReportInput } from '../../report/labReport/labReportInput.ts';
-import { comparedGroups, comparePairs } from '../../session/benchCompare.ts';
+import { compareGroups } from '../../session/benchCompare.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 
-/** What the open experiment's report is made of. */
-export function reportInput({ experiment, outcome }: BenchSession): LabReportInput {
-  const pairs = comparePairs(comparedGroups(experiment, 'place'));
-  const comparisons = pairs.flatMap((pair) => (pair.differenceMps === null ? [] : [pair.statement]));
-  return { experiment, places: outcome.places, comparisons };
+/** What the open experiment's report is made of; null while some of it is still being worked out. */
+export function reportInput(session: BenchSession): LabReportInput | null {
+  const { experiment, outcome, isWorkingOut } = session;
+  const { value, isPending } = session.answers.ask(
+    { kind: 'compare', about: experiment, ask: { by: 'place', oneId: null, from: 0 } },
+    compareGroups,
+  );
+  if (isWorkingOut || isPending || value === null) return null;
+  const { groups, pairs } = value;
+  return {
+    experiment,
+    places: outcome.places,
+    comparisons: pairs.flatMap((pair) => (pair.differenceMps === null ? [] : [pair.statement])),
+    pairsLeftOut: (groups.length * (groups.length - 1)) / 2 - pairs.length,
+  };
 }

@@ -1,15 +1,19 @@
-import { LitElement, html, nothing, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
+import type { Experiment } from '../../notebook/experiment.ts';
 import { fixed } from '../../report/rounding.ts';
+import type { BenchOutcome } from '../../session/benchOutcome.ts';
 import { predictColumn } from '../../session/benchPrediction.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { columnGeometry, toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import { answerStrength, nearness, nodesAndAntinodes, standingWave, stemsOf } from './columnScene.ts';
+import type { Stem } from './columnScene.ts';
 import { columnStyles } from './columnStyles.ts';
 import { columnWords } from './columnWords.ts';
 import { forkArt } from './forkArt.ts';
@@ -22,7 +26,7 @@ import { expectedArt, nodesArt, tubeArt, waveArt } from './tubeArt.ts';
  * @fires slide  detail: the column's new length in metres
  */
 @customElement('bench-column')
-export class BenchColumn extends LitElement {
+export class BenchColumn extends BenchElement {
   static override styles = [sharedStyles, columnStyles];
 
   @property({ attribute: false }) session!: BenchSession;
@@ -39,7 +43,10 @@ export class BenchColumn extends LitElement {
     if (entry !== undefined) this.widthPx = Math.round(entry.contentRect.width);
   });
   private lastRender = 0;
-  protected readonly watch = new BenchWatch(this, ['live', 'notebook', 'capture'], () => this.onChange());
+  private stems: { experiment: Experiment; outcome: BenchOutcome; list: readonly Stem[] } | null = null;
+  protected readonly watch = new BenchWatch(this, ['live', 'notebook', 'capture', 'answers'], () =>
+    this.onChange(),
+  );
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -66,8 +73,16 @@ export class BenchColumn extends LitElement {
     );
   }
 
+  /** Marks change seldom, the picture ten times a second. */
+  private stemsNow(): readonly Stem[] {
+    const { experiment, outcomeIfAny: outcome } = this.session;
+    if (this.stems?.experiment !== experiment || this.stems.outcome !== outcome)
+      this.stems = { experiment, outcome, list: stemsOf(experiment, outcome) };
+    return this.stems.list;
+  }
+
   override render() {
-    const { experiment, outcome } = this.session;
+    const { experiment, outcomeIfAny: outcome } = this.session;
     const { trace } = this.session.hearing;
     const geometry = columnGeometry(this.widthPx, experiment.tube.travelM);
     const prediction = predictColumn(experiment, outcome);
@@ -79,7 +94,7 @@ export class BenchColumn extends LitElement {
         ? 0.5 * nearness(prediction, look.farEndM)
         : 0;
     const fork = this.session.presentFork;
-    const stems = stemsOf(experiment, outcome);
+    const stems = this.stemsNow();
     const wave = standingWave(prediction, this.lengthM, this.quantity);
     return html`
       <div class="box">
@@ -121,7 +136,7 @@ export class BenchColumn extends LitElement {
             isSounding: trace.presentSounding !== null && this.session.hearing.isListening,
             isAtMouth: this.forkAtMouth,
           })}
-          ${svg`${stemsArt(geometry, stems)}`}
+          ${guard([geometry.widthPx, geometry.travelM, stems], () => svg`${stemsArt(geometry, stems)}`)}
         </svg>
         ${this.handle(geometry, mouthM)}
       </div>
@@ -130,8 +145,9 @@ export class BenchColumn extends LitElement {
 
   /** A native slider over the rule: its thumb stands under the piston. */
   private handle(geometry: ColumnGeometry, mouthM: number) {
-    const shortestM = 0.02;
-    const longestM = geometry.travelM - mouthM;
+    // A rule may begin so far off, and a tube be so short, that there is hardly anything to slide.
+    const longestM = Math.max(geometry.travelM - mouthM, 0);
+    const shortestM = Math.min(0.02, longestM);
     // A slider's thumb stays inside its box, so the box reaches half a thumb beyond the travel.
     const halfThumbPx = 22;
     const left = toPx(geometry, mouthM + shortestM) - halfThumbPx;

@@ -1,5 +1,8 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** What is drawn in the column. */
@@ -19,7 +22,7 @@ const WAVES = [
  * @fires drawn-change  detail: the choice
  */
 @customElement('bench-drawn')
-export class BenchDrawn extends LitElement {
+export class BenchDrawn extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -44,8 +47,8 @@ export class BenchDrawn extends LitElement {
     this.dispatchEvent(new CustomEvent('drawn-change', { detail: { ...this.drawn, ...change } }));
   }
 
-  private onWave(event: Event): void {
-    const wave = WAVES.find((one) => one.wave === (event.target as HTMLSelectElement).value)?.wave;
+  private onWave(chosen: string): void {
+    const wave = WAVES.find((one) => one.wave === chosen)?.wave;
     if (wave !== undefined) this.say({ wave });
   }
 
@@ -57,19 +60,22 @@ export class BenchDrawn extends LitElement {
     return html`<div class="row">
       <label
         >Wave
-        <select aria-label="Wave drawn" @change=${this.onWave}>
-          ${WAVES.map(
-            ({ wave, name }) =>
-              html`<option value=${wave} ?selected=${wave === this.drawn.wave}>${name}</option>`,
-          )}
-        </select></label
+        ${choice({
+          label: 'Wave drawn',
+          options: WAVES.map(({ wave, name }) => ({ value: wave, name })),
+          now: () => this.drawn.wave,
+          choose: (wave) => this.onWave(wave),
+        })}</label
       >
       ${
         this.withheld
           ? nothing
           : html`<label
-              ><input type="checkbox" .checked=${this.drawn.expected} @change=${this.onExpected} />Expected
-              places</label
+              ><input
+                type="checkbox"
+                .checked=${live(this.drawn.expected)}
+                @change=${this.onExpected}
+              />Expected places</label
             >`
       }
     </div>`;

@@ -1,16 +1,17 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { truthWords } from '../../report/truthWords.ts';
 import type { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { presentSolution } from '../../session/benchTurnRound.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { guideSteps } from './guideSteps.ts';
 
 /** Leads a first visitor from the door to a speed of sound, and at the end shows the truth. */
 @customElement('bench-guide')
-export class BenchGuide extends LitElement {
+export class BenchGuide extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -67,7 +68,9 @@ export class BenchGuide extends LitElement {
   @property({ attribute: false }) practice!: BenchPractice;
   @state() private isTruthShown = false;
   private shown = '';
-  protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook'], () => this.onChange());
+  protected readonly watch = new BenchWatch(this, ['live', 'capture', 'notebook', 'answers'], () =>
+    this.onChange(),
+  );
 
   private onChange(): void {
     const { experiment } = this.session;
@@ -85,7 +88,7 @@ export class BenchGuide extends LitElement {
   }
 
   override render() {
-    const { experiment, outcome } = this.session;
+    const { experiment, outcomeIfAny: outcome } = this.session;
     const { trace, isListening } = this.session.hearing;
     const steps = guideSteps(experiment, trace, isListening);
     const done = steps.filter((step) => step.isDone).length;

@@ -1,11 +1,12 @@
-import { LitElement, css, html, svg } from 'lit';
+import { css, html, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { loupeTicks } from './loupeTicks.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** The rule close up at the piston's face, so that tenths of a millimetre can be judged. It prints no reading. */
 @customElement('bench-loupe')
-export class BenchLoupe extends LitElement {
+export class BenchLoupe extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

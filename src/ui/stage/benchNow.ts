@@ -1,14 +1,16 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
-import { placeLabel } from '../../report/marksCsv.ts';
+import { placeLabels } from '../../report/marksCsv.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** What is measured now: fork, ends of the column, place. New marks belong to it. */
 @customElement('bench-now')
-export class BenchNow extends LitElement {
+export class BenchNow extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -29,60 +31,48 @@ export class BenchNow extends LitElement {
   @property({ attribute: false }) session!: BenchSession;
   protected readonly watch = new BenchWatch(this, ['notebook']);
 
-  private onFork(event: Event): void {
-    this.session.setPresent({ forkId: (event.target as HTMLSelectElement).value });
-  }
-
-  private onEnds(event: Event): void {
-    const isOpen = (event.target as HTMLSelectElement).value === 'open';
-    this.session.setPresent({ ends: isOpen ? 'open' : 'closed' });
-  }
-
-  private onPlace(event: Event): void {
-    this.session.setPresent({ placeId: (event.target as HTMLSelectElement).value });
-  }
-
   override render() {
-    const { experiment } = this.session;
-    const { present } = experiment;
+    const { forks, places } = this.session.experiment;
     return html`
       <fieldset>
         <legend class="unseen">Measured now</legend>
         <label
           >Fork
-          <select @change=${this.onFork}>
-            ${experiment.forks.map(
-              (fork) =>
-                html`<option value=${fork.id} ?selected=${fork.id === present.forkId}>
-                  ${fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz
-                </option>`,
-            )}
-          </select></label
+          ${choice({
+            options: forks.map(({ id, nominalHz }) => ({
+              value: id,
+              name: `${fixed(nominalHz, nominalHz % 1 === 0 ? 0 : 1)} Hz`,
+            })),
+            now: () => this.session.experiment.present.forkId,
+            choose: (forkId) => this.session.setPresent({ forkId }),
+          })}</label
         >
         <label
           >Column
-          <select @change=${this.onEnds}>
-            <option value="closed" ?selected=${present.ends === 'closed'}>closed at one end</option>
-            <option value="open" ?selected=${present.ends === 'open'}>open at both ends</option>
-          </select></label
+          ${choice({
+            options: [
+              { value: 'closed', name: 'closed at one end' },
+              { value: 'open', name: 'open at both ends' },
+            ],
+            now: () => this.session.experiment.present.ends,
+            choose: (ends) => this.session.setPresent({ ends: ends === 'open' ? 'open' : 'closed' }),
+          })}</label
         >
-        ${experiment.places.length < 2 ? nothing : this.placeChoice()}
+        ${places.length < 2 ? nothing : this.placeChoice()}
       </fieldset>
     `;
   }
 
   private placeChoice() {
     const { experiment } = this.session;
+    const labels = placeLabels(experiment);
     return html`<label
       >Place
-      <select @change=${this.onPlace}>
-        ${experiment.places.map(
-          (place) =>
-            html`<option value=${place.id} ?selected=${place.id === experiment.present.placeId}>
-              ${placeLabel(experiment, place.id)}
-            </option>`,
-        )}
-      </select></label
+      ${choice({
+        options: experiment.places.map(({ id }) => ({ value: id, name: labels.get(id) ?? '' })),
+        now: () => this.session.experiment.present.placeId,
+        choose: (placeId) => this.session.setPresent({ placeId }),
+      })}</label
     >`;
   }
 }

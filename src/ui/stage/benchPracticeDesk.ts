@@ -1,10 +1,12 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import type { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { HoldRepeat } from '../parts/holdRepeat.ts';
+import { BenchElement } from '../parts/benchElement.ts';
+import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './benchLoupe.ts';
 
@@ -22,7 +24,7 @@ const ROOMS = [
  * @fires slide-by  detail: metres to slide on, negative to slide back
  */
 @customElement('bench-practice-desk')
-export class BenchPracticeDesk extends LitElement {
+export class BenchPracticeDesk extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -118,8 +120,8 @@ export class BenchPracticeDesk extends LitElement {
     this.isNoted = this.areReadingsNoted();
   }
 
-  private onRoom(event: Event): void {
-    const room = ROOMS.find((one) => one.noise === (event.target as HTMLSelectElement).value);
+  private onRoom(noise: string): void {
+    const room = ROOMS.find((one) => one.noise === noise);
     if (room === undefined) return;
     this.noise = room.noise;
     this.practice.setNoise(room.noise);
@@ -187,14 +189,11 @@ export class BenchPracticeDesk extends LitElement {
         </div>
         <label class="room"
           >Room
-          <select @change=${this.onRoom}>
-            ${ROOMS.map(
-              (room) =>
-                html`<option value=${room.noise} ?selected=${room.noise === this.noise}>
-                  ${room.name}
-                </option>`,
-            )}
-          </select></label
+          ${choice({
+            options: ROOMS.map(({ noise, name }) => ({ value: noise, name })),
+            now: () => this.noise,
+            choose: (noise) => this.onRoom(noise),
+          })}</label
         >
         ${
           this.isNoted

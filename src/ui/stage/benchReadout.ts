@@ -1,10 +1,11 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
 import { checkWords } from '../check/checkWords.ts';
 import { warningMessages } from '../measure/warningMessages.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './benchSource.ts';
 import { stageWords } from './stageWords.ts';
@@ -15,7 +16,7 @@ import './benchWayBack.ts';
  * @fires doubts-show  to see what is doubtful
  */
 @customElement('bench-readout')
-export class BenchReadout extends LitElement {
+export class BenchReadout extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

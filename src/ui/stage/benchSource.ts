@@ -1,7 +1,9 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { settingsWords } from './settingsWords.ts';
 
@@ -20,7 +22,7 @@ const SOURCES: readonly { kind: SourceKind; name: string }[] = [
  * @fires recording-open  detail: the file
  */
 @customElement('bench-source')
-export class BenchSource extends LitElement {
+export class BenchSource extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -117,7 +119,7 @@ export class BenchSource extends LitElement {
                   ><input
                     type="radio"
                     name="source"
-                    .checked=${source.kind === this.kind}
+                    .checked=${live(source.kind === this.kind)}
                     @change=${() => this.onKind(source.kind)}
                   />${source.name}</label
                 >`,

@@ -1,11 +1,11 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { MicrophoneSource } from '../../capture/microphoneSource.ts';
 import { PracticeSource } from '../../capture/practiceSource.ts';
-import { RecordingSource } from '../../capture/recordingSource.ts';
 import { BenchPractice } from '../../session/benchPractice.ts';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './benchSource.ts';
 import '../capture/benchCaptureState.ts';
@@ -26,7 +26,7 @@ const SHORTEST_M = 0.02;
 
 /** The experiment itself: where sound comes from, what is heard, the column on its rule, the practice hands. */
 @customElement('bench-stage')
-export class BenchStage extends LitElement {
+export class BenchStage extends BenchElement {
   static override styles = [
     sharedStyles,
     css`
@@ -181,6 +181,8 @@ export class BenchStage extends LitElement {
   async openRecordings(files: readonly File[]): Promise<void> {
     this.kind = 'recording';
     const onProgress = (share: number): void => this.session.hearing.setProgress(share);
+    // What reads recordings comes with the first one.
+    const { RecordingSource } = await import('../../capture/recordingSource.ts');
     for (const file of files) {
       await this.session.hearing.start(new RecordingSource(file, { onProgress }));
       if (this.session.hearing.capture.kind === 'idle') return;

@@ -1,7 +1,8 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { BenchSession } from '../../session/benchSession.ts';
 import { BenchWatch } from '../benchWatch.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { ThemeWatch } from '../themeWatch.ts';
 import type { StripChart } from './stripChart.ts';
@@ -9,7 +10,7 @@ import { stripWords } from './stripWords.ts';
 
 /** The last minute as a strip: tone at the fork's pitch, the room in the same band, the whole sound; flags on it. */
 @customElement('bench-strip')
-export class BenchStrip extends LitElement {
+export class BenchStrip extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

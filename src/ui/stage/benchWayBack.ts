@@ -1,7 +1,8 @@
-import { LitElement, css, html, nothing, svg } from 'lit';
+import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { fixed } from '../../report/rounding.ts';
 import type { Guidance } from '../../session/listeningTypes.ts';
+import { BenchElement } from '../parts/benchElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { NEAR_DB, spokenWayBack } from './spokenWayBack.ts';
 
@@ -10,7 +11,7 @@ const SPOKEN_EVERY_MS = 1000;
 
 /** The way back to the maximum as a picture: a puck that comes to rest in the ring when the column is there. */
 @customElement('bench-way-back')
-export class BenchWayBack extends LitElement {
+export class BenchWayBack extends BenchElement {
   static override styles = [
     sharedStyles,
     css`

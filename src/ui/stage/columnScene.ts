@@ -23,9 +23,10 @@ export interface Stem {
 /** Marks of the present fork, place and ends that have their length, shortest first. */
 export function stemsOf(experiment: Experiment, outcome: BenchOutcome): readonly Stem[] {
   const { present } = experiment;
+  const solved = solvedMarks(outcome, present.placeId);
   return experiment.marks
     .filter((mark) => isPresent(mark, present) && mark.lengthM !== null)
-    .map((mark) => toStem(mark, solvedMark(outcome, mark)))
+    .map((mark) => toStem(mark, solved.get(mark.id) ?? null))
     .sort((one, other) => one.lengthM - other.lengthM);
 }
 
@@ -34,6 +35,13 @@ export function solvedMark(outcome: BenchOutcome, mark: Mark): SolvedMark | null
   const solution = outcome.places.find((one) => one.placeId === mark.placeId)?.solution;
   if (solution === undefined || solution.speedMps === null) return null;
   return solution.marks.find((one) => one.key === mark.id) ?? null;
+}
+
+/** The same for all marks of one place, by their ids. */
+function solvedMarks(outcome: BenchOutcome, placeId: string): ReadonlyMap<string, SolvedMark> {
+  const solution = outcome.places.find((one) => one.placeId === placeId)?.solution;
+  if (solution === undefined || solution.speedMps === null) return new Map();
+  return new Map(solution.marks.map((mark) => [mark.key, mark]));
 }
 
 /** A point of the standing wave, in metres along the column and as a part of its antinode, 0..1. */

@@ -21,8 +21,8 @@ export function guideSteps(
   const marks = experiment.marks.filter((mark) => !mark.excluded);
   const lengths = marks.flatMap((mark) => (mark.lengthM === null ? [] : [mark.lengthM]));
   const spreadM = lengths.length === 0 ? 0 : Math.max(...lengths) - Math.min(...lengths);
-  // Two different resonances of any fork on the bench are at least this far apart.
-  const isTwo = spreadM > 0.05;
+  const fork = experiment.forks.find((candidate) => candidate.id === experiment.present.forkId);
+  const isTwo = spreadM > leastStepM(fork?.nominalHz ?? 512);
   return [
     {
       id: 'listen',
@@ -53,4 +53,9 @@ export function guideSteps(
       isDone: isTwo,
     },
   ];
+}
+
+/** Two different resonances are at least this far apart: more than half of half a wavelength, m. */
+function leastStepM(forkHz: number): number {
+  return Math.min(0.05, 100 / forkHz);
 }

@@ -8,11 +8,26 @@ import type { Stem } from './columnScene.ts';
 /** A stem that stands this high for a mark made by hand, and never lower than it can be seen. */
 const PLAIN_HEIGHT_PX = 14;
 const TALLEST_DB = 25;
+/** More stems on one rule than these stand on each other. */
+const MOST_STEMS = 300;
 
 /** Marks as stems on the column: as tall as their rise, down to the rule, with order and length. */
 export function stemsArt(geometry: ColumnGeometry, stems: readonly Stem[]): TemplateResult {
-  const labelled = spacedLabels(geometry, stems);
-  return svg`${stems.map((stem, index) => stemArt(geometry, stem, labelled[index] ?? false))}`;
+  const drawn = stems.length > MOST_STEMS ? apart(geometry, stems) : stems;
+  const labelled = spacedLabels(geometry, drawn);
+  return svg`${drawn.map((stem, index) => stemArt(geometry, stem, labelled[index] ?? false))}`;
+}
+
+/** Of very many stems those that can be told apart: in each pixel the tallest, an outlier before all others. */
+function apart(geometry: ColumnGeometry, stems: readonly Stem[]): readonly Stem[] {
+  const byPixel = new Map<string, Stem>();
+  const rank = (stem: Stem): number => (stem.isOutlier ? 1000 : 0) + (stem.riseDb ?? 0);
+  for (const stem of stems) {
+    const name = `${Math.round(toPx(geometry, stem.lengthM))}${stem.isExcluded ? ' left out' : ''}`;
+    const there = byPixel.get(name);
+    if (there === undefined || rank(stem) > rank(there)) byPixel.set(name, stem);
+  }
+  return [...byPixel.values()];
 }
 
 function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): TemplateResult {

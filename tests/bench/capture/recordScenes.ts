@@ -5,6 +5,7 @@ import { serveCapturePage } from '../../browser/support/capturePage.ts';
 import { openPage } from '../../browser/support/openPage.ts';
 import type {} from '../../browser/pages/captureProbe.ts';
 import { writeMicrophoneFile } from '../../support/wavFile.ts';
+import type { Voices } from '../detector/voices/voices.ts';
 import { makeScene, SCENE_RATE_HZ, SCENE_S } from './scene.ts';
 import type { SceneKind } from './scene.ts';
 
@@ -39,14 +40,16 @@ const RECORDED_S = SCENE_S + 0.2;
  * both from the same device at once. What the folder holds already is not recorded again.
  * @param folder  outside the project: about 4 MB a scene
  * @param atOnce  browsers side by side, 1..8
+ * @param voices  who talks; recordings with other voices are other recordings
  */
 export async function recordScenes(
   orders: readonly Order[],
   folder: string,
   atOnce: number,
+  voices: Voices,
 ): Promise<RecordedScene[]> {
   mkdirSync(folder, { recursive: true });
-  const missing = orders.filter((order) => !existsSync(paths(folder, order).facts));
+  const missing = orders.filter((order) => !existsSync(paths(folder, order, voices).facts));
   if (missing.length > 0) {
     const chromiumPath = findChromium();
     const served = await serveCapturePage();
@@ -54,7 +57,7 @@ export async function recordScenes(
       const queue = [...missing];
       const work = async (): Promise<void> => {
         for (let order = queue.shift(); order !== undefined; order = queue.shift()) {
-          await recordOne(order, folder, chromiumPath, served.url);
+          await recordOne(order, folder, voices, chromiumPath, served.url);
           process.stderr.write(`recorded ${missing.length - queue.length}/${missing.length}\r`);
         }
       };
@@ -63,12 +66,18 @@ export async function recordScenes(
       await served.close();
     }
   }
-  return orders.flatMap((order) => readRecorded(order, folder));
+  return orders.flatMap((order) => readRecorded(order, folder, voices));
 }
 
-async function recordOne(order: Order, folder: string, chromiumPath: string, url: string): Promise<void> {
-  const scene = makeScene(order.kind, order.seed);
-  const files = paths(folder, order);
+async function recordOne(
+  order: Order,
+  folder: string,
+  voices: Voices,
+  chromiumPath: string,
+  url: string,
+): Promise<void> {
+  const scene = makeScene(order.kind, order.seed, voices);
+  const files = paths(folder, order, voices);
   writeMicrophoneFile(files.wav, scene.samples, SCENE_RATE_HZ);
   try {
     for (let attempt = 1; attempt <= MOST_ATTEMPTS; attempt += 1) {
@@ -113,15 +122,15 @@ function floatsOf(bytes: Buffer): Float32Array {
   return new Float32Array(Uint8Array.from(bytes).buffer);
 }
 
-function readRecorded(order: Order, folder: string): RecordedScene[] {
-  const files = paths(folder, order);
+function readRecorded(order: Order, folder: string, voices: Voices): RecordedScene[] {
+  const files = paths(folder, order, voices);
   const facts = JSON.parse(readFileSync(files.facts, 'utf8')) as { sampleRateHz: number; forkHz: number };
   return (['defaults', 'off'] as const).map((processing) => {
     return { ...order, ...facts, processing, samples: floatsOf(readFileSync(files[processing])) };
   });
 }
 
-function paths(folder: string, { kind, seed }: Order) {
-  const path = (ending: string): string => join(folder, `${kind}-${seed}.${ending}`);
+function paths(folder: string, { kind, seed }: Order, voices: Voices) {
+  const path = (ending: string): string => join(folder, `${voices.kind}-${kind}-${seed}.${ending}`);
   return { wav: path('wav'), defaults: path('defaults.f32'), off: path('off.f32'), facts: path('json') };
 }

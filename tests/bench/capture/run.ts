@@ -10,12 +10,14 @@ import { Listening } from '../../../src/session/listening.ts';
 import type { LevelPoint } from '../../../src/session/listeningTypes.ts';
 import { bandLimited } from '../../support/bandLimited.ts';
 import { Random } from '../detector/random.ts';
+import { VOICES_OPTION, voicesOrEnd } from '../detector/voices/chooseVoices.ts';
 import { recordScenes } from './recordScenes.ts';
 import type { RecordedScene } from './recordScenes.ts';
 import { makeScene, SCENE_RATE_HZ } from './scene.ts';
 import type { SceneKind } from './scene.ts';
 
 const USAGE = `Usage: npm run bench:capture -- [--scenes COUNT] [--cache FOLDER] [--at-once 1..8] [--list]
+       [--voices generated|recorded|synthesised]
 Scenes are played to a real Chromium as its microphone and recorded with its processing on and off; the cache
 (by default in the system's folder for temporary files, 4 MB a scene) keeps the recordings for the next run.`;
 
@@ -27,6 +29,7 @@ const { values } = parseArgs({
     scenes: { type: 'string', default: '112' },
     cache: { type: 'string', default: join(tmpdir(), 'capture-bench') },
     'at-once': { type: 'string', default: '4' },
+    voices: VOICES_OPTION,
     list: { type: 'boolean', default: false },
     help: { type: 'boolean', default: false },
   },
@@ -38,11 +41,12 @@ if (values.help || !(scenes >= 2 && scenes <= 1000) || !(atOnce >= 1 && atOnce <
   process.exit(2);
 }
 
+const voices = voicesOrEnd(values.voices);
 const orders = Array.from({ length: scenes }, (_, i): { kind: SceneKind; seed: number } => ({
   kind: i % 2 === 0 ? 'fixed' : 'slide',
   seed: FIRST_SEED + i,
 }));
-const recorded = await recordScenes(orders, values.cache, atOnce);
+const recorded = await recordScenes(orders, values.cache, atOnce, voices);
 const judged = recorded.map((one) => ({ ...one, ...judge(one) }));
 
 printProcessing();
@@ -82,7 +86,7 @@ function printProcessing(): void {
   const share = (processing: RecordedScene['processing'], isSo: (one: Judgement) => boolean): string =>
     shareOf(judged.filter((one) => one.processing === processing).map(isSo));
   console.log(
-    `Processed or raw, ${scenes} scenes, each recorded with Chromium's defaults and with everything off.`,
+    `Processed or raw, ${scenes} scenes, each recorded with Chromium's defaults and with everything off. Voices: ${voices.kind}.`,
   );
   console.log('                               recognised      raw wrongly accused');
   const line = (name: string, isSo: (one: Judgement) => boolean): void =>
@@ -130,7 +134,7 @@ function printFaults(): void {
   console.log('\nFaults made on the raw scenes themselves (never through the browser):');
   console.log('                               recognised      raw wrongly accused');
   const raw: { samples: Float32Array; random: Random }[] = orders.map(({ kind, seed }) => ({
-    samples: makeScene(kind, seed).samples,
+    samples: makeScene(kind, seed, voices).samples,
     random: new Random(seed + 7),
   }));
   const plain = raw.map(({ samples }) => findingsOf(samples, SCENE_RATE_HZ));

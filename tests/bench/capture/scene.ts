@@ -1,6 +1,7 @@
 import { addBurst, hum, knocks, mix, pinkNoise } from '../detector/noises.ts';
 import { Random } from '../detector/random.ts';
-import { talk } from '../detector/speech.ts';
+import { talk } from '../detector/talk.ts';
+import type { Voices } from '../detector/voices/voices.ts';
 
 /** What is done in a scene: a column slid past resonances, or a column that stays while somebody talks. */
 export type SceneKind = 'slide' | 'fixed';
@@ -21,8 +22,8 @@ const FORKS_HZ = [256, 288, 320, 341.3, 384, 426.7, 440, 480, 512] as const;
 /** The moment of the strike, s: the first second is the room alone. */
 const STRIKE_S = 1.2;
 
-/** Makes a scene; the same seed gives the same sound. */
-export function makeScene(kind: SceneKind, seed: number): Scene {
+/** Makes a scene; the same seed and voices give the same sound. */
+export function makeScene(kind: SceneKind, seed: number, voices: Voices): Scene {
   const random = new Random(seed);
   const length = SCENE_S * SCENE_RATE_HZ;
   const samples = new Float32Array(length);
@@ -37,7 +38,7 @@ export function makeScene(kind: SceneKind, seed: number): Scene {
     mix(samples, hum(random.branch('hum'), length, SCENE_RATE_HZ), 10 ** (random.uniform(-75, -52) / 20));
   }
   const talkers = random.integer(1, 4);
-  mix(samples, talkWithHiss(random.branch('talk'), length, talkers), 10 ** (talkDb / 20));
+  mix(samples, talkWithHiss(random.branch('talk'), length, talkers, voices), 10 ** (talkDb / 20));
   mix(
     samples,
     knocks(random.branch('knocks'), length, SCENE_RATE_HZ, 0.2),
@@ -90,11 +91,12 @@ function addFork(
 }
 
 /**
- * Talk with the hisses that the voices at hand lack: theirs end at 4 kHz (recorded) or 11 kHz (synthesised), those of
- * people reach beyond 16 kHz.
+ * Talk with the hisses that installed voices lack: theirs end at 4 kHz (recorded) or 11 kHz (synthesised), those of
+ * people reach beyond 16 kHz, and generated ones do.
  */
-function talkWithHiss(random: Random, length: number, talkers: number): Float32Array {
-  const said = talk(random.branch('said'), length, SCENE_RATE_HZ, talkers);
+function talkWithHiss(random: Random, length: number, talkers: number, voices: Voices): Float32Array {
+  const said = talk(random.branch('said'), length, SCENE_RATE_HZ, talkers, voices);
+  if (voices.kind === 'generated') return said;
   const hiss = random.branch('hiss');
   const share = hiss.uniform(0.1, 0.4);
   for (let at = 0; at < length; at += Math.round(hiss.uniform(0.15, 0.9) * SCENE_RATE_HZ)) {

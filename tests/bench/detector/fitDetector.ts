@@ -25,6 +25,7 @@ import { simulate } from './simulate.ts';
 import type { Truth } from './simulate.ts';
 import { trainPerceptron } from './trainPerceptron.ts';
 import type { Passage } from './truth.ts';
+import { VOICES_OPTION, voicesOrEnd } from './voices/chooseVoices.ts';
 import { weightsFile } from './weightsFile.ts';
 
 /**
@@ -58,9 +59,13 @@ const { values: args } = parseArgs({
     each: { type: 'string', default: '92' },
     /** Folder for the tone series, so that training again needs no new simulation. */
     cache: { type: 'string' },
+    voices: VOICES_OPTION,
     dry: { type: 'boolean', default: false },
   },
 });
+
+const voices = voicesOrEnd(args.voices);
+console.log(`Voices: ${voices.kind}.`);
 
 /** Flags nothing: for looking at candidates only. */
 const SILENT: PassageClassifier = {
@@ -84,7 +89,7 @@ function seriesOf(
   seed: number,
   make: () => ReturnType<typeof simulate>,
 ): [Truth, ToneSeries] {
-  const stem = args.cache === undefined ? null : join(args.cache, `${condition}-${seed}`);
+  const stem = args.cache === undefined ? null : join(args.cache, `${voices.kind}-${condition}-${seed}`);
   if (stem !== null && existsSync(`${stem}.json`)) {
     const file = JSON.parse(readFileSync(`${stem}.json`, 'utf8')) as SeriesFile;
     const bytes = readFileSync(`${stem}.bin`);
@@ -127,7 +132,7 @@ const frameOf = ({ near, far, floor }: SideBandNoise, i: number): SideBandFrame 
 
 function load(): Recording[] {
   return recordingSet('tune', Number(args.each)).map(({ scenario, seed }) => {
-    const [truth, whole] = seriesOf(scenario.condition, seed, () => simulate(scenario, seed));
+    const [truth, whole] = seriesOf(scenario.condition, seed, () => simulate(scenario, seed, voices));
     const rangeHz = defaultToleranceHz(truth.nominalHz);
     const online: Item[] = [];
     // Replayed in steps: values and the side-band frames that would be there by then.

@@ -3,11 +3,12 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import type { SetName } from './recordingSet.ts';
 import { runPart, type PartOrder, type RecordingOutcome } from './runPart.ts';
-import { speechSource } from './speech.ts';
 import { printChecks, printFrequencies, printSlides } from './tables.ts';
+import { VOICES_OPTION, voicesOrEnd } from './voices/chooseVoices.ts';
 
 const USAGE = `Usage: tsx tests/bench/detector/run.ts [--set tune|report] [--each COUNT] [--only CONDITION,…]
-       [--no-competitors] [--no-bench] [--no-checks] [--list] [--processes 1|2]`;
+       [--voices generated|recorded|synthesised] [--no-competitors] [--no-bench] [--no-checks] [--list]
+       [--processes 1|2]`;
 
 if (process.send !== undefined && process.argv[2] === '--part') {
   const order = JSON.parse(process.argv[3] ?? '') as PartOrder;
@@ -22,6 +23,7 @@ async function main(): Promise<void> {
     options: {
       set: { type: 'string', default: 'report' },
       each: { type: 'string' },
+      voices: VOICES_OPTION,
       only: { type: 'string' },
       processes: { type: 'string', default: '2' },
       list: { type: 'boolean', default: false },
@@ -34,6 +36,7 @@ async function main(): Promise<void> {
     console.error(`--set: tune or report, got ${values.set}\n${USAGE}`);
     process.exit(2);
   }
+  const voices = voicesOrEnd(values.voices).kind;
   const bench = !values['no-bench'];
   const order = (set: SetName): Omit<PartOrder, 'part' | 'of'> => ({
     set,
@@ -41,10 +44,11 @@ async function main(): Promise<void> {
     only: values.only ?? null,
     bench,
     competitors: !values['no-competitors'],
+    voices,
   });
   const processes = Math.max(1, Math.min(4, Number(values.processes)));
   console.log(
-    `Detector benchmark, set to ${values.set === 'tune' ? 'tune on' : 'report'}, talkers: ${speechSource()}.\n` +
+    `Detector benchmark, set to ${values.set === 'tune' ? 'tune on' : 'report'}, voices: ${voices}.\n` +
       'A flag is right within 0.35 s of a passage, or its half-width where longer. Audible: the tone at its peak\n' +
       '10 dB or more above the noise in 10 Hz, risen by 3 dB or more over the fork alone.\n',
   );

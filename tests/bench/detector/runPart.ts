@@ -2,6 +2,8 @@ import { candidates, COMPETITORS, type Candidate } from './competitors.ts';
 import { listenTo, type Heard } from './listenTo.ts';
 import { recordingSet, type SetName } from './recordingSet.ts';
 import { simulate, type Truth } from './simulate.ts';
+import { chooseVoices } from './voices/chooseVoices.ts';
+import type { VoiceKind } from './voices/voices.ts';
 
 /** What all detectors made of one recording. */
 export interface RecordingOutcome {
@@ -23,6 +25,7 @@ export interface PartOrder {
   readonly only: string | null;
   readonly bench: boolean;
   readonly competitors: boolean;
+  readonly voices: VoiceKind;
 }
 
 /** Makes the recordings of a part one by one and lets every detector listen to them. */
@@ -30,9 +33,10 @@ export function runPart(order: PartOrder, tell: (outcome: RecordingOutcome) => v
   const entries = recordingSet(order.set, order.each).filter(
     ({ scenario }) => order.only === null || order.only.split(',').includes(scenario.condition),
   );
+  const voices = chooseVoices(order.voices);
   for (const [index, entry] of entries.entries()) {
     if (index % order.of !== order.part) continue;
-    const { samples, sampleRateHz, truth } = simulate(entry.scenario, entry.seed);
+    const { samples, sampleRateHz, truth } = simulate(entry.scenario, entry.seed, voices);
     const isCheck = truth.checkVerdict !== null;
     const listen = (how: { live?: boolean; check?: boolean }): Heard | null =>
       order.bench ? listenTo(samples, sampleRateHz, truth.nominalHz, how) : null;

@@ -6,8 +6,9 @@ import { drawFork, planPerformance } from './plan.ts';
 import { Random } from './random.ts';
 import { reverberate, reverberateTone } from './reverberation.ts';
 import type { Condition, Scenario } from './scenario.ts';
-import { speechSource, talk, type SpeechSource } from './speech.ts';
+import { talk } from './talk.ts';
 import { findPassages, type Passage } from './truth.ts';
+import { GENERATED_VOICES, type VoiceKind, type Voices } from './voices/voices.ts';
 
 export interface Truth {
   readonly condition: Condition;
@@ -26,7 +27,8 @@ export interface Truth {
   readonly visits: number;
   /** Where even a person may be wrong: another fork of the same stamp, or a check off resonance that still rises. */
   readonly hard: boolean;
-  readonly speech: SpeechSource | null;
+  /** Whose talk is heard; null: nobody talks. */
+  readonly speech: VoiceKind | null;
   readonly closed: boolean | null;
   readonly radiusM: number | null;
   readonly riseDb: number | null;
@@ -51,8 +53,14 @@ interface Mixture {
   samePitch: boolean;
 }
 
-/** Makes one recording, mono, with what truly happened in it. The same scenario and seed give the same samples. */
-export function simulate(scenario: Scenario, seed: number): SimulatedRecording {
+/**
+ * Makes one recording, mono, with what truly happened in it. The same scenario, seed and voices give the same samples.
+ */
+export function simulate(
+  scenario: Scenario,
+  seed: number,
+  voices: Voices = GENERATED_VOICES,
+): SimulatedRecording {
   const { condition } = scenario;
   const clean = scenario.clean ?? false;
   const random = new Random(seed).branch(condition);
@@ -74,7 +82,8 @@ export function simulate(scenario: Scenario, seed: number): SimulatedRecording {
   const mixture = drawMixture(random.branch('mixture'), condition);
   const reference = own.amplitude / Math.SQRT2;
   if (!clean) {
-    addRoom(random.branch('room'), room, sampleRateHz, mixture, reference, echoS, own, controlHz);
+    const branch = random.branch('room');
+    addRoom(branch, room, sampleRateHz, mixture, reference, echoS, own, controlHz, voices);
     for (let i = 0; i < mixture.neighbours; i += 1) {
       addNeighbour(
         random.branch(`neighbour ${i}`),
@@ -124,7 +133,7 @@ export function simulate(scenario: Scenario, seed: number): SimulatedRecording {
       checkRiseDb: isCheck ? (tone.columnGainDb.at(-1) ?? null) : null,
       visits: own.strikes.reduce((sum, strike) => sum + strike.visits.length, 0),
       hard: condition === 'same-pitch' || (condition === 'check-off' && (tone.columnGainDb.at(-1) ?? 0) > 3),
-      speech: mixture.talkDb === null ? null : speechSource(),
+      speech: mixture.talkDb === null ? null : voices.kind,
       closed: own.tube?.closed ?? null,
       radiusM: own.tube?.radiusM ?? null,
       riseDb: own.tube === null ? null : own.riseDb,
@@ -193,11 +202,12 @@ function addRoom(
   echoS: number,
   own: Performance,
   controlHz: number,
+  voices: Voices,
 ): void {
   const length = room.length;
   const gain = (levelDb: number): number => reference * 10 ** (levelDb / 20);
   if (mixture.talkDb !== null) {
-    const dry = talk(random.branch('talk'), length, sampleRateHz, random.integer(1, 4));
+    const dry = talk(random.branch('talk'), length, sampleRateHz, random.integer(1, 4), voices);
     const wet = reverberate(random.branch('hall'), dry, sampleRateHz, echoS, random.uniform(-3, 5));
     let power = 0;
     for (let i = 0; i < length; i += 1) power += wet[i] * wet[i];

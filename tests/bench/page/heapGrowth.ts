@@ -1,8 +1,9 @@
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { openPage } from '../../browser/support/openPage.ts';
-import { Random } from '../detector/random.ts';
 import { pinkNoise } from '../detector/noises.ts';
+import { Random } from '../detector/random.ts';
+import type { Voices } from '../detector/voices/voices.ts';
 import { slideRecording } from '../../support/slideRecording.ts';
 import { writeWavFile } from '../../support/wavFile.ts';
 
@@ -69,9 +70,9 @@ const PROGRAMME_FILE = 'bench-programme.wav';
 const RATE_HZ = 48_000;
 
 /** Four slides past two resonances each, amid talk, with ten seconds of room between. @returns its length, s */
-export function addProgrammeTo(siteFolder: string): number {
+export function addProgrammeTo(siteFolder: string, voices: Voices): number {
   const parts = [3, 5, 7, 9].flatMap((seed) => {
-    const { samples } = slideRecording({ forkHz: 512, closed: true, seed, talkDb: -6 });
+    const { samples } = slideRecording({ forkHz: 512, closed: true, seed, talkDb: -6, voices });
     const room = pinkNoise(new Random(seed), 10 * RATE_HZ, RATE_HZ).map((value) => 0.001 * value);
     return [samples, room];
   });

@@ -5,6 +5,7 @@ import { parseArgs } from 'node:util';
 import { build, preview } from 'vite';
 import { findChromium } from '../../browser/findChromium.ts';
 import { openBrowser, openPage } from '../../browser/support/openPage.ts';
+import { VOICES_OPTION, voicesOrEnd } from '../detector/voices/chooseVoices.ts';
 import { slideRecording } from '../../support/slideRecording.ts';
 import { writeMicrophoneFile } from '../../support/wavFile.ts';
 import { measureFirstLoad } from './firstLoad.ts';
@@ -30,6 +31,7 @@ const { values } = parseArgs({
     seconds: { type: 'string', default: '60' },
     /** Simulated minutes after which memory is measured; empty leaves it out. */
     minutes: { type: 'string', default: '1,10,60' },
+    voices: VOICES_OPTION,
     profile: { type: 'boolean', default: false },
     json: { type: 'boolean', default: false },
   },
@@ -41,16 +43,18 @@ const minutes = values.minutes
   .map(Number);
 if (!(durationS > 0) || !minutes.every((minute) => minute > 0)) {
   process.stderr.write(
-    'Usage: npm run bench:page -- [--seconds 60] [--minutes 1,10,60] [--profile] [--json]\n',
+    'Usage: npm run bench:page -- [--seconds 60] [--minutes 1,10,60] [--voices generated|recorded|synthesised] [--profile] [--json]\n',
   );
   process.exit(2);
 }
+const voices = voicesOrEnd(values.voices);
+process.stderr.write(`Voices: ${voices.kind}.\n`);
 
 const folder = mkdtempSync(join(tmpdir(), 'bench-page-'));
 const site = join(folder, 'site');
 await build({ logLevel: 'error', build: { outDir: site, emptyOutDir: true } });
 addStampTo(site);
-if (minutes.length > 0) addProgrammeTo(site);
+if (minutes.length > 0) addProgrammeTo(site, voices);
 const server = await preview({
   logLevel: 'warn',
   build: { outDir: site },
@@ -114,7 +118,7 @@ async function listen(url: string): Promise<Pick<PageFindings, 'load' | 'mainThr
 
 /** Two soundings amid talk, one after the other as often as they are needed. */
 function repeated(seconds: number): Float32Array {
-  const { samples } = slideRecording({ forkHz: 512, closed: true, seed: 3, talkDb: 0 });
+  const { samples } = slideRecording({ forkHz: 512, closed: true, seed: 3, talkDb: 0, voices });
   const all = new Float32Array(Math.round(seconds * SAMPLE_RATE_HZ));
   for (let at = 0; at < all.length; at += samples.length) {
     all.set(samples.subarray(0, Math.min(samples.length, all.length - at)), at);

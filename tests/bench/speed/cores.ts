@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { analyseWords } from '../../support/analyseCommand.ts';
+import { commandWords } from '../../support/commandWords.ts';
 import { writeWavFile } from '../../support/wavFile.ts';
 import { SAMPLE_RATE_HZ, slides } from './recordings.ts';
 import { median } from './sideBySide.ts';
@@ -64,7 +64,15 @@ function writeFiles(folder: string, count: number): string[] {
 
 /** @returns what it prints */
 function analyse(files: readonly string[], threads: number): Promise<string> {
-  const words = [...analyseWords(), '--fork', '512', '--json', '--threads', String(threads), ...files];
+  const words = [
+    ...commandWords('analyse'),
+    '--fork',
+    '512',
+    '--json',
+    '--threads',
+    String(threads),
+    ...files,
+  ];
   const child = spawn(process.execPath, words, { stdio: ['ignore', 'pipe', 'inherit'] });
   let output = '';
   child.stdout.setEncoding('utf8').on('data', (data: string) => (output += data));

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encodeWav } from '../../../src/capture/wav.ts';
 import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
-import { analyseWords } from '../../support/analyseCommand.ts';
+import { commandWords } from '../../support/commandWords.ts';
 import { growthExponent } from './sideBySide.ts';
 
 const MEASURED = fileURLToPath(new URL('./measuredAnalyse.ts', import.meta.url));
@@ -32,7 +32,9 @@ export function benchRecordings(lengthsMin: readonly number[]): RecordingsResult
       const wav = join(folder, `${minutes}.wav`);
       writeRepeated(wav, minute, minutes);
       const start = performance.now();
-      const child = spawnSync(process.execPath, [...analyseWords(MEASURED), wav], { encoding: 'utf8' });
+      const child = spawnSync(process.execPath, [...commandWords('analyse', MEASURED), wav], {
+        encoding: 'utf8',
+      });
       const seconds = (performance.now() - start) / 1000;
       const peak = /peak (\d+)/.exec(child.stderr)?.[1];
       if (child.status !== 0 || peak === undefined) throw new Error(`analyse failed: ${child.stderr}`);

@@ -3,6 +3,7 @@ import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Download, Locator, Page } from 'playwright-core';
+import { commandWords } from '../../support/commandWords.ts';
 
 /** The bench as a person uses it: everything is found by role and name. */
 export class BenchPage {
@@ -109,7 +110,7 @@ export class BenchPage {
 
 /** What the command line makes of a CSV file. */
 export function solveCsv(path: string): { speedMps: number; expandedUncertaintyMps: number } {
-  const output = execFileSync('npm', ['run', '--silent', 'solve', '--', '--json', path], {
+  const output = execFileSync(process.execPath, [...commandWords('solve'), '--json', path], {
     encoding: 'utf8',
   });
   return JSON.parse(output) as { speedMps: number; expandedUncertaintyMps: number };

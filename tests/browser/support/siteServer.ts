@@ -32,7 +32,9 @@ export async function serveSite(folder: string, path: string): Promise<SiteServe
       response.writeHead(404).end('not here');
       return;
     }
-    response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' });
+    // As hosts do that let other sites read their files: the browser's store must find them all the same.
+    const vary = { vary: 'Origin, Accept-Encoding', 'access-control-allow-origin': '*' };
+    response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream', ...vary });
     createReadStream(file).pipe(response);
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));

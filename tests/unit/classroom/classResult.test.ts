@@ -89,7 +89,15 @@ describe('a class', () => {
     // A single order leaves the end correction to theory, so that a shift of 2 cm goes into the speed.
     const { rows } = (await deskWith(named([...GOOD, table([17.8])]))).result;
     expect(rows[5]?.state).toBe('outlying');
-    expect(rows[5]?.reason).toMatch(/2\.\d cm too long.*zero/);
+    expect(rows[5]?.reason).toMatch(/2\.\d cm too long.*zero at the tube’s closed end/);
+  });
+
+  it('asks about no closed end where the tube is open at both', async () => {
+    // λ/2 − 2e = 344.5/1024 m − 2 · 0.613 · 15 mm = 31.8 cm (Levine and Schwinger 1948), read 3 cm too long.
+    const open = table([34.8]).replaceAll(',closed,', ',open,');
+    const { rows } = (await deskWith(named([...GOOD, open]))).result;
+    expect(rows[5]?.state).toBe('outlying');
+    expect(rows[5]?.reason).toMatch(/cm too long.*zero at the tube’s other end/);
   });
 
   it('recognises the same file twice, a later state of an experiment, and a second download', async () => {

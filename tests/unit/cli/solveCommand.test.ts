@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { execFile } from 'node:child_process';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -51,6 +50,32 @@ function run(words: readonly string[]): Promise<Ended> {
 }
 
 describe('the solve command', () => {
+  it('reads UTF-16 of either byte order, as the page does', { timeout: 60_000 }, async () => {
+    const little = Buffer.from(`\ufeff${GOOD}`, 'utf16le');
+    await writeFile(join(folder, 'le.csv'), little);
+    await writeFile(join(folder, 'be.csv'), Buffer.from(little).swap16());
+    const { code, stdout } = await run(['--json', 'good.csv', 'le.csv', 'be.csv']);
+    expect(code).toBe(0);
+    const speeds = stdout
+      .trimEnd()
+      .split('\n')
+      .map((line) => (JSON.parse(line) as { speedMps: number }).speedMps);
+    expect(speeds).toHaveLength(3);
+    expect(new Set(speeds).size).toBe(1);
+  });
+
+  it(
+    '--help names every column that is read, with those that are required',
+    { timeout: 60_000 },
+    async () => {
+      const { code, stdout } = await run(['--help']);
+      expect(code).toBe(0);
+      for (const column of READ_COLUMNS) expect(stdout).toMatch(new RegExp(`^  ${column} `, 'm'));
+      const required = [...stdout.matchAll(/^ {2}(\S+) +required/gm)].map(([, name]) => name);
+      expect(required).toEqual(REQUIRED_COLUMNS);
+    },
+  );
+
   it(
     'prints one line of JSON per file with the agreed keys, and goes on after a bad file',
     { timeout: 60_000 },

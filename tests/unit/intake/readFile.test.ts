@@ -102,7 +102,11 @@ describe('readFile', () => {
       results: [{ group: 'A', speedMps: 343.2, standardUncertaintyMps: 1.2, temperatureC: 20.5 }],
     });
     expect(intake.faults).toEqual([
-      { row: 3, column: 'speed_mps', message: 'must be 100..1500 m/s, got 3432.' },
+      {
+        row: 3,
+        column: 'speed_mps',
+        message: 'must be 100..1500 m/s, got 3432. Check the number and its unit.',
+      },
     ]);
   });
 

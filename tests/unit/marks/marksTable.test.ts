@@ -194,6 +194,38 @@ describe('what spreadsheets and people put into a table', () => {
     expect(table.ok && table.passedOver).toEqual(['temp_c']);
   });
 
+  it('so are columns whose names hold the known word further on, but not those that the bench itself writes', () => {
+    const heading = 'fork_hz,ends,length_cm,inner_diameter_mm,air_temp,above_room_db,rise_db,weekday';
+    const table = readMarksTable(lines(heading, '512,closed,15.8,32,20,30,12,Friday'));
+    expect(table.ok && table.passedOver).toEqual(['inner_diameter_mm', 'air_temp']);
+  });
+
+  it.each(['y', 'yes', 'YES', 'ja', 'oui', 'sí', 'si\u0301', 'sim', 'tak', 'x', '1', 'true', 'wahr', 'vrai'])(
+    'a row with %j under excluded is left out',
+    (word) => {
+      const table = readMarksTable(
+        lines('fork_hz,ends,length_cm,excluded', `512,closed,15.8,${word}`, '512,closed,49.3,'),
+      );
+      expect(table.ok && table.rows.map(({ excluded }) => excluded)).toEqual([true, false]);
+    },
+  );
+
+  it.each(['', 'n', 'no', 'No', 'nein', 'non', 'não', 'nie', '0', 'false', 'faux'])(
+    'a row with %j under excluded is used',
+    (word) => {
+      const table = readMarksTable(lines('fork_hz,ends,length_cm,excluded', `512,closed,15.8,${word}`));
+      expect(table.ok && table.rows.map(({ excluded }) => excluded)).toEqual([false]);
+    },
+  );
+
+  it('a word under excluded that says neither is a fault of its row', () => {
+    const table = readMarksTable(
+      lines('fork_hz,ends,length_cm,excluded', '512,closed,15.8,perhaps', '512,closed,49.3,no'),
+    );
+    expect(table.ok ? [] : table.faults.map(({ row, column }) => [row, column])).toEqual([[2, 'excluded']]);
+    expect(table.ok ? '' : describeFaults(table.faults)).toContain('“perhaps” is neither yes nor no');
+  });
+
   it.each([
     ['fork_hz|ends|length_cm', 'Put commas, semicolons or tabs between the cells'],
     ['My experiment', 'no title above the heading'],

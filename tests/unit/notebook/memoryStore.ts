@@ -13,6 +13,7 @@ export class MemoryStore implements BenchStore {
     { sound: KeptSound; pieces: { startFrame: number; samples: Int16Array }[] }
   >();
   private lastId: string | null = null;
+  readonly olderOf = null;
 
   /** @param stored  records as another visit left them; the last one was open */
   constructor(stored: readonly { readonly id: string }[] = []) {
@@ -46,6 +47,11 @@ export class MemoryStore implements BenchStore {
 
   openId(): Promise<string | null> {
     return Promise.resolve(this.lastId);
+  }
+
+  noteOpen(id: string): Promise<void> {
+    this.lastId = id;
+    return Promise.resolve();
   }
 
   list(): Promise<readonly StoredExperiment[]> {

@@ -46,7 +46,7 @@ describe('readExperiment', () => {
       ],
     };
     expect(faultsOf(bad)).toEqual([
-      'marks[0].lengthM must be a number from 0.0001 to 20, but it is "15.8".',
+      'marks[0].lengthM must be a number from 0.0001 to 10, but it is "15.8".',
       'marks[1].ends must be one of closed, open, but it is "half".',
       'title must be text of at most 500 characters, but it is 7.',
     ]);

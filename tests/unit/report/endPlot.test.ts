@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { endPlot } from '../../../src/report/plots/endPlot.ts';
-import { notebookTubes } from '../../../src/session/benchTubes.ts';
+import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import {
+  measuredTubes,
+  otherRecords,
+  tubesOfRecords,
+  withDifferentNames,
+} from '../../../src/session/benchTubes.ts';
+import type { ListedExperiment, MeasuredTube } from '../../../src/session/benchTubes.ts';
+import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { endRatio } from '../../../src/solver/endRatio.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
@@ -10,6 +18,12 @@ function experiment(id: string, diameterM: number) {
   const marks = [0, 1, 2].map((n) => exampleMark(`m${n}`, { lengthM: firstM + n * 0.335 }));
   const example = exampleExperiment(marks);
   return { ...example, id, tube: { ...example.tube, diameterM } };
+}
+
+/** Tubes of the open experiment and of all others in the notebook, as the page puts them together. */
+function notebookTubes(open: Experiment, listed: readonly ListedExperiment[]): readonly MeasuredTube[] {
+  const others = tubesOfRecords(otherRecords(open.id, listed));
+  return withDifferentNames([...measuredTubes(open, solveExperiment(open)), ...others]);
 }
 
 describe('end correction against diameter', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { comparedGroups, comparePairs } from '../../../src/session/benchCompare.ts';
+import { compareGroups } from '../../../src/session/benchCompare.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import {
   factsWithoutTheory,
@@ -60,7 +60,7 @@ describe('where a lesson keeps theory back', () => {
   });
 
   it('a comparison says whether the difference is real, but not what theory expects', () => {
-    const [pair] = comparePairs(comparedGroups(faulty, 'place'));
+    const [pair] = compareGroups(faulty, { by: 'place', oneId: null, from: 0 }).pairs;
     if (pair === undefined || pair.differenceMps === null) throw new Error('Nothing was compared.');
     expect(pair.statement).toContain('Theory expects');
     expect(statementWithoutTheory(pair)).toMatch(/\(95 %\): (a real difference|no difference that).*\.$/);

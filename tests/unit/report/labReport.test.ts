@@ -1,9 +1,11 @@
+// @vitest-environment happy-dom
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';
 import { solveExperiment } from '../../../src/session/benchSolve.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { anyExperiment } from '../../support/anyExperiment.ts';
+import { largeExperiment } from '../../support/largeExperiment.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 const place = {
@@ -35,6 +37,42 @@ function fileOf(experiment: Experiment): string {
 function documentOf(experiment: Experiment): Document {
   return new DOMParser().parseFromString(fileOf(experiment), 'text/html');
 }
+
+describe('the report of a very large experiment', () => {
+  const places = 60;
+  // Without a diameter each place has a warning of its own.
+  const large: Experiment = {
+    ...largeExperiment({ marks: 900, places, forks: 2, seed: 1 }),
+    tube: { diameterM: null, travelM: 1.2 },
+  };
+  const html = labReportFile({
+    experiment: large,
+    places: solveExperiment(large).places,
+    comparisons: ['One is faster.'],
+    pairsLeftOut: 1750,
+  });
+  const { body } = new DOMParser().parseFromString(html, 'text/html');
+  const text = body.textContent.replace(/\s+/g, ' ');
+
+  it('prints a part of the marks, places and pairs and says how many are left out, and where they are', () => {
+    expect(body.querySelectorAll('.marks tbody tr')).toHaveLength(500);
+    expect(text).toContain('Of 900 marks the first 500 are printed; the tables under Records hold all.');
+    expect(body.querySelectorAll('.working')).toHaveLength(12);
+    expect(text).toContain('budget of 48 further places are not printed');
+    expect(body.querySelectorAll('.result')).toHaveLength(40);
+    expect(text).toContain('20 further places are in the table “Result” under Records.');
+    expect(text).toContain('1750 further pairs of places are not printed');
+    expect(text).toContain('Further places20, not printed');
+    expect(text).toMatch(/\d+ further warnings are not printed\./);
+  });
+
+  it('names no point of a picture that has too many for names, and lists some in words', () => {
+    expect(text).toContain('and 20 more. So many points bear no names in the picture.');
+    const labels = [...body.querySelectorAll('figure:last-of-type svg text')].map((one) => one.textContent);
+    expect(labels.length).toBeGreaterThan(5);
+    expect(labels.filter((label) => label.startsWith('Room'))).toEqual([]);
+  });
+});
 
 describe('labReportFile', () => {
   it('has every part that a lab report has, in order', () => {

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { describe, expect, it } from 'vitest';
 import { markNumber, ownMarks } from '../../../src/marks/markList.ts';
 import { cueLabel } from '../../../src/report/cueLabel.ts';

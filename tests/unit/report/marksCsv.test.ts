@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readMarksTable } from '../../../src/marks/marksTable.ts';
 import { marksCsv } from '../../../src/report/marksCsv.ts';
+import { newFork } from '../../../src/notebook/newExperiment.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 const experiment = {
@@ -10,6 +11,7 @@ const experiment = {
     exampleMark('c'),
   ]),
   rule: { readingStandardUncertaintyM: 0.0007, zeroOffsetM: 0.0042 },
+  forks: [{ ...newFork('fork-1', 512), standardUncertaintyHz: 0.512 }],
   tube: { diameterM: 0.035, travelM: 1 },
 };
 

@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { describe, expect, it } from 'vitest';
 import { PRINT_PALETTE } from '../../../src/report/plots/plot.ts';
 import type { Plot } from '../../../src/report/plots/plot.ts';
@@ -17,6 +18,27 @@ const plot: Plot = {
   bands: [],
   include: { x: [], y: [] },
 };
+
+describe('a plot of thousands of points', () => {
+  const many = (count: number): Plot => ({
+    ...plot,
+    // Hundred places, each taken by many points that lie within a hundredth of a pixel.
+    points: Array.from({ length: count }, (_, i) => ({
+      x: (i % 100) / 10 + i / 1e7,
+      y: i % 7,
+      label: null,
+      ...point,
+    })),
+  });
+  const discs = (count: number): number => plotSvg(many(count), PRINT_PALETTE).split('<circle').length - 1;
+
+  it('draws once what the eye can’t tell apart, and every point of a usual plot', () => {
+    expect(discs(500)).toBe(500);
+    const drawn = discs(7000);
+    expect(drawn).toBeGreaterThanOrEqual(700);
+    expect(drawn).toBeLessThan(1500);
+  });
+});
 
 describe('plotSvg', () => {
   it.each([

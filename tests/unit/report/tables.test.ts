@@ -29,6 +29,18 @@ function table(id: string): Record<string, unknown>[] {
 }
 
 describe('the tables that leave', () => {
+  it('say whether they have rows without making them', () => {
+    fc.assert(
+      fc.property(anyExperiment, (any) => {
+        const solved = solveExperiment(any).places;
+        for (const one of EXPERIMENT_TABLES) {
+          expect(one.hasRows(any, solved), one.id).toBe(one.rows(any, solved).length > 1);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('fit: length is fitted length plus residual, orders from the solver', () => {
     const rows = table('fit');
     expect(rows.map((row) => row['order'])).toEqual([1, 2, 3]);

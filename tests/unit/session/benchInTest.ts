@@ -17,6 +17,10 @@ export function benchInTest(outside: Partial<BenchOutside> = {}): BenchSession {
       throw new Error('nothing is heard here');
     },
     solve: solveExperiment,
+    draftPlace: { get: () => null, set: () => undefined },
+    onFault: (error) => {
+      throw error;
+    },
     ...outside,
   });
 }

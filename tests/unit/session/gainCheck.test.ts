@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { judgeGain, REWRITTEN_DB, STEADY_DB } from '../../../src/session/gainCheck.ts';
 import type { GainAnswer } from '../../../src/session/gainCheck.ts';
-import { modelledVoice } from '../../bench/detector/speech.ts';
 import { Random } from '../../bench/detector/random.ts';
+import { generatedVoice } from '../../bench/detector/voices/generatedVoice.ts';
 import { hear } from '../../support/hear.ts';
 import { addStrikes, toneInNoise } from '../../support/tones.ts';
 
@@ -37,7 +37,7 @@ function answer({
     strikes.map((strike) => ({ ...strike, decayTimeS: 7 })),
   );
   if (talk) {
-    const voice = modelledVoice(new Random(seed), 10 * RATE_HZ, RATE_HZ);
+    const voice = generatedVoice(new Random(seed), 10 * RATE_HZ, RATE_HZ);
     voice.forEach((value, i) => (samples[4 * RATE_HZ + i] = (samples[4 * RATE_HZ + i] ?? 0) + 0.02 * value));
   }
   return judgeGain(

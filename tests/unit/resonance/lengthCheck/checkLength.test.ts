@@ -102,17 +102,21 @@ describe('check of a length', () => {
   });
 
   it('can’t tell from one visit, from a clamped fork, in loud noise, and from nothing at all', () => {
-    const unsure = { verdict: 'cannot-tell' };
-    expect(checkLength(series({ column: [0, 4], away: 1, visits: 1 }, 1), 1.5)).toMatchObject(unsure);
+    const unsure = (hindrance: string) => ({ verdict: 'cannot-tell', hindrance });
+    const once = checkLength(series({ column: [0, 4], away: 1, visits: 1 }, 1), 1.5);
+    expect(once).toMatchObject(unsure('few-changes'));
+    // One coming and one going.
+    expect(once.comparisons).toBe(2);
     const clamped = series({ column: [0, 0], away: 1, visits: 6, wobbleDb: 0, noiseRms: 0.001 }, 2);
-    expect(checkLength(clamped, 1.5)).toMatchObject(unsure);
+    expect(checkLength(clamped, 1.5)).toMatchObject(unsure('few-changes'));
     const loud = series({ column: [0, 1.5], away: 1, visits: 4, noiseRms: 1 }, 3);
-    expect(checkLength(loud, 1.5)).toMatchObject(unsure);
+    expect(checkLength(loud, 1.5)).toMatchObject(unsure('noise'));
     expect(checkLength(new ToneSeries(RATE_HZ, 50), 1.5)).toEqual({
       verdict: 'cannot-tell',
       riseDb: null,
       standardUncertaintyDb: null,
       comparisons: 0,
+      hindrance: 'no-fork',
     });
   });
 

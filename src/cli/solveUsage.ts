@@ -1,0 +1,42 @@
+import { MARK_COLUMNS } from '../marks/markColumns.ts';
+import type { ReadColumn } from '../marks/markColumns.ts';
+
+const MEANINGS: Readonly<Record<ReadColumn, string>> = {
+  group: 'who measured; any text',
+  fork_hz: 'frequency of the fork, Hz',
+  ends: 'closed (one end closed) or open (both ends open)',
+  length_cm: 'length of the air column, cm; a cell may say its own unit, like 158 mm',
+  diameter_mm: 'inside diameter of the tube, mm',
+  temperature_c: 'temperature of the air, °C',
+  humidity_pct: 'relative humidity of the air, %; 50 % where it is missing',
+  pressure_hpa: 'pressure of the air, hPa',
+  place: 'where it was measured; any text',
+  order: 'which resonance it is: 1, 2, 3…; worked out where it is missing',
+  length_uncertainty_mm: 'standard uncertainty of the length, mm',
+  fork_uncertainty_hz: 'standard uncertainty of the fork’s frequency, Hz',
+  excluded: 'yes for a mark that is left out of the fit; empty or no for the others',
+  other_length_cm: 'the resonance lies between this length and length_cm, cm',
+  made_at: 'when the mark was made, ISO 8601; kept, not used',
+  note: 'any text; kept, not used',
+};
+
+function isRead(
+  column: (typeof MARK_COLUMNS)[number],
+): column is Extract<typeof column, { name: ReadColumn }> {
+  return column.use !== 'shown';
+}
+
+/** What `solve --help` says: how it is called, and every column that a table may have. */
+export function solveUsage(): string {
+  const columns = MARK_COLUMNS.filter(isRead);
+  const width = Math.max(...columns.map(({ name }) => name.length));
+  const lines = columns.map(
+    ({ name, use }) =>
+      `  ${name.padEnd(width)}  ${use === 'required' ? 'required' : 'optional'}  ${MEANINGS[name]}`,
+  );
+  return [
+    'usage: npm run --silent solve -- [--json] FILE.csv…',
+    'Columns of a table, in any order; commas, semicolons or tabs between the cells:',
+    ...lines,
+  ].join('\n');
+}

@@ -1,0 +1,8 @@
+/** Entries of a picture's words: nobody reads or hears more. */
+const MOST_LISTED = 40;
+
+/** Entries with semicolons between them; of very many the first ones, and how many more there are. */
+export function listOfSome(entries: readonly string[]): string {
+  const more = entries.length - MOST_LISTED;
+  return entries.slice(0, MOST_LISTED).join('; ') + (more > 0 ? `; and ${more} more` : '');
+}
