@@ -14,6 +14,8 @@ export interface AirProperties {
  * @param temperatureC  -30..80; the linear forms are good to about 0.1 % for 0..40 °C
  * @throws RangeError outside of that range
  * @see Keefe 1984, J. Acoust. Soc. Am. 75, 58, table of thermodynamic constants
+ * @example
+ * airProperties(26.85).densityKgPerM3 // → 1.1769
  */
 export function airProperties(temperatureC: number): AirProperties {
   requireInRange('temperatureC', temperatureC, -30, 80);

@@ -40,6 +40,8 @@ const BAROMETER_PA = 200;
 /**
  * Complete air from what was read: the rest as in usual indoor air, with the uncertainty of not knowing it.
  * @param readings  temperature in °C, humidity in %, pressure in Pa
+ * @example
+ * airFromReadings({ temperatureC: 22, humidityPct: 40 }).pressurePa // → 101325
  */
 export function airFromReadings(readings: AirReadings): AirState {
   const { humidityPct = null, pressurePa = null } = readings;

@@ -26,6 +26,8 @@ export const END_RATIO_STANDARD_UNCERTAINTY = 0.05;
  * @throws RangeError outside of that range
  * @see unflanged: Dalmont, Nederveen & Joly 2001, J. Sound Vib. 244, 505, after Levine & Schwinger (within 0.35 % of
  *   their integral); flanged: Norris & Sheng 1989, J. Sound Vib. 135, 85
+ * @example
+ * endCorrectionRatio(0) // → 0.6133
  */
 export function endCorrectionRatio(waveNumberTimesRadius: number, shape: EndShape = 'unflanged'): number {
   const z = waveNumberTimesRadius;
@@ -39,6 +41,8 @@ export function endCorrectionRatio(waveNumberTimesRadius: number, shape: EndShap
  * @param waveNumberTimesRadius  ka, 0..HIGHEST_KA
  * @throws RangeError outside of that range
  * @see as for endCorrectionRatio
+ * @example
+ * reflectionSize(0.5) // → 0.896
  */
 export function reflectionSize(waveNumberTimesRadius: number, shape: EndShape = 'unflanged'): number {
   const z = waveNumberTimesRadius;
@@ -53,6 +57,8 @@ export function reflectionSize(waveNumberTimesRadius: number, shape: EndShape = 
  * @param frequencyHz  > 0; ka may be HIGHEST_KA at most
  * @param speedMps  > 0
  * @throws RangeError naming the argument, its range and the value
+ * @example
+ * endCorrection(0.0175, 512, 343).endCorrectionM // → 0.0107
  */
 export function endCorrection(
   radiusM: number,

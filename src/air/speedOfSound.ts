@@ -27,6 +27,8 @@ const EXTRAPOLATED_UNCERTAINTY = 1000e-6;
  * @param co2  mole fraction of carbon dioxide, 0..0.01
  * @returns m/s, within 300 ppm for 0..30 °C
  * @see Cramer 1993, J. Acoust. Soc. Am. 93, 2510, eq. 15 and table III
+ * @example
+ * cramerSpeedMps(20, 0, 101_325, 0.0004) // → 343.35947
  */
 export function cramerSpeedMps(temperatureC: number, water: number, pressurePa: number, co2: number): number {
   const t = temperatureC;
@@ -50,6 +52,8 @@ export function cramerSpeedMps(temperatureC: number, water: number, pressurePa: 
  * @param air  temperature -60..100 °C, humidity 0..100 %, pressure 20..120 kPa
  * @throws RangeError outside of those ranges
  * @see Cramer 1993; JCGM 100:2008, 5.1.2 for the combination
+ * @example
+ * speedOfSound(airFromReadings({ temperatureC: 23, humidityPct: 50 })).speedMps // → 345.8665
  */
 export function speedOfSound(air: AirState): TheoreticalSpeed {
   const at = (temperatureC: number, humidityPct: number, pressurePa: number, co2: number): number =>

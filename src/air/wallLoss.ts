@@ -21,6 +21,8 @@ export interface WallLoss {
  * @param freeSpeedMps  speed in free air, for the attenuation
  * @throws RangeError naming the argument, its range and the value
  * @see Zwikker & Kosten 1949, Sound Absorbing Materials, ch. II; Keefe 1984, J. Acoust. Soc. Am. 75, 58
+ * @example
+ * 343.3595 * (wallLoss(0.015, 512).speedRatio - 1) // → -1.63
  */
 export function wallLoss(
   radiusM: number,

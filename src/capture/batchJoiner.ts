@@ -85,7 +85,7 @@ export class BatchJoiner {
 
   private blockOf(batch: CaptureBatch, channel: number): SampleBlock {
     // A device that came back with fewer channels has only its first.
-    const samples = (batch.channels[channel] ?? batch.channels[0] ?? new Float32Array(0)).slice(
+    const samples = (batch.channels[channel] ?? batch.channels.at(0) ?? new Float32Array(0)).slice(
       0,
       batch.frames,
     );

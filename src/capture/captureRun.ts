@@ -103,7 +103,7 @@ export class CaptureRun {
     context: AudioContext,
   ): Promise<void> {
     this.releases.push(() => stopTracks(stream));
-    const track = stream.getAudioTracks()[0];
+    const track = stream.getAudioTracks().at(0);
     if (track === undefined || track.readyState === 'ended') {
       this.fail(MICROPHONE_LOST);
       return;

@@ -47,13 +47,13 @@ export class ChannelJudge {
 
   /** Frames judged so far. */
   get frames(): number {
-    return this.tallies[0]?.frames ?? 0;
+    return this.tallies.at(0)?.frames ?? 0;
   }
 
   /** Adds a stretch. @param channels  one array a channel, of one length; a missing channel counts as dead */
   add(channels: readonly Float32Array[]): void {
     this.tallies.forEach((tally, i) =>
-      addTo(tally, channels[i] ?? new Float32Array(channels[0]?.length ?? 0)),
+      addTo(tally, channels[i] ?? new Float32Array(channels.at(0)?.length ?? 0)),
     );
   }
 

@@ -69,7 +69,7 @@ export class ClipRecorder {
     const isNew = this.clip === null || index > this.clip.soundingIndex;
     if (isNew) {
       const startFrame = Math.max(0, Math.round((startS - CLIP_MARGIN_S) * this.sampleRateHz));
-      const earliest = this.recent[0]?.startFrame ?? 0;
+      const earliest = this.recent.at(0)?.startFrame ?? 0;
       pieces.push(...this.finish());
       const fromFrame = Math.max(startFrame, earliest, this.clip?.nextFrame ?? 0);
       this.clip = { soundingIndex: index, fromFrame, toFrame: null, nextFrame: fromFrame };

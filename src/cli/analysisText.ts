@@ -1,4 +1,4 @@
-import type { LengthCheck } from '../resonance/checkLength.ts';
+import type { LengthCheck } from '../resonance/lengthCheck/checkLength.ts';
 import type { CheckedReport } from '../session/analyseRecording.ts';
 
 /** One line of JSON for a file. The keys are a contract: see README. */

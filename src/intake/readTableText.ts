@@ -11,7 +11,7 @@ import { isResultsHeading, readResultsTable } from './readResultsTable.ts';
 export function readTableText(name: string, text: string, defaults: TableDefaults | null): Intake {
   const body = text.replace(/^\ufeff/, '');
   const { records, fault } = splitDelimited(body, likelyDelimiter(body));
-  const names = records[0]?.cells.map(columnName) ?? [];
+  const names = records.at(0)?.cells.map(columnName) ?? [];
   if (fault === null && isResultsHeading(names)) {
     const { results, faults } = readResultsTable(names, records.slice(1));
     const none = { row: null, column: null, message: 'The table has a heading but no results.' };

@@ -42,9 +42,9 @@ export function experimentFromRows(title: string, rows: readonly MarkRow[], outs
     places: places.length > 0 ? places : fresh.places,
   };
   const present = {
-    forkId: whole.forks[0]?.id ?? '',
-    placeId: whole.places[0]?.id ?? '',
-    ends: whole.marks[0]?.ends ?? fresh.present.ends,
+    forkId: whole.forks.at(0)?.id ?? '',
+    placeId: whole.places.at(0)?.id ?? '',
+    ends: whole.marks.at(0)?.ends ?? fresh.present.ends,
   };
   const usualM = fresh.rule.readingStandardUncertaintyM;
   const widths = new Set(rows.map((row) => row.lengthUncertaintyM ?? usualM));

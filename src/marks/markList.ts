@@ -134,7 +134,7 @@ export function nextWaitingMark(experiment: Experiment, id: string): Mark | null
   const waiting = waitingMarks(experiment).filter((mark) => mark.id !== id);
   const at = new Map(experiment.marks.map((mark, index) => [mark.id, index]));
   const index = at.get(id) ?? -1;
-  return waiting.find((mark) => (at.get(mark.id) ?? -1) < index) ?? waiting[0] ?? null;
+  return waiting.find((mark) => (at.get(mark.id) ?? -1) < index) ?? waiting.at(0) ?? null;
 }
 
 function findMark(marks: readonly Mark[], id: string): Mark {

@@ -108,7 +108,7 @@ export function readMarksTable(text: string, defaults: TableDefaults | null = nu
   const withHeading = bare === null ? numbered : [{ row: 0, cells: bare.names }, ...numbered];
   if (fault === null) return readRecords(withHeading, delimiter, defaults);
 
-  const heading = withHeading[0]?.cells.map(columnName)[fault.cell - 1] ?? null;
+  const heading = withHeading.at(0)?.cells.map(columnName)[fault.cell - 1] ?? null;
   const broken: TableFault = {
     row: fault.row + skipped,
     column: heading ?? `cell ${fault.cell}`,
@@ -151,9 +151,14 @@ function bareHeading(body: string): { readonly delimiter: string; readonly names
   const delimiter = first.includes('\t') ? '\t' : ';';
   const cells = first.split(delimiter).map((cell) => cell.trim());
   const isNumber = cells.map((cell) => parseDecimal(cell).ok);
-  if (cells.length === 1 && isNumber[0] === true) return { delimiter, names: ['length_cm'] };
+  if (cells.length === 1 && isNumber.at(0) === true) return { delimiter, names: ['length_cm'] };
   if (cells.length === 2 && isNumber.every(Boolean)) return { delimiter, names: ['fork_hz', 'length_cm'] };
-  if (cells.length === 3 && isNumber[0] === true && parseEnds(cells[1] ?? '').ok && isNumber[2] === true)
+  if (
+    cells.length === 3 &&
+    isNumber.at(0) === true &&
+    parseEnds(cells.at(1) ?? '').ok &&
+    isNumber.at(2) === true
+  )
     return { delimiter, names: ['fork_hz', 'ends', 'length_cm'] };
   return null;
 }

@@ -45,7 +45,7 @@ export class KeepingRule {
     const fault = columnFault(experiment);
     if (fault !== null) return columnFaultWords(experiment, fault);
     const reading = readExperiment(experiment, this.readItems);
-    if (reading.kind === 'faults') return `That can’t be kept: ${reading.faults[0] ?? ''}`;
+    if (reading.kind === 'faults') return `That can’t be kept: ${reading.faults.at(0) ?? ''}`;
     const bytes = recordBytes(experiment, this.bytes);
     if (bytes <= LARGEST_RECORD_BYTES || bytes <= recordBytes(before, this.bytes)) return null;
     return `The experiment would have ${(bytes / 1e6).toFixed(1)} MB; its file may have ${LARGEST_RECORD_BYTES / 1e6} MB. Begin another one for more (Records), or shorten its notes.`;

@@ -91,7 +91,7 @@ export class RecordReader {
   choice<T extends string>(name: string, choices: readonly T[]): T {
     const value = this.raw(name);
     const found = choices.find((choice) => choice === value);
-    return found ?? this.fault(name, `must be one of ${choices.join(', ')}`, value, choices[0]);
+    return found ?? this.fault(name, `must be one of ${choices.join(', ')}`, value, choices.at(0));
   }
 
   child(name: string): RecordReader {

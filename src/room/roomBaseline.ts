@@ -1,21 +1,28 @@
-import type { FlankRows } from '../tone/flankRows.ts';
-
 /** Frames in the rolling median: 12 of 0.08 s, about one second. */
 const MEDIAN_FRAMES = 12;
-/** Frames over which the ratio of the fork's band to its flanks is learnt: about 4 s. */
+/** Frames over which the ratio of the fork's band to its side bands is learnt: about 4 s. */
 const RATIO_FRAMES = 50;
 
+/** What one frame tells of the room. */
+export interface RoomFrame {
+  /** The noise in the near side bands, mean square per Hz. */
+  readonly nearDensity: number;
+  /** Mean |value|² of the narrow stream over the frame, tone and noise together. */
+  readonly bandMeanSquare: number;
+  /** Whether a fork's tone is heard now. */
+  readonly forkSounds: boolean;
+}
+
 /**
- * The room's noise at the fork's pitch, as a density, rolling.
+ * The room's noise at the fork's frequency, as a density, rolling.
  *
- * While no fork sounds, the band itself tells how its noise compares with the flanks' (a hum line, the room's
- * colour). While one sounds, the flanks alone carry the baseline on, through that ratio: a fork has nothing there,
+ * While no fork sounds, the band itself tells how its noise compares with the side bands' (a hum line, the room's
+ * colour). While one sounds, the side bands alone carry the baseline on, through that ratio: a fork has nothing there,
  * so the baseline holds; a room that grows louder still raises it.
  */
 export class RoomBaseline {
-  /** A ring of the newest frames' densities, and the same in order. */
+  /** A ring of the newest frames' densities. */
   readonly #recent = new Float64Array(MEDIAN_FRAMES).fill(Infinity);
-  readonly #sorted = new Float64Array(MEDIAN_FRAMES);
   #frames = 0;
   #logRatio = 0;
   #density = 0;
@@ -31,24 +38,11 @@ export class RoomBaseline {
     return this.#frames === 0 ? null : this.#density;
   }
 
-  /**
-   * Takes in one frame.
-   * @param flanks  the noise beside the pitch, mean square per Hz
-   * @param frame  which of its frames
-   * @param band  mean |value|² of the narrow stream over the frame, tone and noise together
-   * @param forkSounds  whether a fork's tone is heard now
-   */
-  push(
-    flanks: Pick<FlankRows, 'near'>,
-    frame: number,
-    band: { readonly meanSquare: number },
-    forkSounds: boolean,
-  ): void {
-    const nearDensity = flanks.near[frame] as number;
+  push({ nearDensity, bandMeanSquare, forkSounds }: RoomFrame): void {
     this.#recent[this.#frames % MEDIAN_FRAMES] = nearDensity;
     this.#frames += 1;
-    if (!forkSounds && nearDensity > 0 && band.meanSquare > 0) {
-      const target = Math.log(band.meanSquare / this.#bandwidthHz / nearDensity);
+    if (!forkSounds && nearDensity > 0 && bandMeanSquare > 0) {
+      const target = Math.log(bandMeanSquare / this.#bandwidthHz / nearDensity);
       // Within a factor of 4 either way: more than that is a tone, not the room's colour.
       if (Math.abs(target) < Math.log(4)) this.#logRatio += (target - this.#logRatio) / RATIO_FRAMES;
     }
@@ -56,10 +50,9 @@ export class RoomBaseline {
   }
 
   #median(): number {
-    this.#sorted.set(this.#recent);
     // What isn't filled yet stands last.
-    this.#sorted.sort();
+    const sorted = this.#recent.slice().sort();
     const count = Math.min(this.#frames, MEDIAN_FRAMES);
-    return ((this.#sorted[(count - 1) >> 1] as number) + (this.#sorted[count >> 1] as number)) / 2;
+    return (sorted[(count - 1) >> 1] + sorted[count >> 1]) / 2;
   }
 }

@@ -1,6 +1,6 @@
 import type { SampleBlock } from '../capture/soundSource.ts';
-import { checkLength } from '../resonance/checkLength.ts';
-import type { LengthCheck } from '../resonance/checkLength.ts';
+import { checkLength } from '../resonance/lengthCheck/checkLength.ts';
+import type { LengthCheck } from '../resonance/lengthCheck/checkLength.ts';
 import { ToneStream } from '../tone/toneStream.ts';
 import { Listening } from './listening.ts';
 import type { ForkPitch, ListeningReport, Resonance } from './listeningTypes.ts';
@@ -10,7 +10,7 @@ import { RecordingListening } from './recordingListening.ts';
 export interface AnalysisOptions {
   readonly sampleRateHz: number;
   readonly fork: ForkPitch;
-  /** Report what the live detector flags, each with `flaggedAtS`, instead of the second look's resonances. */
+  /** Report what the online detector flags, each with `flaggedAtS`, instead of the resonances that are detected offline. */
   readonly live?: boolean;
   /** Also judge whether the fixed column is at resonance. */
   readonly check?: boolean;
@@ -63,7 +63,7 @@ export class RecordingAnalysis {
 
   finish(): CheckedReport {
     this.#flagged.push(...this.#listening.finish().resonances);
-    const found = this.#listening.secondLook();
+    const found = this.#listening.offlineReport();
     const report = { ...found, check: this.#check() };
     if (this.#options.live !== true) return report;
     const resonances = this.#flagged.sort((a, b) => a.timeS - b.timeS);

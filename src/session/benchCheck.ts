@@ -1,6 +1,6 @@
 import type { SampleBlock } from '../capture/soundSource.ts';
-import { checkLength } from '../resonance/checkLength.ts';
-import type { LengthCheck } from '../resonance/checkLength.ts';
+import { checkLength } from '../resonance/lengthCheck/checkLength.ts';
+import type { LengthCheck } from '../resonance/lengthCheck/checkLength.ts';
 import { Listening } from './listening.ts';
 import type { ForkPitch } from './listeningTypes.ts';
 

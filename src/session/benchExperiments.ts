@@ -269,7 +269,7 @@ function whyNot(loaded: Exclude<Loaded, { readonly kind: 'there' }>): string {
     case 'missing':
       return 'it is no longer there.';
     case 'unreadable':
-      return `${loaded.faults[0] ?? ''} Under Records it can be saved as it is.`;
+      return `${loaded.faults.at(0) ?? ''} Under Records it can be saved as it is.`;
     case 'refused':
       return loaded.fault.message;
   }

@@ -144,7 +144,7 @@ export class BenchHearing {
     this.trace.add(update);
     this.marking?.addPoints(update.points);
     this.sound.takeSoundings(update.soundings);
-    // A recording is marked from the second look, which sees both sides of each passage.
+    // A recording is marked from what is detected offline, with both sides of each passage.
     if (this.sourceKind !== 'recording' && this.check === null) {
       for (const resonance of update.resonances) this.marking?.mark(resonance);
     }
@@ -193,7 +193,7 @@ export class BenchHearing {
     if (count === 0) {
       this.outside.tell(
         'problem',
-        report.warnings[0]?.message ?? 'No resonance was found in this recording.',
+        report.warnings.at(0)?.message ?? 'No resonance was found in this recording.',
       );
       return;
     }

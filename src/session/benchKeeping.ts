@@ -96,7 +96,7 @@ export class BenchKeeping {
     if (last?.kind === 'unreadable') {
       this.handlers.tell(
         'problem',
-        `The last experiment couldn’t be read: ${last.faults[0] ?? ''} It is kept as it is, under Records.`,
+        `The last experiment couldn’t be read: ${last.faults.at(0) ?? ''} It is kept as it is, under Records.`,
       );
     }
     if (this.history !== fresh && this.history !== null) this.save(this.history);

@@ -30,7 +30,7 @@ export interface ListenHandlers {
   onState(state: CaptureState): void;
   /** Every block, after the stages have heard it. */
   onBlock?(block: SampleBlock): void;
-  /** Once, when the source has ended by itself: what a second look at the whole found. */
+  /** Once, when the source has ended by itself: what was detected offline in the whole. */
   onReport(report: ListeningReport): void;
 }
 
@@ -101,7 +101,7 @@ export class BenchListen implements SoundListener {
   private end(): void {
     if (this.listening === null) return;
     this.pass(this.listening.finish());
-    this.handlers.onReport(this.listening.secondLook());
+    this.handlers.onReport(this.listening.offlineReport());
   }
 
   private pass(update: ListeningUpdate): void {
@@ -129,7 +129,7 @@ export class BenchListen implements SoundListener {
     if (unfit !== null) return this.fail('pitch-unheard', unfit);
     try {
       const create = (): ListeningLike => this.create({ sampleRateHz, fork });
-      // A recording gets a second look at its whole; what goes on for hours is forgotten.
+      // A recording is detected offline as a whole; what goes on for hours is forgotten.
       this.listening =
         this.source.kind === 'recording'
           ? new RecordingListening(sampleRateHz, create)

@@ -145,7 +145,7 @@ export class BenchSession {
 
   get presentFork(): Fork {
     const { forks, present } = this.experiment;
-    const fork = forks.find((candidate) => candidate.id === present.forkId) ?? forks[0];
+    const fork = forks.find((candidate) => candidate.id === present.forkId) ?? forks.at(0);
     if (fork === undefined) throw new Error('An experiment always has a fork.');
     return fork;
   }

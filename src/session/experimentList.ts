@@ -25,7 +25,7 @@ function entryOf({ id, experiment: record, deletedAt }: StoredExperiment): Exper
   const reading = readRecord(record);
   const shared = { id, isDeleted: deletedAt !== null, record };
   if (reading.kind === 'faults') {
-    const fault = reading.faults[0] ?? '';
+    const fault = reading.faults.at(0) ?? '';
     return { ...shared, title: '', changedAt: '', markCount: 0, placeCount: 0, fault };
   }
   const { title, changedAt, marks, places } = reading.experiment;

@@ -106,12 +106,8 @@ function lastStrike(points: readonly LevelPoint[]): number | null {
   );
   for (let i = found + 2 * SMOOTH; i + 3 * SMOOTH < smooth.length; i += 1) {
     // A shout on the fork's pitch is over two seconds later; another strike is not.
-    const after = Math.min(
-      smooth[i] as number,
-      smooth[i + SMOOTH] as number,
-      smooth[i + 3 * SMOOTH] as number,
-    );
-    if (after - (smooth[i - SMOOTH] as number) >= STRIKE_DB) found = i;
+    const after = Math.min(smooth[i], smooth[i + SMOOTH], smooth[i + 3 * SMOOTH]);
+    if (after - smooth[i - SMOOTH] >= STRIKE_DB) found = i;
   }
   while (found < points.length && points[found]?.toneDb === null) found += 1;
   return found < points.length ? found : null;
@@ -187,7 +183,7 @@ function isLouderThanTalk(heard: readonly Bin[], decay: readonly LevelPoint[]): 
 }
 
 function followedHeardS(heard: readonly Bin[]): number {
-  return (heard.at(-1)?.timeS ?? 0) - (heard[0]?.timeS ?? 0) + BIN_S;
+  return (heard.at(-1)?.timeS ?? 0) - (heard.at(0)?.timeS ?? 0) + BIN_S;
 }
 
 /** Level of the sound without the tone, dB: its quietest tenth before the strike, else during the decay. */

@@ -1,5 +1,5 @@
-import { combinePitches } from '../resonance/soundings.ts';
-import { PITCH_FROM_S } from '../resonance/secondLook.ts';
+import { FREQUENCY_FROM_S } from '../resonance/passages/offlineDetector.ts';
+import { combineFrequencies } from '../resonance/soundingFrequency.ts';
 import type { ListeningReport, ListeningWarning, Resonance, Sounding } from './listeningTypes.ts';
 
 /** What one listening of several heard of a recording. All times are on the recording's axis. */
@@ -70,17 +70,17 @@ function addSoundings(
   return numbers;
 }
 
-/** The fork's pitch over all soundings that are long enough to tell it; else that of the first part that heard it. */
+/** The fork's frequency over all soundings that are long enough to tell it; else that of the first part that heard it. */
 function forkOf(parts: readonly PartReport[], soundings: readonly Sounding[]): ListeningReport['fork'] {
-  const { nominalHz } = (parts[0] as PartReport).report.fork;
-  const pitches = soundings.flatMap(({ startS, endS, frequencyHz, frequencyStandardUncertaintyHz: u }) =>
-    frequencyHz === null || u === null || (endS ?? Infinity) - startS < PITCH_FROM_S
+  const { nominalHz } = parts[0].report.fork;
+  const frequencies = soundings.flatMap(({ startS, endS, frequencyHz, frequencyStandardUncertaintyHz: u }) =>
+    frequencyHz === null || u === null || (endS ?? Infinity) - startS < FREQUENCY_FROM_S
       ? []
       : [{ offsetHz: frequencyHz - nominalHz, standardUncertaintyHz: u }],
   );
-  const pitch = combinePitches(pitches);
-  if (pitch !== null) {
-    const { offsetHz, standardUncertaintyHz } = pitch;
+  const frequency = combineFrequencies(frequencies);
+  if (frequency !== null) {
+    const { offsetHz, standardUncertaintyHz } = frequency;
     return { nominalHz, measuredHz: nominalHz + offsetHz, standardUncertaintyHz };
   }
   const heard = parts.find(({ report }) => report.fork.measuredHz !== null);

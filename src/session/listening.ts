@@ -1,13 +1,14 @@
+import { ANALYSIS_BLOCK } from '../capture/signal/analysisBlock.ts';
 import type { SampleBlock } from '../capture/soundSource.ts';
-import { LiveDetector } from '../resonance/liveLook.ts';
-import type { LiveFlag } from '../resonance/liveLook.ts';
-import { decayTimeS } from '../resonance/soundings.ts';
-import { secondLook } from '../resonance/secondLook.ts';
-import { NOTHING, withOne } from '../resonance/shortList.ts';
-import { LevelAgainstRoom } from '../room/levelAgainstRoom.ts';
+import { decayTimeS } from '../resonance/decayTime.ts';
+import { detectOffline } from '../resonance/passages/offlineDetector.ts';
+import { OnlineDetector } from '../resonance/passages/onlineDetector.ts';
+import type { OnlineFlag } from '../resonance/passages/onlineDetector.ts';
+import { LevelRoomCorrelation } from '../room/levelRoomCorrelation.ts';
 import { BroadbandMeter } from '../tone/broadbandMeter.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import { ToneStream } from '../tone/toneStream.ts';
+import { DistanceToMaximum } from './distanceToMaximum.ts';
 import { LevelTrace } from './levelTrace.ts';
 import type {
   ForkPitch,
@@ -23,16 +24,11 @@ import { gapWarning, listeningWarnings, pumpingSoFar } from './listeningWarnings
 import { SignalHealth } from './signalHealth.ts';
 import { SoundingTrack } from './soundingTrack.ts';
 import { toResonance } from './toResonance.ts';
-import { WayBack } from './wayBack.ts';
 
-/** Narrow values between two looks for soundings. */
+/** Narrow values between two searches for soundings. */
 const SOUNDING_STEP = 25;
-/** The flanks around a value are complete this many values later. */
-const LOOKAHEAD = 12;
-/** Frames between two decisions: about 20 ms, however long the blocks are. */
-const STEP_FRAMES = 1024;
-
-const SILENCE = new Float32Array(STEP_FRAMES);
+/** The side bands around a value are complete this many values later. */
+const SIDE_BAND_DELAY = 12;
 
 /**
  * Runs the stages on one source, live: samples in, level points, soundings, resonances and warnings out. All
@@ -42,29 +38,26 @@ export class Listening {
   readonly #options: { readonly sampleRateHz: number; readonly fork: ForkPitch };
   readonly #stream: ToneStream;
   readonly #series: ToneSeries;
-  readonly #live: LiveDetector;
+  readonly #detector: OnlineDetector;
   readonly #trace: LevelTrace;
   readonly #track: SoundingTrack;
-  readonly #againstRoom: LevelAgainstRoom;
-  readonly #wayBack = new WayBack();
+  readonly #roomCorrelation: LevelRoomCorrelation;
+  readonly #distance = new DistanceToMaximum();
   readonly #broadband: BroadbandMeter;
   readonly #health: SignalHealth;
-  /** Samples of the step that isn't complete yet, and how many of them the checks of the signal have had. */
-  readonly #step = new Float32Array(STEP_FRAMES);
+  /** Samples of the block that isn't complete yet, and how many of them the checks of the signal have had. */
+  readonly #block = new Float32Array(ANALYSIS_BLOCK);
   #filled = 0;
   #checked = 0;
-  /** Frames of all steps before. */
+  /** Frames of all blocks before. */
   #frames = 0;
   #nextSounding = SOUNDING_STEP;
   readonly #resonances: Resonance[] = [];
   readonly #told = new Set<string>();
-  /** What a push adds, while it is gathered; null where there is nothing yet. */
-  #newPoints: LevelPoint[] | null = null;
-  #newResonances: Resonance[] | null = null;
-  #newSoundings: Sounding[] | null = null;
-  #newWarnings: ListeningWarning[] | null = null;
+  /** What a push adds, while it is gathered. */
+  #added = nothingAdded();
 
-  /** @throws RangeError when the fork's pitch doesn't fit the sample rate */
+  /** @throws RangeError when the fork's frequency doesn't fit the sample rate */
   constructor(options: { readonly sampleRateHz: number; readonly fork: ForkPitch }) {
     this.#options = options;
     const { sampleRateHz, fork } = options;
@@ -72,11 +65,11 @@ export class Listening {
     const { series } = this.#stream;
     this.#series = series;
     this.#health = new SignalHealth(sampleRateHz);
-    this.#live = new LiveDetector(series, fork.toleranceHz);
-    this.#trace = new LevelTrace(series);
-    this.#track = new SoundingTrack(series, fork);
-    this.#againstRoom = new LevelAgainstRoom(series);
+    this.#detector = new OnlineDetector(series, fork.toleranceHz);
     this.#broadband = new BroadbandMeter(sampleRateHz);
+    this.#trace = new LevelTrace(series, this.#broadband);
+    this.#track = new SoundingTrack(series, fork);
+    this.#roomCorrelation = new LevelRoomCorrelation(series);
   }
 
   /** Everything heard so far, for checks and pictures. */
@@ -89,50 +82,51 @@ export class Listening {
     return this.#resonances;
   }
 
-  /** The fork's pitch as estimated so far, Hz; null before the first tone. */
+  /** The fork's frequency as estimated so far, Hz; null before the first tone. */
   get forkHz(): number | null {
-    return this.#live.offsetHz === null ? null : this.#options.fork.nominalHz + this.#live.offsetHz;
+    const { offsetHz } = this.#detector;
+    return offsetHz === null ? null : this.#options.fork.nominalHz + offsetHz;
   }
 
   push(block: SampleBlock): ListeningUpdate {
     if (block.discontinuity) this.#bridgeGap(block.startFrame);
-    this.#feed(block.samples, block.samples.length, true);
+    this.#feed(block.samples, true);
     return this.#update();
   }
 
   /** Lets the last values out. Nothing may be pushed afterwards. */
   finish(): ListeningUpdate {
-    this.#hearStep();
+    this.#takeBlock();
     this.#stream.finish();
     this.#health.finish();
     this.#advance();
     return this.#update();
   }
 
-  /** A better look at all that was heard, with time on both sides of everything. */
-  secondLook(): ListeningReport {
+  /** What all that was heard shows, detected with time on both sides of everything. */
+  offlineReport(): ListeningReport {
     const { sampleRateHz, fork } = this.#options;
     const durationS = (this.#frames + this.#filled) / sampleRateHz;
-    const liveTimesS = this.#resonances.map(({ timeS }) => timeS);
-    const look = secondLook(this.#series, fork.toleranceHz, liveTimesS);
+    const onlineTimesS = this.#resonances.map(({ timeS }) => timeS);
+    const found = detectOffline(this.#series, fork.toleranceHz, onlineTimesS);
     const { rateHz } = this.#series;
-    const soundings = look.soundings.map((span, i): Sounding => ({
+    const soundings = found.soundings.map(({ from, to, frequency }, i): Sounding => ({
       index: i + 1,
-      startS: span.from / rateHz,
+      startS: from / rateHz,
       // The narrow filter lets the last values out a little past the end.
-      endS: Math.min(span.to / rateHz, durationS),
-      decayTimeS: decayTimeS(this.#series, span),
-      frequencyHz: span.pitch === null ? null : fork.nominalHz + span.pitch.offsetHz,
-      frequencyStandardUncertaintyHz: span.pitch?.standardUncertaintyHz ?? null,
+      endS: Math.min(to / rateHz, durationS),
+      decayTimeS: decayTimeS(this.#series.segment(from, to)),
+      frequencyHz: frequency === null ? null : fork.nominalHz + frequency.offsetHz,
+      frequencyStandardUncertaintyHz: frequency?.standardUncertaintyHz ?? null,
     }));
-    const resonances = look.passages.map((passage) => toResonance(passage, soundings, null));
+    const resonances = found.passages.map((passage) => toResonance(passage, soundings, null));
     const report = {
       durationS,
       sampleRateHz,
       fork: {
         nominalHz: fork.nominalHz,
-        measuredHz: look.pitch === null ? null : fork.nominalHz + look.pitch.offsetHz,
-        standardUncertaintyHz: look.pitch?.standardUncertaintyHz ?? null,
+        measuredHz: found.frequency === null ? null : fork.nominalHz + found.frequency.offsetHz,
+        standardUncertaintyHz: found.frequency?.standardUncertaintyHz ?? null,
       },
       soundings,
       resonances,
@@ -141,48 +135,43 @@ export class Listening {
       series: this.#series,
       largest: this.#health.largest,
       steadyTone: this.#stream.steadyTone,
-      roomCorrelation: this.#againstRoom.correlation(),
+      roomCorrelation: this.#roomCorrelation.correlation(),
     };
     return {
       ...report,
-      warnings: [...this.#health.warnings(), ...listeningWarnings(report, fork, look, heard)],
+      warnings: [...this.#health.warnings(), ...listeningWarnings(report, fork, found, heard)],
     };
   }
 
   /**
-   * Gathers samples to steps, and decides after each, so that decisions don't depend on the blocks.
+   * Gathers samples to blocks, and decides after each, so that decisions don't depend on how the samples came.
    * @param isHeard  false: silence in place of lost sound, which the signal isn't judged by
    */
-  #feed(samples: Float32Array, count: number, isHeard: boolean): void {
-    for (let taken = 0; taken < count;) {
-      const part = Math.min(count - taken, STEP_FRAMES - this.#filled);
-      for (let i = 0; i < part; i += 1) this.#step[this.#filled + i] = samples[taken + i] as number;
+  #feed(samples: Float32Array, isHeard: boolean): void {
+    for (let taken = 0; taken < samples.length;) {
+      const part = Math.min(samples.length - taken, ANALYSIS_BLOCK - this.#filled);
+      this.#block.set(samples.subarray(taken, taken + part), this.#filled);
       taken += part;
       this.#filled += part;
       if (!isHeard) this.#checked = this.#filled;
-      if (this.#filled < STEP_FRAMES) continue;
-      this.#hearStep();
+      if (this.#filled < ANALYSIS_BLOCK) continue;
+      this.#takeBlock();
       this.#advance();
     }
   }
 
-  /** Gives the step to all stages, complete or not. */
-  #hearStep(): void {
-    const isWhole = this.#filled === STEP_FRAMES;
+  /** Gives the block to all stages, complete or not. */
+  #takeBlock(): void {
     this.#checkSignal();
-    if (isWhole) this.#broadband.push(this.#step);
-    this.#stream.push(isWhole ? this.#step : this.#step.subarray(0, this.#filled));
+    if (this.#filled === ANALYSIS_BLOCK) this.#broadband.push(this.#block);
+    this.#stream.push(this.#block.subarray(0, this.#filled));
     this.#frames += this.#filled;
     this.#filled = 0;
     this.#checked = 0;
   }
 
   #checkSignal(): void {
-    const isWhole = this.#checked === 0 && this.#filled === STEP_FRAMES;
-    if (isWhole) this.#health.push(this.#step);
-    else if (this.#checked < this.#filled) {
-      this.#health.push(this.#step.subarray(this.#checked, this.#filled));
-    }
+    this.#health.push(this.#block.subarray(this.#checked, this.#filled));
     this.#checked = this.#filled;
   }
 
@@ -194,58 +183,47 @@ export class Listening {
     this.#series.markGap(startFrame / sampleRateHz);
     this.#checkSignal();
     this.#health.interrupt();
-    for (let left = Math.max(0, startFrame - heard); left > 0; left -= STEP_FRAMES) {
-      this.#feed(SILENCE, Math.min(left, STEP_FRAMES), false);
+    const silence = new Float32Array(ANALYSIS_BLOCK);
+    for (let left = Math.max(0, startFrame - heard); left > 0; left -= ANALYSIS_BLOCK) {
+      this.#feed(silence.subarray(0, Math.min(left, ANALYSIS_BLOCK)), false);
     }
   }
 
   #advance(): void {
-    this.#live.advance(this.#onFlag);
-    const ready = this.#series.length - LOOKAHEAD;
-    this.#trace.advance(ready, this.#live.offsetHz ?? 0, this.#broadband, this.#onPoint);
+    for (const flag of this.#detector.advance()) this.#flag(flag);
+    const ready = this.#series.length - SIDE_BAND_DELAY;
+    for (const { point, coherentMeanSquare } of this.#trace.advance(ready, this.#detector.offsetHz ?? 0)) {
+      this.#distance.push(point.timeS, coherentMeanSquare);
+      this.#added.points.push(point);
+    }
     this.#followSoundings(ready);
     this.#tell(this.#health.warnings());
     if (this.#series.gaps.length > 0) this.#tell(gapWarning(this.#series));
   }
 
   #update(): ListeningUpdate {
-    const update = {
-      points: this.#newPoints ?? NOTHING,
-      resonances: this.#newResonances ?? NOTHING,
-      soundings: this.#newSoundings ?? NOTHING,
-      warnings: this.#newWarnings ?? NOTHING,
-      guidance: this.#guidance(),
-    };
-    this.#newPoints = null;
-    this.#newResonances = null;
-    this.#newSoundings = null;
-    this.#newWarnings = null;
+    const update = { ...this.#added, guidance: this.#guidance() };
+    this.#added = nothingAdded();
     return update;
   }
 
-  readonly #onFlag = ({ passage, decidedIndex }: LiveFlag): void => {
+  #flag({ passage, decidedIndex }: OnlineFlag): void {
     const flaggedAtS = decidedIndex / this.#series.rateHz + this.#stream.delayS;
     const resonance = toResonance(passage, this.#track.soundings, flaggedAtS);
     this.#resonances.push(resonance);
-    this.#newResonances = withOne(this.#newResonances, resonance);
-  };
-
-  readonly #onPoint = (point: LevelPoint): void => {
-    this.#wayBack.push(point.timeS, this.#trace.coherentMeanSquare);
-    this.#newPoints = withOne(this.#newPoints, point);
-  };
+    this.#added.resonances.push(resonance);
+  }
 
   #followSoundings(ready: number): void {
-    if (ready < this.#nextSounding || this.#live.offsetHz === null) return;
+    if (ready < this.#nextSounding || this.#detector.offsetHz === null) return;
     while (this.#nextSounding <= ready) this.#nextSounding += SOUNDING_STEP;
     const before = this.#track.open?.index ?? null;
-    let hasEnded = false;
-    for (const sounding of this.#track.advance(this.#live.view)) {
-      this.#newSoundings = withOne(this.#newSoundings, sounding);
-      hasEnded ||= sounding.endS !== null;
+    const changed = this.#track.advance(this.#detector.view);
+    this.#added.soundings.push(...changed);
+    if (changed.some(({ endS }) => endS !== null)) {
+      this.#tell(pumpingSoFar(this.#series, this.#roomCorrelation.correlation()));
     }
-    if (hasEnded) this.#tell(pumpingSoFar(this.#series, this.#againstRoom.correlation()));
-    if ((this.#track.open?.index ?? null) !== before) this.#wayBack.clear();
+    if ((this.#track.open?.index ?? null) !== before) this.#distance.clear();
   }
 
   /** Each kind of warning once. */
@@ -253,13 +231,20 @@ export class Listening {
     for (const found of warnings) {
       if (found.code === 'silent' || this.#told.has(found.code)) continue;
       this.#told.add(found.code);
-      this.#newWarnings = withOne(this.#newWarnings, found);
+      this.#added.warnings.push(found);
     }
   }
 
   #guidance(): Guidance | null {
     const { open } = this.#track;
     if (open === null) return null;
-    return this.#wayBack.guide(this.#resonances, open, this.#track.decayTimeS);
+    return this.#distance.guide(this.#resonances, open, this.#track.decayTimeS);
   }
 }
+
+const nothingAdded = () => ({
+  points: [] as LevelPoint[],
+  resonances: [] as Resonance[],
+  soundings: [] as Sounding[],
+  warnings: [] as ListeningWarning[],
+});

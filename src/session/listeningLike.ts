@@ -5,7 +5,7 @@ import type { ForkPitch, ListeningReport, ListeningUpdate } from './listeningTyp
 export interface ListeningLike {
   push(block: SampleBlock): ListeningUpdate;
   finish(): ListeningUpdate;
-  secondLook(): ListeningReport;
+  offlineReport(): ListeningReport;
 }
 
 export type CreateListening = (options: { sampleRateHz: number; fork: ForkPitch }) => ListeningLike;

@@ -55,7 +55,7 @@ export interface Resonance {
   readonly halfPowerEndS: number;
   /** Index of the sounding it belongs to; null where none was made out. */
   readonly soundingIndex: number | null;
-  /** Live: the source's time at which it was flagged. Second look: null. */
+  /** Live: the source's time at which it was flagged. Offline: null. */
   readonly flaggedAtS: number | null;
   /** Why it was flagged, in one line for a person. */
   readonly reason: string;
@@ -106,7 +106,7 @@ export interface ListeningUpdate {
   readonly guidance: Guidance | null;
 }
 
-/** What the second look at a finished recording found. */
+/** What was detected offline in a finished recording. */
 export interface ListeningReport {
   readonly durationS: number;
   readonly sampleRateHz: number;

@@ -1,8 +1,8 @@
-import type { SecondLook } from '../resonance/secondLook.ts';
+import type { OfflineDetection } from '../resonance/passages/offlineDetector.ts';
 import { findSecondFork } from '../resonance/secondFork.ts';
 import type { SecondFork } from '../resonance/secondFork.ts';
 import { findTurns } from '../resonance/forkTurns.ts';
-import { sharedView } from '../resonance/toneView.ts';
+import { MovingView } from '../resonance/toneView.ts';
 import type { SteadyTone } from '../tone/steadyTone.ts';
 import type { ToneSeries } from '../tone/toneSeries.ts';
 import type { ForkPitch, ListeningReport, ListeningWarning } from './listeningTypes.ts';
@@ -29,7 +29,7 @@ export interface HeardSamples {
   readonly largest: number;
   /** The strongest steady line around the fork's pitch. */
   readonly steadyTone: SteadyTone | null;
-  /** See LevelAgainstRoom. */
+  /** See LevelRoomCorrelation. */
   readonly roomCorrelation: number | null;
 }
 
@@ -37,7 +37,7 @@ export interface HeardSamples {
 export function listeningWarnings(
   report: Omit<ListeningReport, 'warnings'>,
   fork: ForkPitch,
-  look: SecondLook,
+  found: OfflineDetection,
   heard: HeardSamples,
 ): ListeningWarning[] {
   const gap = gapWarning(heard.series);
@@ -57,7 +57,7 @@ export function listeningWarnings(
   if (report.fork.measuredHz === null) return [noForkWarning(fork, heard.steadyTone), ...about, ...gap];
   return [
     ...offStampWarning(report, fork),
-    ...turnOrBeatWarning(report, look, heard.series),
+    ...turnOrBeatWarning(report, found, heard.series),
     ...fastWarning(report),
     ...about,
     ...gap,
@@ -96,18 +96,18 @@ function offStampWarning(report: Omit<ListeningReport, 'warnings'>, fork: ForkPi
 /** A turned fork's nulls look like beats to the search for a second fork, so the turns come first. */
 function turnOrBeatWarning(
   report: Omit<ListeningReport, 'warnings'>,
-  look: SecondLook,
+  found: OfflineDetection,
   series: ToneSeries,
 ): ListeningWarning[] {
   const { rateHz } = series;
-  const view = sharedView(series);
-  for (const { from, to } of look.soundings) {
-    view.show(from, to, look.offsetHz);
+  const view = new MovingView(series);
+  for (const { from, to } of found.soundings) {
+    view.show(from, to, found.offsetHz);
     const turns = findTurns(view, 0, to - from)
       .map((turn) => (from + turn) / rateHz)
       .filter((turnS) => report.resonances.every(({ timeS }) => Math.abs(timeS - turnS) > OWN_DIP_S));
     if (turns.length < LEAST_TURNS) continue;
-    const timeS = turns[0] as number;
+    const timeS = turns[0];
     return [
       newWarning(
         'fork-turned',
@@ -116,7 +116,7 @@ function turnOrBeatWarning(
       ),
     ];
   }
-  const other = strongestSecondFork(report, look, series);
+  const other = strongestSecondFork(report, found, series);
   if (other === null) return [];
   const timeS = other.middle / rateHz;
   return [
@@ -131,12 +131,12 @@ function turnOrBeatWarning(
 /** Looks in each sounding's stretches between strike, passages and damping. */
 function strongestSecondFork(
   report: Omit<ListeningReport, 'warnings'>,
-  { offsetHz, soundings }: SecondLook,
+  { offsetHz, soundings }: OfflineDetection,
   series: ToneSeries,
 ): SecondFork | null {
   let strongest: SecondFork | null = null;
   const rate = series.rateHz;
-  const view = sharedView(series);
+  const view = new MovingView(series);
   for (const { from, to } of soundings) {
     let start = from + Math.round(0.8 * rate);
     const end = to - Math.round(0.4 * rate);
@@ -172,7 +172,7 @@ function fastWarning(report: Omit<ListeningReport, 'warnings'>): ListeningWarnin
 
 /**
  * Is an automatic gain at work in what was heard so far?
- * @param correlation  see LevelAgainstRoom
+ * @param correlation  see LevelRoomCorrelation
  * @returns one warning or none
  */
 export const pumpingSoFar = (series: ToneSeries, correlation: number | null): ListeningWarning[] =>

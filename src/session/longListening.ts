@@ -21,7 +21,7 @@ export interface LongListeningOptions {
   /** Age from which a listening gets a successor, s, > 0. */
   readonly oldS?: number;
   /**
-   * Asks each listening for its second look when another takes over.
+   * Asks each listening for its offline report when another takes over.
    * @param report  of all that it heard, on the source's time axis
    * @param untilS  when the next took over, on the same axis
    */
@@ -68,10 +68,10 @@ export class LongListening implements ListeningLike {
   }
 
   /** Of what the present listening has heard: not of hours. */
-  secondLook(): ListeningReport {
+  offlineReport(): ListeningReport {
     const { run } = this;
     const byS = this.beganS(run);
-    const report = run.listening.secondLook();
+    const report = run.listening.offlineReport();
     const byIndex = run.firstSounding - 1;
     if (byS === 0 && byIndex === 0) return report;
     return {
@@ -104,7 +104,7 @@ export class LongListening implements ListeningLike {
     if (togetherS < TOGETHER_S || (!isAtRest && ageS < oldS + LONGER_S)) return;
     if (onReport !== undefined) {
       this.run.listening.finish();
-      onReport(this.secondLook(), frame / this.sampleRateHz);
+      onReport(this.offlineReport(), frame / this.sampleRateHz);
     }
     // Its next sounding follows the last one of the old; those that both heard have their numbers already.
     const firstSounding = this.run.firstSounding + this.run.soundings - this.next.soundings;

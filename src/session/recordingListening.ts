@@ -9,7 +9,7 @@ import { LongListening } from './longListening.ts';
 const PART_S = 600;
 
 /**
- * Listens to a recording of any length, with a second look at its whole, in memory that grows with what is found alone.
+ * Listens to a recording of any length, with an offline report on its whole, in memory that grows with what is found alone.
  * Beyond ten minutes it is heard and looked at in parts that are joined where no fork sounds; up to there it is the
  * listening that `create` makes.
  */
@@ -36,8 +36,8 @@ export class RecordingListening implements ListeningLike {
     return this.#long.finish();
   }
 
-  secondLook(): ListeningReport {
-    const report = this.#long.secondLook();
+  offlineReport(): ListeningReport {
+    const report = this.#long.offlineReport();
     return joinReports([...this.#parts, { report, fromS: this.#long.presentSinceS, untilS: Infinity }]);
   }
 }

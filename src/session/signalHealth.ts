@@ -1,13 +1,12 @@
 import { SignalWatch } from '../capture/signal/signalWatch.ts';
 import type { SignalFindings } from '../capture/signal/signalWatch.ts';
-import { NOTHING, withOne } from '../resonance/shortList.ts';
 import type { ListeningWarning } from './listeningTypes.ts';
 import { newWarning } from './newWarning.ts';
 
 /** What the samples say of the way they came, in words: clipping, silence, gaps, holes in the band, hum, offset. */
 export class SignalHealth {
   private readonly watch: SignalWatch;
-  private words: readonly ListeningWarning[] = NOTHING;
+  private words: readonly ListeningWarning[] = [];
 
   /** @param sampleRateHz  8000..384000 */
   constructor(sampleRateHz: number) {
@@ -42,7 +41,7 @@ export class SignalHealth {
 
 /** Words for what was found. @param frames  samples heard so far */
 export function signalWarnings(found: SignalFindings, frames: number): readonly ListeningWarning[] {
-  if (frames === 0) return NOTHING;
+  if (frames === 0) return [];
   if (found.largest === 0) {
     return [
       newWarning(
@@ -51,12 +50,7 @@ export function signalWarnings(found: SignalFindings, frames: number): readonly 
       ),
     ];
   }
-  let warnings: ListeningWarning[] | null = null;
-  for (const warningOf of WARNINGS) {
-    const warning = warningOf(found);
-    if (warning !== null) warnings = withOne(warnings, warning);
-  }
-  return warnings ?? NOTHING;
+  return WARNINGS.map((warningOf) => warningOf(found)).filter((warning) => warning !== null);
 }
 
 function loudnessWarning({ clips, flats, largest }: SignalFindings): ListeningWarning | null {

@@ -1,24 +1,24 @@
-import { aboveRoomDb, reasonText, riseDb, riseStandardUncertaintyDb } from '../resonance/reason.ts';
-import type { SeenPassage } from '../resonance/seenPassage.ts';
+import { aboveRoomDb, reasonText, riseDb, riseStandardUncertaintyDb } from '../resonance/passages/rise.ts';
+import type { DetectedPassage } from '../resonance/passages/detectedPassage.ts';
 import type { Resonance, Sounding } from './listeningTypes.ts';
 
 /**
  * A passage of the detector as the rest of the bench knows it.
- * @param flaggedAtS  null for a second look
+ * @param flaggedAtS  null where it was found offline
  */
 export function toResonance(
-  passage: SeenPassage,
+  passage: DetectedPassage,
   soundings: readonly Sounding[],
   flaggedAtS: number | null,
 ): Resonance {
-  const { evidence, timeS, phaseSwingRad, halfPowerStartS, halfPowerEndS } = passage;
-  const rise = riseDb(evidence);
-  const above = aboveRoomDb(evidence, 5 * passage.noiseDensity);
+  const { features, timeS, phaseSwingRad, halfPowerStartS, halfPowerEndS } = passage;
+  const rise = riseDb(features);
+  const above = aboveRoomDb(features, 5 * passage.noiseDensity);
   const own = soundings.find((s) => s.startS <= timeS + 0.1 && (s.endS === null || timeS <= s.endS + 0.1));
   return {
     timeS,
     riseDb: rise,
-    riseStandardUncertaintyDb: riseStandardUncertaintyDb(evidence),
+    riseStandardUncertaintyDb: riseStandardUncertaintyDb(features),
     aboveRoomDb: above,
     confidence: passage.probability,
     phaseSwingRad,

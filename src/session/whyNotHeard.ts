@@ -1,5 +1,5 @@
 import { isWithin } from '../limits/limits.ts';
-import { hearablePitchHz, SAMPLE_RATES_HZ } from '../tone/hearablePitch.ts';
+import { hearableFrequencyHz, SAMPLE_RATES_HZ } from '../tone/hearableFrequency.ts';
 
 /** A rate at which every fork of the bench is heard, and which every device offers, Hz. */
 const USUAL_RATE = '44 100 or 48 000';
@@ -10,7 +10,7 @@ export function whyNotHeard(sampleRateHz: number, pitchHz: number): string | nul
     const { lowest, highest } = SAMPLE_RATES_HZ;
     return `This sound has a sample rate of ${sampleRateHz} Hz; the bench hears ${lowest} to ${highest} Hz. Record at ${USUAL_RATE} Hz.`;
   }
-  const { lowest, highest } = hearablePitchHz(sampleRateHz);
+  const { lowest, highest } = hearableFrequencyHz(sampleRateHz);
   if (isWithin({ lowest, highest }, pitchHz)) return null;
   return `A pitch of ${pitchHz} Hz can’t be heard at this sound’s sample rate of ${sampleRateHz} Hz: ${lowest} to ${Math.floor(highest)} Hz can. Record at ${USUAL_RATE} Hz (a headset’s microphone often gives less), or choose another pitch. Lengths can be typed all the same.`;
 }

@@ -1,51 +1,40 @@
 import Meyda from 'meyda';
+import { ANALYSIS_BLOCK } from '../capture/signal/analysisBlock.ts';
 
-/** 21 ms at 48 kHz. */
-export const BROADBAND_FRAME = 1024;
-/** Frames that are kept: two seconds and more, far longer than a level point waits. */
+/** Blocks that are kept: two seconds and more, far longer than a level point waits. */
 const KEPT = 128;
 
-/** Meyda.extract would window and transform every frame; its rms alone needs neither. */
+/** Meyda.extract would window and transform every block; its rms alone needs neither. */
 const { rms } = Meyda.featureExtractors as {
-  rms: (frame: { readonly signal: Float32Array }) => number;
+  rms: (block: { readonly signal: Float32Array }) => number;
 };
 
 /**
- * The whole sound's level, for comparison with the level at the fork's pitch: mean squares of frames of 1024 samples,
- * of which the newest are kept.
+ * The whole sound's level, for comparison with the level at the fork's frequency: mean squares of analysis blocks, of
+ * which the newest are kept.
  */
 export class BroadbandMeter {
-  readonly #frameS: number;
-  /** A ring: frame k at k % KEPT. */
+  readonly #blockS: number;
+  /** A ring: block k at k % KEPT. */
   readonly #meanSquares = new Float64Array(KEPT);
-  readonly #features: { signal: Float32Array } = { signal: new Float32Array(0) };
-  #frames = 0;
+  #blocks = 0;
 
   constructor(sampleRateHz: number) {
-    this.#frameS = BROADBAND_FRAME / sampleRateHz;
+    this.#blockS = ANALYSIS_BLOCK / sampleRateHz;
   }
 
-  /** @param frame  the next BROADBAND_FRAME samples */
-  push(frame: Float32Array): void {
-    this.#features.signal = frame;
-    this.#meanSquares[this.#frames % KEPT] = rms(this.#features) ** 2;
-    this.#frames += 1;
+  /** @param block  the next ANALYSIS_BLOCK samples */
+  push(block: Float32Array): void {
+    this.#meanSquares[this.#blocks % KEPT] = rms({ signal: block }) ** 2;
+    this.#blocks += 1;
   }
 
-  /** The frame that a moment lies in, counted from 0. @param timeS  from the start of the sound, s */
-  frameAt(timeS: number): number {
-    return Math.floor(timeS / this.#frameS);
-  }
-
-  /**
-   * Mean square, full scale 1, over the frames from one to another, both included, that are there and among the last
-   * two seconds; 0 of none.
-   */
-  meanSquare(firstFrame: number, lastFrame: number): number {
-    const from = Math.max(0, this.#frames - KEPT, firstFrame);
-    const to = Math.min(this.#frames, lastFrame + 1);
+  /** Mean square, full scale 1, of the blocks that a stretch of time touches, as far as they are kept; 0 of none. */
+  meanSquare(fromS: number, toS: number): number {
+    const first = Math.max(0, this.#blocks - KEPT, Math.floor(fromS / this.#blockS));
+    const end = Math.min(this.#blocks, Math.floor(toS / this.#blockS) + 1);
     let sum = 0;
-    for (let i = from; i < to; i += 1) sum += this.#meanSquares[i % KEPT] as number;
-    return sum / Math.max(1, to - from);
+    for (let i = first; i < end; i += 1) sum += this.#meanSquares[i % KEPT];
+    return sum / Math.max(1, end - first);
   }
 }

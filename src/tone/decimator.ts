@@ -41,8 +41,8 @@ export class ComplexDecimator {
   /** @param count  values taken of `re` and `im`, 0..MOST_AT_ONCE @returns how many came out */
   push(re: Float64Array, im: Float64Array, count: number): number {
     for (let i = 0; i < count; i += 1) {
-      this.#bufferRe[this.#filled + i] = re[i] as number;
-      this.#bufferIm[this.#filled + i] = im[i] as number;
+      this.#bufferRe[this.#filled + i] = re[i];
+      this.#bufferIm[this.#filled + i] = im[i];
     }
     this.#filled += count;
     let start = 0;
@@ -64,15 +64,15 @@ export class ComplexDecimator {
     const im = this.#bufferIm;
     const tapsRe = this.#tapsRe;
     const tapsIm = this.#tapsIm;
-    let x = (re[middle] as number) * (tapsRe[0] as number);
-    let y = (im[middle] as number) * (tapsRe[0] as number);
+    let x = re[middle] * tapsRe[0];
+    let y = im[middle] * tapsRe[0];
     for (let i = 1; i < tapsRe.length; i += 1) {
-      const tapRe = tapsRe[i] as number;
-      const tapIm = tapsIm[i] as number;
-      const earlierRe = re[middle - i] as number;
-      const earlierIm = im[middle - i] as number;
-      const laterRe = re[middle + i] as number;
-      const laterIm = im[middle + i] as number;
+      const tapRe = tapsRe[i];
+      const tapIm = tapsIm[i];
+      const earlierRe = re[middle - i];
+      const earlierIm = im[middle - i];
+      const laterRe = re[middle + i];
+      const laterIm = im[middle + i];
       x += (laterRe + earlierRe) * tapRe - (laterIm - earlierIm) * tapIm;
       y += (laterIm + earlierIm) * tapRe + (laterRe - earlierRe) * tapIm;
     }
@@ -102,7 +102,7 @@ export class RealDecimator {
     const outer = taps.subarray(taps.length - pairs);
     this.#tapsRe = outer.map((tap, i) => tap * Math.cos(turnRad * distance(i)));
     this.#tapsIm = outer.map((tap, i) => -tap * Math.sin(turnRad * distance(i)));
-    this.#middleTap = isOdd ? (taps[pairs] as number) : 0;
+    this.#middleTap = isOdd ? taps[pairs] : 0;
     this.#length = taps.length;
     this.#step = step;
     this.#buffer = new Float64Array(taps.length + MOST_AT_ONCE);
@@ -123,13 +123,13 @@ export class RealDecimator {
     for (; start + this.#length <= this.#filled; start += this.#step) {
       const before = start + tapsRe.length - 1;
       const after = start + this.#length - tapsRe.length;
-      let x = (buffer[after - 1] as number) * this.#middleTap;
+      let x = buffer[after - 1] * this.#middleTap;
       let y = 0;
       for (let i = 0; i < tapsRe.length; i += 1) {
-        const earlier = buffer[before - i] as number;
-        const later = buffer[after + i] as number;
-        x += (later + earlier) * (tapsRe[i] as number);
-        y += (later - earlier) * (tapsIm[i] as number);
+        const earlier = buffer[before - i];
+        const later = buffer[after + i];
+        x += (later + earlier) * tapsRe[i];
+        y += (later - earlier) * tapsIm[i];
       }
       this.re[out] = x;
       this.im[out] = y;

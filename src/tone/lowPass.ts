@@ -5,6 +5,9 @@
  * @param attenuationDb  in the stop band, > 21
  * @returns Float64Array of odd length
  * @see Kaiser 1974, length and shape formulas (as given in Oppenheim & Schafer, Discrete-Time Signal Processing, §7.5)
+ * @example
+ * const taps = lowPassTaps(48_000, 1000, 500, 60);
+ * taps.reduce((sum, tap) => sum + tap) // → 1
  */
 export function lowPassTaps(
   sampleRateHz: number,
@@ -32,17 +35,19 @@ export function lowPassTaps(
 }
 
 /**
- * Taps of a mean over `length` values, taken `times` times over: zeros of that order at every multiple of
+ * Taps of a moving average over `length` values, taken `times` times over (a CIC filter's response): zeros of that order at every multiple of
  * rate / length, where a decimation by `length` would fold.
  * @returns Float64Array of length times × (length − 1) + 1, unit gain at 0 Hz
  * @see Hogenauer 1981, IEEE Trans. Acoust. Speech Signal Process. 29, 155
+ * @example
+ * movingAverageTaps(2, 2) // → [0.25, 0.5, 0.25]
  */
-export function slidingMeanTaps(length: number, times: number): Float64Array {
+export function movingAverageTaps(length: number, times: number): Float64Array {
   let taps = Float64Array.of(1);
   for (let round = 0; round < times; round += 1) {
     const wider = new Float64Array(taps.length + length - 1);
     taps.forEach((tap, i) => {
-      for (let k = 0; k < length; k += 1) wider[i + k] = (wider[i + k] as number) + tap / length;
+      for (let k = 0; k < length; k += 1) wider[i + k] = wider[i + k] + tap / length;
     });
     taps = wider;
   }
@@ -60,16 +65,24 @@ function besselI0(x: number): number {
   return sum;
 }
 
-/** Share of a tone's power that passes a symmetric low-pass of odd length. @param offsetHz  the tone's distance from 0 Hz */
-export function powerPassed(taps: Float64Array, offsetHz: number, sampleRateHz: number): number {
+/**
+ * Power response: share of a tone's power that passes a symmetric low-pass of odd length. @param offsetHz  the tone's distance from 0 Hz
+ * @example
+ * powerResponse(Float64Array.of(0.25, 0.5, 0.25), 25, 100) // → 0.25
+ */
+export function powerResponse(taps: Float64Array, offsetHz: number, sampleRateHz: number): number {
   const half = (taps.length - 1) / 2;
   const turn = (2 * Math.PI * offsetHz) / sampleRateHz;
   let sum = 0;
-  for (let i = 0; i < taps.length; i += 1) sum += (taps[i] as number) * Math.cos(turn * (i - half));
+  for (let i = 0; i < taps.length; i += 1) sum += taps[i] * Math.cos(turn * (i - half));
   return sum * sum;
 }
 
-/** Noise-equivalent bandwidth of a complex low-pass, both sides of 0 Hz together: fs · Σh² / (Σh)². */
+/**
+ * Noise-equivalent bandwidth of a complex low-pass, both sides of 0 Hz together: fs · Σh² / (Σh)².
+ * @example
+ * noiseBandwidthHz(Float64Array.of(0.5, 0.5), 100) // → 50
+ */
 export function noiseBandwidthHz(taps: Float64Array, sampleRateHz: number): number {
   let sum = 0;
   let squares = 0;

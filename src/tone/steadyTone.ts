@@ -2,7 +2,7 @@ import { DB_PER_LN_POWER } from './level.ts';
 
 /** A tone that stood through much of what was heard. */
 export interface SteadyTone {
-  /** Relative to the fork's stamped pitch, Hz; good to a tenth of the bins' distance. */
+  /** Relative to the fork's stamped frequency, Hz; good to a tenth of the bins' distance. */
   readonly offsetHz: number;
   /** Mean level over the floor of its surroundings, dB. */
   readonly aboveFloorDb: number;
@@ -12,7 +12,7 @@ export interface SteadyTone {
 const LEAST_DB = 10;
 
 /**
- * The mean over all flank frames of each bin's logarithm over the frame's floor: a tone that stays counts in full, one
+ * The mean over all frames of the side bands of each bin's logarithm over the frame's floor: a tone that stays counts in full, one
  * that comes and goes hardly. Tells what was there where the expected fork was not.
  */
 export class SteadyToneFinder {
@@ -30,9 +30,9 @@ export class SteadyToneFinder {
   push(spectrum: ArrayLike<number>, floor: number): void {
     const sums = this.#sums;
     for (let bin = 0; bin < sums.length; bin += 1) {
-      const re = spectrum[2 * bin] as number;
-      const im = spectrum[2 * bin + 1] as number;
-      sums[bin] = (sums[bin] as number) + Math.log((re * re + im * im) / floor + 1e-3);
+      const re = spectrum[2 * bin];
+      const im = spectrum[2 * bin + 1];
+      sums[bin] = sums[bin] + Math.log((re * re + im * im) / floor + 1e-3);
     }
     this.#frames += 1;
   }
@@ -43,7 +43,7 @@ export class SteadyToneFinder {
    */
   strongest(fromHz: number, toHz: number): SteadyTone | null {
     const bins = this.#sums.length;
-    const at = (offset: number): number => this.#sums[(offset + bins) % bins] as number;
+    const at = (offset: number): number => this.#sums[(offset + bins) % bins];
     let best: number | null = null;
     for (
       let offset = Math.ceil(fromHz / this.#binHz);

@@ -1,7 +1,7 @@
 import { FRAME_S } from './sweepTrack.ts';
 import type { SweepFrame, SweepGap } from './sweepTrack.ts';
 
-/** Level at one pitch of the sweep. */
+/** Level at one frequency of the sweep. */
 export interface SweepLevel {
   readonly frequencyHz: number;
   readonly meanSquare: number;
@@ -11,7 +11,7 @@ export interface SweepLevel {
 export interface SweepCurve {
   /** By rising pitch. */
   readonly levels: readonly SweepLevel[];
-  /** Pitches that passed while sound was lost, and as far beside them as a frame reaches. */
+  /** Frequencies that passed while sound was lost, and as far beside them as a frame reaches. */
   readonly holes: readonly { readonly fromHz: number; readonly toHz: number }[];
 }
 
@@ -22,12 +22,21 @@ const OFF_LINE_HZ = 6;
 const FEWEST = 20;
 
 /**
- * Level against pitch of a tone whose pitch moves steadily. When it began needn't be known: what lies on one line of
+ * Level against frequency of a tone whose frequency moves steadily. When it began needn't be known: what lies on one line of
  * this slope is the sweep, everything else (the way back, talk, hum) is spread over many lines.
  * @param rateHzPerS  of the sweep, below 0 for a falling one, not 0
  * @param gaps  in the frames' time
  * @returns null where too little of a sweep was heard
  * @throws RangeError if the rate is 0
+ * @example
+ * const frames = Array.from({ length: 30 }, (_, i) => ({
+ *   timeS: i / 10,
+ *   frequencyHz: 300 + i,
+ *   meanSquare: 0.5,
+ *   noiseMeanSquare: 0.001,
+ * }));
+ * sweepCurve(frames, 10).levels.at(-1) // → { frequencyHz: 329, meanSquare: 0.5 }
+ * sweepCurve(frames, -10) // → null
  */
 export function sweepCurve(
   frames: readonly SweepFrame[],
@@ -59,7 +68,7 @@ function commonValue(values: readonly number[], halfWindow: number): number | nu
   const sorted = [...values].sort((a, b) => a - b);
   let [bestFrom, bestTo] = [0, 0];
   for (let from = 0, to = 0; from < sorted.length; from += 1) {
-    while (to < sorted.length && (sorted[to] as number) <= (sorted[from] as number) + 2 * halfWindow) to += 1;
+    while (to < sorted.length && sorted[to] <= sorted[from] + 2 * halfWindow) to += 1;
     if (to - from > bestTo - bestFrom) [bestFrom, bestTo] = [from, to];
   }
   return sorted[(bestFrom + bestTo) >> 1] ?? null;

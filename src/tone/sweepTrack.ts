@@ -1,6 +1,6 @@
 import FFT from 'fft.js';
 import { isWithin } from '../limits/limits.ts';
-import { SAMPLE_RATES_HZ } from './hearablePitch.ts';
+import { SAMPLE_RATES_HZ } from './hearableFrequency.ts';
 
 /** The strongest steady tone of one frame of a sweep. */
 export interface SweepFrame {
@@ -24,19 +24,23 @@ export interface SweepGap {
 export const FRAME_S = 0.17;
 /** Bins to each side that hold a Hann window's line (Harris 1978: the main lobe reaches 2 bins). */
 const LOBE = 2;
-const FLANK_BINS = [6, 30] as const;
+/** Bins to each side that tell the noise. */
+const SIDE_BINS = [6, 30] as const;
 
 /** Follows a slowly swept tone through sound: one frame each 0.085 s, blocks of any size. */
 export class SweepTrack {
   readonly frames: SweepFrame[] = [];
   /** In order. */
   readonly gaps: SweepGap[] = [];
+  readonly #sampleRateHz: number;
+  readonly #lowestHz: number;
+  readonly #highestHz: number;
   readonly #size: number;
   readonly #fft: FFT;
   readonly #window: Float64Array;
   readonly #buffer: Float64Array;
   readonly #windowed: Float64Array;
-  readonly #spectrum: number[];
+  readonly #spectrum: Float64Array;
   readonly #windowPower: number;
   #filled = 0;
   #taken = 0;
@@ -47,11 +51,7 @@ export class SweepTrack {
    * @param highestHz  above it nothing is looked for; below half the sample rate
    * @throws RangeError naming the argument, its range and the value
    */
-  constructor(
-    private readonly sampleRateHz: number,
-    private readonly lowestHz: number,
-    private readonly highestHz: number,
-  ) {
+  constructor(sampleRateHz: number, lowestHz: number, highestHz: number) {
     if (!isWithin(SAMPLE_RATES_HZ, sampleRateHz)) {
       const { lowest, highest } = SAMPLE_RATES_HZ;
       throw new RangeError(`sampleRateHz must be ${lowest}..${highest}, got ${sampleRateHz}`);
@@ -61,6 +61,9 @@ export class SweepTrack {
         `lowestHz..highestHz must rise within 0..${sampleRateHz / 2}, got ${lowestHz}..${highestHz}`,
       );
     }
+    this.#sampleRateHz = sampleRateHz;
+    this.#lowestHz = lowestHz;
+    this.#highestHz = highestHz;
     this.#size = 2 ** Math.round(Math.log2(FRAME_S * sampleRateHz));
     this.#fft = new FFT(this.#size);
     this.#window = Float64Array.from(
@@ -70,7 +73,7 @@ export class SweepTrack {
     this.#windowPower = this.#window.reduce((sum, w) => sum + w * w, 0);
     this.#buffer = new Float64Array(this.#size);
     this.#windowed = new Float64Array(this.#size);
-    this.#spectrum = this.#fft.createComplexArray() as number[];
+    this.#spectrum = new Float64Array(2 * this.#size);
   }
 
   /** @param samples  mono, -1..1 */
@@ -79,7 +82,7 @@ export class SweepTrack {
       this.#buffer[this.#filled] = sample;
       this.#filled += 1;
       if (this.#filled < this.#size) continue;
-      this.#look();
+      this.#addFrame();
       // Frames overlap by half.
       this.#buffer.copyWithin(0, this.#size / 2);
       this.#filled = this.#size / 2;
@@ -93,21 +96,21 @@ export class SweepTrack {
    */
   interrupt(startFrame: number): void {
     this.gaps.push({
-      fromS: (this.#taken + this.#filled) / this.sampleRateHz,
-      toS: startFrame / this.sampleRateHz,
+      fromS: (this.#taken + this.#filled) / this.#sampleRateHz,
+      toS: startFrame / this.#sampleRateHz,
     });
     this.#taken = startFrame;
     this.#filled = 0;
   }
 
-  #look(): void {
+  #addFrame(): void {
     for (let i = 0; i < this.#size; i += 1) {
-      this.#windowed[i] = (this.#buffer[i] as number) * (this.#window[i] as number);
+      this.#windowed[i] = this.#buffer[i] * this.#window[i];
     }
     this.#fft.realTransform(this.#spectrum, this.#windowed);
-    const binHz = this.sampleRateHz / this.#size;
-    const from = Math.max(LOBE, Math.floor(this.lowestHz / binHz) - 1);
-    const to = Math.min(this.#size / 2 - LOBE - 1, Math.ceil(this.highestHz / binHz) + 1);
+    const binHz = this.#sampleRateHz / this.#size;
+    const from = Math.max(LOBE, Math.floor(this.#lowestHz / binHz) - 1);
+    const to = Math.min(this.#size / 2 - LOBE - 1, Math.ceil(this.#highestHz / binHz) + 1);
     let peak = from;
     for (let bin = from; bin <= to; bin += 1) if (this.#power(bin) > this.#power(peak)) peak = bin;
     let [sum, moment] = [0, 0];
@@ -119,20 +122,20 @@ export class SweepTrack {
     // Parseval over one side of the spectrum.
     const scale = 2 / (this.#size * this.#windowPower);
     this.frames.push({
-      timeS: (this.#taken + this.#size / 2) / this.sampleRateHz,
+      timeS: (this.#taken + this.#size / 2) / this.#sampleRateHz,
       frequencyHz: (moment / sum) * binHz,
       meanSquare: sum * scale,
-      noiseMeanSquare: (2 * LOBE + 1) * this.#flank(peak) * scale,
+      noiseMeanSquare: (2 * LOBE + 1) * this.#noisePower(peak) * scale,
     });
   }
 
   #power(bin: number): number {
-    return (this.#spectrum[2 * bin] ?? 0) ** 2 + (this.#spectrum[2 * bin + 1] ?? 0) ** 2;
+    return this.#spectrum[2 * bin] ** 2 + this.#spectrum[2 * bin + 1] ** 2;
   }
 
   /** Mean noise of one bin beside the peak, from the median: a chi-square with two degrees has its median at ln 2. */
-  #flank(peak: number): number {
-    const [near, far] = FLANK_BINS;
+  #noisePower(peak: number): number {
+    const [near, far] = SIDE_BINS;
     const powers: number[] = [];
     for (let away = near; away <= far; away += 1) {
       for (const bin of [peak - away, peak + away]) {
@@ -140,6 +143,6 @@ export class SweepTrack {
       }
     }
     powers.sort((a, b) => a - b);
-    return (powers[powers.length >> 1] ?? 0) / Math.LN2;
+    return powers[powers.length >> 1] / Math.LN2;
   }
 }

@@ -1,14 +1,15 @@
-import { FlankRows } from './flankRows.ts';
+import { SideBandNoise } from './sideBandNoise.ts';
+import type { ToneSegment } from './toneSegment.ts';
 
 /**
- * The tone stage's whole output so far: narrow complex values and flank frames, growing.
+ * The tone stage's whole output so far: narrow complex values and the side bands' noise, growing.
  * Value k belongs to k / rateHz on the source's time axis.
  */
 export class ToneSeries {
   readonly rateHz: number;
   readonly bandwidthHz: number;
-  /** The noise beside the pitch, frame by frame. */
-  readonly flanks = new FlankRows();
+  /** The noise beside the fork's frequency, frame by frame. */
+  readonly sideBands = new SideBandNoise();
   #re = new Float32Array(8192);
   #im = new Float32Array(8192);
   #length = 0;
@@ -39,6 +40,11 @@ export class ToneSeries {
     return this.#gaps;
   }
 
+  /** The values [from, to), for work that ends before the next push. */
+  segment(from: number, to: number): ToneSegment {
+    return { re: this.#re, im: this.#im, from, to, rateHz: this.rateHz };
+  }
+
   /** @param count  values taken of `re` and `im` */
   pushValues(re: ArrayLike<number>, im: ArrayLike<number>, count: number): void {
     while (this.#length + count > this.#re.length) {
@@ -46,8 +52,8 @@ export class ToneSeries {
       this.#im = doubled(this.#im);
     }
     for (let i = 0; i < count; i += 1) {
-      this.#re[this.#length + i] = re[i] as number;
-      this.#im[this.#length + i] = im[i] as number;
+      this.#re[this.#length + i] = re[i];
+      this.#im[this.#length + i] = im[i];
     }
     this.#length += count;
   }

@@ -1,44 +1,44 @@
-import { FlankMeter } from './flankMeter.ts';
-import { ForkBand } from './forkBand.ts';
-import type { StreamPart } from './forkBand.ts';
+import { QuadratureDemodulator } from './demodulator.ts';
+import type { LentValues } from './demodulator.ts';
+import { SideBandMeter } from './sideBandMeter.ts';
 import type { SteadyTone } from './steadyTone.ts';
 import { ToneSeries } from './toneSeries.ts';
 
-/** Samples in; complex tone values (about 100 a second) and flank noise (about 12 a second) out. */
+/** Samples in; complex tone values (about 100 a second) and the noise in the side bands (about 12 a second) out. */
 export class ToneStream {
   /** Everything so far. */
   readonly series: ToneSeries;
   /** How long after a moment its value comes out, s. */
   readonly delayS: number;
-  readonly #band: ForkBand;
-  readonly #flanks: FlankMeter;
+  readonly #demodulator: QuadratureDemodulator;
+  readonly #sideBands: SideBandMeter;
 
-  /** @throws RangeError when the pitch doesn't fit the sample rate */
+  /** @throws RangeError when the frequency doesn't fit the sample rate */
   constructor(sampleRateHz: number, frequencyHz: number) {
-    // The band first: it checks the pitch against the rate.
-    this.#band = new ForkBand(sampleRateHz, frequencyHz);
-    const { wideRateHz, narrowRateHz, narrowBandwidthHz, delayS } = this.#band;
-    this.#flanks = new FlankMeter(wideRateHz, frequencyHz);
+    // The demodulator first: it checks the frequency against the rate.
+    this.#demodulator = new QuadratureDemodulator(sampleRateHz, frequencyHz);
+    const { wideRateHz, narrowRateHz, narrowBandwidthHz, delayS } = this.#demodulator;
+    this.#sideBands = new SideBandMeter(wideRateHz, frequencyHz);
     this.series = new ToneSeries(narrowRateHz, narrowBandwidthHz);
     this.delayS = delayS;
   }
 
-  /** The strongest line within ±300 Hz of the pitch that stood through much of what was heard; null: none. */
+  /** The strongest line within ±300 Hz of the fork's frequency that stood through much of what was heard; null: none. */
   get steadyTone(): SteadyTone | null {
-    return this.#flanks.steadyTone;
+    return this.#sideBands.steadyTone;
   }
 
   /** @param samples  mono, any length */
   push(samples: Float32Array): void {
-    this.#band.push(samples, this.#take);
+    this.#demodulator.push(samples, this.#take);
   }
 
   finish(): void {
-    this.#band.finish(this.#take);
+    this.#demodulator.finish(this.#take);
   }
 
-  readonly #take = (wide: StreamPart, narrow: StreamPart): void => {
-    this.#flanks.push(wide, this.series.flanks);
+  readonly #take = (wide: LentValues, narrow: LentValues): void => {
+    this.#sideBands.push(wide, this.series.sideBands);
     this.series.pushValues(narrow.re, narrow.im, narrow.count);
   };
 }

@@ -222,7 +222,7 @@ export class BenchApp extends BenchElement {
   }
 
   private takeKey(event: KeyboardEvent): void {
-    const command = keyCommand(event, event.composedPath()[0]);
+    const command = keyCommand(event, event.composedPath().at(0));
     if (command === null) return;
     event.preventDefault();
     this.run(command);

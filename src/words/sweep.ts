@@ -1,4 +1,4 @@
-import type { SweepResonances } from '../resonance/sweepResonances.ts';
+import type { SweepResonances } from '../resonance/sweep/sweepResonances.ts';
 import type { SweepSpeed, SweptResonance } from '../solver/sweepSpeed.ts';
 import { counted, fixed, ordinal, roundPair } from './numbers.ts';
 

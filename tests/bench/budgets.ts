@@ -11,12 +11,15 @@ export const BUDGETS = {
   viewBytes: 12_600,
   /** Live path's time over that of Meyda's rms and power spectrum every 1024 samples. */
   liveOverMeyda: 1,
-  /** Allocated by the live path for itself, bytes a second of sound; 3 000 when this was set. The goal is 4 000. */
-  allocatedBytesPerS: 6_000,
+  /** Live path's processor time a second of sound, ms: 400 × real time. */
+  liveMsPerS: 2.5,
+  /** What the garbage collector takes of the live path's time, and its longest pause, ms. */
+  collectorShare: 0.03,
+  collectorPauseMs: 5,
   /** Peak memory of `analyse` for half an hour of sound over that for ten minutes: it must not grow with the length. */
   memory30Over10: 1.06,
   /** Fork frequency's rms error over the Cramér–Rao bound, 0 to 40 dB. */
-  pitchTimesBound: 1.5,
+  frequencyTimesBound: 1.5,
   /** Time of 1000 marks over that of 100: the solver's work grows with the marks. */
   solver1000Over100: 12,
 } as const;

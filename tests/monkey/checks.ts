@@ -8,7 +8,7 @@ const LONGEST_PAUSE_MS = 1000;
 
 /** How many programs wait for each processor: on a busy machine all takes that much longer. */
 function busyness(): number {
-  return Math.max(1, loadavg()[0]! / availableParallelism());
+  return Math.max(1, loadavg()[0] / availableParallelism());
 }
 
 /** What is wrong with a tab right now, in words for the log; nothing of it is said twice. */

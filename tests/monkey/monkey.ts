@@ -112,7 +112,7 @@ export async function letMonkeyLoose(options: MonkeyOptions): Promise<MonkeyRepo
 function pickAction(random: Random): Action {
   const whole = ACTIONS.reduce((sum, { weight }) => sum + weight, 0);
   let rest = random.next() * whole;
-  return ACTIONS.find(({ weight }) => (rest -= weight) < 0) ?? (ACTIONS[0] as Action);
+  return ACTIONS.find(({ weight }) => (rest -= weight) < 0) ?? ACTIONS[0];
 }
 
 /** What can't be done, because something lies over it or it has gone meanwhile, is no finding. */

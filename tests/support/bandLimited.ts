@@ -15,9 +15,9 @@ export function bandLimited(samples: Float32Array, sampleRateHz: number, edgeHz:
   padded.set(samples, half);
   return samples.map((_, i) => {
     // The taps are symmetrical: half of the products do.
-    let sum = (taps[half] as number) * (padded[i + half] as number);
+    let sum = taps[half] * padded[i + half];
     for (let k = 0; k < half; k += 1) {
-      sum += (taps[k] as number) * ((padded[i + k] as number) + (padded[i + 2 * half - k] as number));
+      sum += taps[k] * (padded[i + k] + padded[i + 2 * half - k]);
     }
     return sum;
   });

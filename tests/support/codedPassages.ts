@@ -34,7 +34,7 @@ export class CodedListening implements ListeningLike {
     return NOTHING;
   }
 
-  secondLook(): never {
+  offlineReport(): never {
     throw new Error('A microphone’s run has no second look.');
   }
 }

@@ -51,6 +51,6 @@ export function hear(samples: Float32Array, sampleRateHz: number, forkHz: number
     warned,
     soundings: [...soundings.values()],
     flagged: [...listening.resonances],
-    report: listening.secondLook(),
+    report: listening.offlineReport(),
   };
 }

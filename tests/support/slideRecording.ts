@@ -95,7 +95,7 @@ function addFloor(random: Random, samples: Float32Array): void {
   mix(samples, pinkNoise(random.branch('room'), samples.length, SAMPLE_RATE_HZ), 10 ** (ROOM_DB / 20));
   const microphone = random.branch('microphone');
   const selfNoise = Math.sqrt(12) * 10 ** (SELF_NOISE_DB / 20);
-  for (let i = 0; i < samples.length; i += 1) samples[i]! += selfNoise * (microphone.next() - 0.5);
+  for (let i = 0; i < samples.length; i += 1) samples[i] += selfNoise * (microphone.next() - 0.5);
 }
 
 function hands(random: Random, firstM: number, secondM: number) {

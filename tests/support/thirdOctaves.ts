@@ -49,10 +49,10 @@ export function thirdOctavesDb(
   for (const sound of sounds) {
     for (let at = 0; at + SIZE <= sound.length; at += SIZE) {
       for (let i = 0; i < SIZE; i += 1) {
-        frame[i] = sound[at + i]! * (0.5 - 0.5 * Math.cos((2 * Math.PI * i) / SIZE));
+        frame[i] = sound[at + i] * (0.5 - 0.5 * Math.cos((2 * Math.PI * i) / SIZE));
       }
       fft.realTransform(spectrum, frame);
-      for (let k = 0; k < SIZE / 2; k += 1) power[k]! += spectrum[2 * k]! ** 2 + spectrum[2 * k + 1]! ** 2;
+      for (let k = 0; k < SIZE / 2; k += 1) power[k] += spectrum[2 * k] ** 2 + spectrum[2 * k + 1] ** 2;
     }
   }
   const total = sumOf(power);

@@ -50,7 +50,7 @@ export function addStrikes(
       const since = t - strike.strikeS;
       let level = strike.amplitude * Math.min(1, since / 0.002) * Math.exp(-since / strike.decayTimeS);
       if (strike.dampedS !== undefined) level *= Math.max(0, Math.min(1, 1 - (t - strike.dampedS) / 0.045));
-      samples[n] = (samples[n] as number) + level * Math.cos(2 * Math.PI * frequencyHz * t);
+      samples[n] = samples[n] + level * Math.cos(2 * Math.PI * frequencyHz * t);
     }
   });
 }

@@ -1,5 +1,5 @@
-/** Looks (20 ms each) of which the quietest make one value of the floor: half a second. */
-const LOOKS = 24;
+/** Blocks (20 ms each) of which the quietest make one value of the floor: half a second. */
+const BLOCKS = 24;
 /** The quietest but one: a single short gap in the sound is no floor. */
 const RANK = 1;
 /** Values from which the room's baseline is taken: the first five seconds of sound. */
@@ -17,41 +17,34 @@ const SILENT = 1e-11;
  * far below what the first seconds showed, a suppression of noise has set in, or the room became quiet.
  */
 export class FloorWatch {
-  private readonly looks = new Float64Array(LOOKS);
-  private filled = 0;
-  private readonly recent: number[] = [];
-  private baselineDb: number | null = null;
-  private values = 0;
+  #blocks: number[] = [];
+  readonly #recentDb: number[] = [];
+  #baselineDb: number | null = null;
+  #values = 0;
 
-  /** @param look  mean square of the differences between its neighbouring samples, >= 0 */
-  take({ slopeMeanSquare }: { readonly slopeMeanSquare: number }): void {
+  /** Takes in a block. @param slopeMeanSquare  mean square of the differences between its neighbouring samples, >= 0 */
+  take(slopeMeanSquare: number): void {
     if (slopeMeanSquare < SILENT) return;
-    this.looks[this.filled] = slopeMeanSquare;
-    this.filled += 1;
-    if (this.filled < LOOKS) return;
-    this.looks.sort();
-    const floorDb = 10 * Math.log10(this.looks[RANK] as number);
-    this.filled = 0;
-    this.values += 1;
-    if (this.values <= BASELINE_VALUES) {
-      this.baselineDb = Math.min(this.baselineDb ?? floorDb, floorDb);
+    this.#blocks.push(slopeMeanSquare);
+    if (this.#blocks.length < BLOCKS) return;
+    const quiet = this.#blocks.sort((a, b) => a - b)[RANK];
+    const floorDb = 10 * Math.log10(quiet);
+    this.#blocks = [];
+    this.#values += 1;
+    if (this.#values <= BASELINE_VALUES) {
+      this.#baselineDb = Math.min(this.#baselineDb ?? floorDb, floorDb);
       return;
     }
-    this.recent.push(floorDb);
-    if (this.recent.length > KEPT_VALUES) this.recent.shift();
+    this.#recentDb.push(floorDb);
+    if (this.#recentDb.length > KEPT_VALUES) this.#recentDb.shift();
   }
 
   /** How far the floor of the last seconds lies below the baseline, dB, >= 0; null while it does not. */
   get fallDb(): number | null {
-    const { baselineDb } = this;
+    const baselineDb = this.#baselineDb;
     if (baselineDb === null) return null;
-    let below = 0;
-    let mostDb = 0;
-    for (let i = 0; i < this.recent.length; i += 1) {
-      const fallDb = baselineDb - (this.recent[i] as number);
-      if (fallDb > FELL_DB) below += 1;
-      mostDb = Math.max(mostDb, fallDb);
-    }
-    return below < LEAST_VALUES ? null : mostDb;
+    const fallsDb = this.#recentDb.map((floorDb) => baselineDb - floorDb);
+    const below = fallsDb.filter((fallDb) => fallDb > FELL_DB).length;
+    return below < LEAST_VALUES ? null : Math.max(...fallsDb);
   }
 }

@@ -1,5 +1,5 @@
-/** Frames of one look: about 20 ms, short against talk, long against a period of the lowest fork. */
-export const LOOK_FRAMES = 1024;
+import { ANALYSIS_BLOCK } from './analysisBlock.ts';
+
 /** Frames that are summed to one value of the sound's lowest end, where hum is. */
 export const SUMMED_FRAMES = 32;
 
@@ -18,44 +18,75 @@ const SOUND_BEFORE = 4 / 32_768;
 /** Samples that this mean is taken over. */
 const BEFORE_FRAMES = 64;
 
+/** What a block's samples are on average. */
+export interface BlockMeans {
+  readonly mean: number;
+  /** Mean square of the differences between neighbours: the sound's upper end. */
+  readonly slopeMeanSquare: number;
+  /** Means of `SUMMED_FRAMES` samples each; as many as the block holds, the rest is left from before. Filled anew by the next. */
+  readonly lowEnd: Float64Array;
+}
+
 /**
- * Counts what is wrong with the samples themselves: clipping, flat crests, stretches of exact zeros, a mean beside
- * zero. Takes whole looks; one tight pass over each, a second one only where something may be wrong.
+ * Counts what is wrong with the samples themselves: clipping, flat crests, stretches of exact zeros. One tight pass
+ * over each block, a second one only where something may be wrong.
  */
 export class SampleTally {
-  /** Largest sample's size so far, 1 = full scale. */
-  largest = 0;
-  frames = 0;
-  /** Times that the sound stood at full scale. */
-  clips = 0;
-  /** Times that the sound stood at a limit below full scale. */
-  flats = 0;
-  /** Stretches of exact zeros amid sound. */
-  dropouts = 0;
-  /** When the first one began, frames from the start; null before. */
-  firstDropoutFrame: number | null = null;
-  /** Of the last look: mean, and mean square of the differences between neighbours (the sound's upper end). */
-  mean = 0;
-  slopeMeanSquare = 0;
-  /** Of the last look: means of `SUMMED_FRAMES` samples each. */
-  readonly sums = new Float64Array(LOOK_FRAMES / SUMMED_FRAMES);
-  private readonly zeroRun: number;
-  private before = 0;
-  private equalRun = 0;
-  private clipRun = 0;
+  #largest = 0;
+  #frames = 0;
+  #clips = 0;
+  #flats = 0;
+  #dropouts = 0;
+  #firstDropoutFrame: number | null = null;
+  readonly #lowEnd = new Float64Array(ANALYSIS_BLOCK / SUMMED_FRAMES);
+  readonly #zeroRun: number;
+  /** The last sample of the block before. */
+  #before = 0;
+  #equalRun = 0;
+  #clipRun = 0;
   /** Whether the zeros that run now began amid sound. */
-  private isAbrupt = false;
-  private tail = new Float32Array(BEFORE_FRAMES);
-  private flatLevel = 0;
-  private flatsAtLevel = 0;
+  #isAbrupt = false;
+  readonly #tail = new Float32Array(BEFORE_FRAMES);
+  #flatLevel = 0;
+  #flatsAtLevel = 0;
 
   constructor(sampleRateHz: number) {
-    this.zeroRun = Math.max(8, Math.round(ZERO_RUN_S * sampleRateHz));
+    this.#zeroRun = Math.max(8, Math.round(ZERO_RUN_S * sampleRateHz));
   }
 
-  /** @param count  frames of the look that hold sound, 1..LOOK_FRAMES; fewer than all only at the end */
-  take(look: Float32Array, count: number): void {
-    let { before } = this;
+  /** Largest sample's size so far, 1 = full scale. */
+  get largest(): number {
+    return this.#largest;
+  }
+
+  get frames(): number {
+    return this.#frames;
+  }
+
+  /** Times that the sound stood at full scale. */
+  get clips(): number {
+    return this.#clips;
+  }
+
+  /** Times that the sound stood at a limit below full scale. */
+  get flats(): number {
+    return this.#flats;
+  }
+
+  /** Stretches of exact zeros amid sound. */
+  get dropouts(): number {
+    return this.#dropouts;
+  }
+
+  /** When the first of these began, frames from the start; null before. */
+  get firstDropoutFrame(): number | null {
+    return this.#firstDropoutFrame;
+  }
+
+  /** @param block  1..ANALYSIS_BLOCK samples; fewer than all only where the sound ends or was lost */
+  take(block: Float32Array): BlockMeans {
+    const count = block.length;
+    let before = this.#before;
     let slope = 0;
     let total = 0;
     let equals = 0;
@@ -64,7 +95,7 @@ export class SampleTally {
       const end = Math.min(count, start + SUMMED_FRAMES);
       let sum = 0;
       for (let i = start; i < end; i += 1) {
-        const sample = look[i] as number;
+        const sample = block[i];
         const step = sample - before;
         sum += sample;
         slope += step * step;
@@ -74,83 +105,83 @@ export class SampleTally {
         before = sample;
       }
       total += sum;
-      this.sums[start / SUMMED_FRAMES] = sum / SUMMED_FRAMES;
+      this.#lowEnd[start / SUMMED_FRAMES] = sum / SUMMED_FRAMES;
     }
-    if (largest > this.largest) this.largest = largest;
-    if (equals > 0 || this.equalRun > 0) this.countEquals(look, count);
-    if (largest >= CLIP) this.countClips(look, count);
-    else this.clipRun = 0;
-    this.before = before;
-    this.mean = total / count;
-    this.slopeMeanSquare = slope / count;
-    this.frames += count;
-    if (count < BEFORE_FRAMES) return;
-    for (let i = 0; i < BEFORE_FRAMES; i += 1) this.tail[i] = look[count - BEFORE_FRAMES + i] as number;
+    if (largest > this.#largest) this.#largest = largest;
+    if (equals > 0 || this.#equalRun > 0) this.#countEquals(block);
+    if (largest >= CLIP) this.#countClips(block);
+    else this.#clipRun = 0;
+    this.#before = before;
+    this.#frames += count;
+    if (count >= BEFORE_FRAMES) this.#tail.set(block.subarray(count - BEFORE_FRAMES));
+    return { mean: total / count, slopeMeanSquare: slope / count, lowEnd: this.#lowEnd };
   }
 
   /** Notes that sound was lost here: nothing spans it. */
   interrupt(): void {
-    this.equalRun = 0;
-    this.clipRun = 0;
-    this.isAbrupt = false;
-    this.tail.fill(0);
+    this.#equalRun = 0;
+    this.#clipRun = 0;
+    this.#isAbrupt = false;
+    this.#tail.fill(0);
   }
 
-  private countClips(look: Float32Array, count: number): void {
-    for (let i = 0; i < count; i += 1) {
-      if (Math.abs(look[i] as number) < CLIP) this.clipRun = 0;
+  #countClips(block: Float32Array): void {
+    for (const sample of block) {
+      if (Math.abs(sample) < CLIP) this.#clipRun = 0;
       else {
-        this.clipRun += 1;
-        if (this.clipRun === CLIP_RUN) this.clips += 1;
+        this.#clipRun += 1;
+        if (this.#clipRun === CLIP_RUN) this.#clips += 1;
       }
     }
   }
 
-  private countEquals(look: Float32Array, count: number): void {
-    let { before } = this;
-    for (let i = 0; i < count; i += 1) {
-      const sample = look[i] as number;
+  #countEquals(block: Float32Array): void {
+    let before = this.#before;
+    for (let i = 0; i < block.length; i += 1) {
+      const sample = block[i];
       if (sample === before) {
-        this.equalRun += 1;
+        this.#equalRun += 1;
         // How loud it was before the first zero decides whether the zeros are sound.
-        if (sample === 0 && this.equalRun === 1) this.isAbrupt = this.meanBefore(look, i - 1) >= SOUND_BEFORE;
-      } else if (this.equalRun > 0) {
-        this.endEqual(before, this.frames + i);
+        if (sample === 0 && this.#equalRun === 1) {
+          this.#isAbrupt = this.#meanBefore(block, i - 1) >= SOUND_BEFORE;
+        }
+      } else if (this.#equalRun > 0) {
+        this.#endEqual(before, this.#frames + i);
       }
       before = sample;
     }
   }
 
-  /** Mean size of the samples before a place in the look, which reach back into the look before. */
-  private meanBefore(look: Float32Array, at: number): number {
+  /** Mean size of the samples before a place in the block, which reach back into the block before. */
+  #meanBefore(block: Float32Array, at: number): number {
     let sum = 0;
     for (let i = at - BEFORE_FRAMES; i < at; i += 1) {
-      sum += Math.abs((i < 0 ? this.tail[Math.max(0, BEFORE_FRAMES + i)] : look[i]) as number);
+      sum += Math.abs(i < 0 ? this.#tail[Math.max(0, BEFORE_FRAMES + i)] : block[i]);
     }
     return sum / BEFORE_FRAMES;
   }
 
-  private endEqual(level: number, frame: number): void {
-    const run = this.equalRun + 1;
+  #endEqual(level: number, frame: number): void {
+    const run = this.#equalRun + 1;
     if (level === 0) {
-      if (this.isAbrupt && run >= this.zeroRun) {
-        this.dropouts += 1;
-        this.firstDropoutFrame ??= frame - run;
+      if (this.#isAbrupt && run >= this.#zeroRun) {
+        this.#dropouts += 1;
+        this.#firstDropoutFrame ??= frame - run;
       }
     } else if (run >= FLAT_RUN && Math.abs(level) >= FLAT_LEAST && Math.abs(level) < CLIP) {
-      this.countFlat(Math.abs(level));
+      this.#countFlat(Math.abs(level));
     }
-    this.equalRun = 0;
-    this.isAbrupt = false;
+    this.#equalRun = 0;
+    this.#isAbrupt = false;
   }
 
   /** Flat crests count where they lie at one and the same level, and nothing is above it. */
-  private countFlat(level: number): void {
-    if (Math.abs(level - this.flatLevel) > 0.002 * level) {
-      this.flatLevel = level;
-      this.flatsAtLevel = 0;
+  #countFlat(level: number): void {
+    if (Math.abs(level - this.#flatLevel) > 0.002 * level) {
+      this.#flatLevel = level;
+      this.#flatsAtLevel = 0;
     }
-    this.flatsAtLevel += 1;
-    if (this.flatsAtLevel > 2 && level >= 0.998 * this.largest) this.flats += 1;
+    this.#flatsAtLevel += 1;
+    if (this.#flatsAtLevel > 2 && level >= 0.998 * this.#largest) this.#flats += 1;
   }
 }

@@ -1,17 +1,17 @@
+import { ANALYSIS_BLOCK } from './analysisBlock.ts';
 import { BandEdgeWatch } from './bandEdge.ts';
 import type { BandEdge } from './bandEdge.ts';
 import { FloorWatch } from './floorWatch.ts';
 import { HumWatch } from './humWatch.ts';
 import type { Hum } from './humWatch.ts';
-import { LOOK_FRAMES, SampleTally } from './sampleTally.ts';
+import { SampleTally } from './sampleTally.ts';
 
 /** A mean this far from zero is an offset, of full scale: ten times what sound cards have. Common practice, no source. */
 const OFFSET = 0.01;
-/** Looks over which the offset is averaged: about two seconds. */
-const OFFSET_LOOKS = 94;
-
-/** Looks between two judgements: half a second. */
-const JUDGED_LOOKS = 24;
+/** Blocks over which the offset is averaged: about two seconds. */
+const OFFSET_BLOCKS = 94;
+/** Blocks between two judgements: half a second. */
+const JUDGED_BLOCKS = 24;
 
 /** What the samples say about the way that they came here. Each is null or 0 where there is nothing to tell. */
 export interface SignalFindings {
@@ -35,47 +35,40 @@ export interface SignalFindings {
  * (one pass over the samples and one transform a second).
  */
 export class SignalWatch {
-  private readonly tally: SampleTally;
-  private readonly edge: BandEdgeWatch;
-  private readonly hum: HumWatch;
-  private readonly floor = new FloorWatch();
-  private readonly look = new Float32Array(LOOK_FRAMES);
-  private filled = 0;
-  private mean = 0;
-  private looks = 0;
-  /** One room, filled anew by each judgement. */
-  private readonly found: { -readonly [name in keyof SignalFindings]: SignalFindings[name] } = {
-    largest: 0,
-    clips: 0,
-    flats: 0,
-    dropouts: 0,
-    firstDropoutS: null,
-    offset: null,
-    hum: null,
-    edge: null,
-    floorFallDb: null,
-  };
-  private isJudged = false;
+  readonly #sampleRateHz: number;
+  readonly #tally: SampleTally;
+  readonly #edge: BandEdgeWatch;
+  readonly #hum: HumWatch;
+  readonly #floor = new FloorWatch();
+  /** The block that isn't complete yet. */
+  readonly #block = new Float32Array(ANALYSIS_BLOCK);
+  #filled = 0;
+  /** Of the last two seconds' samples. */
+  #mean = 0;
+  #blocks = 0;
+  /** null: sound has come since they were last worked out. */
+  #findings: SignalFindings | null = null;
 
   /** @param sampleRateHz  8000..384000 */
-  constructor(private readonly sampleRateHz: number) {
-    this.tally = new SampleTally(sampleRateHz);
-    this.edge = new BandEdgeWatch(sampleRateHz);
-    this.hum = new HumWatch(sampleRateHz);
+  constructor(sampleRateHz: number) {
+    this.#sampleRateHz = sampleRateHz;
+    this.#tally = new SampleTally(sampleRateHz);
+    this.#edge = new BandEdgeWatch(sampleRateHz);
+    this.#hum = new HumWatch(sampleRateHz);
   }
 
   /** @param samples  mono, any length */
   push(samples: Float32Array): void {
     for (let taken = 0; taken < samples.length;) {
-      const part = Math.min(samples.length - taken, LOOK_FRAMES - this.filled);
-      const piece = part === samples.length ? samples : samples.subarray(taken, taken + part);
+      const part = Math.min(samples.length - taken, ANALYSIS_BLOCK - this.#filled);
+      const piece = samples.subarray(taken, taken + part);
       taken += part;
-      // A whole look needs no copy.
-      if (part === LOOK_FRAMES) this.takeLook(piece);
+      // A whole block needs no copy.
+      if (part === ANALYSIS_BLOCK) this.#takeBlock(piece);
       else {
-        this.look.set(piece, this.filled);
-        this.filled += part;
-        if (this.filled === LOOK_FRAMES) this.takeLook(this.look);
+        this.#block.set(piece, this.#filled);
+        this.#filled += part;
+        if (this.#filled === ANALYSIS_BLOCK) this.#takeBlock(this.#block);
       }
     }
   }
@@ -83,62 +76,62 @@ export class SignalWatch {
   /** Notes that sound was lost here: no check spans it. */
   interrupt(): void {
     this.finish();
-    this.tally.interrupt();
-    this.edge.interrupt();
-    this.hum.interrupt();
+    this.#tally.interrupt();
+    this.#edge.interrupt();
+    this.#hum.interrupt();
   }
 
   get frames(): number {
-    return this.tally.frames;
+    return this.#tally.frames;
   }
 
-  /** Largest sample so far, to the last whole look. */
+  /** Largest sample so far, to the last whole block. */
   get largest(): number {
-    return this.tally.largest;
+    return this.#tally.largest;
   }
 
-  /** As of the last half second; the same room each time. */
+  /** As of the last half second. */
   get findings(): SignalFindings {
-    if (!this.isJudged) this.judge();
-    return this.found;
+    this.#findings ??= this.#judge();
+    return this.#findings;
   }
 
   /** Has sound come since the findings were last asked for that may change them? */
   get isNew(): boolean {
-    return !this.isJudged;
+    return this.#findings === null;
   }
 
   /** Brings counts and findings up to the last sample. */
   finish(): void {
-    if (this.filled > 0) this.tally.take(this.look, this.filled);
-    this.filled = 0;
-    this.isJudged = false;
+    if (this.#filled > 0) this.#tally.take(this.#block.subarray(0, this.#filled));
+    this.#filled = 0;
+    this.#findings = null;
   }
 
-  private takeLook(look: Float32Array): void {
-    const { tally } = this;
-    this.filled = 0;
-    tally.take(look, LOOK_FRAMES);
-    this.edge.take(look);
-    this.hum.take(tally.sums);
-    this.floor.take(tally);
-    this.looks += 1;
-    this.mean += (tally.mean - this.mean) / Math.min(this.looks, OFFSET_LOOKS);
-    if (this.looks % JUDGED_LOOKS === 0) this.isJudged = false;
+  #takeBlock(block: Float32Array): void {
+    this.#filled = 0;
+    const { mean, slopeMeanSquare, lowEnd } = this.#tally.take(block);
+    this.#edge.take(block);
+    this.#hum.take(lowEnd);
+    this.#floor.take(slopeMeanSquare);
+    this.#blocks += 1;
+    this.#mean += (mean - this.#mean) / Math.min(this.#blocks, OFFSET_BLOCKS);
+    if (this.#blocks % JUDGED_BLOCKS === 0) this.#findings = null;
   }
 
-  private judge(): void {
-    const { tally, found } = this;
-    const { firstDropoutFrame } = tally;
-    found.largest = tally.largest;
-    found.clips = tally.clips;
-    found.flats = tally.flats;
-    found.dropouts = tally.dropouts;
-    found.firstDropoutS = firstDropoutFrame === null ? null : firstDropoutFrame / this.sampleRateHz;
-    found.offset = this.looks >= OFFSET_LOOKS / 2 && Math.abs(this.mean) > OFFSET ? this.mean : null;
-    found.hum = this.hum.hum;
-    found.edge = this.edge.edge;
-    found.floorFallDb = this.floor.fallDb;
-    this.isJudged = true;
+  #judge(): SignalFindings {
+    const { largest, clips, flats, dropouts, firstDropoutFrame } = this.#tally;
+    const isOffset = this.#blocks >= OFFSET_BLOCKS / 2 && Math.abs(this.#mean) > OFFSET;
+    return {
+      largest,
+      clips,
+      flats,
+      dropouts,
+      firstDropoutS: firstDropoutFrame === null ? null : firstDropoutFrame / this.#sampleRateHz,
+      offset: isOffset ? this.#mean : null,
+      hum: this.#hum.hum,
+      edge: this.#edge.edge,
+      floorFallDb: this.#floor.fallDb,
+    };
   }
 }

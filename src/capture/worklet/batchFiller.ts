@@ -28,7 +28,7 @@ export class BatchFiller {
    */
   push(input: readonly Float32Array[], frame: number): void {
     const count = Math.min(input.length, this.mostChannels);
-    const length = input[0]?.length ?? 0;
+    const length = input.at(0)?.length ?? 0;
     if (count === 0 || length === 0) {
       this.flush();
       return;

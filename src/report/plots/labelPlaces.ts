@@ -53,7 +53,7 @@ export function labelPlaces(
         (other) =>
           one.toPx < other.fromPx || one.fromPx > other.toPx || Math.abs(one.yPx - other.yPx) >= LINE_PX,
       );
-    const best = all.find(isFree) ?? all[0];
+    const best = all.find(isFree) ?? all.at(0);
     if (best === undefined) throw new Error('A label always has four places.');
     taken.push(best);
     return best.place;

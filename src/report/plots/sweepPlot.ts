@@ -1,4 +1,4 @@
-import type { SweepResonances } from '../../resonance/sweepResonances.ts';
+import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import type { SweepCurve } from '../../tone/sweepCurve.ts';
 import { levelDb } from '../../tone/level.ts';
 import { fixed } from '../../words/numbers.ts';

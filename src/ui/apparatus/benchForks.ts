@@ -76,7 +76,7 @@ export class BenchForks extends BenchElement {
   private onRemove(fork: Fork): void {
     this.session.change('remove fork', (experiment) => {
       const forks = experiment.forks.filter((other) => other.id !== fork.id);
-      const first = forks[0];
+      const first = forks.at(0);
       if (first === undefined) return experiment;
       const forkId = experiment.present.forkId === fork.id ? first.id : experiment.present.forkId;
       return { ...experiment, forks, present: { ...experiment.present, forkId } };

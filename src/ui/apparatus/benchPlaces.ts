@@ -76,7 +76,7 @@ export class BenchPlaces extends BenchElement {
   private onRemove(place: Place): void {
     this.session.change('remove place', (experiment) => {
       const places = experiment.places.filter((other) => other.id !== place.id);
-      const first = places[0];
+      const first = places.at(0);
       if (first === undefined) return experiment;
       const placeId = experiment.present.placeId === place.id ? first.id : experiment.present.placeId;
       return { ...experiment, places, present: { ...experiment.present, placeId } };

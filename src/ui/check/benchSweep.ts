@@ -7,7 +7,7 @@ import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { sweepPlot } from '../../report/plots/sweepPlot.ts';
 import { lostWords, sweepNote, sweepRows, sweepWords } from '../../words/sweep.ts';
-import type { SweepResonances } from '../../resonance/sweepResonances.ts';
+import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import { BenchSweep, speedFromSweep } from '../../session/benchSweep.ts';
 import type { CaptureTrust } from '../../session/captureTrust.ts';
 import type { SweepFindings, SweepState } from '../../session/benchSweep.ts';

@@ -1,4 +1,4 @@
-import type { CheckHindrance, LengthCheck } from '../../resonance/checkLength.ts';
+import type { CheckHindrance, LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
 import { roundPair } from '../../words/numbers.ts';
 
 /** The answer of a check in two lines: the verdict, and what it rests on. */

@@ -53,7 +53,7 @@ export class DropAndPaste implements ReactiveController {
   };
 
   private readonly onPaste = (event: ClipboardEvent): void => {
-    const target = event.composedPath()[0];
+    const target = event.composedPath().at(0);
     if (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement) return;
     const files = [...(event.clipboardData?.files ?? [])];
     const text = event.clipboardData?.getData('text/plain') ?? '';

@@ -49,7 +49,7 @@ export class BenchMarks extends BenchElement {
   /** Puts the keyboard into the newest mark that waits for its length, else into the line that adds one. */
   async focusWaiting(): Promise<void> {
     await this.updateComplete;
-    await this.focusMark(waitingMarks(this.session.experiment)[0]);
+    await this.focusMark(waitingMarks(this.session.experiment).at(0));
   }
 
   private async focusMark(mark: Mark | undefined): Promise<void> {

@@ -22,7 +22,7 @@ export class LongPaste implements ReactiveController {
   }
 
   private readonly onPaste = (event: ClipboardEvent): void => {
-    const field = event.composedPath()[0];
+    const field = event.composedPath().at(0);
     if (!(field instanceof HTMLInputElement || field instanceof HTMLTextAreaElement)) return;
     const fault = pasteFault(field, event.clipboardData?.getData('text/plain') ?? '');
     if (fault === null) return;

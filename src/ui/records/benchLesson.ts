@@ -79,7 +79,7 @@ export class BenchLesson extends BenchElement {
   private onMake(): void {
     const plan = planOf(this.session.experiment, { ...this.form, task: wellFormed(this.task.value.trim()) });
     this.fault = lessonFault(plan);
-    this.link = this.fault === null ? location.href.split('#')[0] + lessonHash(plan) : '';
+    this.link = this.fault === null ? location.href.split('#').at(0) + lessonHash(plan) : '';
   }
 
   private async onCopy(): Promise<void> {

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { SignalWatch } from '../../../src/capture/signal/signalWatch.ts';
 import type { SignalFindings } from '../../../src/capture/signal/signalWatch.ts';
-import { LevelAgainstRoom } from '../../../src/room/levelAgainstRoom.ts';
+import { LevelRoomCorrelation } from '../../../src/room/levelRoomCorrelation.ts';
 import { judgeGain } from '../../../src/session/gainCheck.ts';
 import type { GainAnswer } from '../../../src/session/gainCheck.ts';
 import { Listening } from '../../../src/session/listening.ts';
@@ -71,7 +71,7 @@ function judge({ kind, samples, sampleRateHz, forkHz }: RecordedScene): Judgemen
   return {
     findings,
     gain: kind === 'fixed' ? judgeGain(points) : null,
-    againstRoom: new LevelAgainstRoom(listening.series).correlation(),
+    againstRoom: new LevelRoomCorrelation(listening.series).correlation(),
   };
 }
 

@@ -98,7 +98,7 @@ export class ColumnAtPitch {
     const im = new Float64Array(n);
     const [mRe, mIm] = this.mouthReflection();
     for (let i = 0; i < n; i += 1) {
-      const trip = Math.max(1, ((2 * lengthM[i]!) / this.waveSpeedMps) * drive.rateHz);
+      const trip = Math.max(1, ((2 * lengthM[i]) / this.waveSpeedMps) * drive.rateHz);
       const back = i - trip;
       let pastRe = 0;
       let pastIm = 0;
@@ -106,17 +106,17 @@ export class ColumnAtPitch {
         const j = Math.floor(back);
         const part = back - j;
         const next = Math.min(j + 1, i - 1);
-        pastRe = waveRe[j]! + part * (waveRe[next]! - waveRe[j]!);
-        pastIm = waveIm[j]! + part * (waveIm[next]! - waveIm[j]!);
+        pastRe = waveRe[j] + part * (waveRe[next] - waveRe[j]);
+        pastIm = waveIm[j] + part * (waveIm[next] - waveIm[j]);
       }
       // The wave met the far end half a round trip ago; the length hardly changes in that time.
-      const [rRe, rIm] = this.farReflection(lengthM[Math.max(0, Math.round(i - trip / 2))]!);
+      const [rRe, rIm] = this.farReflection(lengthM[Math.max(0, Math.round(i - trip / 2))]);
       const backRe = rRe * pastRe - rIm * pastIm;
       const backIm = rRe * pastIm + rIm * pastRe;
-      waveRe[i] = drive.re[i]! + mRe * backRe - mIm * backIm;
-      waveIm[i] = drive.im[i]! + mRe * backIm + mIm * backRe;
-      re[i] = waveRe[i]! - backRe;
-      im[i] = waveIm[i]! - backIm;
+      waveRe[i] = drive.re[i] + mRe * backRe - mIm * backIm;
+      waveIm[i] = drive.im[i] + mRe * backIm + mIm * backRe;
+      re[i] = waveRe[i] - backRe;
+      im[i] = waveIm[i] - backIm;
     }
     return { rateHz: drive.rateHz, re, im };
   }

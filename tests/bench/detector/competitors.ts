@@ -57,7 +57,7 @@ export function broadbandLevel(samples: Float32Array, sampleRateHz: number): Lev
   const levelDb = new Float64Array(Math.floor(samples.length / block));
   for (let i = 0; i < levelDb.length; i += 1) {
     let sum = 0;
-    for (let j = i * block; j < (i + 1) * block; j += 1) sum += samples[j]! * samples[j]!;
+    for (let j = i * block; j < (i + 1) * block; j += 1) sum += samples[j] * samples[j];
     levelDb[i] = decibels(sum / block);
   }
   return { valuesPerSecond: 5, firstS: 0.1, levelDb };
@@ -76,11 +76,11 @@ export function spectrumBin(samples: Float32Array, sampleRateHz: number, pitchHz
   for (let i = 0; i < levelDb.length; i += 1) {
     for (let j = 0; j < size; j += 1) {
       const angle = (2 * Math.PI * j) / size;
-      frame[j] = samples[i * hop + j]! * (0.42 - 0.5 * Math.cos(angle) + 0.08 * Math.cos(2 * angle));
+      frame[j] = samples[i * hop + j] * (0.42 - 0.5 * Math.cos(angle) + 0.08 * Math.cos(2 * angle));
     }
     fft.realTransform(spectrum, frame);
     // A sine of amplitude A reads 0.42 A size / 2.
-    const amplitude = Math.hypot(spectrum[2 * bin]!, spectrum[2 * bin + 1]!) / (0.21 * size);
+    const amplitude = Math.hypot(spectrum[2 * bin], spectrum[2 * bin + 1]) / (0.21 * size);
     smoothed = 0.8 * smoothed + 0.2 * amplitude;
     levelDb[i] = decibels((smoothed * smoothed) / 2);
   }
@@ -90,7 +90,7 @@ export function spectrumBin(samples: Float32Array, sampleRateHz: number, pitchHz
 /** Lock-in at the stamped pitch with a noise bandwidth of 10 Hz, 50 values a second. */
 export function lockInLevel(samples: Float32Array, sampleRateHz: number, pitchHz: number): LevelSeries {
   const band = lockIn(samples, sampleRateHz, pitchHz, 10, 50);
-  const levelDb = band.re.map((re, i) => decibels((re * re + band.im[i]! ** 2) / 2));
+  const levelDb = band.re.map((re, i) => decibels((re * re + band.im[i] ** 2) / 2));
   // Two one-poles of time constant 1 / 4B come 1 / 2B late.
   return { valuesPerSecond: band.rateHz, firstS: 1 / band.rateHz - 0.05, levelDb };
 }
@@ -100,15 +100,15 @@ export function peaksOf(series: LevelSeries): Candidate[] {
   const { levelDb, valuesPerSecond, firstS } = series;
   const found: Candidate[] = [];
   for (let i = 1; i < levelDb.length - 1; i += 1) {
-    const here = levelDb[i]!;
-    if (levelDb[i - 1]! >= here || levelDb[i + 1]! > here) continue;
+    const here = levelDb[i];
+    if (levelDb[i - 1] >= here || levelDb[i + 1] > here) continue;
     let left = here;
-    for (let j = i - 1; j >= 0 && levelDb[j]! <= here; j -= 1) left = Math.min(left, levelDb[j]!);
+    for (let j = i - 1; j >= 0 && levelDb[j] <= here; j -= 1) left = Math.min(left, levelDb[j]);
     let right = here;
     let last = i + 1;
     const fallenS: (number | null)[] = [];
-    for (; last < levelDb.length && levelDb[last]! < here; last += 1) {
-      right = Math.min(right, levelDb[last]!);
+    for (; last < levelDb.length && levelDb[last] < here; last += 1) {
+      right = Math.min(right, levelDb[last]);
       while (fallenS.length + 1 <= here - right && fallenS.length < THRESHOLDS_DB.length) {
         fallenS.push(firstS + last / valuesPerSecond);
       }

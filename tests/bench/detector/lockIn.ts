@@ -28,7 +28,7 @@ export function lockIn(
   let c = 0;
   let d = 0;
   for (let i = 0; i < count * every; i += 1) {
-    const value = 2 * samples[i]!;
+    const value = 2 * samples[i];
     a += step * (value * cos - a);
     b += step * (-value * sin - b);
     c += step * (a - c);

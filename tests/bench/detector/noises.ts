@@ -3,14 +3,14 @@ import type { Random } from './random.ts';
 /** Root mean square of samples; 0 for none. */
 export function rootMeanSquare(samples: Float32Array): number {
   let sum = 0;
-  for (let i = 0; i < samples.length; i += 1) sum += samples[i]! * samples[i]!;
+  for (let i = 0; i < samples.length; i += 1) sum += samples[i] * samples[i];
   return samples.length === 0 ? 0 : Math.sqrt(sum / samples.length);
 }
 
 /** target += gain * source, in place. */
 export function mix(target: Float32Array, source: Float32Array, gain: number): void {
   const n = Math.min(target.length, source.length);
-  for (let i = 0; i < n; i += 1) target[i]! += gain * source[i]!;
+  for (let i = 0; i < n; i += 1) target[i] += gain * source[i];
 }
 
 /** Room noise that falls by about 3 dB an octave between 20 Hz and 8 kHz: a sum of one-pole low-passes. Unit rms. */
@@ -25,8 +25,8 @@ export function pinkNoise(random: Random, length: number, rateHz: number): Float
     let sum = 0;
     const white = random.next() - 0.5;
     for (let j = 0; j < 5; j += 1) {
-      state[j]! += steps[j]! * (white - state[j]!);
-      sum += weights[j]! * state[j]!;
+      state[j] += steps[j] * (white - state[j]);
+      sum += weights[j] * state[j];
     }
     result[i] = sum;
   }
@@ -41,7 +41,7 @@ export function hum(random: Random, length: number, rateHz: number): Float32Arra
     const level = (Math.exp(0.7 * random.gauss()) * (order % 2 === 0 ? 1 : 0.5)) / order ** 0.9;
     const step = (2 * Math.PI * order * mains) / rateHz;
     const start = random.uniform(0, 2 * Math.PI);
-    for (let i = 0; i < length; i += 1) result[i]! += level * Math.sin(start + step * i);
+    for (let i = 0; i < length; i += 1) result[i] += level * Math.sin(start + step * i);
   }
   return unitRms(result);
 }
@@ -75,9 +75,9 @@ export function scrape(
   for (let i = 0; i < length; i += 1) {
     const j = Math.min(lengthM.length - 1, Math.floor((i / rateHz) * lengthRateHz));
     const before = Math.max(0, j - Math.round(0.02 * lengthRateHz));
-    const speed = Math.abs(lengthM[j]! - lengthM[before]!) / 0.02;
+    const speed = Math.abs(lengthM[j] - lengthM[before]) / 0.02;
     rough += roughStep * ((random.next() - 0.5) * 3.46 - rough);
-    result[i] = raw[i]! * Math.min(2, speed / 0.03) * Math.exp(0.7 * roughScale * rough);
+    result[i] = raw[i] * Math.min(2, speed / 0.03) * Math.exp(0.7 * roughScale * rough);
   }
   return result;
 }
@@ -112,7 +112,7 @@ export function addBurst(
   const step = (2 * Math.PI * burst.frequencyHz) / rateHz;
   for (let i = Math.max(0, first); i < last; i += 1) {
     const since = (i - first) / rateHz;
-    target[i]! +=
+    target[i] +=
       burst.level *
       Math.min(1, since / 0.0005) *
       Math.exp(-since / burst.decayS) *
@@ -123,6 +123,6 @@ export function addBurst(
 /** Scales in place to a root mean square of 1. */
 export function unitRms(samples: Float32Array): Float32Array {
   const rms = rootMeanSquare(samples);
-  if (rms > 0) for (let i = 0; i < samples.length; i += 1) samples[i]! /= rms;
+  if (rms > 0) for (let i = 0; i < samples.length; i += 1) samples[i] /= rms;
   return samples;
 }

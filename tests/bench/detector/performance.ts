@@ -117,7 +117,7 @@ export function perform(random: Random, what: Performance, rateHz: number): Perf
         if (visit.leaveS !== null && visit.goneS !== null) {
           near *= 1 - smoothStep((time - visit.leaveS) / (visit.goneS - visit.leaveS));
         }
-        coupling[i] = Math.max(coupling[i]!, near);
+        coupling[i] = Math.max(coupling[i], near);
       }
     }
   });
@@ -133,19 +133,19 @@ export function perform(random: Random, what: Performance, rateHz: number): Perf
   for (let i = 0; i < n; i += 1) {
     const time = i / rateHz;
     const regular = 0.5 * what.wobbleDb * Math.sin(swing + 2 * Math.PI * what.wobbleHz * time);
-    const gain = what.amplitude * strength[i]! * 10 ** ((wobble[i]! + regular) / 20);
-    const away = 10 ** ((what.awayDb * (1 - coupling[i]!)) / 20);
+    const gain = what.amplitude * strength[i] * 10 ** ((wobble[i] + regular) / 20);
+    const away = 10 ** ((what.awayDb * (1 - coupling[i])) / 20);
     const turn = what.turnRad?.[i] ?? 0;
     // A fork is a quadrupole: four silent directions, and the sign flips across each of them.
     const direct = gain * away * Math.cos(2 * turn);
-    const drive = gain * coupling[i]! * Math.cos(2 * (turn + (what.turnRad === null ? 0 : nullShift)));
+    const drive = gain * coupling[i] * Math.cos(2 * (turn + (what.turnRad === null ? 0 : nullShift)));
     facing[i] = Math.abs(Math.cos(2 * turn));
-    directRe[i] = direct * Math.cos(phase[i]!);
-    directIm[i] = direct * Math.sin(phase[i]!);
+    directRe[i] = direct * Math.cos(phase[i]);
+    directIm[i] = direct * Math.sin(phase[i]);
     // Near the mouth the distance matters more than at the microphone, so the drive wobbles by itself too.
-    const nearGain = drive * 10 ** (nearWobble[i]! / 20);
-    driveRe[i] = nearGain * Math.cos(phase[i]!);
-    driveIm[i] = nearGain * Math.sin(phase[i]!);
+    const nearGain = drive * 10 ** (nearWobble[i] / 20);
+    driveRe[i] = nearGain * Math.cos(phase[i]);
+    driveIm[i] = nearGain * Math.sin(phase[i]);
   }
   const columnGainDb = new Float64Array(n);
   if (what.tube === null) {
@@ -165,10 +165,10 @@ export function perform(random: Random, what: Performance, rateHz: number): Perf
     im: new Float64Array(n),
   });
   for (let i = 0; i < n; i += 1) {
-    directRe[i]! += cos * flow.re[i]! - sin * flow.im[i]!;
-    directIm[i]! += sin * flow.re[i]! + cos * flow.im[i]!;
-    const re = 1 + cos * steady.re[i]! - sin * steady.im[i]!;
-    const im = sin * steady.re[i]! + cos * steady.im[i]!;
+    directRe[i] += cos * flow.re[i] - sin * flow.im[i];
+    directIm[i] += sin * flow.re[i] + cos * flow.im[i];
+    const re = 1 + cos * steady.re[i] - sin * steady.im[i];
+    const im = sin * steady.re[i] + cos * steady.im[i];
     columnGainDb[i] = 10 * Math.log10(re * re + im * im + 1e-12);
   }
   return { envelope: { rateHz, re: directRe, im: directIm }, columnGainDb, coupling, facing, sounding };
@@ -189,11 +189,11 @@ export function addTone(
     const at = i * ratio;
     const j = Math.min(last, Math.floor(at));
     const part = Math.min(1, at - j);
-    const re = envelope.re[j]! + part * (envelope.re[j + 1]! - envelope.re[j]!);
-    const im = envelope.im[j]! + part * (envelope.im[j + 1]! - envelope.im[j]!);
+    const re = envelope.re[j] + part * (envelope.re[j + 1] - envelope.re[j]);
+    const im = envelope.im[j] + part * (envelope.im[j + 1] - envelope.im[j]);
     if (re === 0 && im === 0) continue;
     const phase = startPhaseRad + step * i;
-    target[i]! += re * Math.cos(phase) - im * Math.sin(phase);
+    target[i] += re * Math.cos(phase) - im * Math.sin(phase);
   }
 }
 

@@ -311,7 +311,7 @@ class Hand {
       const turn = this.turns.find((stretch) => time >= stretch.fromS && time < stretch.toS);
       // After a stretch the hand brings the fork back to its best side, a multiple of a quarter turn.
       const home = Math.round(value / (Math.PI / 2)) * (Math.PI / 2);
-      const wanted = turn === undefined ? (home - value) * 4 : turn.radPerS * Math.exp(uneven[i]!);
+      const wanted = turn === undefined ? (home - value) * 4 : turn.radPerS * Math.exp(uneven[i]);
       speed += (wanted - speed) / (0.1 * rateHz);
       value += speed / rateHz;
       angle[i] = value;

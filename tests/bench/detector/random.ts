@@ -77,6 +77,6 @@ export function slowNoise(
   // Power of two cascaded one-poles fed with unit white noise: s (2 - 2 s + s²) / (2 - s)³.
   const power = (step * (2 - 2 * step + step * step)) / (2 - step) ** 3;
   const scale = rms / Math.sqrt(power);
-  for (let i = 0; i < length; i += 1) result[i]! *= scale;
+  for (let i = 0; i < length; i += 1) result[i] *= scale;
   return result;
 }

@@ -21,10 +21,10 @@ export function reverberate(
   let energy = 0;
   for (let i = Math.floor(0.004 * rateHz); i < tail; i += 1) {
     response[2 * i] = (random.next() - 0.5) * Math.exp((-6.9078 * i) / (timeS * rateHz));
-    energy += response[2 * i]! ** 2;
+    energy += response[2 * i] ** 2;
   }
   const scale = Math.sqrt(10 ** (-directToReverberantDb / 10) / energy);
-  for (let i = 0; i < tail; i += 1) response[2 * i]! *= scale;
+  for (let i = 0; i < tail; i += 1) response[2 * i] *= scale;
   response[0] = 1;
   const spectrum = fft.createComplexArray() as number[];
   fft.transform(spectrum, response);
@@ -40,16 +40,16 @@ export function reverberate(
     }
     fft.transform(output, input);
     for (let i = 0; i < 2 * size; i += 2) {
-      const re = output[i]!;
-      const im = output[i + 1]!;
-      output[i] = re * spectrum[i]! - im * spectrum[i + 1]!;
-      output[i + 1] = re * spectrum[i + 1]! + im * spectrum[i]!;
+      const re = output[i];
+      const im = output[i + 1];
+      output[i] = re * spectrum[i] - im * spectrum[i + 1];
+      output[i + 1] = re * spectrum[i + 1] + im * spectrum[i];
     }
     const back = fft.createComplexArray() as number[];
     fft.inverseTransform(back, output);
     for (let i = 0; i < size; i += 1) {
-      if (at + i < wet.length) wet[at + i]! += back[2 * i]!;
-      if (at + block + i < wet.length) wet[at + block + i]! += back[2 * i + 1]!;
+      if (at + i < wet.length) wet[at + i] += back[2 * i];
+      if (at + block + i < wet.length) wet[at + block + i] += back[2 * i + 1];
     }
   }
   return wet;
@@ -73,7 +73,7 @@ export function reverberateTone(
     const level = Math.exp((-6.9078 * i) / (timeS * rate));
     tailRe[i] = level * random.gauss();
     tailIm[i] = level * random.gauss();
-    energy += tailRe[i]! ** 2 + tailIm[i]! ** 2;
+    energy += tailRe[i] ** 2 + tailIm[i] ** 2;
   }
   const scale = Math.sqrt(10 ** (-directToReverberantDb / 10) / energy);
   const echoRe = new Float64Array(count);
@@ -84,8 +84,8 @@ export function reverberateTone(
     for (let j = 4; j < tail && j <= i; j += 1) {
       const k = (i - j) * every;
       if (k >= dry.re.length) continue;
-      sumRe += tailRe[j]! * dry.re[k]! - tailIm[j]! * dry.im[k]!;
-      sumIm += tailRe[j]! * dry.im[k]! + tailIm[j]! * dry.re[k]!;
+      sumRe += tailRe[j] * dry.re[k] - tailIm[j] * dry.im[k];
+      sumIm += tailRe[j] * dry.im[k] + tailIm[j] * dry.re[k];
     }
     echoRe[i] = scale * sumRe;
     echoIm[i] = scale * sumIm;
@@ -95,8 +95,8 @@ export function reverberateTone(
   for (let i = 0; i < re.length; i += 1) {
     const j = Math.floor(i / every);
     const part = i / every - j;
-    re[i] = dry.re[i]! + echoRe[j]! + part * (echoRe[j + 1]! - echoRe[j]!);
-    im[i] = dry.im[i]! + echoIm[j]! + part * (echoIm[j + 1]! - echoIm[j]!);
+    re[i] = dry.re[i] + echoRe[j] + part * (echoRe[j + 1] - echoRe[j]);
+    im[i] = dry.im[i] + echoIm[j] + part * (echoIm[j + 1] - echoIm[j]);
   }
   return { rateHz: dry.rateHz, re, im };
 }

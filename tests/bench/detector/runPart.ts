@@ -9,8 +9,8 @@ import type { VoiceKind } from './voices/voices.ts';
 export interface RecordingOutcome {
   readonly truth: Truth;
   /** null: the bench wasn't asked. */
-  readonly live: Heard | null;
-  readonly secondLook: Heard | null;
+  readonly online: Heard | null;
+  readonly offline: Heard | null;
   readonly check: Heard | null;
   /** One list for each of COMPETITORS. */
   readonly competitors: readonly (readonly Candidate[])[];
@@ -42,8 +42,8 @@ export function runPart(order: PartOrder, tell: (outcome: RecordingOutcome) => v
       order.bench ? listenTo(samples, sampleRateHz, truth.nominalHz, how) : null;
     tell({
       truth,
-      live: isCheck ? null : listen({ live: true }),
-      secondLook: isCheck ? null : listen({}),
+      online: isCheck ? null : listen({ live: true }),
+      offline: isCheck ? null : listen({}),
       check: isCheck ? listen({ check: true }) : null,
       competitors:
         order.competitors && !isCheck

@@ -104,7 +104,7 @@ export function simulate(
   }
   mix(samples, room, 1);
   const gain = clean ? 1 : inputGain(random.branch('gain'), condition, own.amplitude, samples);
-  for (let i = 0; i < length; i += 1) samples[i]! *= gain;
+  for (let i = 0; i < length; i += 1) samples[i] *= gain;
   if (!clean) throughMicrophone(random.branch('microphone'), samples, sampleRateHz, condition);
 
   const column = own.tube === null ? null : new ColumnAtPitch(own.tube, fork.actualHz);
@@ -210,7 +210,7 @@ function addRoom(
     const dry = talk(random.branch('talk'), length, sampleRateHz, random.integer(1, 4), voices);
     const wet = reverberate(random.branch('hall'), dry, sampleRateHz, echoS, random.uniform(-3, 5));
     let power = 0;
-    for (let i = 0; i < length; i += 1) power += wet[i]! * wet[i]!;
+    for (let i = 0; i < length; i += 1) power += wet[i] * wet[i];
     mix(room, wet, gain(mixture.talkDb) / Math.sqrt(power / length));
   }
   mix(room, pinkNoise(random.branch('pink'), length, sampleRateHz), gain(mixture.roomDb));
@@ -260,7 +260,7 @@ function inputGain(random: Random, condition: Condition, amplitude: number, samp
   if (condition === 'faint') return 10 ** (random.uniform(-92, -72) / 20) / amplitude;
   if (condition === 'clipped') return 10 ** (random.uniform(-20, -5) / 20) / amplitude;
   let peak = 0;
-  for (let i = 0; i < samples.length; i += 1) peak = Math.max(peak, Math.abs(samples[i]!));
+  for (let i = 0; i < samples.length; i += 1) peak = Math.max(peak, Math.abs(samples[i]));
   return peak > 0.9 ? 0.9 / peak : 1;
 }
 
@@ -277,7 +277,7 @@ function throughMicrophone(
   let mean = 0;
   const target = condition === 'gain-pumping' ? 0.1 : 0;
   for (let i = 0; i < samples.length; i += 1) {
-    let value = samples[i]! + noise * (random.next() - 0.5) * 3.46;
+    let value = samples[i] + noise * (random.next() - 0.5) * 3.46;
     if (target > 0) {
       const size = Math.abs(value);
       mean += (size > mean ? attack : release) * (size - mean);
@@ -300,7 +300,7 @@ function noiseAround(
     const first = Math.max(0, Math.round((timeS - 0.5) * band.rateHz));
     const last = Math.min(band.re.length - 1, Math.round((timeS + 0.5) * band.rateHz));
     let sum = 0;
-    for (let i = first; i <= last; i += 1) sum += band.re[i]! ** 2 + band.im[i]! ** 2;
+    for (let i = first; i <= last; i += 1) sum += band.re[i] ** 2 + band.im[i] ** 2;
     return sum / (2 * Math.max(1, last - first + 1)) + floor;
   };
 }

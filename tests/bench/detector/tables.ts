@@ -35,16 +35,16 @@ export function printSlides(outcomes: readonly RecordingOutcome[], list: boolean
 
 /** How near the fork's frequency came, and how often the stated uncertainty (twice it) covers the error. */
 export function printFrequencies(outcomes: readonly RecordingOutcome[]): void {
-  const looks: readonly [string, (outcome: RecordingOutcome) => Heard | null][] = [
-    ['live', (outcome) => outcome.live],
-    ['second look', (outcome) => outcome.secondLook],
+  const detectors: readonly [string, (outcome: RecordingOutcome) => Heard | null][] = [
+    ['online', (outcome) => outcome.online],
+    ['offline', (outcome) => outcome.offline],
   ];
-  for (const [name, look] of looks) {
+  for (const [name, heardBy] of detectors) {
     const errorsMhz: number[] = [];
     const ratios: number[] = [];
     let asked = 0;
     for (const outcome of outcomes) {
-      const heard = look(outcome);
+      const heard = heardBy(outcome);
       if (outcome.truth.fork === null || heard === null) continue;
       asked += 1;
       if (heard.frequencyHz === null) continue;
@@ -61,14 +61,14 @@ export function printFrequencies(outcomes: readonly RecordingOutcome[]): void {
         `within u ${covered(1)}, within 2 u ${covered(2)}`,
     );
   }
-  const workS = outcomes.flatMap((outcome) => (outcome.live === null ? [] : [outcome.live.workS]));
+  const workS = outcomes.flatMap((outcome) => (outcome.online === null ? [] : [outcome.online.workS]));
   const soundS = outcomes.reduce(
-    (sum, outcome) => sum + (outcome.live === null ? 0 : outcome.truth.durationS),
+    (sum, outcome) => sum + (outcome.online === null ? 0 : outcome.truth.durationS),
     0,
   );
   if (soundS > 0) {
     const work = workS.reduce((sum, each) => sum + each, 0);
-    console.log(`Live work: ${((1000 * work) / soundS).toFixed(1)} ms for a second of sound\n`);
+    console.log(`Online work: ${((1000 * work) / soundS).toFixed(1)} ms for a second of sound\n`);
   }
 }
 
@@ -95,10 +95,10 @@ export function printChecks(outcomes: readonly RecordingOutcome[], list: boolean
 
 function benches(outcomes: readonly RecordingOutcome[]): Detector[] {
   const all: Detector[] = [
-    { name: 'BENCH, LIVE', flags: (outcome) => outcome.live?.flags ?? [] },
-    { name: 'BENCH, SECOND LOOK', flags: (outcome) => outcome.secondLook?.flags ?? [] },
+    { name: 'BENCH, ONLINE', flags: (outcome) => outcome.online?.flags ?? [] },
+    { name: 'BENCH, OFFLINE', flags: (outcome) => outcome.offline?.flags ?? [] },
   ];
-  return outcomes.some((outcome) => outcome.live !== null) ? all : [];
+  return outcomes.some((outcome) => outcome.online !== null) ? all : [];
 }
 
 /** Each competitor with the threshold that gives it the highest F1 on these very recordings. */

@@ -49,7 +49,7 @@ export class Timeline {
     while (this.timeS < until && (targetM - this.positionM) * direction > 0.0002) {
       const left = Math.abs(targetM - this.positionM);
       const wanted = Math.min(
-        speedMps * Math.exp(this.unevenness[this.lengthsM.length]!),
+        speedMps * Math.exp(this.unevenness[this.lengthsM.length]),
         0.002 + left / 0.15,
       );
       this.step(direction * wanted);
@@ -63,7 +63,7 @@ export class Timeline {
     for (let i = 0; i < result.length; i += 1) {
       const at = Math.min((i / rateHz) * MOTION_RATE_HZ, this.lengthsM.length - 1.001);
       const j = Math.floor(at);
-      result[i] = this.lengthsM[j]! + (at - j) * (this.lengthsM[j + 1]! - this.lengthsM[j]!);
+      result[i] = this.lengthsM[j] + (at - j) * (this.lengthsM[j + 1] - this.lengthsM[j]);
     }
     return result;
   }
@@ -73,6 +73,6 @@ export class Timeline {
     this.positionM += this.speedMps / MOTION_RATE_HZ;
     // Friction holds a resting tube: the tremor shows in proportion to the speed, fully from 5 mm/s on.
     const share = Math.min(1, Math.abs(this.speedMps) / 0.005);
-    this.lengthsM.push(this.positionM + share * this.tremorM[this.lengthsM.length]!);
+    this.lengthsM.push(this.positionM + share * this.tremorM[this.lengthsM.length]);
   }
 }

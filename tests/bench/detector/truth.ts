@@ -41,7 +41,7 @@ export function findPassages(
   const every = Math.round(tone.envelope.rateHz / STEP_HZ);
   const rate = tone.envelope.rateHz / every;
   const count = Math.floor(lengthM.length / every);
-  const at = (series: Float64Array | Uint8Array, i: number): number => series[i * every]!;
+  const at = (series: Float64Array | Uint8Array, i: number): number => series[i * every];
   const passages: Passage[] = [];
   let first = -1;
   for (let i = 0; i <= count; i += 1) {
@@ -53,7 +53,7 @@ export function findPassages(
       const index = first + peak.index;
       const length = at(lengthM, index);
       const order = column.nearestOrder(length);
-      const rise = gain[peak.index]!;
+      const rise = gain[peak.index];
       const complete = peak.prominence >= 3 && !peak.edge;
       // Ringing up takes time, so after a fast slide the tube is already beyond the resonance at the peak.
       let nearest = Infinity;
@@ -105,14 +105,14 @@ function isEchoOf(passage: Passage, other: Passage): boolean {
 function peaks(gain: readonly number[]): { index: number; prominence: number; edge: boolean }[] {
   const found: { index: number; prominence: number; edge: boolean }[] = [];
   for (let i = 0; i < gain.length; i += 1) {
-    const here = gain[i]!;
+    const here = gain[i];
     if (here < 1 || (gain[i - 1] ?? -Infinity) > here || (gain[i + 1] ?? -Infinity) >= here) continue;
     let left = here;
     let j = i - 1;
-    for (; j >= 0 && gain[j]! <= here; j -= 1) left = Math.min(left, gain[j]!);
+    for (; j >= 0 && gain[j] <= here; j -= 1) left = Math.min(left, gain[j]);
     let right = here;
     let k = i + 1;
-    for (; k < gain.length && gain[k]! < here; k += 1) right = Math.min(right, gain[k]!);
+    for (; k < gain.length && gain[k] < here; k += 1) right = Math.min(right, gain[k]);
     const edge = i < 4 || i > gain.length - 5;
     const prominence = edge ? here - Math.min(left, right) : here - Math.max(left, right);
     if (prominence >= 1) found.push({ index: i, prominence, edge });
@@ -121,10 +121,10 @@ function peaks(gain: readonly number[]): { index: number; prominence: number; ed
 }
 
 function halfPower(gain: readonly number[], index: number, drop: number): [number, number] {
-  const limit = gain[index]! - drop;
+  const limit = gain[index] - drop;
   let from = index;
-  while (from > 0 && gain[from]! > limit) from -= 1;
+  while (from > 0 && gain[from] > limit) from -= 1;
   let to = index;
-  while (to < gain.length - 1 && gain[to]! > limit) to += 1;
+  while (to < gain.length - 1 && gain[to] > limit) to += 1;
   return [from, to];
 }

@@ -48,7 +48,7 @@ export function writeWav(samples: Float32Array, sampleRateHz: number): Buffer {
   bytes.write('data', 36, 'latin1');
   bytes.writeUInt32LE(2 * samples.length, 40);
   for (let i = 0; i < samples.length; i += 1) {
-    const value = Math.round(samples[i]! * 32768);
+    const value = Math.round(samples[i] * 32768);
     bytes.writeInt16LE(Math.max(-32768, Math.min(32767, value)), 44 + 2 * i);
   }
   return bytes;

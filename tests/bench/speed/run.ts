@@ -1,7 +1,7 @@
 import { cpus } from 'node:os';
 import { parseArgs } from 'node:util';
 import { benchCores } from './cores.ts';
-import { benchPitch } from './pitchAccuracy.ts';
+import { benchFrequency } from './frequencyAccuracy.ts';
 import { benchRecordings } from './recordings.ts';
 import { benchSignalPath } from './signalPath.ts';
 import { benchSolving } from './solving.ts';
@@ -17,13 +17,13 @@ const { values: args } = parseArgs({
 
 const machine = `${cpus().length} cores, Node ${process.versions.node}, V8 ${process.versions.v8}`;
 const signalPath = await benchSignalPath();
-const pitch = benchPitch();
+const frequency = benchFrequency();
 const solving = benchSolving();
 const recordings = benchRecordings(args.hour ? [1, 10, 60] : [1, 10]);
 const cores = args.hour ? await benchCores(60, 3) : await benchCores(8, 1);
 
 if (args.json) {
-  console.log(JSON.stringify({ machine, signalPath, pitch, solving, recordings, cores }));
+  console.log(JSON.stringify({ machine, signalPath, frequency, solving, recordings, cores }));
 } else {
   console.log(machine);
   console.log('\nSignal path, 48 kHz, one core');
@@ -32,11 +32,12 @@ if (args.json) {
       `  ${name.padEnd(38)} ${realTimeFactor.toFixed(0).padStart(6)} × real time, ${timesLivePath.toFixed(2)} of the live path's time`,
     );
   }
+  const { collector } = signalPath;
   console.log(
-    `  allocated by the live path: ${(signalPath.allocatedBytesPerS / 1000).toFixed(1)} kB a second of sound, and ${(signalPath.handedOnBytesPerS / 1000).toFixed(1)} kB in what it hands on`,
+    `  collector on the live path: ${(100 * collector.share).toFixed(1)} % of its time, longest pause ${collector.longestPauseMs.toFixed(1)} ms`,
   );
   console.log('\nFork frequency, 2 s of a dying tone, signal-to-noise in 44 Hz');
-  for (const row of pitch) {
+  for (const row of frequency) {
     console.log(
       `  ${String(row.signalToNoiseDb).padStart(3)} dB: bound ${row.boundMilliHz.toFixed(2)} mHz, rms error ${row.timesBound.toFixed(2)} of it; median error ${row.ownMilliHz.toFixed(2)} mHz, McLeod ${row.mcLeodMilliHz.toFixed(0)} mHz, spectrum's peak ${row.peakMilliHz.toFixed(1)} mHz`,
     );

@@ -3,9 +3,9 @@ import Meyda from 'meyda';
 import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
 import type { SampleBlock } from '../../../src/capture/soundSource.ts';
 import { Listening } from '../../../src/session/listening.ts';
-import type { ListeningUpdate } from '../../../src/session/listeningTypes.ts';
-import { allocatedBytes, heapBytes } from './allocation.ts';
-import { median, timeSideBySide } from './sideBySide.ts';
+import { collectorWork } from './collector.ts';
+import type { CollectorWork } from './collector.ts';
+import { timeSideBySide } from './sideBySide.ts';
 
 const SAMPLE_RATE_HZ = 48_000;
 const DURATION_S = 20;
@@ -14,17 +14,9 @@ const HOP = 1024;
 const SPECTRUM = 4096;
 const FORK_HZ = 512;
 const ROUNDS = 7;
-/** Twenty minutes before litter is measured: till then code that runs a few times a second isn't compiled and boxes numbers. */
-const WARM_LISTENS = 60;
-/** What is handed on is told by what holding it takes: of so much sound that the heap's own changes don't show. */
-const HELD_ROUNDS = 60;
-const NO_UPDATE: ListeningUpdate = {
-  points: [],
-  resonances: [],
-  soundings: [],
-  warnings: [],
-  guidance: null,
-};
+/** Listens in a round of the collector's, 100 s of sound, and rounds: the more, the likelier is one that nothing disturbed. */
+const LISTENS = 5;
+const COLLECTOR_ROUNDS = 21;
 
 export interface SignalPathRow {
   readonly name: string;
@@ -36,10 +28,8 @@ export interface SignalPathRow {
 
 export interface SignalPathResult {
   readonly rows: readonly SignalPathRow[];
-  /** By the live path for itself: what it hands on (points, guidance, soundings, resonances) is not counted. */
-  readonly allocatedBytesPerS: number;
-  /** In what it hands on. */
-  readonly handedOnBytesPerS: number;
+  /** On the live path. */
+  readonly collector: CollectorWork;
 }
 
 /** Practice column amid talk: a fork struck, a slide past two resonances. */
@@ -52,52 +42,17 @@ function sound(): Float32Array {
   return column.render(DURATION_S * SAMPLE_RATE_HZ);
 }
 
-function blocksOf(samples: Float32Array, startFrame = 0): SampleBlock[] {
+function blocksOf(samples: Float32Array): SampleBlock[] {
   return Array.from({ length: Math.ceil(samples.length / BLOCK) }, (_, i) => ({
     samples: samples.subarray(i * BLOCK, (i + 1) * BLOCK),
-    startFrame: startFrame + i * BLOCK,
+    startFrame: i * BLOCK,
     discontinuity: false,
   }));
 }
 
-/** @param updates  as many places as blocks: what each gave */
-function listen(
-  blocks: readonly SampleBlock[],
-  listening = newListening(),
-  updates: ListeningUpdate[] = [],
-): void {
-  for (let i = 0; i < blocks.length; i += 1) updates[i] = listening.push(blocks[i] as SampleBlock);
-}
-
-/** Bytes a second of sound that a listening allocates after some minutes: for itself, and in what it hands on. */
-async function allocatedPerS(samples: Float32Array): Promise<{ ownBytes: number; handedOnBytes: number }> {
+function listen(blocks: readonly SampleBlock[]): void {
   const listening = newListening();
-  let frame = 0;
-  const next = (): SampleBlock[] => {
-    frame += samples.length;
-    return blocksOf(samples, frame - samples.length);
-  };
-  for (let i = 0; i < WARM_LISTENS; i += 1) listen(next(), listening);
-  const all: number[] = [];
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const blocks = next();
-    const updates = Array.from(blocks, () => NO_UPDATE);
-    const measuring = await allocatedBytes(() => undefined);
-    all.push((await allocatedBytes(() => listen(blocks, listening, updates))) - measuring);
-  }
-  const handedOn: ListeningUpdate[][] = [];
-  for (let round = 0; round < HELD_ROUNDS; round += 1) {
-    const blocks = next();
-    const updates = Array.from(blocks, () => NO_UPDATE);
-    listen(blocks, listening, updates);
-    handedOn.push(updates);
-  }
-  // What was handed on is still held: let go of it, and see what that frees beside the lists themselves.
-  const lists = handedOn.map(({ length }) => Array.from({ length }, () => NO_UPDATE));
-  const held = await heapBytes();
-  for (const [i, list] of lists.entries()) handedOn[i] = list;
-  const handedOnBytes = (held - (await heapBytes())) / HELD_ROUNDS / DURATION_S;
-  return { ownBytes: median(all) / DURATION_S - handedOnBytes, handedOnBytes };
+  for (const block of blocks) listening.push(block);
 }
 
 const newListening = (): Listening =>
@@ -116,7 +71,7 @@ function spectra(samples: Float32Array): void {
   const frame = new Float64Array(SPECTRUM);
   const out = new Float64Array(2 * SPECTRUM);
   for (let i = 0; i + SPECTRUM <= samples.length; i += HOP) {
-    for (let k = 0; k < SPECTRUM; k += 1) frame[k] = samples[i + k] as number;
+    for (let k = 0; k < SPECTRUM; k += 1) frame[k] = samples[i + k];
     fft.realTransform(out, frame);
   }
 }
@@ -128,7 +83,7 @@ function goertzel(samples: Float32Array): number {
   for (let start = 0; start + HOP <= samples.length; start += HOP) {
     let [s1, s2] = [0, 0];
     for (let i = start; i < start + HOP; i += 1) {
-      const s = (samples[i] as number) + c * s1 - s2;
+      const s = samples[i] + c * s1 - s2;
       s2 = s1;
       s1 = s;
     }
@@ -149,14 +104,15 @@ export async function benchSignalPath(): Promise<SignalPathResult> {
   ];
   const times = timeSideBySide(contestants, ROUNDS);
   const own = times[0] ?? NaN;
-  const { ownBytes, handedOnBytes } = await allocatedPerS(samples);
+  const collector = await collectorWork(() => {
+    for (let i = 0; i < LISTENS; i += 1) listen(blocks);
+  }, COLLECTOR_ROUNDS);
   return {
     rows: contestants.map(({ name }, i) => ({
       name,
       realTimeFactor: (1000 * DURATION_S) / (times[i] ?? NaN),
       timesLivePath: (times[i] ?? NaN) / own,
     })),
-    allocatedBytesPerS: ownBytes,
-    handedOnBytesPerS: handedOnBytes,
+    collector,
   };
 }

@@ -46,6 +46,6 @@ export function benchSolving(): SolvingResult {
 /** The experiment's marks read again and again, each time with a new reading error of 0.7 mm. */
 const repeated = (marks: readonly SolverMark[], count: number, random: () => number): SolverMark[] =>
   Array.from({ length: count }, (_, i) => {
-    const mark = marks[i % marks.length] as SolverMark;
+    const mark = marks[i % marks.length];
     return { ...mark, lengthM: mark.lengthM + (i < marks.length ? 0 : 0.0007 * normalFrom(random)) };
   });

@@ -74,7 +74,7 @@ describe('simulated column', () => {
       im: new Float64Array(n),
     });
     const steady = Math.hypot(...column.steadyFlow(lengthM));
-    const size = (i: number): number => Math.hypot(flow.re[i]!, flow.im[i]!);
+    const size = (i: number): number => Math.hypot(flow.re[i], flow.im[i]);
     expect(Math.abs(size(n - 1) / steady - 1)).toBeLessThan(0.001);
     // Each round trip of 2 L / v keeps 1 - loss of the gap to the steady state; loss = 2 k times the half width.
     const loss = 2 * ((2 * Math.PI * 512) / column.waveSpeedMps) * column.halfWidthM(2);
@@ -96,7 +96,7 @@ describe('simulated recording', () => {
         let best = 0;
         let atS = 0;
         for (let i = 0; i < band.re.length; i += 1) {
-          const size = Math.hypot(band.re[i]!, band.im[i]!);
+          const size = Math.hypot(band.re[i], band.im[i]);
           const near = Math.abs(i / band.rateHz - passage.timeS) < passage.halfWidthS;
           if (near && size > best) [best, atS] = [size, i / band.rateHz];
         }
@@ -130,10 +130,10 @@ describe('simulated recording', () => {
       3,
     );
     const band = lockIn(samples, sampleRateHz, truth.fork!.actualHz, 20, 100);
-    const sounding = truth.soundings[0]!;
+    const sounding = truth.soundings[0];
     const level = (timeS: number): number => {
       const i = Math.round(timeS * band.rateHz);
-      return Math.log(Math.hypot(band.re[i]!, band.im[i]!));
+      return Math.log(Math.hypot(band.re[i], band.im[i]));
     };
     const from = sounding.startS + 0.3;
     const to = sounding.endS - 0.2;
@@ -158,7 +158,7 @@ describe('simulated recording', () => {
     expect(back.samples.length).toBe(samples.length);
     let worst = 0;
     for (let i = 0; i < samples.length; i += 1) {
-      worst = Math.max(worst, Math.abs(samples[i]! - back.samples[i]!));
+      worst = Math.max(worst, Math.abs(samples[i] - back.samples[i]));
     }
     expect(worst).toBeLessThanOrEqual(0.5 / 32768 + 1e-9);
   });

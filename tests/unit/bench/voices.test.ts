@@ -42,7 +42,7 @@ describe('the generated voice', () => {
       sampleRateHz,
       expected.map(([hz]) => hz),
     );
-    const offDb = expected.map(([, level], i) => bands[i]! - level);
+    const offDb = expected.map(([, level], i) => bands[i] - level);
     // Real talkers differ by some dB: 6 dB in a band, 2.5 dB on average.
     for (const [i, off] of offDb.entries()) expect(Math.abs(off), `${expected[i]?.[0]} Hz`).toBeLessThan(6);
     expect(offDb.reduce((sum, off) => sum + Math.abs(off), 0) / offDb.length).toBeLessThan(2.5);
@@ -52,7 +52,7 @@ describe('the generated voice', () => {
     const said = generatedVoice(new Random(5), 20 * RATE_HZ, RATE_HZ);
     expect(longestRun(said)).toBeLessThan(3);
     const levels = pieceLevelsDb(said);
-    const at = (part: number): number => levels[Math.floor(part * (levels.length - 1))]!;
+    const at = (part: number): number => levels[Math.floor(part * (levels.length - 1))];
     // A breath is heard in the pauses: no piece is 60 dB below the talk.
     expect(levels[0]).toBeGreaterThan(-60);
     // Pauses: a tenth of the time at least 25 dB down. Syllables: peaks 4 to 12 dB above the mean.

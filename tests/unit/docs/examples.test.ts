@@ -2,12 +2,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { compileFunction } from 'node:vm';
+import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 
 const PROJECT = resolve(import.meta.dirname, '../../..');
-const FOLDERS = ['src/air', 'src/marks', 'src/numeric', 'src/solver'];
+const FOLDERS = ['src/air', 'src/marks', 'src/numeric', 'src/solver', 'src/tone'];
 /** Folders of which every exported function must have an example. */
-const COMPLETE = ['src/numeric'];
+const COMPLETE = ['src/air', 'src/numeric', 'src/tone'];
 /** Decimals to which a computed number must agree where the example states none. */
 const DECIMALS = 9;
 
@@ -29,24 +30,37 @@ const filesIn = (folder: string): string[] =>
     .filter((name) => name.endsWith('.ts'))
     .map((name) => join(PROJECT, folder, name));
 
-/** A docstring, where there is one, right before an exported function or a constant that is one. */
-const EXPORTED =
-  /(?:\/\*\*((?:(?!\*\/)[^])*)\*\/\n)?^export (?:(?:async )?function (\w+)|const (\w+) = (?:async )?\([^)]*\)[^=;]*=>)/gm;
-
 function publicFunctions(path: string): PublicFunction[] {
-  return [...readFileSync(path, 'utf8').matchAll(EXPORTED)].map(([, doc, declared, constant]) => ({
-    name: declared ?? constant,
-    file: relative(PROJECT, path),
-    examples: examplesOf(doc ?? ''),
-  }));
+  const text = readFileSync(path, 'utf8');
+  const source = ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true);
+  return source.statements.flatMap((statement) =>
+    isExported(statement)
+      ? namesOfFunctions(statement).map((name) => ({
+          name,
+          file: relative(PROJECT, path),
+          examples: examplesOf(statement),
+        }))
+      : [],
+  );
 }
 
-/** What stands after each `@example` up to the next tag, without the stars before it. */
-function examplesOf(doc: string): string[] {
-  const lines = doc.split('\n').map((line) => line.replace(/^\s*\* ?/, ''));
-  const tags = lines.join('\n').split(/^(?=@\w)/m);
-  return tags.filter((tag) => tag.startsWith('@example')).map((tag) => tag.slice('@example'.length).trim());
+const isExported = (statement: ts.Statement): boolean =>
+  ts.canHaveModifiers(statement) &&
+  (ts.getModifiers(statement) ?? []).some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword);
+
+function namesOfFunctions(statement: ts.Statement): string[] {
+  if (ts.isFunctionDeclaration(statement)) return statement.name === undefined ? [] : [statement.name.text];
+  if (!ts.isVariableStatement(statement)) return [];
+  return statement.declarationList.declarations
+    .filter(({ initializer }) => initializer !== undefined && ts.isArrowFunction(initializer))
+    .map(({ name }) => name.getText());
 }
+
+const examplesOf = (statement: ts.Statement): string[] =>
+  ts
+    .getJSDocTags(statement)
+    .filter(({ tagName }) => tagName.text === 'example')
+    .map(({ comment }) => ts.getTextOfJSDocComment(comment) ?? '');
 
 /** `code // → value` ends a step; what stands before it without a value prepares it. */
 function stepsOf(example: string): Step[] {

@@ -11,7 +11,6 @@ import {
   restoreMark,
   waitingMarks,
 } from '../../../src/marks/markList.ts';
-import type { Mark } from '../../../src/marks/mark.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 const ids = (marks: readonly { id: string }[]): string[] => marks.map((mark) => mark.id);
@@ -127,7 +126,7 @@ describe('repeats of one resonance', () => {
   });
 
   it('may be of the newest older mark of the same fork, ends and place', () => {
-    expect(likelyRepeated(marks, marks[2] as Mark)?.id).toBe('a');
-    expect(likelyRepeated(marks, marks[3] as Mark)).toBeNull();
+    expect(likelyRepeated(marks, marks[2])?.id).toBe('a');
+    expect(likelyRepeated(marks, marks[3])).toBeNull();
   });
 });

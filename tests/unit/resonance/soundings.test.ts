@@ -1,16 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { decayTimeS } from '../../../src/resonance/decayTime.ts';
+import { seriesSoundings } from '../../../src/resonance/seriesSoundings.ts';
+import { combineFrequencies, soundingFrequency } from '../../../src/resonance/soundingFrequency.ts';
+import { findSoundings } from '../../../src/resonance/soundings.ts';
 import { findStrikes } from '../../../src/resonance/strikes.ts';
-import {
-  allSoundings,
-  combinePitches,
-  decayTimeS,
-  findSoundings,
-  FoundSoundings,
-  soundingPitch,
-} from '../../../src/resonance/soundings.ts';
-import type { SoundingSpan } from '../../../src/resonance/soundings.ts';
-import { viewOf } from '../../../src/resonance/toneView.ts';
-import type { ToneView } from '../../../src/resonance/toneView.ts';
+import { MovingView, viewOf } from '../../../src/resonance/toneView.ts';
+import { FrequencyEstimator } from '../../../src/tone/frequencyEstimator.ts';
 import { addStrikes, toneInNoise } from '../../support/tones.ts';
 import type { StruckTone } from '../../support/tones.ts';
 import { toneSeriesOf } from '../../support/hear.ts';
@@ -27,14 +22,7 @@ function heard(strikes: readonly StruckTone[], durationS: number, noiseRms = NOI
   addStrikes(samples, SAMPLE_RATE_HZ, FORK_HZ, strikes);
   const series = toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ);
   const view = viewOf(series, 0, series.length, 0);
-  return { series, view, soundings: soundingsIn(view) };
-}
-
-function soundingsIn(view: ToneView): readonly SoundingSpan[] {
-  const found = new FoundSoundings();
-  findSoundings(view, found);
-  expect(found.spans).toHaveLength(found.count);
-  return found.spans;
+  return { series, view, soundings: findSoundings(view) };
 }
 
 /** Start and end in s. */
@@ -89,11 +77,11 @@ describe('soundings', () => {
       const t = k / rate;
       const near = Math.max(0, Math.min(1, (t - 4) / 0.25)) - Math.max(0, Math.min(1, (t - 8) / 0.25));
       const knock = Math.abs(t - 11) < 0.03 ? 5 : 1;
-      series.re[k] = (series.re[k] as number) * (1 + 4 * near) * knock;
-      series.im[k] = (series.im[k] as number) * (1 + 4 * near) * knock;
+      series.re[k] = series.re[k] * (1 + 4 * near) * knock;
+      series.im[k] = series.im[k] * (1 + 4 * near) * knock;
     }
     const view = viewOf(series, 0, series.length, 0);
-    expect(soundingsIn(view)).toHaveLength(1);
+    expect(findSoundings(view)).toHaveLength(1);
     expect(findStrikes(view, 150, view.length)).toEqual([]);
   });
 
@@ -114,7 +102,7 @@ describe('soundings', () => {
     ];
     const { series, soundings } = heard(forks, 670);
     expect(soundings).toHaveLength(22);
-    const found = allSoundings(series, 0);
+    const found = seriesSoundings(new MovingView(series), 0);
     expect(found.map(({ ended }) => ended)).toEqual(soundings.map(({ ended }) => ended));
     const edges = (spans: typeof found): number[] => spans.flatMap(({ from, to }) => [from, to]);
     edges(found).forEach((edge, i) => expect(edge).toBe(edges(soundings)[i]));
@@ -134,47 +122,47 @@ describe('decay time', () => {
     );
     const span = soundings[0];
     if (span === undefined) throw new Error('no sounding');
-    expect(Math.abs((decayTimeS(series, span) ?? NaN) / decayS - 1)).toBeLessThan(0.1);
+    expect(Math.abs((decayTimeS(series.segment(span.from, span.to)) ?? NaN) / decayS - 1)).toBeLessThan(0.1);
   });
 
   it('is null for a sounding of a second', () => {
     const { series, soundings } = heard([{ strikeS: 1, amplitude: 0.03, decayTimeS: 5, dampedS: 2 }], 4);
     const span = soundings[0];
     if (span === undefined) throw new Error('no sounding');
-    expect(decayTimeS(series, span)).toBeNull();
+    expect(decayTimeS(series.segment(span.from, span.to))).toBeNull();
   });
 });
 
-describe('pitch of a sounding', () => {
+describe('frequency of a sounding', () => {
   it('comes from its first 60 s, however long a tone goes on: an hour must not cost the square of its length', () => {
     const { series } = heard([{ strikeS: 0, amplitude: 0.03, decayTimeS: 200 }], 90);
     const long = { from: 0, to: series.length, ended: false };
     // The first 0.15 s and the last 0.1 s of a sounding don't count.
     const minute = { ...long, to: Math.round(60.25 * series.rateHz) };
-    const pitch = soundingPitch(series, long, 2, 1e-8);
-    expect(Math.abs(pitch?.offsetHz ?? NaN)).toBeLessThan(1e-3);
-    expect(pitch).toEqual(soundingPitch(series, minute, 2, 1e-8));
-    expect(pitch).not.toEqual(
-      soundingPitch(series, { ...long, to: Math.round(50 * series.rateHz) }, 2, 1e-8),
-    );
+    const frequencyOf = (span: typeof long) =>
+      soundingFrequency(series, span, new FrequencyEstimator(2), 1e-8);
+    const frequency = frequencyOf(long);
+    expect(Math.abs(frequency?.offsetHz ?? NaN)).toBeLessThan(1e-3);
+    expect(frequency).toEqual(frequencyOf(minute));
+    expect(frequency).not.toEqual(frequencyOf({ ...long, to: Math.round(50 * series.rateHz) }));
   });
 });
 
-describe('pitches of several soundings together', () => {
+describe('frequencies of several soundings together', () => {
   it('weigh by their uncertainties, and scatter beyond these widens the result', () => {
-    const agree = combinePitches([
+    const agree = combineFrequencies([
       { offsetHz: 0.1, standardUncertaintyHz: 0.01 },
       { offsetHz: 0.1, standardUncertaintyHz: 0.01 },
     ]);
     // 0.01 / √2.
     expect(agree?.standardUncertaintyHz).toBeCloseTo(0.00707, 5);
-    const differ = combinePitches([
+    const differ = combineFrequencies([
       { offsetHz: 0, standardUncertaintyHz: 0.01 },
       { offsetHz: 0.1, standardUncertaintyHz: 0.01 },
     ]);
     // χ² = 2 · 5² = 50 with one degree of freedom: √50 times wider.
     expect(differ?.offsetHz).toBeCloseTo(0.05, 9);
     expect(differ?.standardUncertaintyHz).toBeCloseTo(0.00707 * Math.sqrt(50), 4);
-    expect(combinePitches([])).toBeNull();
+    expect(combineFrequencies([])).toBeNull();
   });
 });

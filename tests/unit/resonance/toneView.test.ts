@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MovingView, stretchSum, viewOf } from '../../../src/resonance/toneView.ts';
+import { rangeSum } from '../../../src/numeric/prefixSum.ts';
+import { MovingView, viewOf } from '../../../src/resonance/toneView.ts';
 import { toneSeriesOf } from '../../support/hear.ts';
 import { toneInNoise } from '../../support/tones.ts';
 
@@ -28,7 +29,7 @@ describe('a view that moves', () => {
           for (const values of ['re', 'im', 'noiseDensity', 'farDensity'] as const) {
             expect(moving[values].slice(0, to - from)).toEqual(own[values].slice(0, to - from));
             const sum = (view: MovingView): number =>
-              stretchSum(view.sums[values], (to - from) >> 1, to - from);
+              rangeSum(view.sums[values], (to - from) >> 1, to - from);
             expect(sum(moving)).toBe(sum(own as MovingView));
           }
         }
@@ -42,7 +43,7 @@ describe('a view that moves', () => {
     // square in a mean over 0.2 s against 0.1²: 0.01 rad.
     const view = viewOf(series, 300, 900, 0.3);
     const phase = (from: number): number =>
-      Math.atan2(stretchSum(view.sums.im, from, from + 20), stretchSum(view.sums.re, from, from + 20));
+      Math.atan2(rangeSum(view.sums.im, from, from + 20), rangeSum(view.sums.re, from, from + 20));
     expect(Math.abs(phase(0) - phase(500))).toBeLessThan(0.05);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { LevelAgainstRoom } from '../../../src/room/levelAgainstRoom.ts';
+import { LevelRoomCorrelation } from '../../../src/room/levelRoomCorrelation.ts';
 import { RoomBaseline } from '../../../src/room/roomBaseline.ts';
 import { addStrikes, toneInNoise } from '../../support/tones.ts';
 import { hear, toneSeriesOf } from '../../support/hear.ts';
@@ -29,8 +29,7 @@ describe('the room’s baseline', () => {
 
   it('follows a step of 20 dB within a second, up and down', () => {
     const samples = room(24, 0.001, 2);
-    for (let i = 8 * SAMPLE_RATE_HZ; i < 16 * SAMPLE_RATE_HZ; i += 1)
-      samples[i] = 10 * (samples[i] as number);
+    for (let i = 8 * SAMPLE_RATE_HZ; i < 16 * SAMPLE_RATE_HZ; i += 1) samples[i] = 10 * samples[i];
     const { points } = hear(samples, SAMPLE_RATE_HZ, FORK_HZ);
     const between = (fromS: number, toS: number): number =>
       meanDb(points.filter(({ timeS }) => timeS > fromS && timeS < toS).map(({ roomDb }) => roomDb));
@@ -68,7 +67,7 @@ describe('the room’s baseline', () => {
 
 describe('level against room', () => {
   const correlationIn = (samples: Float32Array): number | null =>
-    new LevelAgainstRoom(toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ)).correlation();
+    new LevelRoomCorrelation(toneSeriesOf(samples, SAMPLE_RATE_HZ, FORK_HZ)).correlation();
 
   const strikes = [2, 6, 10, 14].map((strikeS) => ({
     strikeS,
@@ -89,9 +88,9 @@ describe('level against room', () => {
     addStrikes(samples, SAMPLE_RATE_HZ, FORK_HZ, strikes);
     let mean = 0.003;
     for (let i = 0; i < samples.length; i += 1) {
-      const size = Math.abs(samples[i] as number);
+      const size = Math.abs(samples[i]);
       mean += (size > mean ? 1 / 240 : 1 / 4800) * (size - mean);
-      samples[i] = ((samples[i] as number) * 0.05) / Math.max(mean, 0.002);
+      samples[i] = (samples[i] * 0.05) / Math.max(mean, 0.002);
     }
     expect(correlationIn(samples)).toBeLessThan(-0.5);
   });

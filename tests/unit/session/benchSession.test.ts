@@ -64,7 +64,7 @@ function session(outside: Partial<BenchOutside> = {}, updates: ListeningUpdate[]
   const bench = benchInTest({
     createListening: ({ fork }) => {
       pitches.push(fork.nominalHz);
-      return { push: () => updates.shift() ?? NOTHING, finish: () => NOTHING, secondLook: () => REPORT };
+      return { push: () => updates.shift() ?? NOTHING, finish: () => NOTHING, offlineReport: () => REPORT };
     },
     ...outside,
   });

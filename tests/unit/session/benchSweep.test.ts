@@ -3,7 +3,7 @@ import { airFromReadings } from '../../../src/air/airState.ts';
 import { ColumnModel } from '../../../src/capture/practice/columnModel.ts';
 import { PracticeSweep } from '../../../src/capture/practice/practiceSweep.ts';
 import { sweepDurationS } from '../../../src/capture/sweepPlan.ts';
-import { sweepResonances } from '../../../src/resonance/sweepResonances.ts';
+import { sweepResonances } from '../../../src/resonance/sweep/sweepResonances.ts';
 import { sweepSpeed } from '../../../src/solver/sweepSpeed.ts';
 import { SweepTrack } from '../../../src/tone/sweepTrack.ts';
 import { SeededRandom } from '../../../src/capture/practice/seededRandom.ts';

@@ -117,7 +117,7 @@ describe('listening to a clean slide', () => {
       discontinuity: true,
     });
     listening.finish();
-    const report = listening.secondLook();
+    const report = listening.offlineReport();
     for (const flags of [listening.resonances, report.resonances]) {
       expect(flags.filter((flag) => Math.abs(flag.timeS - passage.timeS) < 0.3)).toEqual([]);
     }
@@ -155,7 +155,7 @@ describe('listening to a clean slide', () => {
           points: updates.flatMap(({ points }) => points),
           warnings: updates.flatMap(({ warnings }) => warnings),
           flagged: [...listening.resonances],
-          report: listening.secondLook(),
+          report: listening.offlineReport(),
         };
       };
       expect(told(blockSize)).toEqual(told(4096));

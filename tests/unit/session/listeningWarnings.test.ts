@@ -66,7 +66,7 @@ describe('warnings of a finished listening', () => {
   it('don’t take a hand that trembles at 1.5 Hz for another fork', () => {
     const samples = steadyFork();
     for (let i = 0; i < samples.length; i += 1) {
-      samples[i] = (samples[i] as number) * (1 + 0.2 * Math.sin((2 * Math.PI * 1.5 * i) / SAMPLE_RATE_HZ));
+      samples[i] = samples[i] * (1 + 0.2 * Math.sin((2 * Math.PI * 1.5 * i) / SAMPLE_RATE_HZ));
     }
     expect(codes(samples)).toEqual([]);
   });
@@ -79,7 +79,7 @@ describe('warnings of a finished listening', () => {
     // A quadrupole, cos 2θ, turned once in 6 s from 4 s on: nulls every 1.5 s.
     for (let i = 0; i < samples.length; i += 1) {
       const angle = (2 * Math.PI * Math.max(0, i / SAMPLE_RATE_HZ - 4)) / 6;
-      samples[i] = (samples[i] as number) * Math.cos(2 * angle);
+      samples[i] = samples[i] * Math.cos(2 * angle);
     }
     const { message, timeS } = find(warningsOf(samples), 'fork-turned');
     expect(message).toMatch(/keep one prong facing the mouth/);
@@ -98,9 +98,9 @@ describe('warnings of a finished listening', () => {
     expect([...raw.warned, ...raw.report.warnings].map(({ code }) => code)).not.toContain('gain-pumping');
     let mean = 0.003;
     for (let i = 0; i < samples.length; i += 1) {
-      const size = Math.abs(samples[i] as number);
+      const size = Math.abs(samples[i]);
       mean += (size > mean ? 1 / 240 : 1 / 4800) * (size - mean);
-      samples[i] = ((samples[i] as number) * 0.05) / Math.max(mean, 0.002);
+      samples[i] = (samples[i] * 0.05) / Math.max(mean, 0.002);
     }
     const pumped = hear(samples, SAMPLE_RATE_HZ, FORK_HZ);
     // At once when the sounding ends, and again for the whole.

@@ -39,7 +39,7 @@ class MinuteListening implements ListeningLike {
     return NOTHING;
   }
 
-  secondLook(): never {
+  offlineReport(): never {
     throw new Error('not asked for');
   }
 }
@@ -87,7 +87,7 @@ describe('LongListening', () => {
         push: ({ startFrame }) =>
           began > 0 && startFrame === 100 * RATE_HZ ? { ...NOTHING, warnings: [lost] } : NOTHING,
         finish: () => NOTHING,
-        secondLook: () => ({
+        offlineReport: () => ({
           durationS: 100,
           sampleRateHz: RATE_HZ,
           fork: { nominalHz: 512, measuredHz: null, standardUncertaintyHz: null },
@@ -110,7 +110,7 @@ describe('LongListening', () => {
       timeS: beganS + 12.3,
     };
     expect(warned).toEqual([expected]);
-    const report = long.secondLook();
+    const report = long.offlineReport();
     expect(report.warnings).toEqual([expected]);
     expect(report.resonances.map(({ timeS }) => timeS)).toEqual([beganS + 5]);
     expect(report.soundings.map(({ startS, endS }) => [startS, endS])).toEqual([[beganS + 4, beganS + 9]]);

@@ -25,11 +25,11 @@ describe('RecordingListening', () => {
     const block = new Float32Array(BLOCK);
     for (let start = 0; start < times * samples.length; start += BLOCK) {
       const count = Math.min(BLOCK, times * samples.length - start);
-      for (let i = 0; i < count; i += 1) block[i] = samples[(start + i) % samples.length] as number;
+      for (let i = 0; i < count; i += 1) block[i] = samples[(start + i) % samples.length];
       listener.push({ samples: block.subarray(0, count), startFrame: start, discontinuity: false });
     }
     listener.finish();
-    return listener.secondLook();
+    return listener.offlineReport();
   }
 
   it('hears a short recording as one listening does, to the last bit', () => {

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { smoothedPower, viewOf } from '../../../src/resonance/toneView.ts';
+import { smoothedPower } from '../../../src/resonance/tonePower.ts';
+import { viewOf } from '../../../src/resonance/toneView.ts';
 import { hear, toneSeriesOf } from '../../support/hear.ts';
 import { toneInNoise } from '../../support/tones.ts';
 
 const AMPLITUDE = 0.05;
 
-describe('level at the fork’s pitch', () => {
+describe('level at the fork’s frequency', () => {
   // By hand: white noise of variance s² has the density 2 s²/fs on each positive frequency. The quadrature product
   // with a gain of 2 turns that into 4 s²/fs per Hz of the complex stream. In 44.4 Hz, 20 dB under the tone's A²:
   // 4 s² 44.4 / fs = A² / 100.
@@ -53,7 +54,7 @@ describe('level at the fork’s pitch', () => {
     const series = toneSeriesOf(samples, sampleRateHz, 512);
     let sum = 0;
     for (let k = 0; k < series.length; k += 1) {
-      sum += (series.re[k] as number) ** 2 + (series.im[k] as number) ** 2;
+      sum += series.re[k] ** 2 + series.im[k] ** 2;
     }
     const expected = (4 * noiseRms ** 2 * series.bandwidthHz) / sampleRateHz;
     // About 5300 independent values: 1.4 % of standard deviation.
@@ -97,7 +98,7 @@ describe('level at the fork’s pitch', () => {
     for (const point of points) expect(point.riseDb === null).toBe(point.toneDb === null);
   });
 
-  it('rejects a pitch that the sample rate can’t carry, with the range', () => {
+  it('rejects a frequency that the sample rate can’t carry, with the range', () => {
     expect(() => toneSeriesOf(new Float32Array(10), 8000, 4000)).toThrow(
       /frequencyHz must be 60\.\.3360.*4000/,
     );

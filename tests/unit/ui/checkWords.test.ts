@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkWords } from '../../../src/ui/check/checkWords.ts';
-import type { CheckHindrance } from '../../../src/resonance/checkLength.ts';
+import type { CheckHindrance } from '../../../src/resonance/lengthCheck/checkLength.ts';
 
 const detail = (hindrance: CheckHindrance, comparisons: number): string =>
   checkWords({ verdict: 'cannot-tell', riseDb: null, standardUncertaintyDb: null, comparisons, hindrance })

@@ -20,7 +20,7 @@ function tokensOf(selector: string): Record<string, string> {
   const block = css.slice(start, css.indexOf('}', start));
   return Object.fromEntries(
     [...block.matchAll(/--([a-z-]+): (#[0-9a-f]{6});/g)].map(([, name, hex]) => [name, hex]),
-  ) as Record<string, string>;
+  );
 }
 
 const light = tokensOf(':root');

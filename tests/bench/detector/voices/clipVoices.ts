@@ -25,7 +25,7 @@ export class ClipVoices implements Voices {
       const count = Math.floor((clip.samples.length - 4) / step);
       const gain = Math.exp(0.25 * random.gauss()) / rms;
       for (let i = Math.max(0, -at); i < count && at + i < length; i += 1) {
-        result[at + i]! += gain * between(clip.samples, 1 + i * step);
+        result[at + i] += gain * between(clip.samples, 1 + i * step);
       }
       at += count + Math.floor(random.uniform(0.03, random.chance(0.2) ? 1.5 : 0.3) * sampleRateHz);
     }
@@ -44,7 +44,7 @@ function raiseVoice(samples: Float32Array, sampleRateHz: number): void {
   const step = 1 - Math.exp((-2 * Math.PI * 350) / sampleRateHz);
   let low = 0;
   for (let i = 0; i < samples.length; i += 1) {
-    const value = samples[i]!;
+    const value = samples[i];
     low += step * (value - low);
     samples[i] = value + 3 * (value - low);
   }
@@ -55,9 +55,9 @@ function raiseVoice(samples: Float32Array, sampleRateHz: number): void {
 function between(samples: Float32Array, at: number): number {
   const j = Math.floor(at);
   const t = at - j;
-  const a = samples[j - 1]!;
-  const b = samples[j]!;
-  const c = samples[j + 1]!;
-  const d = samples[j + 2]!;
+  const a = samples[j - 1];
+  const b = samples[j];
+  const c = samples[j + 1];
+  const d = samples[j + 2];
   return b + 0.5 * t * (c - a + t * (2 * a - 5 * b + 4 * c - d + t * (3 * (b - c) + d - a)));
 }

@@ -99,7 +99,7 @@ class Mouth {
     this.hiss += near(HISS_S) * (goal.hiss - this.hiss);
     this.pitch += near(PITCH_S) * (goal.pitch - this.pitch);
     this.resonances.forEach((resonance, i) => {
-      const hz = this.formantsHz[i]!;
+      const hz = this.formantsHz[i];
       this.formantsHz[i] = hz + near(TONGUE_S) * ((goal.formantsHz[i] ?? hz) - hz);
       resonance.tune(this.formantsHz[i] * this.tract);
     });

@@ -27,8 +27,8 @@ export class PracticeEars implements SoundSource {
   readonly createListening = (): ListeningLike => ({
     push: (block) => this.hear(block),
     finish: () => NOTHING,
-    secondLook: () => {
-      throw new Error('Practice has no second look.');
+    offlineReport: () => {
+      throw new Error('Practice has no offline report.');
     },
   });
 

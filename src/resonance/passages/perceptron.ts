@@ -1,0 +1,53 @@
+/**
+ * A two-layer perceptron with one output. Each hidden unit is tanh of a weighted sum of the scaled inputs; the output
+ * is the logistic function of a weighted sum of the hidden units.
+ */
+export interface Perceptron {
+  /** Each input less `mean`, over `scale`, within ±4, before it is weighed. One value an input. */
+  readonly mean: readonly number[];
+  readonly scale: readonly number[];
+  /** One row of weights a hidden unit, one weight an input; the first input is 1, so that its weight is the bias. */
+  readonly hidden: readonly (readonly number[])[];
+  /** Bias, then one weight a hidden unit. */
+  readonly output: readonly number[];
+}
+
+/** Output, 0..1. */
+export function perceptronOutput(network: Perceptron, inputs: readonly number[]): number {
+  let sum = network.output[0];
+  for (let unit = 0; unit < network.hidden.length; unit += 1) sum += unitShare(network, unit, inputs);
+  return logistic(sum);
+}
+
+/**
+ * A bound of the output for inputs that differ in one place only: it is no higher wherever that input lies between its
+ * two values. Each hidden unit goes one way with an input, so its highest share lies at one end.
+ */
+export function perceptronOutputAtMost(
+  network: Perceptron,
+  inputs: readonly number[],
+  otherInputs: readonly number[],
+): number {
+  let sum = network.output[0];
+  for (let unit = 0; unit < network.hidden.length; unit += 1) {
+    sum += Math.max(unitShare(network, unit, inputs), unitShare(network, unit, otherInputs));
+  }
+  return logistic(sum);
+}
+
+/** What one hidden unit adds to the output's sum. */
+function unitShare(
+  { mean, scale, hidden, output }: Perceptron,
+  unit: number,
+  inputs: readonly number[],
+): number {
+  const weights = hidden[unit];
+  let weighed = 0;
+  for (let j = 0; j < weights.length; j += 1) {
+    const scaled = (inputs[j] - mean[j]) / scale[j];
+    weighed += weights[j] * Math.max(-4, Math.min(4, scaled));
+  }
+  return output[unit + 1] * Math.tanh(weighed);
+}
+
+const logistic = (sum: number): number => 1 / (1 + Math.exp(-sum));

@@ -1,0 +1,219 @@
+import type { Perceptron } from '../../../src/resonance/passages/perceptron.ts';
+import { Random } from './random.ts';
+
+/** One candidate to learn from. */
+export interface Example {
+  readonly inputs: readonly number[];
+  /** Names the passage that it may stand for, any text; null: a false alarm. */
+  readonly passage: string | null;
+}
+
+const HIDDEN_UNITS = 14;
+const ROUNDS = 12;
+const PASSES = 6;
+const BATCH = 256;
+const FASTEST = 3e-3;
+/** A missed passage counts as much as this many false alarms while training; the threshold sets the balance later. */
+const HIT_WEIGHT = 3;
+const RIDGE = 1e-4;
+
+/**
+ * Trains a network by the maximum of the likelihood, with small random batches (stochastic gradient descent, Adam). In
+ * the first round all candidates that may stand for a passage share its weight; then only the most probable under the
+ * network of the round before counts, so the training finds itself which do. Beginning with one of each, the clearest,
+ * ends in a worse network (F1 0.929 instead of 0.934 over recordings that weren't trained on).
+ * @see Kingma & Ba 2015, Adam (the step sizes)
+ */
+export function trainPerceptron(examples: readonly Example[], seed: number): Perceptron {
+  const random = new Random(seed);
+  const { mean, scale } = standardise(examples);
+  const training = new Training(examples, mean, scale, random);
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const chosen = round === 0 ? training.chooseAll() : training.chooseBest();
+    for (let pass = 0; pass < PASSES; pass += 1) {
+      shuffle(chosen, random);
+      const done = (PASSES * round + pass) / (PASSES * ROUNDS);
+      training.pass(chosen, FASTEST * (1 - 0.9 * done));
+    }
+  }
+  return training.network();
+}
+
+/** The weights while they are trained, with all examples' inputs side by side. */
+class Training {
+  readonly #examples: readonly Example[];
+  /** What a passage counts for; 0 where it is a false alarm. */
+  readonly #hitWeight: Float64Array;
+  readonly #mean: readonly number[];
+  readonly #scale: readonly number[];
+  /** How many inputs. */
+  readonly #width: number;
+  /** Scaled inputs, one row an example. */
+  readonly #x: Float32Array;
+  /** HIDDEN_UNITS × width weights, then the output's bias and weights. */
+  readonly #w: Float64Array;
+  readonly #gradient: Float64Array;
+  readonly #firstMoment: Float64Array;
+  readonly #secondMoment: Float64Array;
+  readonly #hidden = new Float64Array(HIDDEN_UNITS);
+  #steps = 0;
+
+  constructor(
+    examples: readonly Example[],
+    mean: readonly number[],
+    scale: readonly number[],
+    random: Random,
+  ) {
+    this.#examples = examples;
+    this.#hitWeight = Float64Array.from(examples, ({ passage }) => (passage === null ? 0 : HIT_WEIGHT));
+    this.#mean = mean;
+    this.#scale = scale;
+    const width = mean.length;
+    this.#width = width;
+    this.#x = new Float32Array(examples.length * width);
+    examples.forEach(({ inputs }, i) => {
+      for (let j = 0; j < width; j += 1) {
+        const scaled = (inputs[j] - mean[j]) / scale[j];
+        this.#x[i * width + j] = Math.max(-4, Math.min(4, scaled));
+      }
+    });
+    const size = HIDDEN_UNITS * width + HIDDEN_UNITS + 1;
+    this.#w = new Float64Array(size);
+    this.#gradient = new Float64Array(size);
+    this.#firstMoment = new Float64Array(size);
+    this.#secondMoment = new Float64Array(size);
+    for (let i = 0; i < HIDDEN_UNITS * width; i += 1) this.#w[i] = random.gauss() / Math.sqrt(width);
+    for (let k = 0; k < HIDDEN_UNITS; k += 1)
+      this.#w[HIDDEN_UNITS * width + 1 + k] = random.gauss() / Math.sqrt(HIDDEN_UNITS);
+    this.#w[HIDDEN_UNITS * width] = -3;
+  }
+
+  /** Every example; those of one passage share its weight. */
+  chooseAll(): Int32Array {
+    const count = new Map<string | null, number>();
+    for (const { passage } of this.#examples) count.set(passage, (count.get(passage) ?? 0) + 1);
+    this.#examples.forEach(({ passage }, i) => {
+      if (passage !== null) this.#hitWeight[i] = HIT_WEIGHT / (count.get(passage) as number);
+    });
+    return Int32Array.from(this.#examples.keys());
+  }
+
+  /** Every false alarm, and for each passage the most probable candidate, with all of its weight. */
+  chooseBest(): Int32Array {
+    const chosen: number[] = [];
+    const best = new Map<string, { index: number; value: number }>();
+    this.#examples.forEach(({ passage }, index) => {
+      if (passage === null) {
+        chosen.push(index);
+        return;
+      }
+      const value = this.#evaluate(index);
+      const old = best.get(passage);
+      if (old === undefined || value > old.value) best.set(passage, { index, value });
+    });
+    for (const { index } of best.values()) {
+      this.#hitWeight[index] = HIT_WEIGHT;
+      chosen.push(index);
+    }
+    return Int32Array.from(chosen);
+  }
+
+  /** One pass over the chosen examples in their order. */
+  pass(chosen: Int32Array, rate: number): void {
+    for (let start = 0; start < chosen.length; start += BATCH) {
+      const end = Math.min(chosen.length, start + BATCH);
+      this.#gradient.fill(0);
+      for (let i = start; i < end; i += 1) this.#learn(chosen[i]);
+      this.#step(end - start, rate);
+    }
+  }
+
+  network(): Perceptron {
+    const w = this.#w;
+    const width = this.#width;
+    return {
+      mean: this.#mean,
+      scale: this.#scale,
+      hidden: Array.from({ length: HIDDEN_UNITS }, (_, k) => Array.from(w.slice(k * width, (k + 1) * width))),
+      output: Array.from(w.slice(HIDDEN_UNITS * width)),
+    };
+  }
+
+  /** Logarithm of the odds; leaves the hidden units' values behind. */
+  #evaluate(index: number): number {
+    const width = this.#width;
+    const w = this.#w;
+    const at = index * width;
+    let sum = w[HIDDEN_UNITS * width];
+    for (let k = 0; k < HIDDEN_UNITS; k += 1) {
+      let weighed = 0;
+      const row = k * width;
+      for (let j = 0; j < width; j += 1) weighed += w[row + j] * this.#x[at + j];
+      const unit = Math.tanh(weighed);
+      this.#hidden[k] = unit;
+      sum += w[HIDDEN_UNITS * width + 1 + k] * unit;
+    }
+    return sum;
+  }
+
+  #learn(index: number): void {
+    const width = this.#width;
+    const gradient = this.#gradient;
+    const at = index * width;
+    const hitWeight = this.#hitWeight[index];
+    const probability = 1 / (1 + Math.exp(-this.#evaluate(index)));
+    const error = hitWeight > 0 ? hitWeight * (probability - 1) : probability;
+    const output = HIDDEN_UNITS * width;
+    gradient[output] = gradient[output] + error;
+    for (let k = 0; k < HIDDEN_UNITS; k += 1) {
+      const unit = this.#hidden[k];
+      gradient[output + 1 + k] = gradient[output + 1 + k] + error * unit;
+      const back = error * this.#w[output + 1 + k] * (1 - unit * unit);
+      const row = k * width;
+      for (let j = 0; j < width; j += 1) {
+        gradient[row + j] = gradient[row + j] + back * this.#x[at + j];
+      }
+    }
+  }
+
+  #step(count: number, rate: number): void {
+    this.#steps += 1;
+    const w = this.#w;
+    const unbiasFirst = 1 / (1 - 0.9 ** this.#steps);
+    const unbiasSecond = 1 / (1 - 0.999 ** this.#steps);
+    for (let i = 0; i < w.length; i += 1) {
+      const g = this.#gradient[i] / count + RIDGE * w[i];
+      const first = 0.9 * this.#firstMoment[i] + 0.1 * g;
+      const second = 0.999 * this.#secondMoment[i] + 0.001 * g * g;
+      this.#firstMoment[i] = first;
+      this.#secondMoment[i] = second;
+      w[i] = w[i] - (rate * first * unbiasFirst) / (Math.sqrt(second * unbiasSecond) + 1e-8);
+    }
+  }
+}
+
+function standardise(examples: readonly Example[]): { mean: number[]; scale: number[] } {
+  const width = examples[0]?.inputs.length ?? 0;
+  const mean: number[] = [0];
+  const scale: number[] = [1];
+  for (let j = 1; j < width; j += 1) {
+    let [sum, squares] = [0, 0];
+    for (const { inputs } of examples) {
+      sum += inputs[j];
+      squares += inputs[j] ** 2;
+    }
+    const average = sum / examples.length;
+    mean.push(average);
+    scale.push(Math.sqrt(Math.max(1e-4, squares / examples.length - average * average)));
+  }
+  return { mean, scale };
+}
+
+function shuffle(order: Int32Array, random: Random): void {
+  for (let i = order.length - 1; i > 0; i -= 1) {
+    const j = Math.floor(random.next() * (i + 1));
+    const moved = order[i];
+    order[i] = order[j];
+    order[j] = moved;
+  }
+}

@@ -1,0 +1,20 @@
+import type { PassageClassifier } from '../../../src/resonance/passages/passageClassifier.ts';
+
+/** Both classifiers, as trained. */
+export interface TrainedClassifiers {
+  readonly offline: PassageClassifier;
+  readonly online: PassageClassifier;
+}
+
+/** Text of src/resonance/passages/perceptronWeights.ts, before it is formatted. */
+export const weightsFile = ({ offline, online }: TrainedClassifiers): string =>
+  `import type { PassageClassifier } from './passageClassifier.ts';
+
+/**
+ * Trained by tests/bench/detector/fitDetector.ts on the tuning set of the simulator, inputs in the order of
+ * classifierInputs. Do not edit by hand: change the inputs or the simulator, and train anew.
+ */
+export const OFFLINE_CLASSIFIER: PassageClassifier = ${JSON.stringify(offline)};
+
+export const ONLINE_CLASSIFIER: PassageClassifier = ${JSON.stringify(online)};
+`;

@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  CLASSIFIER_INPUTS,
+  classifierInputs,
+  passageProbability,
+  probabilityAtMost,
+} from '../../../../src/resonance/passages/passageClassifier.ts';
+import type { PassageFeatures } from '../../../../src/resonance/passages/passageFeatures.ts';
+import {
+  OFFLINE_CLASSIFIER,
+  ONLINE_CLASSIFIER,
+} from '../../../../src/resonance/passages/perceptronWeights.ts';
+
+const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+const anyLog = between(-6, 9);
+const anyFeatures: fc.Arbitrary<PassageFeatures> = fc.record({
+  peakIndex: anyLog,
+  middle: anyLog,
+  statistic: anyLog,
+  signalToNoise: anyLog,
+  goodnessOfFit: anyLog,
+  peakToBackground: anyLog,
+  toneBefore: anyLog,
+  toneAfter: anyLog,
+  riseOverBefore: anyLog,
+  riseOverAfter: anyLog,
+  logHalfWidth: anyLog,
+  lookAhead: anyLog,
+  circularity: between(0, 0.5),
+  enclosedArea: between(0, 1.5),
+  noiseBurstRatio: anyLog,
+  harmonicNeighbourRatio: anyLog,
+  phaseReturn: anyLog,
+  peakPower: between(1e-9, 1),
+  sidePower: anyLog,
+  noisePower: anyLog,
+});
+
+describe('the classifier of passages', () => {
+  it.each([
+    ['online', ONLINE_CLASSIFIER],
+    ['offline', OFFLINE_CLASSIFIER],
+  ])('%s has a weight for each input in each hidden unit', (_, network) => {
+    expect(network.mean).toHaveLength(CLASSIFIER_INPUTS);
+    expect(network.scale).toHaveLength(CLASSIFIER_INPUTS);
+    expect(network.hidden.every((weights) => weights.length === CLASSIFIER_INPUTS)).toBe(true);
+    expect(network.output).toHaveLength(network.hidden.length + 1);
+  });
+
+  it('has as many inputs as it says', () => {
+    const [features] = fc.sample(anyFeatures, 1);
+    expect(classifierInputs(features, 0)).toHaveLength(CLASSIFIER_INPUTS);
+  });
+
+  it('is never surer than the bound says, however strong the strongest turns out to be', () => {
+    let tight = 0;
+    fc.assert(
+      fc.property(anyFeatures, between(0, 3), between(0, 8), (features, known, more) => {
+        const soFar = features.peakPower * Math.exp(known);
+        const most = probabilityAtMost(OFFLINE_CLASSIFIER, features, soFar);
+        const found = passageProbability(OFFLINE_CLASSIFIER, features, soFar * Math.exp(more));
+        expect(found).toBeLessThanOrEqual(most + 1e-12);
+        if (most < 0.35) tight += 1;
+      }),
+      { numRuns: 500 },
+    );
+    // And the bound is worth something: much is put aside by it.
+    expect(tight).toBeGreaterThan(50);
+  });
+});
