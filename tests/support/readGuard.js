@@ -54,6 +54,11 @@ const ALSO = [
     path: /^(\/usr)?\/bin\/ldd$/,
     why: 'which of its native parts fits the system',
   },
+  {
+    caller: `${sep}node_modules${sep}typescript${sep}`,
+    path: /\/TYPESCRIPT\.JS$/,
+    why: 'whether a name in other letters is the same file',
+  },
 ];
 /** Node's own code that copies folders, as its stacks name it. */
 const NODE_COPIES = /(^|[/:\\])fs[/\\]cp[/\\]/;
