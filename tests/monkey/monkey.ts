@@ -153,7 +153,17 @@ async function reloadAndCompare({ page }: Tab): Promise<string | null> {
   if (after === null)
     return `after a reload the page doesn’t say that it is saved: ${await readSaving(page)}`;
   if (after === before) return null;
-  return `after a reload the experiment is another one:\n  before ${before.slice(0, 2000)}\n  after  ${after.slice(0, 2000)}`;
+  return `after a reload the experiment is another one:${differences(before, after)}`;
+}
+
+/** The parts of two experiments that differ, a line each. */
+function differences(before: string, after: string): string {
+  const [one, other] = [before, after].map((text) => JSON.parse(text) as Record<string, unknown>);
+  return Object.keys({ ...one, ...other })
+    .map((name) => [name, JSON.stringify(one?.[name]), JSON.stringify(other?.[name])] as const)
+    .filter(([, was, is]) => was !== is)
+    .map(([name, was, is]) => `\n  ${name} before ${was}\n  ${name} after  ${is}`)
+    .join('');
 }
 
 /** The experiment once all is saved; null where the page says that it isn't, or keeps on changing. */
