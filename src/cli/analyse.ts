@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { isWithin, LIMITS } from '../limits/limits.ts';
-import { defaultToleranceHz, WIDEST_TOLERANCE_HZ } from '../session/forkTolerance.ts';
+import { defaultToleranceHz, WIDEST_TOLERANCE_HZ } from '../session/hearing/forkTolerance.ts';
 import type { AnalysisOrder, FileAnswer } from './answerFile.ts';
 
 const USAGE = `usage: npm run --silent analyse -- --fork HZ [--tolerance HZ] [--live] [--check] [--threads N] [--json] FILE.wav…

@@ -1,5 +1,5 @@
 import type { LengthCheck } from '../resonance/lengthCheck/checkLength.ts';
-import type { CheckedReport } from '../session/analyseRecording.ts';
+import type { CheckedReport } from '../session/recording/analyseRecording.ts';
 
 /** One line of JSON for a file. The keys are a contract: see README. */
 export function analysisLine(file: string, report: CheckedReport): string {

@@ -1,10 +1,10 @@
 import { open } from 'node:fs/promises';
 import { WavReader } from '../capture/wav.ts';
-import { RecordingAnalysis } from '../session/analyseRecording.ts';
-import { newWarning } from '../session/newWarning.ts';
-import type { CheckedReport } from '../session/analyseRecording.ts';
+import { RecordingAnalysis } from '../session/recording/analyseRecording.ts';
+import { newWarning } from '../session/hearing/newWarning.ts';
+import type { CheckedReport } from '../session/recording/analyseRecording.ts';
 import { analysisLine, analysisTable } from './analysisText.ts';
-import { whyNotHeard } from '../session/whyNotHeard.ts';
+import { whyNotHeard } from '../session/hearing/whyNotHeard.ts';
 import { locate } from './locate.ts';
 
 /** What is asked of each file. */

@@ -1,7 +1,7 @@
 import { columnM, hasColumn, readingLimit } from '../marks/columnOfMark.ts';
 import { inCm } from '../marks/lengthText.ts';
 import type { Mark } from '../marks/mark.ts';
-import { markNumber } from '../marks/markList.ts';
+import { markNumber } from './markList.ts';
 import type { Experiment } from './experiment.ts';
 
 /** A reading from which the rule's zero offset leaves no column. */

@@ -1,5 +1,5 @@
 import type { Mark } from '../marks/mark.ts';
-import { markNumber, repeatedMark } from '../marks/markList.ts';
+import { markNumber, repeatedMark } from '../notebook/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { fixed, stampedHertz } from '../words/numbers.ts';
 

@@ -2,17 +2,17 @@ import { NotebookStore } from '../notebook/notebookStore.ts';
 import { TabHold } from '../notebook/tabHold.ts';
 import { siteScope } from '../notebook/siteScope.ts';
 import { siteStorage } from '../notebook/siteStorage.ts';
-import type { AskElsewhere } from '../session/benchAnswers.ts';
-import { solveExperiment } from '../session/benchSolve.ts';
-import { BenchSession } from '../session/benchSession.ts';
-import { Listening } from '../session/listening.ts';
+import type { AskElsewhere } from '../session/experiment/answers.ts';
+import { solveExperiment } from '../session/experiment/solveExperiment.ts';
+import { Session } from '../session/session.ts';
+import { Listening } from '../session/hearing/listening.ts';
 import type { AnswersInWorker } from './answers/answersInWorker.ts';
 
 /** The session of this page, joined to the browser's clock, storage and sources of chance. */
-export function createSession(): BenchSession {
+export function createSession(): Session {
   const scope = siteScope();
   const { tabMemory, draftPlace } = siteStorage(scope);
-  return new BenchSession({
+  return new Session({
     now: () => new Date().toISOString(),
     newId,
     openStore: (onGone) => NotebookStore.open(scope, onGone),

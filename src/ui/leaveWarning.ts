@@ -1,13 +1,13 @@
 import type { ReactiveController } from 'lit';
-import type { BenchSession } from '../session/benchSession.ts';
-import type { BenchElement } from './parts/benchElement.ts';
-import { BenchWatch } from './benchWatch.ts';
+import type { Session } from '../session/session.ts';
+import type { PartElement } from './parts/partElement.ts';
+import { SessionWatch } from './sessionWatch.ts';
 
 /** Has the browser ask before the tab is closed or loaded anew, as long as work is in its memory only. */
 export class LeaveWarning implements ReactiveController {
-  constructor(private readonly host: BenchElement & { session: BenchSession }) {
+  constructor(private readonly host: PartElement & { session: Session }) {
     host.addController(this);
-    new BenchWatch(host, ['keeping', 'notebook'], () => this.follow());
+    new SessionWatch(host, ['keeping', 'notebook'], () => this.follow());
   }
 
   hostConnected(): void {

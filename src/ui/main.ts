@@ -1,5 +1,5 @@
 import './theme.css';
 import { applyTheme } from './themeChoice.ts';
-import './benchApp.ts';
+import './appElement.ts';
 
 applyTheme(document.documentElement);

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { FAULT_WORDS } from '../session/faultWords.ts';
+import { FAULT_WORDS } from '../words/pageFaults.ts';
 
 /** The same fault again within this time is the same news, ms: a fault may come with every block of sound. */
 const SAME_NEWS_MS = 10_000;

@@ -19,14 +19,14 @@ export type ViewId = (typeof VIEWS)[number]['id'] | (typeof INNER_VIEWS)[number]
 
 /** What loads a view's elements when it is first opened; the first view is there from the start. */
 export const LATER_VIEWS: Partial<Record<ViewId, () => Promise<unknown>>> = {
-  apparatus: () => import('./apparatus/benchApparatus.ts'),
-  check: () => import('./check/benchCheck.ts'),
-  working: () => import('./analysis/benchWorking.ts'),
-  compare: () => import('./analysis/benchCompare.ts'),
-  records: () => import('./records/benchRecords.ts'),
-  report: () => import('./records/benchReport.ts'),
-  microphone: () => import('./check/benchMicrophone.ts'),
-  class: () => import('./class/benchClass.ts'),
+  apparatus: () => import('./apparatus/apparatusElement.ts'),
+  check: () => import('./check/checkElement.ts'),
+  working: () => import('./analysis/workingElement.ts'),
+  compare: () => import('./analysis/compareElement.ts'),
+  records: () => import('./records/recordsElement.ts'),
+  report: () => import('./records/reportElement.ts'),
+  microphone: () => import('./check/microphoneElement.ts'),
+  class: () => import('./class/classElement.ts'),
 };
 
 /** The view that an address names; `measure` where it names none. */

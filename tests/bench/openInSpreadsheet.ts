@@ -11,7 +11,7 @@ import { guarded } from '../../src/marks/formulaGuard.ts';
 import { toCsv } from '../../src/report/csv.ts';
 import type { Cell } from '../../src/report/csv.ts';
 import { EXPERIMENT_TABLES } from '../../src/report/tables/experimentTables.ts';
-import { solveExperiment } from '../../src/session/benchSolve.ts';
+import { solveExperiment } from '../../src/session/experiment/solveExperiment.ts';
 import { exampleExperiment, exampleMark } from '../unit/notebook/exampleExperiment.ts';
 
 interface Shown {

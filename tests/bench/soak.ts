@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import type { SoundListener, SoundSource } from '../../src/capture/soundSource.ts';
-import { BenchSession } from '../../src/session/benchSession.ts';
-import { Listening } from '../../src/session/listening.ts';
+import { Session } from '../../src/session/session.ts';
+import { Listening } from '../../src/session/hearing/listening.ts';
 import { slideRecording } from '../support/slideRecording.ts';
 import { freeHold } from '../unit/notebook/memoryStore.ts';
 import { pinkNoise } from './detector/noises.ts';
@@ -115,7 +115,7 @@ function score({ truthS, flagsS }: Stretch): {
 
 const programme = makeProgramme();
 let ids = 0;
-const session = new BenchSession({
+const session = new Session({
   now: () => '2026-03-02T09:00:00.000Z',
   newId: () => `id-${(ids += 1)}`,
   openStore: () => Promise.reject(new Error('no storage here')),

@@ -5,7 +5,7 @@ import { makeExperiment, randomFrom, USUAL_MAKING } from './solverExperiments.ts
 import type { MadeExperiment, Making } from './solverExperiments.ts';
 
 /** What a run of many made-up experiments showed. */
-export interface BenchResult {
+export interface ResultElement {
   readonly experiments: number;
   readonly marks: number;
   readonly ordersRightPct: number;
@@ -42,7 +42,7 @@ export interface BlunderResult {
 }
 
 /** Solves `count` experiments from one seed. */
-export function benchSolver(count: number, seed: number, making: Making = USUAL_MAKING): BenchResult {
+export function benchSolver(count: number, seed: number, making: Making = USUAL_MAKING): ResultElement {
   const random = randomFrom(seed);
   const errors: number[] = [];
   const difference: Pair[] = [];

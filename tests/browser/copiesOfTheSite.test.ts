@@ -1,7 +1,7 @@
 import { cpSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
-import type {} from '../../src/ui/benchApp.ts';
+import type {} from '../../src/ui/appElement.ts';
 import { exampleExperiment, exampleMark } from '../unit/notebook/exampleExperiment.ts';
 import { BenchPage, scratchFolder } from './support/benchPage.ts';
 import { eachBench } from './support/eachBench.ts';

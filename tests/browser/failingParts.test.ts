@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
-import type {} from '../../src/ui/benchApp.ts';
-import { FAULT_WORDS } from '../../src/session/faultWords.ts';
+import type {} from '../../src/ui/appElement.ts';
+import { FAULT_WORDS } from '../../src/words/pageFaults.ts';
 import { exampleExperiment, exampleMark } from '../unit/notebook/exampleExperiment.ts';
 import { eachBench } from './support/eachBench.ts';
 import { SHARED_DATABASE, recordInStore, storeOfFirstVersion } from './support/storedRecords.ts';

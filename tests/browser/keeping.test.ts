@@ -7,7 +7,7 @@ import { BenchPage, scratchFolder } from './support/benchPage.ts';
 import { openKillable } from './support/killableBrowser.ts';
 import { eachBench } from './support/eachBench.ts';
 import { SHARED_DATABASE, recordInStore, storeOfFirstVersion } from './support/storedRecords.ts';
-import type {} from '../../src/ui/benchApp.ts';
+import type {} from '../../src/ui/appElement.ts';
 
 const { open, current } = eachBench();
 

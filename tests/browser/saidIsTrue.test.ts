@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
-import type {} from '../../src/ui/benchApp.ts';
+import type {} from '../../src/ui/appElement.ts';
 import { lessonHash } from '../../src/notebook/lessonLink.ts';
 import { exampleExperiment, exampleMark } from '../unit/notebook/exampleExperiment.ts';
 import { BenchPage } from './support/benchPage.ts';

@@ -1,6 +1,6 @@
 import type { SampleBlock } from '../../src/capture/soundSource.ts';
-import type { ListeningLike } from '../../src/session/listeningLike.ts';
-import type { ListeningUpdate, Resonance } from '../../src/session/listeningTypes.ts';
+import type { ListeningLike } from '../../src/session/hearing/listeningLike.ts';
+import type { ListeningUpdate, Resonance } from '../../src/session/hearing/listeningTypes.ts';
 
 /** Blocks of one passage. */
 export const PASSAGE_PARTS = 4;

@@ -1,11 +1,11 @@
-import { Listening } from '../../src/session/listening.ts';
+import { Listening } from '../../src/session/hearing/listening.ts';
 import type {
   LevelPoint,
   ListeningReport,
   ListeningWarning,
   Resonance,
   Sounding,
-} from '../../src/session/listeningTypes.ts';
+} from '../../src/session/hearing/listeningTypes.ts';
 import type { ToneSeries } from '../../src/tone/toneSeries.ts';
 import { ToneStream } from '../../src/tone/toneStream.ts';
 

@@ -1,4 +1,4 @@
-import type { Resonance, Sounding } from '../../src/session/listeningTypes.ts';
+import type { Resonance, Sounding } from '../../src/session/hearing/listeningTypes.ts';
 
 /** A sounding, s. @param frequencyHz  told to 0.01 Hz; null: not told */
 export const soundingOf = (

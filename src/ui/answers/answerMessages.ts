@@ -1,4 +1,4 @@
-import type { BenchQuestions, Question, QuestionKind } from '../../session/benchQuestions.ts';
+import type { Questions, Question, QuestionKind } from '../../session/experiment/questions.ts';
 
 /** A question on its way to the worker, with the number that its answer will bear. */
 export interface AskMessage {
@@ -7,5 +7,5 @@ export interface AskMessage {
 }
 
 export type AnswerMessage =
-  | { readonly id: number; readonly answer: BenchQuestions[QuestionKind]['answer'] }
+  | { readonly id: number; readonly answer: Questions[QuestionKind]['answer'] }
   | { readonly id: number; readonly fault: string };

@@ -1,8 +1,8 @@
-import { BenchAnswerer } from '../../session/benchAnswerer.ts';
+import { Answerer } from '../../session/experiment/answerer.ts';
 import type { AnswerMessage, AskMessage } from './answerMessages.ts';
 
 /** Answers what takes time, in a thread of its own, one question after the other. */
-const answerer = new BenchAnswerer();
+const answerer = new Answerer();
 
 onmessage = ({ data }: MessageEvent<AskMessage>) => {
   const { id, question } = data;

@@ -1,5 +1,5 @@
 import { trustedAddress } from '../../offline/trustedAddress.ts';
-import type { BenchQuestions, Question, QuestionKind } from '../../session/benchQuestions.ts';
+import type { Questions, Question, QuestionKind } from '../../session/experiment/questions.ts';
 import type { AnswerMessage, AskMessage } from './answerMessages.ts';
 import workerUrl from './answerWorker.ts?worker&url';
 
@@ -23,7 +23,7 @@ export class AnswersInWorker {
   }
 
   /** Rejects where the worker fails. */
-  ask<K extends QuestionKind>(question: Question<K>): Promise<BenchQuestions[K]['answer']> {
+  ask<K extends QuestionKind>(question: Question<K>): Promise<Questions[K]['answer']> {
     const id = (this.count += 1);
     return new Promise((resolve, reject) => {
       this.waiting.set(id, { resolve: resolve as Waiting['resolve'], reject });

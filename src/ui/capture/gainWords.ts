@@ -1,7 +1,7 @@
 import { dayAndTime } from '../../report/dayAndTime.ts';
 import { fixed } from '../../words/numbers.ts';
 import type { GainCheckRecord } from '../../notebook/experiment.ts';
-import type { GainAnswer } from '../../session/gainCheck.ts';
+import type { GainAnswer } from '../../session/hearing/gainCheck.ts';
 
 /** A gain check's answer in a sign, a word and a sentence. */
 export interface GainWords {

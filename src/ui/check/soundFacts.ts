@@ -1,7 +1,7 @@
 import type { CaptureState } from '../../capture/soundSource.ts';
 import type { Fork } from '../../notebook/experiment.ts';
-import type { BenchTrace } from '../../session/benchTrace.ts';
-import type { Sounding } from '../../session/listeningTypes.ts';
+import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
+import type { Sounding } from '../../session/hearing/listeningTypes.ts';
 import { fixed, roundPair, signed } from '../../words/numbers.ts';
 
 /** One line of the sound check; `isGood` is null where it is neither good nor bad. */
@@ -15,7 +15,7 @@ export interface SoundFact {
 const FAINT_DB = -75;
 
 /** What the capture and the last minute of sound say about the room and the microphone. */
-export function soundFacts(capture: CaptureState, trace: BenchTrace): readonly SoundFact[] {
+export function soundFacts(capture: CaptureState, trace: RecentLevels): readonly SoundFact[] {
   return [processingFact(capture), inputFact(trace), roomFact(trace)];
 }
 
@@ -68,7 +68,7 @@ function processingFact(capture: CaptureState): SoundFact {
     : { name, value: 'yes, the browser’s processing is off', isGood: true };
 }
 
-function inputFact(trace: BenchTrace): SoundFact {
+function inputFact(trace: RecentLevels): SoundFact {
   const name = 'Input';
   const bad = trace.warnings.find((warning) => ['clipping', 'too-faint', 'silent'].includes(warning.code));
   if (bad !== undefined) return { name, value: bad.message, isGood: false };
@@ -81,7 +81,7 @@ function inputFact(trace: BenchTrace): SoundFact {
   };
 }
 
-function roomFact(trace: BenchTrace): SoundFact {
+function roomFact(trace: RecentLevels): SoundFact {
   const latest = trace.latest;
   return {
     name: 'Room',

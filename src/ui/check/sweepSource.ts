@@ -6,7 +6,7 @@ import { PracticeSource } from '../../capture/practiceSource.ts';
 import type { SoundSource } from '../../capture/soundSource.ts';
 import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { sweptColumn } from '../../session/benchSweep.ts';
+import { sweptColumn } from '../../session/hearing/sweepRun.ts';
 
 /**
  * What is heard during a sweep: the microphone, or a simulated column of this experiment's apparatus, which plays

@@ -1,12 +1,12 @@
 import { LIMITS } from '../../limits/limits.ts';
 import type { Mark } from '../../marks/mark.ts';
-import type { BenchOutcome } from '../../session/benchOutcome.ts';
+import type { Outcome } from '../../session/experiment/outcome.ts';
 
 /** Offered in any case: a metre of tube holds no more with the usual forks. */
 const USUAL_ORDERS = 8;
 
 /** The highest order among marks, set by hand or solved; 0 where there is none. */
-export function highestOrderOf(marks: readonly Mark[], outcome: BenchOutcome): number {
+export function highestOrderOf(marks: readonly Mark[], outcome: Outcome): number {
   const set = marks.map(({ order }) => order ?? 0);
   const solved = outcome.places.flatMap(({ solution }) =>
     solution.speedMps === null ? [] : solution.marks.map(({ order }) => order),

@@ -1,10 +1,10 @@
 import { hidesTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
-import type { BenchSession } from '../../session/benchSession.ts';
+import type { Session } from '../../session/session.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
 
 /** What is doubtful about the sound and the marks now, each with what to do; without theory where a lesson hides it. */
-export function warningMessages(session: BenchSession): readonly string[] {
+export function warningMessages(session: Session): readonly string[] {
   const { outcomeIfAny: outcome, experiment } = session;
   const { trace } = session.hearing;
   const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;

@@ -4,7 +4,7 @@ import { live } from 'lit/directives/live.js';
 import { parseReading } from '../../marks/parseReading.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { writeNumber } from '../../report/csv.ts';
-import { BenchElement } from './benchElement.ts';
+import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -15,7 +15,7 @@ import { sharedStyles } from '../sharedStyles.ts';
  * @fires length-done  after Enter on a length that was understood
  */
 @customElement('bench-length-field')
-export class LengthField extends BenchElement {
+export class LengthField extends PartElement {
   static override styles = [
     sharedStyles,
     css`

@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { QuantityKind } from '../readQuantity.ts';
-import { BenchElement } from './benchElement.ts';
+import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -12,7 +12,7 @@ import { sharedStyles } from '../sharedStyles.ts';
  * @fires quantity-change  detail: the value in the kind's unit, or null where the field was emptied
  */
 @customElement('bench-number-field')
-export class NumberField extends BenchElement {
+export class NumberField extends PartElement {
   static override styles = [
     sharedStyles,
     css`

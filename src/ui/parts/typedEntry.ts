@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
-import type { BenchSession } from '../../session/benchSession.ts';
-import type { BenchElement } from './benchElement.ts';
+import type { Session } from '../../session/session.ts';
+import type { PartElement } from './partElement.ts';
 
 /** Where a field keeps what is typed into it and not taken yet. */
 export interface FieldDraft {
@@ -11,7 +11,7 @@ export interface FieldDraft {
 }
 
 /** The draft of a field of the open experiment. @param field  one name a field, over all visits */
-export function fieldDraft(session: BenchSession, field: string): FieldDraft {
+export function fieldDraft(session: Session, field: string): FieldDraft {
   const { id } = session.experiment;
   return {
     key: `${id} ${field}`,
@@ -38,7 +38,7 @@ export class TypedEntry {
   private isBroughtBack = false;
   private key: string | null = null;
 
-  constructor(private readonly host: BenchElement & { draft: FieldDraft | null }) {}
+  constructor(private readonly host: PartElement & { draft: FieldDraft | null }) {}
 
   /** Brings back what waits for this field. Call it before the field is drawn. @returns whether it is another field now */
   follow(): boolean {

@@ -1,8 +1,8 @@
 import type { ReactiveController } from 'lit';
 import type { Experiment } from '../../notebook/experiment.ts';
-import type { BenchSession } from '../../session/benchSession.ts';
-import { BenchWatch } from '../benchWatch.ts';
-import type { BenchElement } from './benchElement.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import type { PartElement } from './partElement.ts';
 
 /** A text of the experiment that is typed into a field. */
 export interface TypedText {
@@ -30,11 +30,11 @@ export class TypedTexts implements ReactiveController {
 
   /** @param texts  of the experiment, as many as there are now */
   constructor(
-    private readonly host: BenchElement & { session: BenchSession },
+    private readonly host: PartElement & { session: Session },
     private readonly texts: (experiment: Experiment) => readonly TypedText[],
   ) {
     host.addController(this);
-    new BenchWatch(host, ['notebook'], () => this.follow());
+    new SessionWatch(host, ['notebook'], () => this.follow());
   }
 
   hostConnected(): void {

@@ -1,9 +1,9 @@
 import type { LabReportInput } from '../../report/labReport/labReportInput.ts';
-import { compareGroups } from '../../session/benchCompare.ts';
-import type { BenchSession } from '../../session/benchSession.ts';
+import { compareGroups } from '../../session/experiment/comparedGroups.ts';
+import type { Session } from '../../session/session.ts';
 
 /** What the open experiment's report is made of; null while some of it is still being worked out. */
-export function reportInput(session: BenchSession): LabReportInput | null {
+export function reportInput(session: Session): LabReportInput | null {
   const { experiment, outcome, isWorkingOut } = session;
   const { value, isPending } = session.answers.ask(
     { kind: 'compare', about: experiment, ask: { by: 'place', oneId: null, from: 0 } },

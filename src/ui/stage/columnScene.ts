@@ -1,9 +1,9 @@
 import { markLengthM } from '../../marks/mark.ts';
 import type { Mark } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import type { BenchOutcome } from '../../session/benchOutcome.ts';
-import type { LevelPoint } from '../../session/listeningTypes.ts';
-import type { Prediction } from '../../session/benchPrediction.ts';
+import type { Outcome } from '../../session/experiment/outcome.ts';
+import type { LevelPoint } from '../../session/hearing/listeningTypes.ts';
+import type { Prediction } from '../../session/experiment/predictColumn.ts';
 import type { SolvedMark } from '../../solver/solution.ts';
 
 /** One mark as it stands on the rule. */
@@ -21,7 +21,7 @@ export interface Stem {
 }
 
 /** Marks of the present fork, place and ends that have their length, shortest first. */
-export function stemsOf(experiment: Experiment, outcome: BenchOutcome): readonly Stem[] {
+export function stemsOf(experiment: Experiment, outcome: Outcome): readonly Stem[] {
   const { present } = experiment;
   const solved = solvedMarks(outcome, present.placeId);
   return experiment.marks
@@ -31,14 +31,14 @@ export function stemsOf(experiment: Experiment, outcome: BenchOutcome): readonly
 }
 
 /** What the solver says of a mark; null where it wasn't solved. */
-export function solvedMark(outcome: BenchOutcome, mark: Mark): SolvedMark | null {
+export function solvedMark(outcome: Outcome, mark: Mark): SolvedMark | null {
   const solution = outcome.places.find((one) => one.placeId === mark.placeId)?.solution;
   if (solution === undefined || solution.speedMps === null) return null;
   return solution.marks.find((one) => one.key === mark.id) ?? null;
 }
 
 /** The same for all marks of one place, by their ids. */
-function solvedMarks(outcome: BenchOutcome, placeId: string): ReadonlyMap<string, SolvedMark> {
+function solvedMarks(outcome: Outcome, placeId: string): ReadonlyMap<string, SolvedMark> {
   const solution = outcome.places.find((one) => one.placeId === placeId)?.solution;
   if (solution === undefined || solution.speedMps === null) return new Map();
   return new Map(solution.marks.map((mark) => [mark.key, mark]));

@@ -1,7 +1,7 @@
 import type { Experiment } from '../../notebook/experiment.ts';
-import type { BenchTrace } from '../../session/benchTrace.ts';
-import { areReadingsNoted } from '../../session/practiceReadings.ts';
-import type { PracticeReadings } from '../../session/practiceReadings.ts';
+import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
+import { areReadingsNoted } from '../../session/hearing/practiceReadings.ts';
+import type { PracticeReadings } from '../../session/hearing/practiceReadings.ts';
 
 export interface GuideStep {
   readonly id: string;
@@ -15,7 +15,7 @@ export interface GuideStep {
  */
 export function guideSteps(
   experiment: Experiment,
-  trace: BenchTrace,
+  trace: RecentLevels,
   isListening: boolean,
   readings: PracticeReadings,
 ): readonly GuideStep[] {

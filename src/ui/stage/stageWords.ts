@@ -1,10 +1,10 @@
-import { waitingMarks } from '../../marks/markList.ts';
-import type { BenchSession } from '../../session/benchSession.ts';
-import type { SourceKind } from './benchSource.ts';
+import { waitingMarks } from '../../notebook/markList.ts';
+import type { Session } from '../../session/session.ts';
+import type { SourceKind } from './sourceElement.ts';
 
 /** What is going on and what to do next, in one line. @param kind  of the source that is chosen */
 export function stageWords(
-  { experiment, hearing: { capture, trace, trust } }: Pick<BenchSession, 'experiment' | 'hearing'>,
+  { experiment, hearing: { capture, trace, trust } }: Pick<Session, 'experiment' | 'hearing'>,
   kind: SourceKind,
 ): string {
   switch (capture.kind) {

@@ -1,9 +1,9 @@
 import { Chart, Decimation, LinearScale, LineController, LineElement, PointElement } from 'chart.js';
 import type { ChartDataset, Plugin, Point } from 'chart.js';
 import { fixed } from '../../words/numbers.ts';
-import { TRACE_S } from '../../session/benchTrace.ts';
-import type { BenchTrace } from '../../session/benchTrace.ts';
-import type { LevelPoint } from '../../session/listeningTypes.ts';
+import { TRACE_S } from '../../session/hearing/recentLevels.ts';
+import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
+import type { LevelPoint } from '../../session/hearing/listeningTypes.ts';
 
 Chart.register(LineController, LineElement, PointElement, LinearScale, Decimation);
 
@@ -23,7 +23,7 @@ interface Colours {
 export class StripChart {
   private readonly chart: Chart<'line', Point[]>;
   private colours: Colours;
-  private trace: BenchTrace | null = null;
+  private trace: RecentLevels | null = null;
 
   constructor(canvas: HTMLCanvasElement, style: CSSStyleDeclaration) {
     this.colours = coloursOf(style);
@@ -49,7 +49,7 @@ export class StripChart {
   }
 
   /** Draws the trace as it stands. */
-  show(trace: BenchTrace): void {
+  show(trace: RecentLevels): void {
     this.trace = trace;
     const end = trace.latest?.timeS ?? 0;
     const [all, room, tone] = this.chart.data.datasets;

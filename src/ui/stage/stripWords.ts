@@ -1,8 +1,8 @@
 import { fixed } from '../../words/numbers.ts';
-import type { BenchTrace } from '../../session/benchTrace.ts';
+import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
 
 /** The strip in words: what was last heard, and each flag. Changes only when something happens. */
-export function stripWords(trace: BenchTrace): string {
+export function stripWords(trace: RecentLevels): string {
   const { resonances, soundings } = trace;
   if (trace.points.length === 0) return 'Nothing heard yet.';
   const flags = resonances

@@ -13,7 +13,7 @@ import { perceptronOutput } from '../../../src/resonance/passages/perceptron.ts'
 import type { Perceptron } from '../../../src/resonance/passages/perceptron.ts';
 import { MovingView, viewOf } from '../../../src/resonance/toneView.ts';
 import type { ToneView } from '../../../src/resonance/toneView.ts';
-import { defaultToleranceHz } from '../../../src/session/forkTolerance.ts';
+import { defaultToleranceHz } from '../../../src/session/hearing/forkTolerance.ts';
 import { VALUES_PER_FRAME } from '../../../src/tone/sideBandNoise.ts';
 import type { SideBandFrame, SideBandNoise } from '../../../src/tone/sideBandNoise.ts';
 import { ToneSeries } from '../../../src/tone/toneSeries.ts';

@@ -1,5 +1,5 @@
-import { analyseRecording } from '../../../src/session/analyseRecording.ts';
-import { defaultToleranceHz } from '../../../src/session/forkTolerance.ts';
+import { analyseRecording } from '../../../src/session/recording/analyseRecording.ts';
+import { defaultToleranceHz } from '../../../src/session/hearing/forkTolerance.ts';
 import type { Flag } from './score.ts';
 
 /** What the bench made of a recording. */

@@ -2,7 +2,7 @@ import FFT from 'fft.js';
 import Meyda from 'meyda';
 import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
 import type { SampleBlock } from '../../../src/capture/soundSource.ts';
-import { Listening } from '../../../src/session/listening.ts';
+import { Listening } from '../../../src/session/hearing/listening.ts';
 import { collectorWork } from './collector.ts';
 import type { CollectorWork } from './collector.ts';
 import { timeSideBySide } from './sideBySide.ts';

@@ -9,7 +9,7 @@ import { experimentFromRows } from '../../../src/intake/takeRows.ts';
 import { newExperiment } from '../../../src/notebook/newExperiment.ts';
 import { resultLines } from '../../../src/words/result.ts';
 import { roundPair } from '../../../src/words/numbers.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 
 const FIXTURES = join(import.meta.dirname, '../../../fixtures');
 

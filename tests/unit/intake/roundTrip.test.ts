@@ -7,7 +7,7 @@ import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { marksCsv, measuredMarks } from '../../../src/report/marksCsv.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import { anyExperiment } from '../../support/anyExperiment.ts';
 import { PLAIN_ROW } from '../../support/plainRow.ts';
 import { cpuMs } from '../../support/cpuMs.ts';

@@ -18,17 +18,17 @@ import { marksCsv, measuredMarks } from '../../../src/report/marksCsv.ts';
 import { plotPicture } from '../../../src/report/plots/picture.ts';
 import { PRINT_PALETTE } from '../../../src/report/plots/plot.ts';
 import { placeSpeeds, temperaturePlot } from '../../../src/report/plots/temperaturePlot.ts';
-import { compareGroups } from '../../../src/session/benchCompare.ts';
-import { nextMarksHere } from '../../../src/session/benchNext.ts';
-import type { BenchOutcome } from '../../../src/session/benchOutcome.ts';
-import { BenchPractice } from '../../../src/session/benchPractice.ts';
-import { predictColumn } from '../../../src/session/benchPrediction.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { compareGroups } from '../../../src/session/experiment/comparedGroups.ts';
+import { nextMarksHere } from '../../../src/session/experiment/nextMarks.ts';
+import type { Outcome } from '../../../src/session/experiment/outcome.ts';
+import { PracticeRun } from '../../../src/session/hearing/practiceRun.ts';
+import { predictColumn } from '../../../src/session/experiment/predictColumn.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import {
   gasFromSpeed,
   frequencyFromSpeed,
   temperatureFromSpeed,
-} from '../../../src/session/benchTurnRound.ts';
+} from '../../../src/session/experiment/turnRound.ts';
 import { columnGeometry, ruleTicks } from '../../../src/ui/stage/columnGeometry.ts';
 import { nodesAndAntinodes, standingWave, stemsOf } from '../../../src/ui/stage/columnScene.ts';
 import { columnWords } from '../../../src/ui/stage/columnWords.ts';
@@ -74,7 +74,7 @@ async function expectStored(experiment: Experiment): Promise<void> {
   });
 }
 
-function expectAnalysis(experiment: Experiment, outcome: BenchOutcome): void {
+function expectAnalysis(experiment: Experiment, outcome: Outcome): void {
   for (const { solution } of outcome.places) {
     // Every mark is used: none is outside of what the solver takes.
     expect(solution.warnings.map(({ code }) => code)).not.toContain('bad-mark');
@@ -91,7 +91,7 @@ function expectAnalysis(experiment: Experiment, outcome: BenchOutcome): void {
   expect(prediction.endCorrectionM).toBeGreaterThan(-1);
 }
 
-function expectDrawn(experiment: Experiment, outcome: BenchOutcome): void {
+function expectDrawn(experiment: Experiment, outcome: Outcome): void {
   const prediction = predictColumn(experiment, outcome);
   for (const widthPx of [320, 1400]) {
     const geometry = columnGeometry(widthPx, experiment.tube.travelM);
@@ -114,15 +114,15 @@ function expectDrawn(experiment: Experiment, outcome: BenchOutcome): void {
   expect(report).not.toMatch(/NaN|undefined/);
   const byTemperature = plotPicture(temperaturePlot(placeSpeeds(experiment, outcome.places)));
   expect(svgAddress(byTemperature.svg(PRINT_PALETTE, false))).not.toMatch(/NaN|undefined/);
-  const practice = new BenchPractice(experiment, 1);
+  const practice = new PracticeRun(experiment, 1);
   practice.column.strike();
   expect(practice.column.render(480).every(Number.isFinite)).toBe(true);
-  const elsewhere = new BenchPractice({ ...experiment, tube: { diameterM: null, travelM: 1 } }, 1);
+  const elsewhere = new PracticeRun({ ...experiment, tube: { diameterM: null, travelM: 1 } }, 1);
   elsewhere.follow(experiment);
 }
 
 /** The table comes in again on the page and is solved on the command line. */
-async function expectTable(experiment: Experiment, outcome: BenchOutcome): Promise<void> {
+async function expectTable(experiment: Experiment, outcome: Outcome): Promise<void> {
   // A table without a row is none.
   if (experiment.marks.every(({ lengthM }) => lengthM === null)) return;
   const csv = marksCsv(experiment);

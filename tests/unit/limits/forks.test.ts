@@ -5,13 +5,13 @@ import type { SoundListener, SoundSource } from '../../../src/capture/soundSourc
 import { LIMITS } from '../../../src/limits/limits.ts';
 import { newFork } from '../../../src/notebook/newExperiment.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
-import { analyseRecording } from '../../../src/session/analyseRecording.ts';
-import { BenchPractice } from '../../../src/session/benchPractice.ts';
-import { BenchSweep } from '../../../src/session/benchSweep.ts';
-import { defaultToleranceHz, WIDEST_TOLERANCE_HZ } from '../../../src/session/forkTolerance.ts';
-import { Listening } from '../../../src/session/listening.ts';
-import { sweepFault } from '../../../src/session/sweepFault.ts';
-import { whyNotHeard } from '../../../src/session/whyNotHeard.ts';
+import { analyseRecording } from '../../../src/session/recording/analyseRecording.ts';
+import { PracticeRun } from '../../../src/session/hearing/practiceRun.ts';
+import { SweepRun } from '../../../src/session/hearing/sweepRun.ts';
+import { defaultToleranceHz, WIDEST_TOLERANCE_HZ } from '../../../src/session/hearing/forkTolerance.ts';
+import { Listening } from '../../../src/session/hearing/listening.ts';
+import { sweepFault } from '../../../src/session/hearing/sweepFault.ts';
+import { whyNotHeard } from '../../../src/session/hearing/whyNotHeard.ts';
 import { PracticeSweep } from '../../../src/capture/practice/practiceSweep.ts';
 import { exampleExperiment } from '../notebook/exampleExperiment.ts';
 import { benchInTest } from '../session/benchInTest.ts';
@@ -121,7 +121,7 @@ describe('practice', { timeout: 120_000 }, () => {
     { stampedHz: 512, travelM: 1.2 },
     { stampedHz: 4096, travelM: 0.3 },
   ])('with a fork of $stampedHz Hz flags a resonance at the hand’s own speed', ({ stampedHz, travelM }) => {
-    const practice = new BenchPractice(withFork(stampedHz, travelM), 2);
+    const practice = new PracticeRun(withFork(stampedHz, travelM), 2);
     const { column } = practice;
     const firstM = column.resonantLengthsM.find((m) => m > 0.04) ?? 0;
     const fork = { nominalHz: stampedHz, toleranceHz: defaultToleranceHz(stampedHz) };
@@ -148,7 +148,7 @@ describe('practice', { timeout: 120_000 }, () => {
     const { stampedHz, travelM } = LIMITS;
     for (const hz of [stampedHz.lowest, 512, 2500, 2501, stampedHz.highest]) {
       for (const longestM of [travelM.lowest, 0.03, 1, 5, travelM.highest]) {
-        const practice = new BenchPractice(withFork(hz, longestM), 1);
+        const practice = new PracticeRun(withFork(hz, longestM), 1);
         practice.slideTo(longestM, false);
         expect(practice.column.lengthM).toBe(longestM);
         practice.follow(withFork(512, 1));
@@ -235,7 +235,7 @@ describe('a pitch that the sample rate doesn’t carry', () => {
 
   it('ends a sweep likewise', async () => {
     const source = sourceAt(8000);
-    const sweep = new BenchSweep(source, { fromHz: 200, toHz: 4096, rateHzPerS: 12 }, null, () => undefined);
+    const sweep = new SweepRun(source, { fromHz: 200, toHz: 4096, rateHzPerS: 12 }, null, () => undefined);
     await sweep.start();
     expect(sweep.state).toEqual({ kind: 'failed', message: whyNotHeard(8000, 4096) });
     expect(source.isStopped).toBe(true);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { readKept } from '../../../src/notebook/readKept.ts';
-import { experimentList } from '../../../src/session/experimentList.ts';
+import { experimentList } from '../../../src/session/experiment/experimentList.ts';
 import { RECORDS_OF_EVERY_VERSION } from '../notebook/recordsOfEveryVersion.ts';
 import { MemoryStore } from '../notebook/memoryStore.ts';
 import { benchInTest } from '../session/benchInTest.ts';

@@ -7,8 +7,8 @@ import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { marksCsv } from '../../../src/report/marksCsv.ts';
-import { BenchTrace } from '../../../src/session/benchTrace.ts';
-import { FlagMarking } from '../../../src/session/flagMarking.ts';
+import { RecentLevels } from '../../../src/session/hearing/recentLevels.ts';
+import { FlagMarking } from '../../../src/session/hearing/flagMarking.ts';
 import { EXAMPLE_TIME, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { benchInTest } from '../session/benchInTest.ts';
 import { outside, rowsOf } from './everyWay.ts';
@@ -135,7 +135,7 @@ describe('columns below a centimetre', () => {
 describe('a mark of a recording', () => {
   const marked = (zeroOffsetM: number): Experiment => {
     let experiment = withOffset(exampleExperiment(), zeroOffsetM);
-    const marking = new FlagMarking('recording', new BenchTrace(), {
+    const marking = new FlagMarking('recording', new RecentLevels(), {
       now: () => EXAMPLE_TIME,
       newId: () => 'new',
       experiment: () => experiment,

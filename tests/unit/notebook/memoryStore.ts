@@ -3,10 +3,10 @@ import type { History } from '../../../src/notebook/history.ts';
 import type { KeptSound } from '../../../src/notebook/keptSound.ts';
 import type { StoredExperiment } from '../../../src/notebook/notebookStore.ts';
 import { ConflictError } from '../../../src/notebook/storageFault.ts';
-import type { BenchHold, BenchStore } from '../../../src/session/benchKeeping.ts';
+import type { ExperimentHold, ExperimentStore } from '../../../src/session/experiment/keeping.ts';
 
 /** The notebook's store in memory, values copied on the way in and out as the browser does. */
-export class MemoryStore implements BenchStore {
+export class MemoryStore implements ExperimentStore {
   private readonly records = new Map<string, StoredExperiment>();
   private readonly sounds = new Map<
     string,
@@ -101,7 +101,7 @@ export class MemoryStore implements BenchStore {
 }
 
 /** A browser with one tab. */
-export const freeHold: BenchHold = {
+export const freeHold: ExperimentHold = {
   hold: () => Promise.resolve(true),
   takeOver: () => Promise.resolve(),
   saved: () => undefined,

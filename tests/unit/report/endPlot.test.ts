@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { endPlot } from '../../../src/report/plots/endPlot.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import {
   measuredTubes,
   otherRecords,
   tubesOfRecords,
   withDifferentNames,
-} from '../../../src/session/benchTubes.ts';
-import type { ListedExperiment, MeasuredTube } from '../../../src/session/benchTubes.ts';
+} from '../../../src/session/experiment/measuredTubes.ts';
+import type { ListedExperiment, MeasuredTube } from '../../../src/session/experiment/measuredTubes.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { endRatio } from '../../../src/solver/endRatio.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { compareGroups } from '../../../src/session/benchCompare.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { compareGroups } from '../../../src/session/experiment/comparedGroups.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import {
   comparisonWithoutTheory,
   factsWithoutTheory,

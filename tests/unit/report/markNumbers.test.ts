@@ -1,11 +1,11 @@
 // @vitest-environment happy-dom
 import { describe, expect, it } from 'vitest';
-import { markNumber, ownMarks } from '../../../src/marks/markList.ts';
+import { markNumber, ownMarks } from '../../../src/notebook/markList.ts';
 import { cueLabel } from '../../../src/report/cueLabel.ts';
 import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';
 import { fitRows } from '../../../src/report/tables/fitRows.ts';
 import { traceRows } from '../../../src/report/tables/traceRows.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 const evidence = {

@@ -4,7 +4,7 @@ import { splitDelimited } from '../../../src/marks/delimited.ts';
 import { copyTable } from '../../../src/report/copyTable.ts';
 import { toCsv } from '../../../src/report/csv.ts';
 import { EXPERIMENT_TABLES } from '../../../src/report/tables/experimentTables.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import { anyExperiment } from '../../support/anyExperiment.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 

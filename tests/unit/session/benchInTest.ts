@@ -1,13 +1,13 @@
-import { BenchSession } from '../../../src/session/benchSession.ts';
-import type { BenchOutside } from '../../../src/session/benchSession.ts';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { Session } from '../../../src/session/session.ts';
+import type { SessionOutside } from '../../../src/session/session.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import { EXAMPLE_TIME } from '../notebook/exampleExperiment.ts';
 import { freeHold } from '../notebook/memoryStore.ts';
 
 /** A session at a fixed time with ids counted up, without storage and without ears. @param outside  what differs */
-export function benchInTest(outside: Partial<BenchOutside> = {}): BenchSession {
+export function benchInTest(outside: Partial<SessionOutside> = {}): Session {
   let ids = 0;
-  return new BenchSession({
+  return new Session({
     now: () => EXAMPLE_TIME,
     newId: () => `id-${(ids += 1)}`,
     openStore: () => Promise.reject(new Error('no storage here')),

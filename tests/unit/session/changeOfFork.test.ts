@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { SampleBlock, SoundListener, SoundSource } from '../../../src/capture/soundSource.ts';
 import { newFork } from '../../../src/notebook/newExperiment.ts';
-import { Listening } from '../../../src/session/listening.ts';
+import { Listening } from '../../../src/session/hearing/listening.ts';
 import { slideRecording } from '../../support/slideRecording.ts';
 import { benchInTest } from './benchInTest.ts';
 

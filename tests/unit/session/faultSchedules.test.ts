@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { MicrophoneSource } from '../../../src/capture/microphoneSource.ts';
-import type { BenchSession } from '../../../src/session/benchSession.ts';
+import type { Session } from '../../../src/session/session.ts';
 import { CodedListening, PASSAGE_PARTS, passageSample } from '../../support/codedPassages.ts';
 import { FakeAudio } from '../capture/fakeAudio.ts';
 import { benchInTest } from './benchInTest.ts';
@@ -66,7 +66,7 @@ const anyStep: fc.Arbitrary<Step> = fc.oneof(
 /** A bench with a fake microphone, and what it should have marked. */
 class Bench {
   readonly audio = new FakeAudio();
-  readonly session: BenchSession;
+  readonly session: Session;
   readonly expected: number[] = [];
   private passages = 0;
 

@@ -8,7 +8,7 @@ import { PRINT_PALETTE } from '../../../src/report/plots/plot.ts';
 import { plotSvg } from '../../../src/report/plots/plotSvg.ts';
 import { sweepPlot } from '../../../src/report/plots/sweepPlot.ts';
 import { lostWords } from '../../../src/words/sweep.ts';
-import { BenchSweep } from '../../../src/session/benchSweep.ts';
+import { SweepRun } from '../../../src/session/hearing/sweepRun.ts';
 import { sweepSource } from '../../../src/ui/check/sweepSource.ts';
 import { exampleExperiment } from '../notebook/exampleExperiment.ts';
 
@@ -68,7 +68,7 @@ async function swept(
   lost: Lost | null = null,
   gainCheck: GainCheckRecord | null = null,
 ) {
-  const sweep = new BenchSweep(source(settings, lost), PLAN, gainCheck, () => undefined);
+  const sweep = new SweepRun(source(settings, lost), PLAN, gainCheck, () => undefined);
   await sweep.start();
   if (sweep.state.kind !== 'done') throw new Error(`The sweep is ${sweep.state.kind}.`);
   return sweep.state;

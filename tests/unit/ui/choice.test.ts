@@ -3,7 +3,7 @@ import { html, render } from 'lit';
 import { readFileSync, readdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
-import { newMark } from '../../../src/marks/newMark.ts';
+import { newMark } from '../../../src/notebook/newMark.ts';
 import { highestOrderOf, offeredOrders } from '../../../src/ui/measure/offeredOrders.ts';
 import { choice } from '../../../src/ui/parts/choice.ts';
 

@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { render } from 'lit';
 import { describe, expect, it } from 'vitest';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import { columnGeometry } from '../../../src/ui/stage/columnGeometry.ts';
 import { stemsOf } from '../../../src/ui/stage/columnScene.ts';
 import { columnWords } from '../../../src/ui/stage/columnWords.ts';

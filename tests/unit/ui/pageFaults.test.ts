@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { FAULT_WORDS } from '../../../src/session/faultWords.ts';
+import { FAULT_WORDS } from '../../../src/words/pageFaults.ts';
 import { PageFaults } from '../../../src/ui/pageFaults.ts';
 
 const told: string[] = [];

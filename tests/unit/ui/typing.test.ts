@@ -2,9 +2,9 @@
 import { html } from 'lit';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { DraftPlace } from '../../../src/notebook/drafts.ts';
-import type { BenchSession } from '../../../src/session/benchSession.ts';
-import { BenchWatch } from '../../../src/ui/benchWatch.ts';
-import { BenchElement } from '../../../src/ui/parts/benchElement.ts';
+import type { Session } from '../../../src/session/session.ts';
+import { SessionWatch } from '../../../src/ui/sessionWatch.ts';
+import { PartElement } from '../../../src/ui/parts/partElement.ts';
 import { LengthField } from '../../../src/ui/parts/lengthField.ts';
 import { NumberField } from '../../../src/ui/parts/numberField.ts';
 import { fieldDraft } from '../../../src/ui/parts/typedEntry.ts';
@@ -21,10 +21,10 @@ const NOTE: TypedText = {
   write: (experiment, note) => ({ ...experiment, note }),
 };
 
-class NotePart extends BenchElement {
-  session!: BenchSession;
+class NotePart extends PartElement {
+  session!: Session;
   readonly texts: TypedTexts = new TypedTexts(this, () => [NOTE]);
-  protected readonly watch = new BenchWatch(this, ['notebook']);
+  protected readonly watch = new SessionWatch(this, ['notebook']);
 
   override render() {
     return html`<textarea
@@ -42,20 +42,20 @@ function keptPlace(): DraftPlace {
   return { get: () => kept, set: (text) => (kept = text) };
 }
 
-async function onPage<T extends BenchElement>(part: T): Promise<T> {
+async function onPage<T extends PartElement>(part: T): Promise<T> {
   document.body.append(part);
   await part.updateComplete;
   return part;
 }
 
-function fieldOf(part: BenchElement): HTMLInputElement {
+function fieldOf(part: PartElement): HTMLInputElement {
   const field = part.renderRoot.querySelector<HTMLInputElement>('input, textarea');
   if (field === null) throw new Error('no field');
   return field;
 }
 
 /** Keys without leaving the field. */
-async function type(part: BenchElement, text: string): Promise<void> {
+async function type(part: PartElement, text: string): Promise<void> {
   fieldOf(part).value = text;
   fieldOf(part).dispatchEvent(new Event('input'));
   await part.updateComplete;
@@ -71,7 +71,7 @@ afterEach(() => {
 });
 
 describe('a text that is typed', () => {
-  async function notePart(session: BenchSession): Promise<NotePart> {
+  async function notePart(session: Session): Promise<NotePart> {
     return onPage(Object.assign(new NotePart(), { session }));
   }
 
@@ -163,7 +163,7 @@ describe('a text that is typed', () => {
 });
 
 describe('a length that is typed', () => {
-  async function lengthField(session: BenchSession, isFleeting: boolean) {
+  async function lengthField(session: Session, isFleeting: boolean) {
     const taken: unknown[] = [];
     const field = new LengthField();
     field.fleeting = isFleeting;

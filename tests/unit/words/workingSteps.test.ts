@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { solveExperiment } from '../../../src/session/benchSolve.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import { solve } from '../../../src/solver/solve.ts';
 import type { Solution, SolverMark } from '../../../src/solver/solution.ts';
 import { budgetQuantity } from '../../../src/words/budgetLines.ts';

@@ -1,5 +1,5 @@
 import { setImmediate as turn } from 'node:timers/promises';
-import { BenchSession } from '../../../../src/session/benchSession.ts';
+import { Session } from '../../../../src/session/session.ts';
 import { benchInTest } from '../benchInTest.ts';
 import type { Line } from './line.ts';
 import { lineOf } from './line.ts';
@@ -17,7 +17,7 @@ export interface Kept {
 
 /** One tab: its bench, and what its person expects to see there. */
 export interface Tab {
-  readonly bench: BenchSession;
+  readonly bench: Session;
   readonly ears: PracticeEars;
   readonly leave: () => void;
   /** Whether no other tab can have this experiment now. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import type { Mark } from '../../../../src/marks/mark.ts';
-import { likelyRepeated, ownMarks, repeatsOf } from '../../../../src/marks/markList.ts';
-import type { MarkChange } from '../../../../src/marks/markList.ts';
+import { likelyRepeated, ownMarks, repeatsOf } from '../../../../src/notebook/markList.ts';
+import type { MarkChange } from '../../../../src/notebook/markList.ts';
 import { parseReading } from '../../../../src/marks/parseReading.ts';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
 import type { Tab } from './benchTabs.ts';

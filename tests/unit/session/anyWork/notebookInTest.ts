@@ -1,5 +1,5 @@
 import type { StoredExperiment, StoreTaker } from '../../../../src/notebook/notebookStore.ts';
-import type { BenchStore } from '../../../../src/session/benchKeeping.ts';
+import type { ExperimentStore } from '../../../../src/session/experiment/keeping.ts';
 import { MemoryStore } from '../../notebook/memoryStore.ts';
 
 /** How the browser's storage is disposed. `full`: nothing more is taken. `refused`: it can't be opened either. */
@@ -26,7 +26,7 @@ export class NotebookInTest {
   }
 
   /** Opens the store for a tab, as `KeepingOutside.openStore` does. */
-  readonly open = async (onGone: (by: StoreTaker) => void): Promise<BenchStore> => {
+  readonly open = async (onGone: (by: StoreTaker) => void): Promise<ExperimentStore> => {
     await this.gate;
     if (this.mood === 'refused') throw new DOMException('denied', 'SecurityError');
     const handle = { isClosed: false, onGone };
@@ -62,7 +62,7 @@ export class NotebookInTest {
     return new Map(list.map((record) => [record.id, record]));
   }
 
-  private guard(memory: MemoryStore, handle: Handle): BenchStore {
+  private guard(memory: MemoryStore, handle: Handle): ExperimentStore {
     const writes = new Set(['save', 'putAway', 'addSoundPiece']);
     const ask = async (name: string, action: () => unknown): Promise<unknown> => {
       if (handle.isClosed) throw new DOMException('The connection is closing.', 'InvalidStateError');

@@ -1,6 +1,10 @@
 import type { SampleBlock, SoundListener, SoundSource } from '../../../../src/capture/soundSource.ts';
-import type { ListeningLike } from '../../../../src/session/listeningLike.ts';
-import type { LevelPoint, ListeningUpdate, Resonance } from '../../../../src/session/listeningTypes.ts';
+import type { ListeningLike } from '../../../../src/session/hearing/listeningLike.ts';
+import type {
+  LevelPoint,
+  ListeningUpdate,
+  Resonance,
+} from '../../../../src/session/hearing/listeningTypes.ts';
 
 const SAMPLE_RATE_HZ = 48_000;
 /** From one passage to the next, s: longer than a mark's trace goes on after its peak. */

@@ -1,5 +1,5 @@
 import type { TabHandlers } from '../../../../src/notebook/tabHold.ts';
-import type { BenchHold } from '../../../../src/session/benchKeeping.ts';
+import type { ExperimentHold } from '../../../../src/session/experiment/keeping.ts';
 
 interface Holder {
   id: string | null;
@@ -17,7 +17,7 @@ export class TabLocks {
 
   /** A new tab. @returns its hold, whether it has an experiment, and what happens when it is closed */
   enter(handlers: TabHandlers): {
-    readonly hold: BenchHold;
+    readonly hold: ExperimentHold;
     readonly has: (id: string) => boolean;
     readonly leave: () => void;
   } {

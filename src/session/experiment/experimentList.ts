@@ -1,0 +1,33 @@
+import type { StoredExperiment } from '../../notebook/notebookStore.ts';
+import { readRecord } from '../../notebook/readStored.ts';
+
+/** One line of the list of experiments. */
+export interface ExperimentEntry {
+  readonly id: string;
+  readonly title: string;
+  /** ISO 8601; empty where the record can't be read. */
+  readonly changedAt: string;
+  readonly markCount: number;
+  readonly placeCount: number;
+  readonly isDeleted: boolean;
+  /** What is wrong with a record that can't be read; null where it can. */
+  readonly fault: string | null;
+  /** The record as it lies in the store. */
+  readonly record: unknown;
+}
+
+/** The notebook's records as a list, the last changed first, those that can't be read at its end. */
+export function experimentList(stored: readonly StoredExperiment[]): readonly ExperimentEntry[] {
+  return stored.map(entryOf).sort((one, other) => (one.changedAt > other.changedAt ? -1 : 1));
+}
+
+function entryOf({ id, experiment: record, deletedAt }: StoredExperiment): ExperimentEntry {
+  const reading = readRecord(record);
+  const shared = { id, isDeleted: deletedAt !== null, record };
+  if (reading.kind === 'faults') {
+    const fault = reading.faults.at(0) ?? '';
+    return { ...shared, title: '', changedAt: '', markCount: 0, placeCount: 0, fault };
+  }
+  const { title, changedAt, marks, places } = reading.experiment;
+  return { ...shared, title, changedAt, markCount: marks.length, placeCount: places.length, fault: null };
+}

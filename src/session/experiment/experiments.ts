@@ -1,0 +1,276 @@
+import { LONGEST } from '../../limits/longest.ts';
+import { textFault, wellFormed } from '../../limits/texts.ts';
+import { copyExperiment } from '../../notebook/copyExperiment.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
+import { beginHistory, recordStep } from '../../notebook/history.ts';
+import type { History } from '../../notebook/history.ts';
+import { lessonExperiment } from '../../notebook/lessonLink.ts';
+import type { LessonPlan } from '../../notebook/lessonLink.ts';
+import { newExperiment } from '../../notebook/newExperiment.ts';
+import type { Keeping, Loaded } from './keeping.ts';
+import type { Tell } from '../notice.ts';
+
+/** The experiment that is open, as the list sees it. */
+export interface OpenExperiment {
+  readonly history: History<Experiment>;
+  /** Makes a change that can be undone. @returns false where it was refused */
+  change(step: string, make: (experiment: Experiment) => Experiment): boolean;
+  /** Saves what is shown, as it is. */
+  save(): void;
+  /** Says so and gives true where another tab works on it. */
+  isOnlyShown(): boolean;
+}
+
+export interface ExperimentsOutside {
+  now(): string;
+  newId(): string;
+  /** The list has changed. */
+  onChange(): void;
+  /** One has gone for good, and the sound that was kept with it. */
+  onErased(id: string): Promise<void>;
+  tell: Tell;
+}
+
+/** The experiments of the notebook: opening, copying, renaming and putting away. One of them is open. */
+export class Experiments {
+  /**
+   * Asked before an experiment whose changes are in this tab's memory only gives way to another one; settles with
+   * whether it may. The page puts its question in here.
+   */
+  askFirst: () => Promise<boolean> = () => Promise.resolve(true);
+  private turn: Promise<unknown> = Promise.resolve();
+
+  constructor(
+    private readonly keeping: Keeping,
+    private readonly bench: OpenExperiment,
+    private readonly outside: ExperimentsOutside,
+  ) {}
+
+  /**
+   * Opens an experiment, as from a file. One that is in the notebook already, put away or not, gets this state as a
+   * step that can be undone; any other opens beside what was open, which stays in the list.
+   * @returns false where the person would rather keep what is open, and where it was refused
+   */
+  open(experiment: Experiment, step: string): Promise<boolean> {
+    return this.inTurn(() => this.openAfterAsking(experiment, step));
+  }
+
+  private async openAfterAsking(experiment: Experiment, step: string): Promise<boolean> {
+    if (this.isOpen(experiment.id) && this.keeping.access !== 'elsewhere') {
+      return this.bench.change(step, () => experiment);
+    }
+    if (!(await this.mayLeave())) return false;
+    return this.openNow(experiment, step);
+  }
+
+  private async openNow(experiment: Experiment, step: string): Promise<boolean> {
+    const there = await this.keeping.load(experiment.id, true);
+    // A record that can't be read stays as it is.
+    if (there.kind === 'unreadable') {
+      await this.openCopyNow(experiment);
+      return true;
+    }
+    const isThere = there.kind === 'there';
+    await this.keeping.show(
+      isThere ? there.history : beginHistory(experiment),
+      isThere ? there.revision : null,
+    );
+    if (this.keeping.access === 'elsewhere') await this.openCopyNow(experiment);
+    else if (isThere) return this.bench.change(step, () => experiment);
+    else this.bench.save();
+    return true;
+  }
+
+  /** Opens what is in the notebook under this id, with its steps. */
+  openStored(id: string): Promise<void> {
+    return this.inTurn(async () => {
+      if (await this.mayLeave()) await this.openStoredNow(id);
+    });
+  }
+
+  private async openStoredNow(id: string): Promise<void> {
+    const there = await this.keeping.load(id);
+    if (there.kind === 'there') await this.keeping.show(there.history, there.revision);
+    else this.outside.tell('problem', `This experiment can’t be opened: ${whyNot(there)}`);
+  }
+
+  /** Whether what is open may give way: it is saved, holds nothing, or the person says so. */
+  async mayLeave(): Promise<boolean> {
+    await this.keeping.idle();
+    return !this.keeping.hasUnsaved || this.askFirst();
+  }
+
+  /** Goes on with a copy of this experiment, or of the open one with its steps; the original stays as it is. */
+  openCopy(experiment?: Experiment): Promise<void> {
+    return this.inTurn(() => this.openCopyNow(experiment));
+  }
+
+  private async openCopyNow(experiment?: Experiment): Promise<void> {
+    const id = this.outside.newId();
+    const source = experiment === undefined ? this.bench.history : beginHistory(experiment);
+    const copy = copyExperiment(source, id);
+    await this.keeping.show(copy, null);
+    // With what was done to it in the meantime.
+    this.bench.save();
+    this.outside.tell(
+      'info',
+      `You are working on “${copy.present.title}” now. The original stays in the list.`,
+    );
+  }
+
+  /** Opens a new experiment beside the present one. @param sameApparatus  with its forks, places, tube and rule */
+  openNew(sameApparatus: boolean): Promise<void> {
+    return this.inTurn(async () => {
+      if (await this.mayLeave()) await this.openNewNow(sameApparatus);
+    });
+  }
+
+  private async openNewNow(sameApparatus: boolean): Promise<void> {
+    const plain = newExperiment(this.outside.newId(), this.outside.now());
+    const fresh = { ...plain, title: await this.freeTitle(plain.title) };
+    const { forks, places, tube, rule, present, lesson } = this.bench.history.present;
+    const apparatus = { forks, places, tube, rule, present, ...(lesson === undefined ? {} : { lesson }) };
+    await this.openNow(sameApparatus ? { ...fresh, ...apparatus } : fresh, 'new experiment');
+  }
+
+  /** The title, with a number where the notebook has it already: a list of equal titles tells nothing apart. */
+  private async freeTitle(title: string): Promise<string> {
+    const listed = await this.keeping.list();
+    const stored = 'value' in listed ? listed.value : [];
+    const taken = new Set([
+      this.bench.history.present.title,
+      ...stored.map(({ experiment }) => (experiment as Partial<Experiment> | null)?.title),
+    ]);
+    let number = 1;
+    while (taken.has(number === 1 ? title : `${title} ${number}`)) number += 1;
+    return number === 1 ? title : `${title} ${number}`;
+  }
+
+  /** Sets up a lesson as an experiment of its own; the one before stays in the list. */
+  async openLesson(plan: LessonPlan): Promise<void> {
+    const lesson = lessonExperiment(plan, this.outside.newId(), this.outside.now());
+    if (!(await this.open(lesson, 'open lesson'))) return;
+    this.outside.tell(
+      'info',
+      'The lesson is set up. What was here before is kept in the list under Records.',
+    );
+  }
+
+  /** Gives an experiment of the list another title. */
+  async rename(id: string, newTitle: string): Promise<void> {
+    const fault = textFault('The title', newTitle, LONGEST.title);
+    if (fault !== null) {
+      this.outside.tell('problem', fault);
+      return;
+    }
+    const title = wellFormed(newTitle);
+    if (this.isOpen(id)) this.bench.change('rename', (experiment) => ({ ...experiment, title }));
+    else {
+      const changedAt = this.outside.now();
+      const isDone = await this.keeping.changeClosed(id, (history) =>
+        recordStep(history, { ...history.present, title, changedAt }, 'rename'),
+      );
+      if (!isDone) this.tellBusy();
+    }
+    this.outside.onChange();
+  }
+
+  /** Puts a copy of an experiment of the list beside it, its steps included. */
+  async duplicate(id: string): Promise<void> {
+    const source = this.isOpen(id)
+      ? { kind: 'there' as const, history: this.bench.history }
+      : await this.keeping.load(id);
+    if (source.kind !== 'there') {
+      this.outside.tell('problem', `This experiment can’t be duplicated: ${whyNot(source)}`);
+      return;
+    }
+    await this.keeping.keepBeside(copyExperiment(source.history, this.outside.newId()));
+    this.outside.onChange();
+  }
+
+  /** Puts an experiment away; if it is the open one, the next of the list is opened, or a new one. */
+  putAway(id: string): Promise<void> {
+    return this.inTurn(() => this.putAwayNow(id));
+  }
+
+  private async putAwayNow(id: string): Promise<void> {
+    if (this.isOpen(id) && (this.bench.isOnlyShown() || !(await this.mayLeave()))) return;
+    if (!(await this.keeping.putAway(id, this.outside.now()))) {
+      this.tellBusy();
+      return;
+    }
+    if (this.isOpen(id)) {
+      await this.openNext();
+    }
+    this.outside.onChange();
+    this.outside.tell('info', 'Experiment deleted. It can be brought back below the list.');
+  }
+
+  /** The first of the list that can be opened, else a new one. */
+  private async openNext(): Promise<void> {
+    const listed = await this.keeping.list();
+    for (const { id, deletedAt } of 'value' in listed ? listed.value : []) {
+      const there = deletedAt === null ? await this.keeping.load(id) : null;
+      if (there?.kind === 'there') {
+        await this.keeping.show(there.history, there.revision);
+        return;
+      }
+    }
+    await this.openNewNow(true);
+  }
+
+  /** Brings a deleted experiment back into the list. */
+  bringBack(id: string): Promise<void> {
+    return this.inTurn(async () => {
+      // The open one comes back as it is shown: its record belongs to what is saved next.
+      if (this.isOpen(id)) {
+        if (!this.bench.isOnlyShown()) this.bench.save();
+        await this.keeping.idle();
+      } else if (!(await this.keeping.putAway(id, null))) this.tellBusy();
+      this.outside.onChange();
+    });
+  }
+
+  /** Takes a deleted experiment out for good; if it is the open one, the next of the list is opened, or a new one. */
+  erase(id: string): Promise<void> {
+    return this.inTurn(() => this.eraseNow(id));
+  }
+
+  private async eraseNow(id: string): Promise<void> {
+    if (this.isOpen(id) && this.bench.isOnlyShown()) return;
+    await this.keeping.idle();
+    if (!(await this.keeping.remove(id))) {
+      this.tellBusy();
+      return;
+    }
+    if (this.isOpen(id)) await this.openNext();
+    await this.outside.onErased(id);
+    this.outside.onChange();
+  }
+
+  /** One after the other: what is opened must be laid down before the next one takes its place. */
+  private inTurn<T>(action: () => Promise<T>): Promise<T> {
+    const next = this.turn.then(action);
+    this.turn = next.catch(() => undefined);
+    return next;
+  }
+
+  private isOpen(id: string): boolean {
+    return id === this.bench.history.present.id;
+  }
+
+  private tellBusy(): void {
+    this.outside.tell('problem', 'This experiment is open in another tab: close it there first.');
+  }
+}
+
+function whyNot(loaded: Exclude<Loaded, { readonly kind: 'there' }>): string {
+  switch (loaded.kind) {
+    case 'missing':
+      return 'it is no longer there.';
+    case 'unreadable':
+      return `${loaded.faults.at(0) ?? ''} Under Records it can be saved as it is.`;
+    case 'refused':
+      return loaded.fault.message;
+  }
+}

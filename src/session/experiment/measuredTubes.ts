@@ -1,0 +1,70 @@
+import type { Experiment } from '../../notebook/experiment.ts';
+import { readRecord } from '../../notebook/readStored.ts';
+import { placeLabels } from '../../report/marksCsv.ts';
+import type { TubeEnd } from '../../solver/endRatio.ts';
+import type { Outcome } from './outcome.ts';
+import { solveExperiment } from './solveExperiment.ts';
+
+/** Calliper or rule across a school tube, standard uncertainty of the radius. Common practice, no source. */
+const RADIUS_STANDARD_UNCERTAINTY_M = 0.0002;
+
+/** The end correction that one experiment measured. */
+export interface MeasuredTube extends TubeEnd {
+  readonly name: string;
+}
+
+/** What the notebook's list says of one experiment, as far as its tube goes. */
+export interface ListedExperiment {
+  readonly id: string;
+  readonly experiment: unknown;
+  readonly deletedAt: string | null;
+}
+
+/** One tube for each place of an experiment that measured its end correction; none where the diameter isn't noted. */
+export function measuredTubes(experiment: Experiment, { places }: Outcome): readonly MeasuredTube[] {
+  const { diameterM } = experiment.tube;
+  if (diameterM === null) return [];
+  const labels = placeLabels(experiment);
+  return places.flatMap(({ placeId, solution }): MeasuredTube[] =>
+    solution.speedMps === null || solution.endCorrectionSource !== 'measured'
+      ? []
+      : [
+          {
+            name: places.length > 1 ? `${experiment.title}, ${labels.get(placeId) ?? ''}` : experiment.title,
+            radiusM: diameterM / 2,
+            radiusStandardUncertaintyM: RADIUS_STANDARD_UNCERTAINTY_M,
+            endCorrectionM: solution.endCorrectionM,
+            endCorrectionStandardUncertaintyM: solution.endCorrectionStandardUncertaintyM,
+          },
+        ],
+  );
+}
+
+/** The notebook's experiments beside the open one, as they are stored; what was put away is passed over. */
+export function otherRecords(openId: string, listed: readonly ListedExperiment[]): readonly unknown[] {
+  return listed
+    .filter((one) => one.id !== openId && one.deletedAt === null)
+    .map(({ experiment }) => experiment);
+}
+
+/** Tubes of stored experiments: each tube is an experiment of its own. What can't be read is passed over. */
+export function tubesOfRecords(records: readonly unknown[]): readonly MeasuredTube[] {
+  return records.flatMap((record) => {
+    const reading = readRecord(record);
+    if (reading.kind !== 'experiment') return [];
+    return measuredTubes(reading.experiment, solveExperiment(reading.experiment));
+  });
+}
+
+/** Experiments may share a title: theirs are numbered, in the order given. */
+export function withDifferentNames(tubes: readonly MeasuredTube[]): readonly MeasuredTube[] {
+  const counts = new Map<string, number>();
+  for (const { name } of tubes) counts.set(name, (counts.get(name) ?? 0) + 1);
+  const seen = new Map<string, number>();
+  return tubes.map((tube) => {
+    if (counts.get(tube.name) === 1) return tube;
+    const number = (seen.get(tube.name) ?? 0) + 1;
+    seen.set(tube.name, number);
+    return { ...tube, name: `${tube.name} ${number}` };
+  });
+}

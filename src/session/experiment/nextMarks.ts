@@ -1,0 +1,30 @@
+import type { Experiment } from '../../notebook/experiment.ts';
+import { forkInUse } from '../../report/marksCsv.ts';
+import { nextMarksAfter } from '../../solver/plan.ts';
+import type { NextMark } from '../../solver/plan.ts';
+import { countedGroups } from './countedGroups.ts';
+import { SolvedGroups } from './solvedGroups.ts';
+
+/**
+ * Marks at the present place that would make its speed more certain, best first; empty before there is a speed.
+ * @param known  what was solved before
+ */
+export function nextMarksHere(experiment: Experiment, known = new SolvedGroups()): readonly NextMark[] {
+  const { present, forks, tube } = experiment;
+  const marks = countedGroups(experiment, 'place').get(present.placeId);
+  if (marks === undefined) return [];
+  const available = forks.map((fork) => {
+    const { hz, standardUncertaintyHz } = forkInUse(fork);
+    return {
+      forkKey: fork.id,
+      frequencyHz: hz,
+      frequencyStandardUncertaintyHz: standardUncertaintyHz,
+    };
+  });
+  const solved = known.solve('place', present.placeId, marks);
+  return nextMarksAfter(solved, marks.at(-1), {
+    forks: available,
+    ends: [present.ends],
+    travelM: tube.travelM,
+  });
+}

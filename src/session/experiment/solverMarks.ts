@@ -1,0 +1,46 @@
+import { columnM } from '../../marks/columnOfMark.ts';
+import { airFromReadings } from '../../air/airState.ts';
+import type { AirState } from '../../air/airState.ts';
+import type { Experiment, Place } from '../../notebook/experiment.ts';
+import { forkInUse } from '../../report/marksCsv.ts';
+import type { MeasuredMark } from '../../report/marksCsv.ts';
+import type { SolverMark } from '../../solver/solution.ts';
+
+/**
+ * Marks as the solver takes them, under their own ids and their places': the zero offset off, the fork's frequency as
+ * measured or stamped, the place's air. Marks of one place share its air as one object.
+ * @throws RangeError if a mark's fork or place is not in the experiment
+ */
+export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark[]): SolverMark[] {
+  const { rule, tube } = experiment;
+  const forks = new Map(experiment.forks.map((fork) => [fork.id, forkInUse(fork)]));
+  const airs = new Map(experiment.places.map((place) => [place.id, airOf(place)]));
+  return marks.map((mark) => {
+    const fork = forks.get(mark.forkId);
+    const air = airs.get(mark.placeId);
+    if (fork === undefined || air === undefined) {
+      throw new RangeError(`mark ${mark.id} must have its fork and place in the experiment`);
+    }
+    return {
+      key: mark.id,
+      forkKey: mark.forkId,
+      frequencyHz: fork.hz,
+      frequencyStandardUncertaintyHz: fork.standardUncertaintyHz,
+      ends: mark.ends,
+      lengthM: columnM(mark.lengthM, rule.zeroOffsetM),
+      otherLengthM: mark.otherLengthM === null ? null : columnM(mark.otherLengthM, rule.zeroOffsetM),
+      lengthStandardUncertaintyM: rule.readingStandardUncertaintyM,
+      radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
+      otherRadiusM: null,
+      air,
+      place: mark.placeId,
+      order: mark.order,
+    };
+  });
+}
+
+function airOf(place: Place): AirState | null {
+  const { temperatureC, temperatureStandardUncertaintyC, humidityPct, pressurePa } = place;
+  if (temperatureC === null) return null;
+  return airFromReadings({ temperatureC, temperatureStandardUncertaintyC, humidityPct, pressurePa });
+}

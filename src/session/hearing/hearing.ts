@@ -1,0 +1,284 @@
+import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '../../capture/soundSource.ts';
+import { waitingMarks } from '../../notebook/markList.ts';
+import type { Experiment, Fork } from '../../notebook/experiment.ts';
+import { LengthCheckRun } from './lengthCheckRun.ts';
+import { GainCheckRun } from './gainCheckRun.ts';
+import { SourceRun } from './sourceRun.ts';
+import type { Topic } from '../topics.ts';
+import { RecentLevels } from './recentLevels.ts';
+import { captureTrust } from './captureTrust.ts';
+import type { CaptureTrust } from './captureTrust.ts';
+import { FlagMarking } from './flagMarking.ts';
+import { defaultToleranceHz } from './forkTolerance.ts';
+import { gainCheckEnd } from './gainCheckEnd.ts';
+import type { CreateListening } from './listeningLike.ts';
+import type { ForkPitch, ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
+import type { Tell } from '../notice.ts';
+import { matchCues } from '../recording/recordedMarks.ts';
+import type { SoundKeeping, SoundRun } from './soundKeeping.ts';
+
+/** What hearing needs of the session around it. */
+export interface HearingOutside {
+  now(): string;
+  newId(): string;
+  createListening: CreateListening;
+  experiment(): Experiment;
+  presentFork(): Fork;
+  change(step: string, make: (experiment: Experiment) => Experiment): boolean;
+  /** Changes what the last step made, without a step of its own. */
+  amend(make: (experiment: Experiment) => Experiment): void;
+  /** Says so and gives true where another tab works on the experiment. */
+  isOnlyShown(): boolean;
+  tell: Tell;
+  announce(topic: Topic): void;
+}
+
+/** What is heard: the run of a source, its checks, and what becomes of the flags. */
+export class Hearing {
+  capture: CaptureState = { kind: 'idle' };
+  trace = new RecentLevels();
+  report: ListeningReport | null = null;
+  /** How much of a recording has been heard, 0..1; null while none is. */
+  progress: number | null = null;
+  /** The check of one length that goes on; null while none does. */
+  check: LengthCheckRun | null = null;
+  /** The gain check that goes on, or the one that just ended; null while there is none. */
+  gainCheck: GainCheckRun | null = null;
+  /** The microphone to listen to, by the browser's id; null for the system's choice. */
+  microphoneId: string | null = null;
+  /** Flags of this run that weren't kept because the level may be rewritten. */
+  withheldFlags = 0;
+  private listen: SourceRun | null = null;
+  /** What the browser last said of this run's processing; null where nothing can process the sound. */
+  private settings: CaptureSettings | null = null;
+  /** Makes marks of what this run flags; null before the first run. */
+  private marking: FlagMarking | null = null;
+
+  constructor(
+    private readonly outside: HearingOutside,
+    private readonly sound: SoundKeeping,
+  ) {}
+
+  get isListening(): boolean {
+    return ['starting', 'running', 'interrupted'].includes(this.capture.kind);
+  }
+
+  get sourceKind(): SoundSource['kind'] | null {
+    return this.listen?.source.kind ?? null;
+  }
+
+  /** Begins to listen to this source; a run that goes on is ended first. Failures arrive in `capture`. */
+  async start(source: SoundSource): Promise<void> {
+    if (this.outside.isOnlyShown()) return;
+    this.listen?.stop();
+    this.trace = new RecentLevels();
+    this.marking = this.markingOf(source);
+    this.settings = null;
+    this.withheldFlags = 0;
+    this.report = null;
+    const listen = new SourceRun(source, this.forkPitch(), this.outside.createListening, {
+      onUpdate: (update) => this.takeUpdate(update),
+      onState: (state) => this.setCapture(state),
+      onReport: (report) => this.takeReport(report),
+      onBlock: (block) => this.takeBlock(block),
+    });
+    this.listen = listen;
+    await listen.start();
+  }
+
+  stop(): void {
+    this.listen?.stop();
+  }
+
+  /** Begins to check the present length: until it ends, nothing is marked. Only while listening. */
+  beginCheck(): void {
+    if (this.capture.kind !== 'running') return;
+    this.check = new LengthCheckRun({ sampleRateHz: this.capture.sampleRateHz, fork: this.forkPitch() });
+    this.outside.announce('capture');
+  }
+
+  endCheck(): void {
+    this.check = null;
+    this.outside.announce('capture');
+  }
+
+  /** Takes another microphone from the next start on; a run of the microphone ends. */
+  chooseMicrophone(deviceId: string | null): void {
+    this.microphoneId = deviceId;
+    if (this.sourceKind === 'microphone') this.stop();
+    this.outside.announce('capture');
+  }
+
+  /** Whether levels of the present capture may become results. */
+  get trust(): CaptureTrust {
+    return captureTrust(this.settings, this.trace.warnings, this.outside.experiment().gainCheck ?? null);
+  }
+
+  /** Begins to check whether something rewrites the level; nothing is marked meanwhile. Only while listening. */
+  beginGainCheck(): void {
+    if (this.capture.kind !== 'running') return;
+    this.check = null;
+    this.gainCheck = new GainCheckRun();
+    this.outside.announce('capture');
+  }
+
+  endGainCheck(): void {
+    this.gainCheck = null;
+    this.outside.announce('capture');
+  }
+
+  /** How much of a recording has been heard, 0..1. */
+  setProgress(share: number): void {
+    if (!this.isListening) return;
+    this.progress = share;
+    this.outside.announce('capture');
+  }
+
+  private takeBlock(block: SampleBlock): void {
+    this.sound.push(block);
+    if (this.check?.push(block) === true) this.outside.announce('capture');
+  }
+
+  private takeUpdate(heard: ListeningUpdate): void {
+    const update = { ...heard, resonances: this.trusted(heard.resonances) };
+    this.trace.add(update);
+    this.marking?.addPoints(update.points);
+    this.sound.takeSoundings(update.soundings);
+    // A recording is marked from what is detected offline, with both sides of each passage.
+    if (this.sourceKind !== 'recording' && this.check === null) {
+      for (const resonance of update.resonances) this.marking?.mark(resonance);
+    }
+    this.followGainCheck(update);
+    this.marking?.finishTraces(false);
+    this.outside.announce('live');
+  }
+
+  /** A level that was rewritten on its way here must not become a result: its flags are withheld, and said to be. */
+  private trusted(resonances: readonly Resonance[]): readonly Resonance[] {
+    if (resonances.length === 0 || (this.gainCheck !== null && !this.gainCheck.isOver)) return [];
+    const { kind, message } = this.trust;
+    if (kind !== 'blocked') return resonances;
+    this.withheldFlags += resonances.length;
+    this.outside.tell('problem', `A resonance seemed to pass; it was not kept. ${message}`);
+    this.outside.announce('capture');
+    return [];
+  }
+
+  private followGainCheck({ points }: ListeningUpdate): void {
+    const check = this.gainCheck;
+    if (check === null || check.isOver || !check.push(points)) return;
+    this.outside.announce('capture');
+    const end = gainCheckEnd(check, this.outside.now(), this.settings?.deviceLabel ?? null);
+    if (end === null) return;
+    this.outside.change('gain check', (experiment) => ({ ...experiment, gainCheck: end.record }));
+    this.outside.tell(end.kind, end.message);
+  }
+
+  /** Ends the sounding that a fault cut through. @returns words for it, empty where none sounded */
+  private voidSounding(): string {
+    this.gainCheck?.restart();
+    return this.trace.voidOpenSounding()
+      ? ' The sounding that was going on is void: strike the fork again.'
+      : '';
+  }
+
+  private takeReport(report: ListeningReport): void {
+    this.report = report;
+    if (this.sourceKind !== 'recording') return;
+    this.trace.resonances = [...report.resonances];
+    this.trace.soundings = [...report.soundings];
+    const found = matchCues(report.resonances, this.listen?.source.cues ?? []);
+    for (const mark of found) this.marking?.takeRecorded(mark);
+    const count = report.resonances.length;
+    if (count === 0) {
+      this.outside.tell(
+        'problem',
+        report.warnings.at(0)?.message ?? 'No resonance was found in this recording.',
+      );
+      return;
+    }
+    const isWaiting = (now: Experiment): boolean => waitingMarks(now).length > 0;
+    const words = `${count} ${count === 1 ? 'resonance' : 'resonances'} found in the recording`;
+    if (isWaiting(this.outside.experiment()))
+      this.outside.tell('info', `${words}: type the lengths.`, isWaiting);
+    else this.outside.tell('info', `${words}.`);
+  }
+
+  private markingOf(source: SoundSource): FlagMarking {
+    return new FlagMarking(source.kind, this.trace, {
+      now: () => this.outside.now(),
+      newId: () => this.outside.newId(),
+      experiment: () => this.outside.experiment(),
+      change: (step, make) => this.outside.change(step, make),
+      amend: (make) => this.outside.amend(make),
+      onMark: (id, timeS) => this.sound.addMark(id, timeS),
+      tell: (kind, message, holds) => this.outside.tell(kind, message, holds),
+    });
+  }
+
+  private soundRun(sampleRateHz: number): SoundRun {
+    return {
+      experimentId: this.outside.experiment().id,
+      source: this.sourceKind ?? 'microphone',
+      forkHz: this.outside.presentFork().nominalHz,
+      sampleRateHz,
+    };
+  }
+
+  private forkPitch(): ForkPitch {
+    const { nominalHz } = this.outside.presentFork();
+    return { nominalHz, toleranceHz: defaultToleranceHz(nominalHz) };
+  }
+
+  /** Listens for the fork that is now in use, if at all. @param before  when the other one was */
+  followFork(before: Experiment): void {
+    if (!this.isListening) return;
+    const { listen } = this;
+    if (listen?.source.kind === 'recording') {
+      this.outside.tell('info', 'The recording is heard again from its beginning, for this fork.');
+      void this.start(listen.source);
+      return;
+    }
+    // What is heard from now on is another fork's level.
+    this.marking?.finishTraces(true);
+    this.trace.voidOpenSounding();
+    listen?.retune(this.forkPitch(), (resonance, changedS) => this.takeLate(resonance, changedS, before));
+    if (this.capture.kind === 'running') this.sound.begin(this.soundRun(this.capture.sampleRateHz));
+  }
+
+  /** A passage that was flagged only after the fork was changed: it is marked with the fork that sounded. */
+  private takeLate(resonance: Resonance, endS: number, { id, present }: Experiment): void {
+    const experiment = this.outside.experiment();
+    const isThere =
+      experiment.id === id &&
+      experiment.forks.some((fork) => fork.id === present.forkId) &&
+      experiment.places.some((place) => place.id === present.placeId);
+    if (!isThere || this.check !== null || this.trusted([resonance]).length === 0) return;
+    this.trace.resonances.push(resonance);
+    this.marking?.mark(resonance, {}, { present, endS });
+    this.outside.announce('live');
+  }
+
+  private setCapture(state: CaptureState): void {
+    const wasRunning = this.capture.kind === 'running';
+    this.capture = state;
+    if (state.kind === 'running' && !wasRunning) this.sound.begin(this.soundRun(state.sampleRateHz));
+    if (!this.isListening) {
+      this.sound.begin(null);
+      this.marking?.finishTraces(true);
+      this.progress = null;
+      this.check = null;
+      this.gainCheck = null;
+    }
+    if (state.kind === 'running') this.settings = state.settings;
+    if (state.kind === 'failed')
+      this.outside.tell('problem', firstSentence(state.failure.message) + this.voidSounding());
+    if (state.kind === 'interrupted') this.outside.tell('problem', state.message + this.voidSounding());
+    this.outside.announce('capture');
+  }
+}
+
+/** What a short notice says of a failure; all of it, with what to do, stands where the listening was. */
+function firstSentence(message: string): string {
+  return /^.*?[.!?](?= |$)/.exec(message)?.[0] ?? message;
+}

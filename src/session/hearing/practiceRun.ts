@@ -1,0 +1,107 @@
+import { PracticeColumn } from '../../capture/practice/practiceColumn.ts';
+import { PRACTICE_WIDTHS_M, USUAL_PRACTICE } from '../../capture/practice/practiceSettings.ts';
+import type { PracticeSettings } from '../../capture/practice/practiceSettings.ts';
+import type { RoomNoise } from '../../capture/practice/roomScene.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
+import type { PracticeReadings } from './practiceReadings.ts';
+
+/** How fast the practice hand follows the handle, m/s: a careful slide. */
+export const PRACTICE_SLIDE_MPS = 0.05;
+/** A hand that knows its fork takes so long from one resonance to the next, s: any faster and no level tells them apart. */
+const LEAST_HALF_WAVE_S = 1.7;
+/** Half a wavelength times the pitch, m/s: half the speed of sound in a room. */
+const HALF_WAVE_MPS = 172;
+
+/** Above this pitch the usual tube radiates so much that its resonances hardly rise, Hz. */
+const HIGHEST_IN_USUAL_TUBE_HZ = 2500;
+/** The tube that is lent where one of the forks is higher, m: one tube for all forks, as on a bench. */
+const NARROW_DIAMETER_M = 0.016;
+/** The mouth's formulas end at ka = 1.5 (Dalmont, Nederveen & Joly 2001); a fork may be a little above its stamp. */
+const HIGHEST_KA = 1.45;
+/** No room is colder than this speed of sound says, m/s. */
+const SLOWEST_MPS = 330;
+/** The shortest column of the practice tube, m; half of the travel where that is less. */
+const SHORTEST_M = 0.02;
+
+/** The practice column with the apparatus of the open experiment: its fork, its tube. The air is practice's own. */
+export class PracticeRun {
+  readonly column: PracticeColumn;
+
+  constructor(experiment: Experiment, seed: number) {
+    const apparatus = apparatusOf(experiment);
+    const lengthM = Math.min(USUAL_PRACTICE.lengthM, apparatus.longestM);
+    this.column = new PracticeColumn({ ...apparatus, lengthM }, seed);
+    this.column.setSlideSpeed(slideSpeedMps(apparatus.stampedHz));
+  }
+
+  /** Takes over fork and tube from the experiment where they changed. */
+  follow(experiment: Experiment): void {
+    const wanted = apparatusOf(experiment);
+    const { apparatus } = this.column;
+    const isSame =
+      wanted.stampedHz === apparatus.stampedHz &&
+      wanted.ends === apparatus.ends &&
+      wanted.longestM === apparatus.longestM &&
+      wanted.diameterM === apparatus.diameterM;
+    if (isSame) return;
+    this.column.change(wanted);
+    this.column.setSlideSpeed(slideSpeedMps(wanted.stampedHz));
+  }
+
+  get readings(): PracticeReadings {
+    const { diameterM, air } = this.column.apparatus;
+    return {
+      diameterM,
+      temperatureC: air.temperatureC,
+      humidityPct: air.humidityPct ?? null,
+      pressurePa: air.pressurePa ?? null,
+    };
+  }
+
+  /**
+   * Where the handle was put, kept within the tube.
+   * @param isRunning  whether sound is made: only then does the tube take its time
+   */
+  slideTo(lengthM: number, isRunning: boolean): void {
+    const { shortestM, longestM } = this.column.apparatus;
+    const goalM = Math.min(Math.max(lengthM, shortestM), longestM);
+    if (isRunning) this.column.slideTo(goalM);
+    else this.column.setLengthM(goalM);
+  }
+
+  setNoise(noise: RoomNoise): void {
+    this.column.setNoise(noise);
+  }
+}
+
+type Apparatus = Partial<PracticeSettings> & Pick<PracticeSettings, 'stampedHz' | 'ends' | 'longestM'>;
+
+/** The practice bench plays every fork of the notebook, with the experiment's tube where it can be simulated. */
+function apparatusOf(experiment: Experiment): Apparatus {
+  const fork = experiment.forks.find((candidate) => candidate.id === experiment.present.forkId);
+  const stampedHz = fork?.nominalHz ?? 512;
+  const { travelM } = experiment.tube;
+  const shortestM = Math.min(SHORTEST_M, travelM / 2);
+  return {
+    stampedHz,
+    ends: experiment.present.ends,
+    longestM: travelM,
+    shortestM,
+    diameterM: tubeWidthM(experiment),
+  };
+}
+
+/** The width that was noted; else, and where the mouth's theory doesn't reach it at the highest fork, a usual one. */
+function tubeWidthM({ forks, tube }: Experiment): number {
+  const highestHz = Math.max(...forks.map(({ nominalHz }) => nominalHz));
+  const [narrowestM, widestM] = PRACTICE_WIDTHS_M;
+  const reachM = (2 * HIGHEST_KA * SLOWEST_MPS) / (2 * Math.PI * highestHz);
+  const { diameterM } = tube;
+  if (diameterM !== null && diameterM >= narrowestM && diameterM <= Math.min(widestM, reachM))
+    return diameterM;
+  return highestHz > HIGHEST_IN_USUAL_TUBE_HZ ? NARROW_DIAMETER_M : USUAL_PRACTICE.diameterM;
+}
+
+function slideSpeedMps(stampedHz: number): number {
+  return Math.min(PRACTICE_SLIDE_MPS, HALF_WAVE_MPS / stampedHz / LEAST_HALF_WAVE_S);
+}

@@ -1,0 +1,66 @@
+import type {
+  Guidance,
+  LevelPoint,
+  ListeningUpdate,
+  ListeningWarning,
+  Resonance,
+  Sounding,
+} from './listeningTypes.ts';
+
+/** Length of trace that the strip shows, s. */
+export const TRACE_S = 60;
+
+/** What was heard in the last minute, and every flag and sounding of this run. */
+export class RecentLevels {
+  /** Oldest first, the last `TRACE_S` seconds. */
+  points: LevelPoint[] = [];
+  resonances: Resonance[] = [];
+  /** By index; the list is in order of time. */
+  soundings: Sounding[] = [];
+  /** The newest warning of each code. */
+  warnings: ListeningWarning[] = [];
+  guidance: Guidance | null = null;
+
+  add(update: ListeningUpdate): void {
+    this.points.push(...update.points);
+    const last = this.points.at(-1);
+    if (last !== undefined) {
+      const keepFrom = this.points.findIndex((point) => point.timeS >= last.timeS - TRACE_S);
+      if (keepFrom > 0) this.points.splice(0, keepFrom);
+    }
+    this.resonances.push(...update.resonances);
+    for (const sounding of update.soundings) {
+      const at = this.soundings.findIndex((other) => other.index === sounding.index);
+      if (at < 0) this.soundings.push(sounding);
+      else this.soundings[at] = sounding;
+    }
+    for (const warning of update.warnings) {
+      this.warnings = [...this.warnings.filter((other) => other.code !== warning.code), warning];
+    }
+    this.guidance = update.guidance;
+  }
+
+  /**
+   * Ends the sounding that goes on, because sound was lost in it; flags and soundings before it stay.
+   * @returns whether one was going on
+   */
+  voidOpenSounding(): boolean {
+    const open = this.presentSounding;
+    this.guidance = null;
+    if (open === null) return false;
+    const ended = { ...open, endS: this.latest?.timeS ?? open.startS };
+    this.soundings = this.soundings.map((one) => (one.index === open.index ? ended : one));
+    return true;
+  }
+
+  /** The newest point; null before the first. */
+  get latest(): LevelPoint | null {
+    return this.points.at(-1) ?? null;
+  }
+
+  /** The sounding that goes on now; null in silence. */
+  get presentSounding(): Sounding | null {
+    const last = this.soundings.at(-1);
+    return last !== undefined && last.endS === null ? last : null;
+  }
+}

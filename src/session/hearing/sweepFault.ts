@@ -1,0 +1,34 @@
+import { airFromReadings, USUAL_AIR } from '../../air/airState.ts';
+import { HIGHEST_KA } from '../../air/endCorrection.ts';
+import { speedOfSound } from '../../air/speedOfSound.ts';
+import { USUAL_RADIUS_M } from '../../air/usualTube.ts';
+import { wallLoss } from '../../air/wallLoss.ts';
+import type { SweepPlan } from '../../capture/sweepPlan.ts';
+import { readingFault } from '../../notebook/columnFault.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
+
+/**
+ * Why this column can't be swept, and what to do; null where it can.
+ * @param lengthM  rule reading, zero offset not yet taken off
+ * @param isPractice  whether the column is simulated: theory ends where a tube is wide and the pitch high
+ */
+export function sweepFault(
+  experiment: Experiment,
+  lengthM: number,
+  plan: SweepPlan,
+  isPractice: boolean,
+): string | null {
+  const { zeroOffsetM } = experiment.rule;
+  const noColumn = readingFault(lengthM, zeroOffsetM);
+  if (noColumn !== null) return noColumn;
+  if (plan.toHz <= plan.fromHz) return 'The sweep must end at a higher pitch than it starts at.';
+  if (!isPractice) return null;
+  const radiusM = experiment.tube.diameterM === null ? USUAL_RADIUS_M : experiment.tube.diameterM / 2;
+  const place = experiment.places.find((one) => one.id === experiment.present.placeId);
+  const air = airFromReadings({ ...place, temperatureC: place?.temperatureC ?? USUAL_AIR.temperatureC });
+  const freeMps = speedOfSound(air).speedMps;
+  const inTubeMps = freeMps * wallLoss(radiusM, plan.toHz, air.temperatureC, freeMps).speedRatio;
+  if ((2 * Math.PI * plan.toHz * radiusM) / inTubeMps <= HIGHEST_KA) return null;
+  const highestHz = (HIGHEST_KA * inTubeMps) / (2 * Math.PI * radiusM);
+  return `In practice a tube of ${Number((2000 * radiusM).toPrecision(6))} mm can be swept up to ${Math.floor(highestHz)} Hz, got ${plan.toHz} Hz: beyond it there is no theory of its open end. Sweep less far, or a narrower tube.`;
+}

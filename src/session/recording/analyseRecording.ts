@@ -1,0 +1,77 @@
+import type { SampleBlock } from '../../capture/soundSource.ts';
+import { checkLength } from '../../resonance/lengthCheck/checkLength.ts';
+import type { LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
+import { ToneStream } from '../../tone/toneStream.ts';
+import { Listening } from '../hearing/listening.ts';
+import type { ForkPitch, ListeningReport, Resonance } from '../hearing/listeningTypes.ts';
+import { RecordingListening } from './recordingListening.ts';
+
+/** What is asked of a recording. */
+export interface AnalysisOptions {
+  readonly sampleRateHz: number;
+  readonly fork: ForkPitch;
+  /** Report what the online detector flags, each with `flaggedAtS`, instead of the resonances that are detected offline. */
+  readonly live?: boolean;
+  /** Also judge whether the fixed column is at resonance. */
+  readonly check?: boolean;
+}
+
+/** A report with the answer to "is this length at resonance?" where it was asked. */
+export interface CheckedReport extends ListeningReport {
+  readonly check: LengthCheck | null;
+}
+
+const BLOCK = 4096;
+
+/**
+ * The stages over a whole recording that is in memory.
+ * @param samples  mono, any length
+ * @throws RangeError when the fork's pitch doesn't fit the sample rate
+ */
+export function analyseRecording(samples: Float32Array, options: AnalysisOptions): CheckedReport {
+  const analysis = new RecordingAnalysis(options);
+  for (let start = 0; start < samples.length; start += BLOCK) {
+    analysis.push({
+      samples: samples.subarray(start, start + BLOCK),
+      startFrame: start,
+      discontinuity: false,
+    });
+  }
+  return analysis.finish();
+}
+
+/** The same, block by block, for recordings that are read piece by piece, in memory that doesn't grow with their length (except for a check's). */
+export class RecordingAnalysis {
+  readonly #listening: RecordingListening;
+  readonly #options: AnalysisOptions;
+  readonly #flagged: Resonance[] = [];
+  /** The judgement of one length needs all of the sound at once; null where it isn't asked for. */
+  readonly #whole: ToneStream | null;
+
+  /** @throws RangeError when the fork's pitch doesn't fit the sample rate */
+  constructor(options: AnalysisOptions) {
+    this.#options = options;
+    const { sampleRateHz, fork } = options;
+    this.#listening = new RecordingListening(sampleRateHz, () => new Listening({ sampleRateHz, fork }));
+    this.#whole = options.check === true ? new ToneStream(sampleRateHz, fork.nominalHz) : null;
+  }
+
+  push(block: SampleBlock): void {
+    this.#flagged.push(...this.#listening.push(block).resonances);
+    this.#whole?.push(block.samples);
+  }
+
+  finish(): CheckedReport {
+    this.#flagged.push(...this.#listening.finish().resonances);
+    const found = this.#listening.offlineReport();
+    const report = { ...found, check: this.#check() };
+    if (this.#options.live !== true) return report;
+    const resonances = this.#flagged.sort((a, b) => a.timeS - b.timeS);
+    return { ...report, resonances };
+  }
+
+  #check(): LengthCheck | null {
+    this.#whole?.finish();
+    return this.#whole === null ? null : checkLength(this.#whole.series, this.#options.fork.toleranceHz);
+  }
+}

@@ -1,0 +1,125 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { budgetRows } from '../../words/budgetLines.ts';
+import { hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
+import type { Session } from '../../session/session.ts';
+import type { NoSolution, Solution } from '../../solver/solution.ts';
+import { markNames } from '../../words/markNames.ts';
+import { solverWarningWords } from '../../words/solverWarnings.ts';
+import { workingStepWords } from '../../words/workingSteps.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { workingOut } from '../parts/workingOut.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import './fitPictureElement.ts';
+import './nextElement.ts';
+
+/** Every step from lengths to the speed with this experiment's numbers, the fit, and where the uncertainty comes from. */
+@customElement('bench-working')
+export class WorkingElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .cards {
+        --card: 26rem;
+      }
+      ol {
+        padding-inline-start: 1.5rem;
+        display: grid;
+        gap: var(--gap-3);
+      }
+      .formula {
+        font-style: italic;
+      }
+      .result {
+        font-weight: 600;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
+
+  override render() {
+    const { outcome, experiment } = this.session;
+    const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
+    if (solution === undefined || solution.speedMps === null) {
+      return html`<section class="sheet stack" aria-label="Working">
+        <h2>Working${workingOut(this.session.isWorkingOut)}</h2>
+        <p class="lead">Each step appears here with its numbers as soon as one mark has its length.</p>
+        ${this.faults(solution).map((message) => html`<p class="caution">${message}</p>`)}
+      </section>`;
+    }
+    return html`<div class="cards">
+      ${this.steps(solution)}
+      <bench-fit-picture class="sheet" .session=${this.session}></bench-fit-picture>
+      ${this.budget(solution)}
+      <bench-next class="sheet" .session=${this.session}></bench-next>
+    </div>`;
+  }
+
+  /** Why there is no result though there are marks. */
+  private faults(solution: NoSolution | undefined): readonly string[] {
+    if (solution === undefined) return [];
+    const { experiment } = this.session;
+    const warnings = hidesTheory(experiment) ? warningsWithoutTheory(solution) : solution.warnings;
+    return solverWarningWords(warnings, markNames(experiment));
+  }
+
+  private steps(solution: Solution) {
+    const isHidden = hidesTheory(this.session.experiment);
+    const steps = isHidden ? stepsWithoutTheory(solution.working) : solution.working;
+    return html`<section class="sheet stack" aria-label="Working">
+      <h2>Working${workingOut(this.session.isWorkingOut)}</h2>
+      <p class="lead">So that you can follow every step by hand.</p>
+      <ol>
+        ${steps.map(workingStepWords).map(
+          (step) =>
+            html`<li>
+              <h3>${step.title}</h3>
+              <p class="formula">${step.formula}</p>
+              <p>${step.numbers}</p>
+              <p class="result">${step.result}</p>
+            </li>`,
+        )}
+      </ol>
+    </section>`;
+  }
+
+  private budget(solution: Solution) {
+    const rows = budgetRows(solution.budget);
+    if (rows.length === 0) return nothing;
+    return html`<section class="sheet stack" aria-label="Uncertainty budget">
+      <h2>Where the uncertainty comes from</h2>
+      <div class="scroll">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Quantity</th>
+              <th scope="col" class="number">Standard uncertainty</th>
+              <th scope="col" class="number">Adds to the speed</th>
+              <th scope="col" class="number">Share</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${rows.map(
+              (row) =>
+                html`<tr>
+                  <th scope="row">${row.quantity}</th>
+                  <td class="number">${row.uncertainty}</td>
+                  <td class="number">${row.contribution}</td>
+                  <td class="number">${row.share}</td>
+                </tr>`,
+            )}
+          </tbody>
+        </table>
+      </div>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-working': WorkingElement;
+  }
+}

@@ -1,0 +1,338 @@
+import { css, html, nothing } from 'lit';
+import { customElement, query, state } from 'lit/decorators.js';
+import { readLessonHash } from '../notebook/lessonLink.ts';
+import type { Session } from '../session/session.ts';
+import type { ClassDesk } from '../classroom/classDesk.ts';
+import type { Intake } from '../intake/intakeTypes.ts';
+import { SessionWatch } from './sessionWatch.ts';
+import { createSession } from './createSession.ts';
+import { DropAndPaste } from './intake/dropAndPaste.ts';
+import { LeaveWarning } from './leaveWarning.ts';
+import { PageFaults } from './pageFaults.ts';
+import { keyCommand } from './keyCommand.ts';
+import type { KeyCommand } from './keyCommand.ts';
+import type { AskElement } from './parts/askElement.ts';
+import { PartElement } from './parts/partElement.ts';
+import { saveExperiment } from './saveFile.ts';
+import { sharedStyles } from './sharedStyles.ts';
+import { LongPaste } from './parts/longPaste.ts';
+import { LATER_VIEWS, listedView, viewOf } from './views.ts';
+import type { ViewId } from './views.ts';
+import './capture/trustElement.ts';
+import './measure/marksElement.ts';
+import './measure/warningsElement.ts';
+import './parts/headerElement.ts';
+import './parts/keysElement.ts';
+import './parts/noticeElement.ts';
+import './records/keepingBarElement.ts';
+import './stage/stageElement.ts';
+import './stage/stripElement.ts';
+
+/** One press of an arrow, m: the handle's own step. */
+const KEY_STEP_M = 0.001;
+
+/** The whole page: the experiment on top, the chosen view below it. */
+@customElement('bench-app')
+export class AppElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        min-block-size: 100vh;
+      }
+      main {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: var(--gap-3);
+        padding: var(--gap-3) clamp(0.75rem, 2vw, 1.5rem) 5rem;
+        max-inline-size: 110rem;
+        margin-inline: auto;
+      }
+      .measure {
+        display: grid;
+        grid-template-columns: minmax(0, 5fr) minmax(0, 4fr);
+        gap: var(--gap-4) var(--gap-5);
+        align-items: start;
+      }
+      @media (max-width: 900px) {
+        .measure {
+          grid-template-columns: minmax(0, 1fr);
+        }
+        .measure > .stack {
+          order: -1;
+          --strip-height: 9rem;
+        }
+      }
+      /* On a phone the strip is out of sight while one slides; the lengths to type come first. */
+      @media (max-width: 760px) {
+        .measure > .stack {
+          order: 0;
+        }
+      }
+      .drop {
+        position: fixed;
+        inset: 0;
+        display: grid;
+        place-items: center;
+        background: var(--tone-wash);
+        border: 6px dashed var(--tone);
+        font-size: 2rem;
+        opacity: 0.92;
+        z-index: 6;
+        pointer-events: none;
+      }
+      /* On paper only what the view has to say. */
+      @media print {
+        bench-header,
+        bench-keeping-bar,
+        bench-stage,
+        bench-notice {
+          display: none;
+        }
+        main {
+          padding: 0;
+          max-inline-size: none;
+        }
+      }
+    `,
+  ];
+
+  readonly session: Session = createSession();
+  @state() private view: ViewId = 'measure';
+  @query('bench-stage') private stage!: HTMLElementTagNameMap['bench-stage'];
+  @query('bench-marks') private marks!: HTMLElementTagNameMap['bench-marks'] | null;
+  /** Made when the class view is first needed; kept while the page is open. */
+  @state() private desk: ClassDesk | null = null;
+  @query('bench-intake') private intake!: HTMLElementTagNameMap['bench-intake'];
+  private readonly drop = new DropAndPaste(this, {
+    onFiles: (files) => void this.bringIn((intake) => intake.takeFiles(files)),
+    onText: (text) => void this.bringIn((intake) => intake.takeText(text)),
+  });
+  protected readonly longPaste = new LongPaste(this, (message) => this.session.tell('problem', message));
+  @query('bench-keys') private keys!: HTMLElementTagNameMap['bench-keys'];
+  protected readonly watch = new SessionWatch(this, ['capture']);
+  protected readonly faults = new PageFaults(this, (message) => this.session.tell('problem', message));
+  protected readonly leaving = new LeaveWarning(this);
+  @query('bench-ask') private asking!: AskElement;
+  private readonly onHash = (): void => void this.followAddress();
+  private readonly onKey = (event: KeyboardEvent): void => this.takeKey(event);
+  // Of parts that have failed, this element among them: its own template may be what is missing.
+  private readonly onStepUndo = (): void => this.session.undo();
+  private readonly onExperimentSave = (): void => saveExperiment(this.session.experiment);
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('hashchange', this.onHash);
+    addEventListener('keydown', this.onKey);
+    this.addEventListener('step-undo', this.onStepUndo);
+    this.addEventListener('experiment-save', this.onExperimentSave);
+    void this.begin();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    removeEventListener('hashchange', this.onHash);
+    removeEventListener('keydown', this.onKey);
+    this.removeEventListener('step-undo', this.onStepUndo);
+    this.removeEventListener('experiment-save', this.onExperimentSave);
+    this.session.hearing.stop();
+  }
+
+  /** The last experiment comes back; a lesson link sets up a new one beside it. */
+  private async begin(): Promise<void> {
+    this.session.experiments.askFirst = () => this.askFirst();
+    await this.session.restore();
+    await this.followAddress();
+  }
+
+  /** A lesson link may also be opened in a tab that has the bench already. */
+  private async followAddress(): Promise<void> {
+    const plan = readLessonHash(location.hash);
+    if (plan !== null) history.replaceState(null, '', '#measure');
+    await this.goTo(viewOf(location.hash));
+    if (plan === null) return;
+    if ('fault' in plan) this.session.tell('problem', plan.fault);
+    else await this.session.experiments.openLesson(plan);
+  }
+
+  /** Work that storage refused is in this tab's memory only. */
+  private async askFirst(): Promise<boolean> {
+    await import('./parts/askElement.ts');
+    const { experiment, saveState } = this.session;
+    const why = saveState.kind === 'refused' ? `: ${saveState.message}` : '.';
+    return this.asking.ask({
+      heading: `Leave “${experiment.title}” without saving it?`,
+      message: `What you entered is in this tab only${why} When another experiment takes its place it is gone, unless you save its file first.`,
+      no: 'Stay with it',
+      first: { words: 'Save the file, then go on', act: () => saveExperiment(experiment) },
+      yes: 'Go on without it',
+    });
+  }
+
+  /** Views that aren't needed to listen come when they are first opened. */
+  private async goTo(view: ViewId): Promise<void> {
+    await LATER_VIEWS[view]?.();
+    if (view === 'class') await this.openDesk();
+    // Whoever has gone on while it loaded isn't brought back.
+    if (view !== viewOf(location.hash)) return;
+    this.view = view;
+    await this.updateComplete;
+  }
+
+  /** What reads files comes when the first one does. */
+  private async bringIn(
+    take: (intake: HTMLElementTagNameMap['bench-intake']) => Promise<void>,
+  ): Promise<void> {
+    await import('./intake/intakeElement.ts');
+    await take(this.intake);
+  }
+
+  private async openDesk(): Promise<ClassDesk> {
+    const { newClassDesk } = await import('./class/newClassDesk.ts');
+    return (this.desk ??= newClassDesk());
+  }
+
+  private async onClassTake(event: CustomEvent<readonly Intake[]>): Promise<void> {
+    const desk = await this.openDesk();
+    const count = await desk.add(event.detail);
+    location.hash = '#class';
+    await this.goTo('class');
+    this.session.tell('info', `${count} ${count === 1 ? 'group' : 'groups'} taken into the class view.`);
+  }
+
+  private async onRecordings(event: CustomEvent<readonly File[]>): Promise<void> {
+    location.hash = '#measure';
+    await this.goTo('measure');
+    await this.stage.openRecordings(event.detail);
+  }
+
+  private onFilesBring(event: CustomEvent<readonly File[]>): void {
+    void this.bringIn((intake) => intake.takeFiles(event.detail));
+  }
+
+  private onTextBring(event: CustomEvent<string>): void {
+    void this.bringIn((intake) => intake.takeText(event.detail));
+  }
+
+  private onTextTaken(): void {
+    this.renderRoot
+      .querySelector('bench-records, bench-class')
+      ?.shadowRoot?.querySelector('bench-bring-in')
+      ?.clearText();
+  }
+
+  private takeKey(event: KeyboardEvent): void {
+    const command = keyCommand(event, event.composedPath().at(0));
+    if (command === null) return;
+    event.preventDefault();
+    this.run(command);
+  }
+
+  private run(command: KeyCommand): void {
+    const commands: Record<KeyCommand, () => void> = {
+      listen: () => this.stage.toggleListening(),
+      mark: () => this.session.addMarkByHand(null),
+      lengths: () => void this.toLengths(),
+      strike: () => this.stage.strike(),
+      fork: () => this.stage.toggleFork(),
+      shorter: () => this.stage.slideBy(-KEY_STEP_M),
+      longer: () => this.stage.slideBy(KEY_STEP_M),
+      undo: () => this.session.undo(),
+      redo: () => this.session.redo(),
+      keys: () => this.keys.show(),
+    };
+    commands[command]();
+  }
+
+  private async toLengths(): Promise<void> {
+    location.hash = '#measure';
+    await this.goTo('measure');
+    await this.marks?.focusWaiting();
+  }
+
+  /** What is doubtful stands with the strip, and what it is about a moment's scroll away. */
+  private async onDoubts(): Promise<void> {
+    location.hash = '#measure';
+    await this.goTo('measure');
+    const doubts = this.renderRoot.querySelector<HTMLElement>('.doubts');
+    doubts?.scrollIntoView({ block: 'center' });
+    doubts?.focus({ preventScroll: true });
+  }
+
+  override render() {
+    const { view } = this;
+    const isLive = view === 'measure' || view === 'check';
+    // The list of records has no use for the picture, the keys that listen have.
+    const isStageHidden =
+      view !== listedView(view) || (view === 'records' && !this.session.hearing.isListening);
+    return html`
+      <bench-header
+        .session=${this.session}
+        .view=${this.view}
+        @keys-show=${() => this.run('keys')}
+      ></bench-header>
+      <bench-keeping-bar .session=${this.session}></bench-keeping-bar>
+      <main @files-bring=${this.onFilesBring} @text-bring=${this.onTextBring}>
+        <bench-stage
+          .session=${this.session}
+          use=${isLive ? view : 'picture'}
+          ?hidden=${isStageHidden}
+          @doubts-show=${this.onDoubts}
+        ></bench-stage>
+        ${this.content()}
+      </main>
+      <bench-notice .session=${this.session} @lengths-show=${() => this.run('lengths')}></bench-notice>
+      <bench-keys></bench-keys>
+      <bench-ask></bench-ask>
+      <bench-intake
+        .session=${this.session}
+        .forClass=${this.view === 'class'}
+        @class-take=${this.onClassTake}
+        @recordings-take=${this.onRecordings}
+        @text-taken=${this.onTextTaken}
+      ></bench-intake>
+      ${this.drop.isOver ? html`<div class="drop">Drop to open</div>` : nothing}
+    `;
+  }
+
+  private content() {
+    switch (this.view) {
+      case 'measure':
+        return html`<div class="measure">
+          <bench-marks .session=${this.session}></bench-marks>
+          <div class="stack">
+            <bench-strip .session=${this.session}></bench-strip>
+            <div class="doubts stack" tabindex="-1">
+              <bench-trust .session=${this.session}></bench-trust>
+              <bench-warnings .session=${this.session}></bench-warnings>
+            </div>
+          </div>
+        </div>`;
+      case 'apparatus':
+        return html`<bench-apparatus .session=${this.session}></bench-apparatus>`;
+      case 'working':
+        return html`<bench-working .session=${this.session}></bench-working>`;
+      case 'records':
+        return html`<bench-records .session=${this.session}></bench-records>`;
+      case 'microphone':
+        return html`<bench-microphone></bench-microphone>`;
+      case 'class':
+        return this.desk === null
+          ? nothing
+          : html`<bench-class .session=${this.session} .desk=${this.desk}></bench-class>`;
+      case 'report':
+        return html`<bench-report .session=${this.session}></bench-report>`;
+      case 'check':
+        return html`<bench-trust .session=${this.session}></bench-trust>
+          <bench-check .session=${this.session}></bench-check>`;
+      case 'compare':
+        return html`<bench-compare .session=${this.session}></bench-compare>`;
+    }
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-app': AppElement;
+  }
+}

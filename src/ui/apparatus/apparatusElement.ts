@@ -1,0 +1,129 @@
+import { css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { columnFault, columnFaultWords } from '../../notebook/columnFault.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { QUANTITIES } from '../readQuantity.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/numberField.ts';
+import './forksElement.ts';
+import './placesElement.ts';
+
+/** Forks, tube, rule and places. Everything can be changed at any time; the result follows. */
+@customElement('bench-apparatus')
+export class ApparatusElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .cards {
+        --card: 20rem;
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr));
+        gap: var(--gap-3);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  protected readonly watch = new SessionWatch(this, ['notebook']);
+
+  private setTube(change: { diameterM?: number | null; travelM?: number }): void {
+    this.session.change('change tube', (experiment) => ({
+      ...experiment,
+      tube: { ...experiment.tube, ...change },
+    }));
+  }
+
+  private setRule(change: { readingStandardUncertaintyM?: number; zeroOffsetM?: number }): void {
+    this.session.change('change rule', (experiment) => ({
+      ...experiment,
+      rule: { ...experiment.rule, ...change },
+    }));
+  }
+
+  private onDiameter(event: CustomEvent<number | null>): void {
+    this.setTube({ diameterM: event.detail === null ? null : event.detail / 1000 });
+  }
+
+  private onTravel(event: CustomEvent<number>): void {
+    this.setTube({ travelM: event.detail / 100 });
+  }
+
+  private onReading(event: CustomEvent<number>): void {
+    this.setRule({ readingStandardUncertaintyM: event.detail / 1000 });
+  }
+
+  private readonly checkZero = (value: number): string | null => {
+    const { experiment } = this.session;
+    const moved = { ...experiment, rule: { ...experiment.rule, zeroOffsetM: value / 100 } };
+    const fault = columnFault(moved);
+    return fault === null ? null : columnFaultWords(moved, fault);
+  };
+
+  private onZero(event: CustomEvent<number>): void {
+    this.setRule({ zeroOffsetM: event.detail / 100 });
+  }
+
+  override render() {
+    const { tube, rule } = this.session.experiment;
+    return html`
+      <div class="cards">
+        <bench-forks class="sheet" .session=${this.session}></bench-forks>
+        <section class="sheet stack" aria-label="Tube and rule">
+          <h2>Tube and rule</h2>
+          <div class="fields">
+            <bench-number-field
+              label="Inside diameter"
+              hint="for the end correction and the walls’ slowing"
+              optional
+              .kind=${QUANTITIES.diameterMm}
+              .draft=${fieldDraft(this.session, 'diameter')}
+              .value=${tube.diameterM === null ? null : tube.diameterM * 1000}
+              @quantity-change=${this.onDiameter}
+            ></bench-number-field>
+            <bench-number-field
+              label="Longest column"
+              hint="how far the tube goes"
+              .kind=${QUANTITIES.travelCm}
+              .draft=${fieldDraft(this.session, 'travel')}
+              .value=${tube.travelM * 100}
+              @quantity-change=${this.onTravel}
+            ></bench-number-field>
+            <bench-number-field
+              label="Reading uncertainty"
+              hint="standard uncertainty of one length, finding the loudest place included"
+              .kind=${QUANTITIES.readingMm}
+              .draft=${fieldDraft(this.session, 'reading')}
+              .value=${rule.readingStandardUncertaintyM * 1000}
+              @quantity-change=${this.onReading}
+            ></bench-number-field>
+            <bench-number-field
+              label="Zero offset"
+              hint="what the rule reads when the column has no length; taken off every reading"
+              .kind=${QUANTITIES.zeroOffsetCm}
+              .draft=${fieldDraft(this.session, 'zero offset')}
+              .value=${rule.zeroOffsetM * 100}
+              .check=${this.checkZero}
+              @quantity-change=${this.onZero}
+            ></bench-number-field>
+          </div>
+          <p class="caution">
+            A glass tube breaks: clamp it softly, and keep water and laptop apart. Your school’s lab rules
+            come first.
+          </p>
+        </section>
+        <bench-places class="sheet" .session=${this.session}></bench-places>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-apparatus': ApparatusElement;
+  }
+}

@@ -1,0 +1,192 @@
+import { css, html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { LONGEST } from '../../limits/longest.ts';
+import { newPlace } from '../../notebook/newExperiment.ts';
+import type { Place } from '../../notebook/experiment.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { pageOf, pageStart } from '../parts/pagesElement.ts';
+import { QUANTITIES } from '../readQuantity.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
+import { TypedTexts } from '../parts/typedTexts.ts';
+import type { TypedText } from '../parts/typedTexts.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/numberField.ts';
+
+/** Places on a page. */
+const PAGE = 25;
+
+/** Places where is measured, each with its air. Theory is compared at the air's temperature and humidity. */
+@customElement('bench-places')
+export class PlacesElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      li {
+        list-style: none;
+        border-block-end: 1px solid var(--line);
+        padding-block-end: var(--gap-3);
+      }
+      .name {
+        display: flex;
+        gap: var(--gap-2);
+        align-items: end;
+      }
+      .name label {
+        flex: 1;
+        display: grid;
+        font-size: var(--text-small);
+      }
+      .name input {
+        font-size: var(--text);
+        inline-size: 100%;
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr));
+        gap: var(--gap-2);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  /** Where the places that are shown begin. */
+  @state() private from = 0;
+  private readonly texts = new TypedTexts(this, ({ places }) => places.map(({ id }) => nameOf(id)));
+  protected readonly watch = new SessionWatch(this, ['notebook']);
+
+  private setPlace(id: string, change: Partial<Place>): void {
+    this.session.change('change place', (experiment) => ({
+      ...experiment,
+      places: experiment.places.map((place) => (place.id === id ? { ...place, ...change } : place)),
+    }));
+  }
+
+  private onAdd(): void {
+    const id = this.session.newId();
+    this.session.change('add place', (experiment) => ({
+      ...experiment,
+      places: [...experiment.places, newPlace(id, `Place ${experiment.places.length + 1}`)],
+      present: { ...experiment.present, placeId: id },
+    }));
+    this.from = this.session.experiment.places.length - 1;
+  }
+
+  private onRemove(place: Place): void {
+    this.session.change('remove place', (experiment) => {
+      const places = experiment.places.filter((other) => other.id !== place.id);
+      const first = places.at(0);
+      if (first === undefined) return experiment;
+      const placeId = experiment.present.placeId === place.id ? first.id : experiment.present.placeId;
+      return { ...experiment, places, present: { ...experiment.present, placeId } };
+    });
+  }
+
+  override render() {
+    const { places, marks, deletedMarks } = this.session.experiment;
+    const used = new Set([...marks, ...deletedMarks].map((mark) => mark.placeId));
+    const begin = pageStart(places.length, this.from, PAGE);
+    return html`
+      <section class="stack" aria-label="Places and air">
+        <h2>Places and air</h2>
+        <p class="lead">
+          What a thermometer, hygrometer and barometer read there. Leave empty what you didn’t read.
+        </p>
+        <ul class="stack">
+          ${pageOf(places, begin, PAGE).map((place, onPage) =>
+            this.placeFields(place, begin + onPage, used.has(place.id)),
+          )}
+        </ul>
+        <bench-pages
+          what="places"
+          .total=${places.length}
+          .from=${begin}
+          .size=${PAGE}
+          @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+        ></bench-pages>
+        <p><button @click=${this.onAdd}>Add a place</button></p>
+      </section>
+    `;
+  }
+
+  private placeFields(place: Place, index: number, isUsed: boolean) {
+    const { experiment } = this.session;
+    return html`<li>
+      <div class="stack" role="group" aria-label="Place ${index + 1}">
+        <div class="name">
+          <label
+            >Name
+            <input
+              .value=${place.name}
+              maxlength=${LONGEST.name}
+              @input=${(event: Event) => this.texts.onInput(event, nameOf(place.id))}
+              @change=${(event: Event) => this.texts.onLeave(event, nameOf(place.id))}
+          /></label>
+          <button
+            aria-label="Remove place ${index + 1}"
+            ?disabled=${isUsed || experiment.places.length === 1}
+            @click=${() => this.onRemove(place)}
+          >
+            Remove
+          </button>
+        </div>
+        <div class="fields">
+          <bench-number-field
+            label="Air temperature"
+            optional
+            .kind=${QUANTITIES.temperatureC}
+            .draft=${fieldDraft(this.session, `place ${place.id} temperature`)}
+            .value=${place.temperatureC}
+            @quantity-change=${(event: CustomEvent<number | null>) =>
+              this.setPlace(place.id, { temperatureC: event.detail })}
+          ></bench-number-field>
+          <bench-number-field
+            label="Its uncertainty"
+            .kind=${QUANTITIES.temperatureUncertaintyC}
+            .draft=${fieldDraft(this.session, `place ${place.id} uncertainty`)}
+            .value=${place.temperatureStandardUncertaintyC}
+            @quantity-change=${(event: CustomEvent<number>) =>
+              this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
+          ></bench-number-field>
+          <bench-number-field
+            label="Humidity"
+            optional
+            .kind=${QUANTITIES.humidityPct}
+            .draft=${fieldDraft(this.session, `place ${place.id} humidity`)}
+            .value=${place.humidityPct}
+            @quantity-change=${(event: CustomEvent<number | null>) =>
+              this.setPlace(place.id, { humidityPct: event.detail })}
+          ></bench-number-field>
+          <bench-number-field
+            label="Pressure"
+            optional
+            .kind=${QUANTITIES.pressureHpa}
+            .draft=${fieldDraft(this.session, `place ${place.id} pressure`)}
+            .value=${place.pressurePa === null ? null : place.pressurePa / 100}
+            @quantity-change=${(event: CustomEvent<number | null>) =>
+              this.setPlace(place.id, { pressurePa: event.detail === null ? null : event.detail * 100 })}
+          ></bench-number-field>
+        </div>
+      </div>
+    </li>`;
+  }
+}
+
+function nameOf(id: string): TypedText {
+  return {
+    field: `place ${id} name`,
+    step: 'change place',
+    read: ({ places }) => places.find((place) => place.id === id)?.name,
+    write: (experiment, name) => ({
+      ...experiment,
+      places: experiment.places.map((place) => (place.id === id ? { ...place, name } : place)),
+    }),
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-places': PlacesElement;
+  }
+}

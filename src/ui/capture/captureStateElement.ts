@@ -1,0 +1,62 @@
+import { html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { CaptureFailure } from '../../capture/soundSource.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { captureStyles } from './captureStyles.ts';
+
+/**
+ * Why nothing is heard: a failure or a pause, each with the one thing to do. It stands where the level would, so that
+ * nothing moves when it comes.
+ * @fires listen-start  to rebuild capture
+ */
+@customElement('bench-capture-state')
+export class CaptureStateElement extends PartElement {
+  static override styles = [sharedStyles, captureStyles];
+
+  @property({ attribute: false }) session!: Session;
+  protected readonly watch = new SessionWatch(this, ['capture']);
+
+  private onAgain(): void {
+    this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
+  }
+
+  override render() {
+    const { capture } = this.session.hearing;
+    if (capture.kind === 'failed') return this.failed(capture.failure);
+    if (capture.kind === 'interrupted') return this.paused(capture.message);
+    return nothing;
+  }
+
+  private failed(failure: CaptureFailure) {
+    return html`<section class="stack bad" aria-label="Listening ended">
+      <p><strong>Not listening.</strong> ${failure.message}</p>
+      <p class="row">
+        <button class="primary" @click=${this.onAgain}>Start again</button>
+        ${
+          failure.code === 'framed'
+            ? html`<a class="button" href=${location.href} target="_blank" rel="noopener"
+                >Open in a tab of its own</a
+              >`
+            : nothing
+        }
+        <a href="#microphone">Help with the microphone</a>
+      </p>
+    </section>`;
+  }
+
+  private paused(message: string) {
+    return html`<section class="stack" aria-label="Listening is paused">
+      <p><strong>Paused.</strong> ${message}</p>
+      <p class="row"><button @click=${this.onAgain}>Start again</button></p>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-capture-state': CaptureStateElement;
+  }
+}

@@ -1,0 +1,149 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { listMicrophones, watchMicrophones } from '../../capture/listMicrophones.ts';
+import type { Microphone } from '../../capture/listMicrophones.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { flagFacts } from '../capture/flagFacts.ts';
+import { gainWords, keptGainWords } from '../capture/gainWords.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { choice } from '../parts/choice.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** Does something rewrite the level? Which microphone, what the browser says of it, and a check by ear. */
+@customElement('bench-gain-check')
+export class GainCheckElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .verdict {
+        font-size: clamp(1.75rem, 1.2rem + 2.4vw, 3rem);
+        font-weight: 600;
+        line-height: 1.1;
+      }
+      ol {
+        padding-inline-start: 1.5rem;
+      }
+      a {
+        color: inherit;
+      }
+      select {
+        inline-size: 100%;
+      }
+      dl {
+        display: grid;
+        grid-template-columns: auto 1fr;
+        gap: var(--gap-1) var(--gap-4);
+      }
+      dt {
+        color: var(--ink-soft);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @state() private microphones: readonly Microphone[] = [];
+  private endWatch: (() => void) | null = null;
+  protected readonly watch = new SessionWatch(this, ['capture', 'notebook'], () => this.onSession());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.endWatch = watchMicrophones(() => void this.list());
+    void this.list();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.endWatch?.();
+  }
+
+  private onSession(): void {
+    // Names come with the permission.
+    if (this.session.hearing.capture.kind === 'running' && this.microphones.length === 0) void this.list();
+    this.requestUpdate();
+  }
+
+  private async list(): Promise<void> {
+    this.microphones = await listMicrophones();
+  }
+
+  override render() {
+    const { experiment } = this.session;
+    const { gainCheck, capture } = this.session.hearing;
+    const settings = capture.kind === 'running' ? capture.settings : null;
+    const kept = experiment.gainCheck;
+    return html`<section class="stack" aria-label="Gain check">
+      <h2>Is the level left alone?</h2>
+      <p class="lead">
+        Systems made for calls ride on the gain and take away what doesn’t sound like speech, forks above all.
+        In a quiet room that doesn’t show.
+      </p>
+      ${this.choice()}
+      ${
+        settings === null
+          ? nothing
+          : html`<dl aria-label="What the browser says">
+              ${flagFacts(settings).map(
+                ({ name, state: flag }) =>
+                  html`<dt>${name}</dt>
+                    <dd>${flag}</dd>`,
+              )}
+            </dl>`
+      }
+      <ol class="small">
+        <li>Fix the column and the microphone.</li>
+        <li>Strike the fork once, on rubber, and rest its stem near the microphone.</li>
+        <li>Hold still for ten seconds while somebody talks.</li>
+      </ol>
+      ${gainCheck === null ? nothing : this.answer()}
+      <p class="row">
+        ${
+          gainCheck === null
+            ? html`<button
+                class="primary"
+                ?disabled=${settings === null}
+                @click=${() => this.session.hearing.beginGainCheck()}
+              >
+                Begin the gain check
+              </button>`
+            : html`<button @click=${() => this.session.hearing.beginGainCheck()}>Begin again</button
+                ><button @click=${() => this.session.hearing.endGainCheck()}>End the gain check</button>`
+        }
+        ${settings === null ? html`<span class="small">Listen to the microphone first.</span>` : nothing}
+      </p>
+      ${kept === undefined ? nothing : html`<p class="small">Kept with the experiment: ${keptGainWords(kept)}</p>`}
+      <p class="small">
+        <a href="#microphone">Help with the microphone, and what an administrator can do</a>
+      </p>
+    </section>`;
+  }
+
+  private answer() {
+    const { gainCheck } = this.session.hearing;
+    if (gainCheck === null) return nothing;
+    const words = gainWords(gainCheck.answer);
+    return html`<div role="status" class="stack">
+      <p class="verdict"><span aria-hidden="true">${words.sign}</span> ${words.verdict}</p>
+      <p>${words.detail}</p>
+    </div>`;
+  }
+
+  private choice() {
+    if (this.microphones.length < 2) return nothing;
+    const named = this.microphones.map(({ deviceId, name }) => ({ value: deviceId, name }));
+    return html`<label
+      >Microphone
+      ${choice({
+        options: [{ value: '', name: 'The system’s choice' }, ...named],
+        now: () => this.session.hearing.microphoneId ?? '',
+        choose: (id) => this.session.hearing.chooseMicrophone(id === '' ? null : id),
+      })}</label
+    >`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-gain-check': GainCheckElement;
+  }
+}

@@ -1,0 +1,284 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { sweepDurationS } from '../../capture/sweepPlan.ts';
+import type { SweepPlan } from '../../capture/sweepPlan.ts';
+import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
+import { plotPicture } from '../../report/plots/picture.ts';
+import { sweepPlot } from '../../report/plots/sweepPlot.ts';
+import { lostWords, sweepNote, sweepRows, sweepWords } from '../../words/sweep.ts';
+import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
+import { SweepRun, speedFromSweep } from '../../session/hearing/sweepRun.ts';
+import type { CaptureTrust } from '../../session/hearing/captureTrust.ts';
+import type { SweepFindings, SweepState } from '../../session/hearing/sweepRun.ts';
+import { sweepFault } from '../../session/hearing/sweepFault.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { QUANTITIES } from '../readQuantity.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { sweepSource } from './sweepSource.ts';
+import '../parts/pictureElement.ts';
+import '../parts/lengthField.ts';
+import '../parts/numberField.ts';
+
+/** Slow enough that the narrowest resonance is met by ten frames, fast enough for a lesson. */
+const RATE_HZ_PER_S = 12;
+/** Of the cap: the played sweep starts quiet, and the device's own volume does the rest. */
+const LOUDNESS = 0.25;
+
+/** The other way round: the column's length stays, a slowly swept tone finds the pitches at which it resonates. */
+@customElement('bench-sweep')
+export class SweepCardElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr));
+        gap: var(--gap-2);
+      }
+      .speed {
+        font-size: clamp(1.5rem, 1.2rem + 1.4vw, 2.25rem);
+        font-weight: 600;
+        line-height: 1.1;
+      }
+      label.choice {
+        display: flex;
+        align-items: center;
+        gap: var(--gap-2);
+        min-block-size: var(--target);
+      }
+      progress {
+        inline-size: 100%;
+      }
+      .length {
+        font-size: var(--text-small);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @state() private lengthM: number | null = null;
+  @state() private fromHz = 200;
+  @state() private toHz = 800;
+  @state() private isPractice = true;
+  @state() private sweepState: SweepState = { kind: 'idle' };
+  @state() private fault: string | null = null;
+  private readonly player = new TonePlayer();
+  private sweep: SweepRun | null = null;
+  /** Of the sweep whose result is shown. */
+  private wasPractice = true;
+  protected readonly watch = new SessionWatch(this, ['notebook']);
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.cancel();
+  }
+
+  private get plan(): SweepPlan {
+    return { fromHz: this.fromHz, toHz: this.toHz, rateHzPerS: RATE_HZ_PER_S };
+  }
+
+  private async start(): Promise<void> {
+    const { lengthM, plan } = this;
+    if (lengthM === null) {
+      this.fault = 'Type the length that the column is held at first.';
+      return;
+    }
+    this.fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
+    if (this.fault !== null) return;
+    // One microphone, one listener.
+    this.session.hearing.stop();
+    const { experiment, hearing } = this.session;
+    this.wasPractice = this.isPractice;
+    const source = sweepSource(this.isPractice, experiment, lengthM, plan, hearing.microphoneId);
+    this.sweep = new SweepRun(source, plan, experiment.gainCheck ?? null, () => this.onSweep());
+    try {
+      if (!this.isPractice) await this.player.sweep(plan, LOUDEST_AMPLITUDE * LOUDNESS);
+      await this.sweep.start();
+    } catch (error) {
+      this.cancel();
+      this.fault = `The tone can’t be played here: ${error instanceof Error ? error.message : String(error)}`;
+    }
+  }
+
+  private cancel(): void {
+    this.sweep?.cancel();
+    this.player.stop();
+  }
+
+  private onSweep(): void {
+    const next = this.sweep?.state ?? { kind: 'idle' };
+    if (next.kind !== 'running') this.player.stop();
+    if (next.kind === 'failed') this.fault = next.message;
+    this.sweepState = next;
+  }
+
+  private onLength(event: CustomEvent<{ lengthM: number } | null>): void {
+    this.lengthM = event.detail?.lengthM ?? null;
+  }
+
+  private onPractice(event: Event): void {
+    this.isPractice = (event.target as HTMLInputElement).checked;
+  }
+
+  private onNote(note: string): void {
+    const isKept = this.session.change('note sweep', (experiment) => ({
+      ...experiment,
+      note: experiment.note === '' ? note : `${experiment.note}\n${note}`,
+    }));
+    if (isKept) this.session.tell('info', 'The sweep’s result stands in the notes under Records.');
+  }
+
+  override render() {
+    const isRunning = this.sweepState.kind === 'running';
+    return html`<section class="stack" aria-label="Sweep a fixed column">
+      <h2>Sweep a fixed column</h2>
+      <p class="lead">
+        The length stays, a played tone rises slowly and falls again. Where both ways are loudest, the column
+        resonates.
+      </p>
+      <div class="fields">
+        <div class="length">
+          Length of the column
+          <bench-length-field
+            label="Length of the swept column"
+            .lengthM=${this.lengthM}
+            @length-change=${this.onLength}
+          ></bench-length-field>
+        </div>
+        <bench-number-field
+          label="Sweep from"
+          .kind=${QUANTITIES.forkHz}
+          .value=${this.fromHz}
+          @quantity-change=${(event: CustomEvent<number>) => (this.fromHz = event.detail)}
+        ></bench-number-field>
+        <bench-number-field
+          label="Sweep to"
+          .kind=${QUANTITIES.forkHz}
+          .value=${this.toHz}
+          @quantity-change=${(event: CustomEvent<number>) => (this.toHz = event.detail)}
+        ></bench-number-field>
+      </div>
+      <label class="choice"
+        ><input
+          type="checkbox"
+          .checked=${live(this.isPractice)}
+          ?disabled=${isRunning}
+          @change=${this.onPractice}
+        />
+        Practice: simulated, plays nothing aloud</label
+      >
+      <p class="row">
+        ${
+          isRunning
+            ? html`<button @click=${this.cancel}>Cancel the sweep</button>`
+            : html`<button class="primary" @click=${this.start}>Start the sweep</button>
+                <span class="small">takes ${this.duration()}</span>`
+        }
+      </p>
+      ${
+        this.sweepState.kind === 'running'
+          ? html`<label class="small"
+              >Sweeping <progress max="1" .value=${this.sweepState.share}></progress
+            ></label>`
+          : nothing
+      }
+      ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
+      ${this.sweepState.kind === 'done' ? this.result(this.sweepState) : nothing}
+      <p class="caution">
+        The loudspeaker goes to the mouth of the column, the microphone beside it. The tone starts quiet and
+        stays below a cap. Turn the device’s own volume down first, and never play it into headphones on
+        somebody’s ears.
+      </p>
+    </section>`;
+  }
+
+  private duration(): string {
+    return this.toHz > this.fromHz ? `${Math.round(sweepDurationS(this.plan))} s` : '—';
+  }
+
+  private result(findings: SweepFindings) {
+    const { found, trust } = findings;
+    const doubts = this.doubts(findings);
+    if (trust.kind === 'blocked') return doubts;
+    const { experiment } = this.session;
+    const { lengthM } = this;
+    const speed = lengthM === null ? null : speedFromSweep(experiment, lengthM, found);
+    if (lengthM === null || speed === null) {
+      return html`${doubts}
+        <p role="status">
+          No resonance of this column was heard on both ways. Bring loudspeaker and microphone closer to the
+          mouth, or sweep further.
+        </p>
+        ${this.picture(found)}`;
+    }
+    const words = sweepWords(speed);
+    const isHidden = experiment.lesson?.hideTheory === true;
+    return html`${doubts}
+      <div role="status" class="stack">
+        <p class="speed">${words.speed}</p>
+        <p class="small">${isHidden ? '' : words.detail}</p>
+      </div>
+      <div class="scroll">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Order</th>
+              <th scope="col" class="number">Resonance</th>
+              <th scope="col" class="number">Speed by it</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${sweepRows(speed).map(
+              (row) =>
+                html`<tr>
+                  <th scope="row">${row.order}</th>
+                  <td class="number">${row.frequency}</td>
+                  <td class="number">${row.speed}</td>
+                </tr>`,
+            )}
+          </tbody>
+        </table>
+      </div>
+      <p>
+        <button @click=${() => this.onNote(sweepNote(speed, lengthM, this.remark(trust)))}>
+          Keep it in the notes
+        </button>
+      </p>
+      ${this.picture(found)}`;
+  }
+
+  /** What the notes must say of a sweep besides its result. */
+  private remark({ kind }: CaptureTrust): string {
+    if (this.wasPractice) return 'simulated, in practice';
+    return kind === 'unproven' ? 'level not proven raw' : '';
+  }
+
+  /** What stands against the levels of this sweep, and what to do about it. */
+  private doubts({ found, trust, warnings }: SweepFindings) {
+    const lost = lostWords(found);
+    if (trust.kind === 'trusted' && warnings.length === 0 && lost === null) return nothing;
+    const heading = trust.kind === 'blocked' ? 'No result.' : 'Not proven raw.';
+    return html`<div class="stack" role="note" aria-label="Can this sweep be trusted?">
+      ${
+        trust.kind === 'trusted'
+          ? nothing
+          : html`<p class="caution"><strong>${heading}</strong> ${trust.message}</p>`
+      }
+      ${warnings.map(({ message }) => html`<p class="caution">${message}</p>`)}
+      ${lost === null ? nothing : html`<p class="caution">${lost}</p>`}
+    </div>`;
+  }
+
+  private picture(found: SweepResonances) {
+    return html`<bench-picture name="sweep" .picture=${plotPicture(sweepPlot(found))}></bench-picture>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-sweep': SweepCardElement;
+  }
+}

@@ -1,0 +1,213 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import type { ClassDesk } from '../../classroom/classDesk.ts';
+import { classJson } from '../../classroom/classJson.ts';
+import { classTable } from '../../classroom/classTable.ts';
+import { spreadPicture } from '../../classroom/spreadSvg.ts';
+import { classWords, groupWords } from '../../words/classroom.ts';
+import { copyTable } from '../../report/copyTable.ts';
+import { toCsv } from '../../report/csv.ts';
+import type { Session } from '../../session/session.ts';
+import { saveFile } from '../saveFile.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../intake/bringInElement.ts';
+import '../parts/pictureElement.ts';
+import { putOnClipboard } from '../records/putOnClipboard.ts';
+
+/** A whole class: every group's result, the picture of their spread, and what they give together. */
+@customElement('bench-class')
+export class ClassElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .cards {
+        display: grid;
+        grid-template-columns: minmax(0, 2fr) minmax(0, 3fr);
+        gap: var(--gap-4);
+        align-items: start;
+      }
+      @media (max-width: 900px) {
+        .cards {
+          grid-template-columns: minmax(0, 1fr);
+        }
+      }
+      .wide {
+        grid-column: 1 / -1;
+      }
+      .speed {
+        font-size: 2rem;
+        font-weight: 600;
+      }
+      .groups {
+        max-block-size: 70vh;
+        overflow: auto;
+      }
+      thead th {
+        position: sticky;
+        inset-block-start: 0;
+        background: var(--sheet);
+      }
+      tbody th {
+        min-inline-size: 6rem;
+        overflow-wrap: anywhere;
+      }
+      .number {
+        white-space: nowrap;
+      }
+      /* On a phone the table slides sideways rather than setting one word a line. */
+      td:last-child {
+        min-inline-size: 15rem;
+      }
+      tr.outlying th,
+      tr.outlying td {
+        background: var(--caution-wash);
+      }
+      tbody tr {
+        content-visibility: auto;
+        contain-intrinsic-block-size: auto 2.5rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @property({ attribute: false }) desk!: ClassDesk;
+  private unwatch: (() => void) | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.unwatch = this.desk.watch(() => this.requestUpdate());
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.unwatch?.();
+  }
+
+  private onCsv(): void {
+    saveFile('class.csv', 'text/csv', toCsv(classTable(this.desk.result)));
+  }
+
+  private onJson(): void {
+    saveFile('class.json', 'application/json', classJson(this.desk.result));
+  }
+
+  private async onCopy(): Promise<void> {
+    const isCopied = await putOnClipboard(copyTable(classTable(this.desk.result)));
+    this.session.tell(
+      isCopied ? 'info' : 'problem',
+      isCopied
+        ? 'The class’s table was copied.'
+        : 'The browser didn’t allow copying. Save the CSV file instead.',
+    );
+  }
+
+  private onChoose(event: Event): void {
+    const box = event.target as HTMLInputElement;
+    this.desk.choose(box.value, box.checked);
+  }
+
+  private onClear(): void {
+    this.desk.clear();
+  }
+
+  override render() {
+    const isEmpty = this.desk.groups.length === 0;
+    return html`<div class="cards">
+      <section class="sheet stack" aria-label="Class">
+        <h2>Class</h2>
+        ${isEmpty ? nothing : this.together()}
+        <p class="lead">
+          Drop the groups’ files here (JSON or CSV, any number), or paste a table: marks with a column group,
+          or results with group, speed_mps and standard_uncertainty_mps. Nothing is stored: the files are.
+        </p>
+        <bench-bring-in .draft=${fieldDraft(this.session, 'table')}></bench-bring-in>
+        <a href="#records">Back to records</a>
+      </section>
+      ${
+        isEmpty
+          ? nothing
+          : html`<bench-picture
+              class="sheet"
+              name="class-spread"
+              sliding
+              .picture=${spreadPicture(this.desk.result)}
+            ></bench-picture>`
+      }
+      ${isEmpty ? nothing : this.table()}
+    </div>`;
+  }
+
+  private together() {
+    const words = classWords(this.desk.result, this.session.experiment.lesson?.hideTheory === true);
+    return html`<p class="speed" role="status">${words.speed ?? '—'}</p>
+      ${words.sentences.map((sentence) => html`<p class="small">${sentence}</p>`)}
+      <div class="row">
+        <button @click=${this.onCsv}>Save class as CSV</button>
+        <button @click=${this.onJson}>Save class as JSON</button>
+        <button @click=${this.onCopy}>Copy table</button>
+        <button class="quiet" @click=${this.onClear}>Empty the class view</button>
+      </div>`;
+  }
+
+  private table() {
+    const { rows } = this.desk.result;
+    const names = rows.map(({ group }) => group.source.name);
+    /** Groups of one name are told apart by their files. */
+    const isShared = (name: string): boolean => names.indexOf(name) !== names.lastIndexOf(name);
+    const called = new Map(
+      rows.map(({ group: { id, source } }) => [
+        id,
+        isShared(source.name) ? `${source.name}, ${source.fileName}` : source.name,
+      ]),
+    );
+    return html`<section class="sheet stack wide" aria-label="Groups">
+      <h2>Groups</h2>
+      <div class="groups scroll" tabindex="0" role="region" aria-label="Table of groups">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Use</th>
+              <th scope="col">Group</th>
+              <th scope="col" class="number">m/s (95 %)</th>
+              <th scope="col" class="number">Marks</th>
+              <th scope="col">Remarks</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${rows.map((row) => {
+              const words = groupWords(row, (id) => called.get(id) ?? '?', this.desk.result.air !== null);
+              const { group } = row;
+              return html`<tr class=${row.state}>
+                <td>
+                  <input
+                    type="checkbox"
+                    value=${group.id}
+                    aria-label=${`Count ${called.get(group.id)}`}
+                    .checked=${live(row.state === 'counted' || row.state === 'outlying')}
+                    ?disabled=${row.state === 'no result'}
+                    @change=${this.onChoose}
+                  />
+                </td>
+                <th scope="row" title=${group.source.fileName}>
+                  ${group.source.name}${isShared(group.source.name) ? html`<div class="small">${group.source.fileName}</div>` : nothing}
+                </th>
+                <td class="number">${words.speed}</td>
+                <td class="number">${group.outcome?.markCount ?? 0}</td>
+                <td>${words.remark}</td>
+              </tr>`;
+            })}
+          </tbody>
+        </table>
+      </div>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-class': ClassElement;
+  }
+}

@@ -1,0 +1,281 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../limits/sizes.ts';
+import type { Intake } from '../../intake/intakeTypes.ts';
+import { readFile } from '../../intake/readFile.ts';
+import { readPasted } from '../../intake/readPasted.ts';
+import { experimentFromRows, takeRows } from '../../intake/takeRows.ts';
+import type { TakenRows } from '../../intake/takeRows.ts';
+import { forkInUse } from '../../report/marksCsv.ts';
+import type { Session } from '../../session/session.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { ClosedByAddress } from '../parts/closedByAddress.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { intakeWords } from './intakeWords.ts';
+
+/** One file with what the person wants of it. */
+interface Offer {
+  readonly intake: Intake;
+  readonly file: File | null;
+  readonly isTaken: boolean;
+}
+
+/**
+ * Reads what comes in, and asks: what to do with it, and whether the good part of a faulty file is wanted.
+ * @fires class-take  detail: intakes for the class view
+ * @fires recordings-take  detail: sound files, to be heard one after the other
+ * @fires text-taken  the pasted text is done with
+ */
+@customElement('bench-intake')
+export class IntakeElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      dialog {
+        inline-size: min(44rem, 94vw);
+        max-block-size: 90vh;
+        overflow: auto;
+      }
+      .files {
+        list-style: none;
+        display: grid;
+        gap: var(--gap-3);
+        margin-block: var(--gap-3);
+        max-block-size: 50vh;
+        overflow: auto;
+      }
+      .files label {
+        flex-wrap: nowrap;
+      }
+      .files input {
+        flex: none;
+      }
+      .files ul {
+        padding-inline-start: 1.25rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  /** Whether the class view is open: what is whole then goes there without asking. */
+  @property({ type: Boolean }) forClass = false;
+  @state() private offers: readonly Offer[] = [];
+  @query('dialog') private dialog!: HTMLDialogElement;
+  protected readonly address = new ClosedByAddress(this, () => this.onCancel());
+  private now = (): string => new Date().toISOString();
+
+  /** Reads these files. Never rejects. */
+  async takeFiles(files: readonly File[]): Promise<void> {
+    if (files.length > MOST_FILES) {
+      this.session.tell('problem', `${files.length} files at once are too many: ${MOST_FILES} are possible.`);
+      return;
+    }
+    const offers: Offer[] = [];
+    let bytes = 0;
+    for (const file of files) {
+      const intake = await readFile(file);
+      if (intake.content?.kind !== 'recording') bytes += file.size;
+      offers.push(offerOf(intake, file));
+      if (bytes > LARGEST_TOTAL_BYTES) {
+        this.session.tell('problem', 'These files are more than 500 MB together: open them in parts.');
+        return;
+      }
+    }
+    await this.decide(offers);
+  }
+
+  /** Reads text that was pasted or typed. */
+  async takeText(text: string): Promise<void> {
+    const fork = forkInUse(this.session.presentFork);
+    const { ends } = this.session.experiment.present;
+    await this.decide([offerOf(readPasted(text, { forkHz: fork.hz, ends }), null)]);
+  }
+
+  /** What is whole and leaves no choice is done at once; all else is asked. */
+  private async decide(offers: readonly Offer[]): Promise<void> {
+    const isWhole = offers.every(({ intake }) => intake.content !== null && intake.faults.length === 0);
+    const kinds = new Set(offers.map(({ intake }) => intake.content?.kind));
+    // What needs a decision comes first.
+    const isSound = ({ intake }: Offer): number => (intake.faults.length === 0 ? 1 : 0);
+    this.offers = [...offers].sort((one, other) => isSound(one) - isSound(other));
+    if (isWhole && this.forClass && !kinds.has('recording')) this.onClass();
+    else if (isWhole && kinds.size === 1 && kinds.has('recording')) this.onListen();
+    else if (isWhole && offers.length === 1 && kinds.has('experiment')) await this.onOpen();
+    else {
+      await this.updateComplete;
+      if (!this.dialog.open) this.dialog.showModal();
+    }
+  }
+
+  private get chosen(): readonly Offer[] {
+    return this.offers.filter(({ isTaken, intake }) => isTaken && intake.content !== null);
+  }
+
+  private onChoose(index: number): void {
+    this.offers = this.offers.map((offer, at) =>
+      at === index ? { ...offer, isTaken: !offer.isTaken } : offer,
+    );
+  }
+
+  private onClass(): void {
+    const intakes = this.chosen.map(({ intake }) => intake);
+    this.send('class-take', intakes);
+    this.done();
+  }
+
+  private onListen(): void {
+    const files = this.chosen.flatMap(({ intake, file }) =>
+      intake.content?.kind === 'recording' && file !== null ? [file] : [],
+    );
+    this.send('recordings-take', files);
+    this.done();
+  }
+
+  /** Every experiment and table as an experiment of its own; the last one stays open. */
+  private async onOpen(): Promise<void> {
+    const { chosen } = this;
+    this.done();
+    for (const { intake } of chosen) {
+      if (intake.content?.kind === 'experiment') {
+        const isOpen = await this.session.experiments.open(intake.content.experiment, 'open file');
+        if (!isOpen) continue;
+        this.session.tell(
+          'info',
+          `“${intake.content.experiment.title}” is open. What was open before is in the list, or a step back.`,
+        );
+      } else if (intake.content?.kind === 'table') {
+        const title = intake.name.replace(/\.\w+$/, '');
+        const taken = experimentFromRows(title, intake.content.rows, this.outside());
+        if (taken.experiment.marks.length === 0) this.tellNothing(title, taken);
+        else if (await this.session.experiments.open(taken.experiment, 'open table'))
+          this.tellTaken(taken, `“${title}” is open as a new experiment`);
+      }
+    }
+  }
+
+  private onAdd(): void {
+    const rows = this.chosen.flatMap(({ intake }) =>
+      intake.content?.kind === 'table' ? intake.content.rows : [],
+    );
+    const taken = takeRows(this.session.experiment, rows, this.outside());
+    const count = rows.length - taken.faults.length;
+    if (count === 0) this.tellNothing('the table', taken);
+    else if (this.session.change('add table', () => taken.experiment)) {
+      this.tellTaken(taken, `${count} marks added`);
+      this.done();
+      return;
+    }
+    // Nothing was taken: what was pasted stays in its field.
+    this.onCancel();
+  }
+
+  private tellNothing(what: string, { faults }: TakenRows): void {
+    const left = faults.slice(0, 3).map(({ row, message }) => `row ${row ?? '?'}: ${message}`);
+    this.session.tell('problem', `No row of ${what} could be taken. ${left.join(' ')}`);
+  }
+
+  private tellTaken({ faults, remarks }: TakenRows, done: string): void {
+    const left = faults.slice(0, 3).map(({ row, message }) => `row ${row ?? '?'}: ${message}`);
+    const words = [
+      `${done}; Undo takes it back.`,
+      ...(faults.length === 0 ? [] : [`${faults.length} rows were left out: ${left.join(' ')}`]),
+      ...remarks,
+    ];
+    this.session.tell(faults.length === 0 ? 'info' : 'problem', words.join(' '));
+  }
+
+  private outside() {
+    return { newId: () => this.session.newId(), now: this.now() };
+  }
+
+  private onCancel(): void {
+    this.dialog.close();
+    this.offers = [];
+  }
+
+  private done(): void {
+    if (this.offers.some(({ file }) => file === null)) this.send('text-taken', null);
+    this.onCancel();
+  }
+
+  private send(name: string, detail: unknown): void {
+    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+  }
+
+  override render() {
+    const kinds = new Set(this.chosen.map(({ intake }) => intake.content?.kind));
+    const isOpenable = kinds.has('experiment') || kinds.has('table');
+    const openName = this.chosen.length > 1 ? 'Open each as an experiment' : 'Open as a new experiment';
+    const toClass =
+      isOpenable || kinds.has('results')
+        ? html`<button class=${this.forClass ? 'primary' : ''} @click=${this.onClass}>
+            Take into the class view
+          </button>`
+        : nothing;
+    return html`<dialog aria-labelledby="title" @cancel=${this.onCancel}>
+      <h2 id="title">What came in</h2>
+      ${this.offers.length > 1 ? html`<p>${sumWords(this.offers)}</p>` : nothing}
+      <ul class="files" tabindex="0" aria-label="Files">
+        ${this.offers.map((offer, index) => this.offerItem(offer, index))}
+      </ul>
+      <div class="row">
+        ${this.forClass ? toClass : nothing}
+        ${kinds.has('table') ? html`<button class=${this.forClass ? '' : 'primary'} @click=${this.onAdd}>Add to this experiment</button>` : nothing}
+        ${isOpenable ? html`<button @click=${this.onOpen}>${openName}</button>` : nothing}
+        ${this.forClass ? nothing : toClass}
+        ${kinds.has('recording') ? html`<button @click=${this.onListen}>Listen to the recordings</button>` : nothing}
+        <button @click=${this.onCancel}>
+          ${this.chosen.length === 0 ? 'Close, nothing changes' : 'Cancel'}
+        </button>
+      </div>
+    </dialog>`;
+  }
+
+  private offerItem({ intake, isTaken }: Offer, index: number) {
+    const words = intakeWords(intake);
+    return html`<li>
+      <strong>${intake.name}</strong>: ${words.what}
+      ${words.remarks.map((remark) => html`<p class="small">${remark}</p>`)}
+      ${
+        words.faults.length === 0
+          ? nothing
+          : html`<ul>
+              ${words.faults.map((fault) => html`<li class="small">${fault}</li>`)}
+            </ul>`
+      }
+      ${
+        words.ask === null
+          ? nothing
+          : html`<label class="row"
+              ><input
+                type="checkbox"
+                .checked=${live(isTaken)}
+                @change=${() => this.onChoose(index)}
+              />${words.ask}</label
+            >`
+      }
+    </li>`;
+  }
+}
+
+/** How much of what came in is of use. */
+function sumWords(offers: readonly Offer[]): string {
+  const usable = offers.filter(({ intake }) => intake.content !== null).length;
+  const faulty = offers.filter(({ intake }) => intake.content !== null && intake.faults.length > 0).length;
+  const inPart = faulty === 0 ? '' : `, ${faulty} of them in part`;
+  return usable === offers.length && faulty === 0
+    ? `All ${offers.length} files can be used.`
+    : `${usable} of ${offers.length} files can be used${inPart}. What is wrong comes first.`;
+}
+
+/** A whole file is wanted unless said otherwise, the good part of a faulty one only when asked for. */
+function offerOf(intake: Intake, file: File | null): Offer {
+  return { intake, file, isTaken: intake.content !== null && intake.faults.length === 0 };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-intake': IntakeElement;
+  }
+}

@@ -1,0 +1,72 @@
+import { css, html } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import type { Reading } from '../../marks/parseReading.ts';
+import { readingFault } from '../../notebook/columnFault.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import type { LengthField } from '../parts/lengthField.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { fieldDraft } from '../parts/typedEntry.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/lengthField.ts';
+
+/** Adds a mark whose length is typed at once, for work without a microphone. */
+@customElement('bench-add-mark')
+export class AddMarkElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .row {
+        align-items: start;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @query('bench-length-field') private field!: LengthField;
+  protected readonly watch = new SessionWatch(this, ['notebook']);
+
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.field.focusEntry();
+  }
+
+  private readonly checkReading = (readingM: number): string | null =>
+    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+
+  private onLength(event: CustomEvent<Reading | null>): void {
+    const reading = event.detail;
+    if (reading !== null) this.session.addMarkByHand(reading.lengthM, reading.otherLengthM);
+  }
+
+  private onAdd(): void {
+    this.field.take();
+    void this.field.focusEntry();
+  }
+
+  private onDone(event: Event): void {
+    event.stopPropagation();
+  }
+
+  override render() {
+    return html`
+      <div class="row">
+        <bench-length-field
+          label="Length of a new mark"
+          .draft=${fieldDraft(this.session, 'new length')}
+          fleeting
+          .check=${this.checkReading}
+          @length-change=${this.onLength}
+          @length-done=${this.onDone}
+        ></bench-length-field>
+        <button @click=${this.onAdd}>Add mark</button>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-add-mark': AddMarkElement;
+  }
+}

@@ -1,0 +1,195 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Mark } from '../../marks/mark.ts';
+import { MarkIndex } from '../../marks/markIndex.ts';
+import { nextWaitingMark, ownMarks, waitingMarks } from '../../notebook/markList.ts';
+import { fixed } from '../../words/numbers.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { pageOf, pageStart } from '../parts/pagesElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import type { MarkRowElement } from './markRowElement.ts';
+import { highestOrderOf } from './offeredOrders.ts';
+import './markRowElement.ts';
+import './addMarkElement.ts';
+
+/** Marks on a page: with many more rows each key would take a moment. */
+const PAGE = 50;
+
+/** Marks, newest first: those that wait for a length, then the others; the deleted ones below. */
+@customElement('bench-marks')
+export class MarksElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      ol {
+        list-style: none;
+        display: grid;
+        gap: var(--gap-2);
+      }
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        justify-content: space-between;
+        align-items: center;
+        gap: var(--gap-2);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @state() private showDeleted = false;
+  /** Where the marks that are shown begin in the list of all. */
+  @state() private from = 0;
+  @state() private deletedFrom = 0;
+  protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
+
+  /** Puts the keyboard into the newest mark that waits for its length, else into the line that adds one. */
+  async focusWaiting(): Promise<void> {
+    await this.updateComplete;
+    await this.focusMark(waitingMarks(this.session.experiment).at(0));
+  }
+
+  private async focusMark(mark: Mark | undefined): Promise<void> {
+    if (mark === undefined) await this.renderRoot.querySelector('bench-add-mark')?.focusLength();
+    else await this.focusRow(mark.id);
+  }
+
+  /** Puts the keyboard into a mark's length; it is turned to where it isn't shown. */
+  private async focusRow(id: string): Promise<void> {
+    const listed = this.listed();
+    const at = listed.findIndex((mark) => mark.id === id);
+    if (at >= 0) this.from = pageStart(listed.length, at, PAGE);
+    await this.updateComplete;
+    await this.rowOf(id)?.focusLength();
+  }
+
+  /** All marks in the order in which they are shown. */
+  private listed(): readonly Mark[] {
+    const { experiment } = this.session;
+    const measured = ownMarks(experiment.marks).filter((mark) => mark.lengthM !== null);
+    return [...waitingMarks(experiment), ...measured.reverse()];
+  }
+
+  private onPage(event: CustomEvent<number>): void {
+    this.from = event.detail;
+  }
+
+  private rowOf(id: string): MarkRowElement | null {
+    return this.renderRoot.querySelector<MarkRowElement>(`bench-mark-row[data-id="${CSS.escape(id)}"]`);
+  }
+
+  private onDone(mark: Mark): void {
+    void this.focusMark(nextWaitingMark(this.session.experiment, mark.id) ?? undefined);
+  }
+
+  override render() {
+    const { experiment, outcomeIfAny: outcome, undoName, redoName } = this.session;
+    const waiting = waitingMarks(experiment);
+    const listed = this.listed();
+    const index = new MarkIndex(experiment.marks);
+    const highestOrder = highestOrderOf(experiment.marks, outcome);
+    return html`
+      <section class="stack" aria-label="Marks">
+        <div class="head">
+          <h2>Marks</h2>
+          <div class="row">
+            <button ?disabled=${undoName === null} @click=${() => this.session.undo()}>
+              Undo${undoName === null ? '' : ` ${undoName}`}
+            </button>
+            <button ?disabled=${redoName === null} @click=${() => this.session.redo()}>Redo</button>
+          </div>
+        </div>
+        <bench-add-mark .session=${this.session}></bench-add-mark>
+        ${
+          waiting.length > 0
+            ? html`<p class="lead">
+                ${waiting.length} ${waiting.length === 1 ? 'mark waits' : 'marks wait'} for a length. Enter
+                goes on to the next.
+              </p>`
+            : nothing
+        }
+        <ol>
+          ${repeat(
+            pageOf(listed, this.from, PAGE),
+            (mark) => mark.id,
+            (mark) =>
+              html`<li>
+                <bench-mark-row
+                  data-id=${mark.id}
+                  .session=${this.session}
+                  .mark=${mark}
+                  .index=${index}
+                  .outcome=${outcome}
+                  .highestOrder=${highestOrder}
+                  @length-done=${() => this.onDone(mark)}
+                ></bench-mark-row>
+              </li>`,
+          )}
+        </ol>
+        <bench-pages
+          what="marks"
+          .total=${listed.length}
+          .from=${this.from}
+          .size=${PAGE}
+          @page-change=${this.onPage}
+        ></bench-pages>
+        ${
+          experiment.marks.length === 0
+            ? html`<p class="lead">
+                No marks yet. A flagged resonance makes one; so does the key M, or a length typed above.
+              </p>`
+            : nothing
+        }
+        ${this.deletedList()}
+      </section>
+    `;
+  }
+
+  private deletedList() {
+    const deletedMarks = ownMarks(this.session.experiment.deletedMarks);
+    if (deletedMarks.length === 0) return nothing;
+    return html`
+      <details ?open=${this.showDeleted} @toggle=${this.onToggle}>
+        <summary>Deleted marks (${deletedMarks.length})</summary>
+        <ul class="stack">
+          ${pageOf(deletedMarks, this.deletedFrom, PAGE).map(
+            (mark) =>
+              html`<li class="row">
+                <span>${lengthWords(mark)}</span>
+                <button
+                  aria-label="Bring back the mark ${lengthWords(mark)}"
+                  @click=${() => this.session.restoreMark(mark.id)}
+                >
+                  Bring back
+                </button>
+              </li>`,
+          )}
+        </ul>
+        <bench-pages
+          what="deleted marks"
+          .total=${deletedMarks.length}
+          .from=${this.deletedFrom}
+          .size=${PAGE}
+          @page-change=${(event: CustomEvent<number>) => (this.deletedFrom = event.detail)}
+        ></bench-pages>
+      </details>
+    `;
+  }
+
+  private onToggle(event: Event): void {
+    this.showDeleted = (event.target as HTMLDetailsElement).open;
+  }
+}
+
+function lengthWords({ lengthM }: Mark): string {
+  return lengthM === null ? 'without length' : `at ${fixed(lengthM * 100, 2)} cm`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-marks': MarksElement;
+  }
+}

@@ -1,0 +1,98 @@
+import { css, html, nothing } from 'lit';
+import { customElement, query, state } from 'lit/decorators.js';
+import { PartElement } from './partElement.ts';
+import { ClosedByAddress } from './closedByAddress.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** What is asked before something is done that can't be taken back. */
+export interface Question {
+  /** The question itself. */
+  readonly heading: string;
+  /** What will be gone. */
+  readonly message: string;
+  /** Words of the button that leaves all as it is. */
+  readonly no: string;
+  readonly yes: string;
+  /** Something that can be done first; then the answer is yes. */
+  readonly first?: { readonly words: string; readonly act: () => void };
+}
+
+/** Asks before something that has no undo. Escape is a no, and so is an address that leads elsewhere. */
+@customElement('bench-ask')
+export class AskElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      dialog {
+        border-color: var(--ink);
+        border-width: 2px;
+        max-inline-size: min(34rem, 92vw);
+      }
+      h3,
+      p {
+        overflow-wrap: anywhere;
+      }
+    `,
+  ];
+
+  @state() private question: Question | null = null;
+  @query('dialog') private dialog!: HTMLDialogElement;
+  private answer: ((isYes: boolean) => void) | null = null;
+  protected readonly address = new ClosedByAddress(this, () => this.settle(false));
+
+  /** Settles with the answer. A question that still stands is answered with no. */
+  async ask(question: Question): Promise<boolean> {
+    this.settle(false);
+    this.question = question;
+    const answered = new Promise<boolean>((resolve) => (this.answer = resolve));
+    await this.updateComplete;
+    this.dialog.showModal();
+    return answered;
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.settle(false);
+  }
+
+  private settle(isYes: boolean): void {
+    const { answer } = this;
+    this.answer = null;
+    if (this.dialog?.open) this.dialog.close();
+    answer?.(isYes);
+  }
+
+  private onFirst(): void {
+    this.question?.first?.act();
+    this.settle(true);
+  }
+
+  override render() {
+    const { question } = this;
+    return html`<dialog aria-labelledby="question" @close=${() => this.settle(false)}>
+      ${
+        question === null
+          ? nothing
+          : html`<div class="stack">
+              <h3 id="question">${question.heading}</h3>
+              <p>${question.message}</p>
+              <div class="row">
+                <button @click=${() => this.settle(false)}>${question.no}</button>
+                ${
+                  question.first === undefined
+                    ? nothing
+                    : html`<button @click=${this.onFirst}>${question.first.words}</button>`
+                }
+                <button @click=${() => this.settle(true)}>${question.yes}</button>
+              </div>
+            </div>`
+      }
+    </dialog>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-ask': AskElement;
+  }
+}

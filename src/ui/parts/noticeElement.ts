@@ -1,0 +1,143 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { waitingMarks } from '../../notebook/markList.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { PartElement } from './partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+const SHOWN_MS = 8000;
+const SAVED_WORDS = {
+  nothing: '',
+  saved: 'Saved',
+  saving: 'Saving…',
+  refused: 'Not saved on this device',
+} as const;
+
+/**
+ * The line along the page's lower edge: what the bench has to say, announced politely, and whether the work is saved.
+ * It is always there, so that nothing moves and nothing is covered when a message comes. From anywhere it leads to the
+ * marks that wait for a length.
+ * @fires lengths-show  to go to the newest of them
+ */
+@customElement('bench-notice')
+export class NoticeElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .bar {
+        position: fixed;
+        inset-block-end: 0;
+        inset-inline: 0;
+        z-index: 5;
+        min-block-size: 2.75rem;
+        display: flex;
+        align-items: center;
+        gap: var(--gap-3);
+        padding: var(--gap-1) clamp(0.75rem, 2vw, 1.5rem);
+        border-block-start: 1px solid var(--line);
+        background: var(--paper);
+      }
+      p {
+        flex: 1;
+        min-inline-size: 0;
+      }
+      .told {
+        background: var(--room-wash);
+        border-block-start: 3px solid var(--room);
+      }
+      .problem {
+        background: var(--alert-wash);
+        border-block-start: 3px solid var(--alert);
+      }
+      button {
+        flex: none;
+      }
+      @media (max-width: 480px) {
+        .bar {
+          gap: var(--gap-2);
+        }
+        .told .saved {
+          display: none;
+        }
+        .told p {
+          font-size: var(--text-small);
+          line-height: 1.2;
+        }
+        button {
+          padding-inline: var(--gap-2);
+        }
+      }
+      .saved {
+        font-size: var(--text-small);
+        color: var(--ink-soft);
+      }
+      .refused {
+        color: var(--alert);
+        font-weight: 600;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  private hideTimer = 0;
+  protected readonly watch = new SessionWatch(this, ['notice', 'capture', 'notebook'], () => this.onChange());
+  private lastSerial: number | null = null;
+
+  /** News goes by itself; a problem stays until it is closed. */
+  private onChange(): void {
+    const { notice } = this.session;
+    this.requestUpdate();
+    if ((notice?.serial ?? null) === this.lastSerial) return;
+    this.lastSerial = notice?.serial ?? null;
+    clearTimeout(this.hideTimer);
+    if (notice?.kind === 'info') {
+      this.hideTimer = window.setTimeout(() => this.session.dismissNotice(), SHOWN_MS);
+    }
+  }
+
+  override render() {
+    const { notice, saveState, experiment } = this.session;
+    const waiting = waitingMarks(experiment).length;
+    const isProblem = notice?.kind === 'problem';
+    return html`
+      <div class="bar ${notice === null ? '' : 'told'} ${isProblem ? 'problem' : ''}">
+        <p role=${isProblem ? 'alert' : 'status'}>${notice?.message ?? ''}${this.unspoken()}</p>
+        ${
+          notice === null
+            ? nothing
+            : html`<button @click=${() => this.session.dismissNotice()}>Close</button>`
+        }
+        ${
+          waiting === 0
+            ? nothing
+            : html`<button @click=${this.onLengths}>
+                Type ${waiting === 1 ? 'a length' : `${waiting} lengths`}
+              </button>`
+        }
+        <span class="saved ${saveState.kind}" role="status">${SAVED_WORDS[saveState.kind]}</span>
+      </div>
+    `;
+  }
+
+  private onLengths(): void {
+    this.dispatchEvent(new CustomEvent('lengths-show'));
+  }
+
+  /** What stands elsewhere on the page for the eye, but must be heard with the message: what to do about a failure. */
+  private unspoken() {
+    const { notice } = this.session;
+    const { capture } = this.session.hearing;
+    if (notice === null || capture.kind !== 'failed') return nothing;
+    const { message } = capture.failure;
+    const end = message.indexOf('. ') + 1;
+    if (end === 0 || !notice.message.startsWith(message.slice(0, end))) return nothing;
+    return html`<span class="unseen">${message.slice(end)}</span>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-notice': NoticeElement;
+  }
+}

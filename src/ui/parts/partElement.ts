@@ -1,0 +1,74 @@
+import { LitElement, html, render } from 'lit';
+
+/**
+ * What every element of the page is: where one throws while it is drawn or while it follows the session, it says so in
+ * its own place, and the rest of the page goes on. Whatever draws it the next time, or “Try again”, brings it back.
+ * @fires step-undo  to undo the last step, from a part that has failed
+ * @fires experiment-save  to save the experiment as a file, from a part that has failed
+ */
+export abstract class PartElement extends LitElement {
+  /** Why the part shows a fault in place of itself; null while it works. */
+  private failure: { readonly error: unknown } | null = null;
+
+  /** What it is to a person; null until that was asked for. */
+  private partName: string | null = null;
+
+  get hasFailed(): boolean {
+    return this.failure !== null;
+  }
+
+  protected override performUpdate(): void {
+    try {
+      super.performUpdate();
+      this.failure = null;
+    } catch (error) {
+      this.fail(error);
+    }
+  }
+
+  /**
+   * Shows the fault in place of the element.
+   * @param error  whatever was thrown
+   * @param again  what failed, to be tried again before the element is drawn anew
+   */
+  fail(error: unknown, again: () => void = () => undefined): void {
+    // A part that fails with every block of sound is reported once.
+    if (this.failure === null || String(this.failure.error) !== String(error)) {
+      console.error(`<${this.localName}> has failed:`, error);
+    }
+    this.failure = { error };
+    this.showFailure(again);
+    if (this.partName === null) void this.findName(again);
+  }
+
+  /** The names come when they are needed; the message doesn't wait for them. */
+  private async findName(again: () => void): Promise<void> {
+    const { partName } = await import('./partNames.ts');
+    this.partName = partName(this.localName);
+    if (this.hasFailed) this.showFailure(again);
+  }
+
+  private showFailure(again: () => void): void {
+    const which = this.partName === null ? '' : `: ${this.partName}`;
+    const onAgain = (): void => {
+      again();
+      this.requestUpdate();
+    };
+    const panel = html`<div class="failed" role="alert">
+      <p>
+        <strong>This part of the page has failed${which}.</strong> The rest goes on. Try again; if your last
+        step brought it about, undo that step. The experiment’s file can be saved in any case.
+      </p>
+      <div class="row">
+        <button @click=${onAgain}>Try again</button>
+        <button @click=${() => askPage(this, 'step-undo')}>Undo the last step</button>
+        <button @click=${() => askPage(this, 'experiment-save')}>Save the experiment’s file</button>
+      </div>
+    </div>`;
+    render(panel, this.renderRoot, this.renderOptions);
+  }
+}
+
+function askPage(part: PartElement, name: 'step-undo' | 'experiment-save'): void {
+  part.dispatchEvent(new CustomEvent(name, { bubbles: true, composed: true }));
+}

@@ -1,0 +1,100 @@
+import { css, html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { PRINT_PALETTE } from '../../report/plots/plot.ts';
+import type { Picture } from '../../report/plots/picture.ts';
+import { saveFile } from '../saveFile.ts';
+import { PartElement } from './partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { ThemeWatch } from '../themeWatch.ts';
+import { plotPalette } from './plotPalette.ts';
+import { svgAddress } from './svgAddress.ts';
+import { svgToPng } from './svgToPng.ts';
+
+/** In a narrower place letters would shrink with the picture. */
+const SMALL_BELOW_PX = 480;
+
+/** A picture with its words, to look at and to save. Files are drawn in print colours. */
+@customElement('bench-picture')
+export class PictureElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      img {
+        display: block;
+        inline-size: 100%;
+        block-size: auto;
+        border: 1px solid var(--line);
+      }
+      /* Narrower its letters could not be read: it slides sideways instead. */
+      .scroll img {
+        min-inline-size: 32rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) picture!: Picture;
+  /** Of the saved file, without ending. */
+  @property() name = 'picture';
+  /** It has no form for a narrow place, and any height. */
+  @property({ type: Boolean }) sliding = false;
+  @state() private isSmall = false;
+  private readonly sizes = new ResizeObserver(([entry]) => {
+    if (entry !== undefined) this.isSmall = entry.contentRect.width < SMALL_BELOW_PX;
+  });
+  protected readonly themes = new ThemeWatch(this);
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.sizes.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.sizes.disconnect();
+  }
+
+  private get printed(): string {
+    return this.picture.svg(PRINT_PALETTE, false);
+  }
+
+  private onSvg(): void {
+    saveFile(`${this.name}.svg`, 'image/svg+xml', this.printed);
+  }
+
+  private async onPng(): Promise<void> {
+    saveFile(`${this.name}.png`, 'image/png', await svgToPng(this.printed));
+  }
+
+  override render() {
+    const { title, words } = this.picture;
+    return html`<figure class="stack">
+      ${
+        this.sliding
+          ? html`<div class="scroll" tabindex="0" role="region" aria-label="Picture: ${title}">
+              ${this.image()}
+            </div>`
+          : this.image()
+      }
+      <figcaption class="small">${words}</figcaption>
+      <div class="row">
+        <button @click=${this.onSvg} aria-label="Save “${title}” as SVG">Save as SVG</button>
+        <button @click=${this.onPng} aria-label="Save “${title}” as PNG">Save as PNG</button>
+      </div>
+    </figure>`;
+  }
+
+  private image() {
+    const { title, words } = this.picture;
+    const source = svgAddress(this.picture.svg(plotPalette(this), this.isSmall));
+    const alt = `${title}. ${words}`;
+    return this.sliding
+      ? html`<img src=${source} alt=${alt} />`
+      : html`<img src=${source} width="640" height=${this.isSmall ? 480 : 400} alt=${alt} />`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-picture': PictureElement;
+  }
+}

@@ -1,0 +1,137 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Lesson } from '../../notebook/experiment.ts';
+import { readLesson } from '../../notebook/readExperiment.ts';
+import { RecordFaults, RecordReader } from '../../notebook/recordReader.ts';
+import { LONGEST } from '../../limits/longest.ts';
+import { wellFormed } from '../../limits/texts.ts';
+import { lessonFault, lessonHash, planOf } from '../../notebook/lessonLink.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** Name of the form among the drafts. */
+const DRAFT = 'lesson';
+
+/** Makes a lesson link: forks, tube and ends as they are now, a task, and what is kept back. */
+@customElement('bench-lesson')
+export class LessonElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      textarea,
+      input[readonly] {
+        inline-size: 100%;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @state() private link = '';
+  /** Why no link can be made. */
+  @state() private fault: string | null = null;
+  @query('textarea') private task!: HTMLTextAreaElement;
+  @query('#expected') private expected!: HTMLInputElement;
+  @query('#theory') private theory!: HTMLInputElement;
+  @query('#truth') private truth!: HTMLInputElement;
+  protected readonly watch = new SessionWatch(this, ['notebook'], () => this.followUp());
+
+  /** Whose form is shown. */
+  private shownId: string | null = null;
+
+  override updated(): void {
+    const { id } = this.session.experiment;
+    if (id !== this.shownId) this.bringBack(id);
+  }
+
+  /** The form as it was left for this experiment; empty where nothing was typed. */
+  private bringBack(id: string): void {
+    this.shownId = id;
+    const form = readForm(this.session.drafts.get(id, DRAFT));
+    this.task.value = form.task;
+    this.expected.checked = form.hideExpected;
+    this.theory.checked = form.hideTheory;
+    this.truth.checked = form.hideTruth;
+    this.followUp();
+  }
+
+  private get form(): Lesson {
+    return {
+      task: this.task.value,
+      hideExpected: this.expected.checked,
+      hideTheory: this.theory.checked,
+      hideTruth: this.truth.checked,
+    };
+  }
+
+  private onInput(): void {
+    this.session.drafts.set(this.session.experiment.id, DRAFT, JSON.stringify(this.form));
+    this.followUp();
+  }
+
+  /** A link once made never stays behind what the form and the apparatus say. */
+  private followUp(): void {
+    this.requestUpdate();
+    if (this.link !== '') this.onMake();
+  }
+
+  private onMake(): void {
+    const plan = planOf(this.session.experiment, { ...this.form, task: wellFormed(this.task.value.trim()) });
+    this.fault = lessonFault(plan);
+    this.link = this.fault === null ? location.href.split('#').at(0) + lessonHash(plan) : '';
+  }
+
+  private async onCopy(): Promise<void> {
+    try {
+      await navigator.clipboard.writeText(this.link);
+      this.session.tell('info', 'The lesson link was copied.');
+    } catch {
+      this.session.tell('problem', 'The browser didn’t allow copying: mark the link and copy it by hand.');
+    }
+  }
+
+  override render() {
+    return html`<section class="stack" aria-label="Lesson link" @input=${this.onInput}>
+      <h2>Lesson link</h2>
+      <p class="lead">
+        For teachers: the forks, the tube and the column as they are set now, as a link for the class. It
+        holds no marks and no names.
+      </p>
+      <label>What to measure<textarea rows="3" maxlength=${LONGEST.task}></textarea></label>
+      <label class="row"><input type="checkbox" id="expected" />Hide where resonances are expected</label>
+      <label class="row"><input type="checkbox" id="theory" />Hide theory’s speed</label>
+      <label class="row"><input type="checkbox" id="truth" />Hide the practice column’s truth</label>
+      <p class="small">
+        The last two are separate: with theory hidden, “Show the truth” still gives the speed of sound away to
+        whoever practises. Tick both to keep it back everywhere.
+      </p>
+      <p><button @click=${this.onMake}>Make the link</button></p>
+      ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
+      ${
+        this.link === ''
+          ? nothing
+          : html`<label>Link<input readonly .value=${this.link} /></label>
+              <p><button @click=${this.onCopy}>Copy the link</button></p>`
+      }
+    </section>`;
+  }
+}
+
+/** An empty form where there is none, or one that isn't understood. */
+function readForm(draft: string | null): Lesson {
+  const empty: Lesson = { task: '', hideExpected: false, hideTheory: false, hideTruth: false };
+  try {
+    const reader = new RecordReader('', JSON.parse(draft ?? 'null'), new RecordFaults());
+    const form = readLesson(reader);
+    return reader.faults.texts.length === 0 ? form : empty;
+  } catch {
+    return empty;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-lesson': LessonElement;
+  }
+}

@@ -1,0 +1,80 @@
+import { css, html, unsafeCSS } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { unsafeHTML } from 'lit/directives/unsafe-html.js';
+import { fileStem } from '../../report/experimentJson.ts';
+import { labReport } from '../../report/labReport/labReport.ts';
+import { labReportFile } from '../../report/labReport/labReportFile.ts';
+import { LAB_REPORT_STYLE } from '../../report/labReport/labReportStyle.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { workingOut } from '../parts/workingOut.ts';
+import { saveFile } from '../saveFile.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { reportInput } from './reportInput.ts';
+
+/** The lab report as it will be printed, always dark on white, with the ways to take it along. */
+@customElement('bench-report')
+export class ReportElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    unsafeCSS(LAB_REPORT_STYLE),
+    css`
+      .tools {
+        padding-block-end: var(--gap-3);
+      }
+      .paper {
+        border: 1px solid var(--line);
+        background: #ffffff;
+        color-scheme: light;
+      }
+      @media print {
+        .tools {
+          display: none;
+        }
+        .paper {
+          border: 0;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
+
+  private onSave(): void {
+    const input = reportInput(this.session);
+    if (input === null) return;
+    const name = `${fileStem(this.session.experiment)}-report.html`;
+    saveFile(name, 'text/html', labReportFile(input));
+  }
+
+  private onPrint(): void {
+    print();
+  }
+
+  override render() {
+    const input = reportInput(this.session);
+    return html`<section aria-label="Lab report">
+      <div class="row tools">
+        <button class="primary" ?disabled=${input === null} @click=${this.onPrint}>
+          Print or save as PDF
+        </button>
+        <button ?disabled=${input === null} @click=${this.onSave}>Save as an HTML file</button>
+        <a href="#records">Back to records</a>
+        <p class="small">Names and discussion have empty lines to write on.</p>
+      </div>
+      ${
+        input === null
+          ? html`<p>The report is${workingOut(true)}</p>`
+          : html`<div class="paper">${unsafeHTML(labReport(input).text)}</div>`
+      }
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-report': ReportElement;
+  }
+}

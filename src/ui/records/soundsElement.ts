@@ -1,0 +1,195 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { RecordingSource } from '../../capture/recordingSource.ts';
+import { markNumber } from '../../notebook/markList.ts';
+import { soundBytes } from '../../notebook/keptSound.ts';
+import type { KeptSound } from '../../notebook/keptSound.ts';
+import { askStorage, storageFault } from '../../notebook/storageFault.ts';
+import { fileStem } from '../../report/experimentJson.ts';
+import { megabytes } from '../../report/megabytes.ts';
+import { fixed } from '../../words/numbers.ts';
+import { soundWav } from '../../report/soundWav.ts';
+import type { Session } from '../../session/session.ts';
+import { SOUND_LIMIT_BYTES } from '../../session/hearing/soundKeeping.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import type { AskElement } from '../parts/askElement.ts';
+import { saveFile } from '../saveFile.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import '../parts/askElement.ts';
+
+/** Sound kept on request: how much, out as WAV, heard again with the fork chosen now, deleted. */
+@customElement('bench-sounds')
+export class SoundsElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      ul {
+        list-style: none;
+        display: grid;
+        gap: var(--gap-2);
+        max-block-size: 24rem;
+        overflow-y: auto;
+      }
+      li {
+        border-inline-start: 5px solid var(--line);
+        padding-inline-start: var(--gap-3);
+      }
+      .choice {
+        display: flex;
+        gap: var(--gap-2);
+        align-items: center;
+        min-block-size: var(--target);
+      }
+      .choice input {
+        flex: none;
+      }
+      .tools button {
+        font-size: var(--text-small);
+        padding-inline: var(--gap-2);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @state() private sounds: readonly KeptSound[] = [];
+  @state() private usedBytes = 0;
+  @query('bench-ask') private asking!: AskElement;
+  protected readonly watch = new SessionWatch(
+    this,
+    ['keeping', 'notebook', 'capture'],
+    () => void this.load(),
+  );
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.load();
+  }
+
+  private async load(): Promise<void> {
+    this.requestUpdate();
+    const all = await this.session.keeping.sounds?.listSounds().catch(() => []);
+    const { id } = this.session.experiment;
+    this.usedBytes = (all ?? []).reduce((sum, sound) => sum + soundBytes(sound), 0);
+    this.sounds = (all ?? [])
+      .filter((sound) => sound.experimentId === id)
+      .sort((one, other) => (one.createdAt < other.createdAt ? -1 : 1));
+  }
+
+  private async onToggle(event: Event): Promise<void> {
+    if ((event.target as HTMLInputElement).checked) await this.session.sound.turnOn();
+    else this.session.sound.turnOff();
+    // Where it can't be kept the box says so.
+    this.requestUpdate();
+  }
+
+  private async wavOf(sound: KeptSound): Promise<Uint8Array<ArrayBuffer> | null> {
+    const { sounds } = this.session.keeping;
+    if (sounds === null) return null;
+    const asked = await askStorage(() => sounds.loadSamples(sound));
+    if ('value' in asked) return soundWav(this.session.experiment, sound, asked.value);
+    this.session.tell('problem', `This sound can’t be read: ${asked.fault.message}`);
+    return null;
+  }
+
+  private async onSave(sound: KeptSound, number: number): Promise<void> {
+    const wav = await this.wavOf(sound);
+    if (wav !== null) saveFile(`${fileStem(this.session.experiment)}-sound-${number}.wav`, 'audio/wav', wav);
+  }
+
+  private async onListen(sound: KeptSound): Promise<void> {
+    const wav = await this.wavOf(sound);
+    if (wav === null) return;
+    const source = new RecordingSource(new Blob([wav], { type: 'audio/wav' }), {
+      onProgress: (share) => this.session.hearing.setProgress(share),
+      cues: sound.marks.map(({ markId, timeS }) => ({ markId, timeS, label: '' })),
+    });
+    await this.session.hearing.start(source);
+  }
+
+  private async onErase(sound: KeptSound, number: number): Promise<void> {
+    const isWanted = await this.asking.ask({
+      heading: `Erase sound ${number}?`,
+      message: `${fixed(sound.frameCount / sound.sampleRateHz, 1)} s of sound are erased from this browser and can’t come back; the marks stay. Save it as WAV first if you still need it.`,
+      no: 'Keep it',
+      yes: 'Erase it',
+    });
+    if (!isWanted) return;
+    try {
+      await this.session.sound.idle();
+      await this.session.keeping.sounds?.removeSound(sound.id);
+      await this.session.sound.recount();
+    } catch (error) {
+      this.session.tell('problem', `This sound can’t be erased: ${storageFault(error).message}`);
+    }
+    await this.load();
+  }
+
+  override render() {
+    const { sound } = this.session;
+    return html`<section class="stack" aria-label="Kept sound">
+      <h2>Kept sound</h2>
+      <label class="choice"
+        ><input type="checkbox" .checked=${live(sound.isOn)} @change=${this.onToggle} />Keep the sound of each
+        sounding from now on</label
+      >
+      <p class="lead">
+        Off unless you ask for it, each time the page is opened: voices in the room are on it too. It stays on
+        this device. ${megabytes(this.usedBytes)} of ${megabytes(SOUND_LIMIT_BYTES)} used by all experiments.
+      </p>
+      ${
+        this.sounds.length === 0
+          ? nothing
+          : html`<ul>
+                ${repeat(
+                  this.sounds,
+                  (kept) => kept.id,
+                  (kept, index) => this.line(kept, index + 1),
+                )}
+              </ul>
+              <p class="small">
+                “Listen again” hears a sound with the fork chosen now and renews the marks found in it; undo
+                brings them back.
+              </p>`
+      }
+      <bench-ask></bench-ask>
+    </section>`;
+  }
+
+  private line(sound: KeptSound, number: number) {
+    const { marks } = this.session.experiment;
+    const found = sound.marks.map(({ markId }) => markNumber(marks, markId));
+    const numbers = [...new Set(found)].filter((one) => one > 0);
+    const lengthS = sound.frameCount / sound.sampleRateHz;
+    return html`<li>
+      <p>
+        ${number}. ${new Date(sound.createdAt).toLocaleTimeString()} · ${fixed(lengthS, 1)} s ·
+        ${fixed(sound.forkHz, 0)} Hz · ${megabytes(soundBytes(sound))}
+        ${numbers.length === 0 ? nothing : html` · ${numbers.length === 1 ? 'mark' : 'marks'} ${numbers.join(', ')}`}
+      </p>
+      <div class="row tools">
+        <button aria-label="Save sound ${number} as WAV" @click=${() => void this.onSave(sound, number)}>
+          Save as WAV
+        </button>
+        <button
+          aria-label="Listen to sound ${number} again"
+          ?disabled=${this.session.hearing.isListening}
+          @click=${() => void this.onListen(sound)}
+        >
+          Listen again
+        </button>
+        <button aria-label="Erase sound ${number}" @click=${() => void this.onErase(sound, number)}>
+          Erase…
+        </button>
+      </div>
+    </li>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-sounds': SoundsElement;
+  }
+}

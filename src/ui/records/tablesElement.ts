@@ -1,0 +1,106 @@
+import { css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { copyTable } from '../../report/copyTable.ts';
+import { toCsv } from '../../report/csv.ts';
+import { fileStem } from '../../report/experimentJson.ts';
+import { EXPERIMENT_TABLES } from '../../report/tables/experimentTables.ts';
+import type { ExperimentTable } from '../../report/tables/experimentTables.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { workingOut } from '../parts/workingOut.ts';
+import { saveFile } from '../saveFile.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { putOnClipboard } from './putOnClipboard.ts';
+
+/** The experiment's tables, each as a CSV file or on the clipboard. */
+@customElement('bench-tables')
+export class TablesElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      th,
+      td {
+        vertical-align: middle;
+      }
+      td .row {
+        justify-content: end;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
+
+  /** Whether there is anything in a table, while what it needs is worked out. */
+  private hasRows(table: ExperimentTable): boolean {
+    const { experiment, outcomeIfAny: outcome } = this.session;
+    return !(table.needsResult && this.session.isWorkingOut) && table.hasRows(experiment, outcome.places);
+  }
+
+  private rowsOf(table: ExperimentTable): ReturnType<ExperimentTable['rows']> {
+    // The marks themselves can be taken along whatever becomes of their solution.
+    const { experiment, outcomeIfAny } = this.session;
+    return table.rows(experiment, outcomeIfAny.places);
+  }
+
+  private onCsv(table: ExperimentTable): void {
+    // The marks alone bear the experiment's plain name: they are what other programs and the solver read.
+    const ending = table.id === 'marks' ? '' : `-${table.id}`;
+    const name = `${fileStem(this.session.experiment)}${ending}.csv`;
+    saveFile(name, 'text/csv', toCsv(this.rowsOf(table)));
+  }
+
+  private async onCopy(table: ExperimentTable): Promise<void> {
+    const rows = this.rowsOf(table);
+    if (await putOnClipboard(copyTable(rows))) {
+      this.session.tell('info', `${table.name}: ${rows.length - 1} rows copied, ready to paste.`);
+    } else {
+      this.session.tell('problem', 'The browser didn’t allow copying. Save the CSV file instead.');
+    }
+  }
+
+  override render() {
+    return html`<section class="stack" aria-label="Tables">
+      <h2>Tables${workingOut(this.session.isWorkingOut)}</h2>
+      <p class="lead">
+        For spreadsheets and documents, all digits, units in the headings. Lengths have the rule’s zero offset
+        already taken off.
+      </p>
+      <table>
+        <tbody>
+          ${EXPERIMENT_TABLES.map((table) => {
+            const isEmpty = !this.hasRows(table);
+            return html`<tr>
+              <th scope="row">${table.name}</th>
+              <td>
+                <div class="row">
+                  <button
+                    @click=${() => this.onCsv(table)}
+                    ?disabled=${isEmpty}
+                    aria-label=${`Save ${table.name.toLowerCase()} as CSV`}
+                  >
+                    CSV
+                  </button>
+                  <button
+                    @click=${() => this.onCopy(table)}
+                    ?disabled=${isEmpty}
+                    aria-label=${`Copy ${table.name.toLowerCase()} as a table`}
+                  >
+                    Copy
+                  </button>
+                </div>
+              </td>
+            </tr>`;
+          })}
+        </tbody>
+      </table>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-tables': TablesElement;
+  }
+}

@@ -1,0 +1,176 @@
+import { html, nothing, svg } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
+import { live } from 'lit/directives/live.js';
+import type { Experiment } from '../../notebook/experiment.ts';
+import { fixed } from '../../words/numbers.ts';
+import type { Outcome } from '../../session/experiment/outcome.ts';
+import { predictColumn } from '../../session/experiment/predictColumn.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { columnGeometry, toPx } from './columnGeometry.ts';
+import type { ColumnGeometry } from './columnGeometry.ts';
+import { answerStrength, nearness, nodesAndAntinodes, standingWave, stemsOf } from './columnScene.ts';
+import type { Stem } from './columnScene.ts';
+import { columnStyles } from './columnStyles.ts';
+import { columnWords } from './columnWords.ts';
+import { forkArt } from './forkArt.ts';
+import { ruleArt } from './ruleArt.ts';
+import { stemsArt } from './stemArt.ts';
+import { expectedArt, nodesArt, tubeArt, waveArt } from './tubeArt.ts';
+
+/**
+ * The air column along its metre rule, to scale, with what is heard, the marks and the handle that slides it.
+ * @fires slide  detail: the column's new length in metres
+ */
+@customElement('bench-column')
+export class ColumnElement extends PartElement {
+  static override styles = [sharedStyles, columnStyles];
+
+  @property({ attribute: false }) session!: Session;
+  /** Length of the column, m, without the rule's zero offset. */
+  @property({ type: Number }) lengthM = 0.3;
+  /** Where the handle is, m: the tube may still be on its way there. */
+  @property({ type: Number }) goalM = 0.3;
+  @property({ type: Boolean }) forkAtMouth = true;
+  @property({ type: Boolean }) showExpected = true;
+  @property({ type: Boolean }) showWave = true;
+  @property() quantity: 'pressure' | 'displacement' = 'pressure';
+  @state() private widthPx = 900;
+  private readonly sizes = new ResizeObserver(([entry]) => {
+    if (entry !== undefined) this.widthPx = Math.round(entry.contentRect.width);
+  });
+  private lastRender = 0;
+  private stems: { experiment: Experiment; outcome: Outcome; list: readonly Stem[] } | null = null;
+  protected readonly watch = new SessionWatch(this, ['live', 'notebook', 'capture', 'answers'], () =>
+    this.onChange(),
+  );
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.sizes.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.sizes.disconnect();
+  }
+
+  private onChange(): void {
+    // Twenty pictures a second would be drawn for nothing: ten are as smooth as a level needs.
+    const now = performance.now();
+    if (this.session.hearing.isListening && now - this.lastRender < 90) return;
+    this.lastRender = now;
+    this.requestUpdate();
+  }
+
+  private onSlide(event: Event): void {
+    const centimetres = Number((event.target as HTMLInputElement).value);
+    this.dispatchEvent(
+      new CustomEvent('slide', { detail: centimetres / 100, bubbles: true, composed: true }),
+    );
+  }
+
+  /** Marks change seldom, the picture ten times a second. */
+  private stemsNow(): readonly Stem[] {
+    const { experiment, outcomeIfAny: outcome } = this.session;
+    if (this.stems?.experiment !== experiment || this.stems.outcome !== outcome)
+      this.stems = { experiment, outcome, list: stemsOf(experiment, outcome) };
+    return this.stems.list;
+  }
+
+  override render() {
+    const { experiment, outcomeIfAny: outcome } = this.session;
+    const { trace } = this.session.hearing;
+    const geometry = columnGeometry(this.widthPx, experiment.tube.travelM);
+    const prediction = predictColumn(experiment, outcome);
+    const mouthM = experiment.rule.zeroOffsetM;
+    const look = { ends: experiment.present.ends, mouthM, farEndM: mouthM + this.lengthM };
+    const strength = this.session.hearing.isListening
+      ? answerStrength(trace.points)
+      : this.showExpected
+        ? 0.5 * nearness(prediction, look.farEndM)
+        : 0;
+    const fork = this.session.presentFork;
+    const stems = this.stemsNow();
+    const wave = standingWave(prediction, this.lengthM, this.quantity);
+    return html`
+      <div class="box">
+        <svg
+          role="img"
+          aria-label=${columnWords(experiment, this.lengthM, stems)}
+          viewBox="0 0 ${geometry.widthPx} ${geometry.heightPx}"
+          height=${geometry.heightPx}
+        >
+          <defs>
+            <pattern
+              id="hatch"
+              width="7"
+              height="7"
+              patternUnits="userSpaceOnUse"
+              patternTransform="rotate(45)"
+            >
+              <path class="hatch" d="M0 0 V7" />
+            </pattern>
+          </defs>
+          ${guard([geometry.widthPx, geometry.travelM], () => ruleArt(geometry))}
+          <rect
+            class="air"
+            x=${toPx(geometry, mouthM)}
+            y=${geometry.tubeTopPx}
+            width=${Math.max(this.lengthM * geometry.pxPerM, 0)}
+            height=${geometry.tubeBottomPx - geometry.tubeTopPx}
+          />
+          ${this.showExpected ? expectedArt(geometry, prediction.expected) : nothing}
+          ${this.showWave ? waveArt(geometry, wave, { ...look, strength, quantity: this.quantity }) : nothing}
+          ${
+            this.showWave && strength > 0.3
+              ? nodesArt(geometry, nodesAndAntinodes(prediction, this.lengthM), mouthM)
+              : nothing
+          }
+          ${tubeArt(geometry, look)}
+          ${forkArt(geometry, {
+            label: `${fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`,
+            isSounding: trace.presentSounding !== null && this.session.hearing.isListening,
+            isAtMouth: this.forkAtMouth,
+          })}
+          ${guard([geometry.widthPx, geometry.travelM, stems], () => svg`${stemsArt(geometry, stems)}`)}
+        </svg>
+        ${this.handle(geometry, mouthM)}
+      </div>
+    `;
+  }
+
+  /** A native slider over the rule: its thumb stands under the piston. */
+  private handle(geometry: ColumnGeometry, mouthM: number) {
+    // A rule may begin so far off, and a tube be so short, that there is hardly anything to slide.
+    const longestM = Math.max(geometry.travelM - mouthM, 0);
+    const shortestM = Math.min(0.02, longestM);
+    // A slider's thumb stays inside its box, so the box reaches half a thumb beyond the travel.
+    const halfThumbPx = 22;
+    const left = toPx(geometry, mouthM + shortestM) - halfThumbPx;
+    const width = (longestM - shortestM) * geometry.pxPerM + 2 * halfThumbPx;
+    return html`
+      <input
+        type="range"
+        aria-label="Length of the column"
+        aria-valuetext="${fixed((mouthM + this.goalM) * 100, 1)} cm on the rule"
+        min=${shortestM * 100}
+        max=${longestM * 100}
+        step="0.1"
+        .value=${live(String(this.goalM * 100))}
+        .style=${`left:${left}px;width:${width}px;top:${geometry.ruleBottomPx - 2}px`}
+        @input=${this.onSlide}
+      />
+      <div class="handle-room"></div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-column': ColumnElement;
+  }
+}

@@ -1,0 +1,89 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { PartElement } from '../parts/partElement.ts';
+import { choice } from '../parts/choice.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+
+/** What is drawn in the column. */
+export interface Drawn {
+  readonly wave: 'pressure' | 'displacement' | 'none';
+  readonly expected: boolean;
+}
+
+const WAVES = [
+  { wave: 'pressure', name: 'pressure' },
+  { wave: 'displacement', name: 'displacement' },
+  { wave: 'none', name: 'nothing' },
+] as const;
+
+/**
+ * Chooses what is drawn in the column: the standing wave of pressure or of displacement, the expected places.
+ * @fires drawn-change  detail: the choice
+ */
+@customElement('bench-drawn')
+export class DrawnElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .row {
+        gap: var(--gap-2) var(--gap-4);
+        font-size: var(--text-small);
+      }
+      label {
+        display: flex;
+        align-items: center;
+        gap: var(--gap-2);
+        min-block-size: var(--target);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) drawn!: Drawn;
+  /** The teacher keeps the expected places back. */
+  @property({ type: Boolean }) withheld = false;
+
+  private say(change: Partial<Drawn>): void {
+    this.dispatchEvent(new CustomEvent('drawn-change', { detail: { ...this.drawn, ...change } }));
+  }
+
+  private onWave(chosen: string): void {
+    const wave = WAVES.find((one) => one.wave === chosen)?.wave;
+    if (wave !== undefined) this.say({ wave });
+  }
+
+  private onExpected(event: Event): void {
+    this.say({ expected: (event.target as HTMLInputElement).checked });
+  }
+
+  override render() {
+    return html`<div class="row">
+      <label
+        >Wave
+        ${choice({
+          label: 'Wave drawn',
+          options: WAVES.map(({ wave, name }) => ({ value: wave, name })),
+          now: () => this.drawn.wave,
+          choose: (wave) => this.onWave(wave),
+        })}</label
+      >
+      ${
+        this.withheld
+          ? nothing
+          : html`<label
+              ><input
+                type="checkbox"
+                .checked=${live(this.drawn.expected)}
+                @change=${this.onExpected}
+              />Expected places</label
+            >`
+      }
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-drawn': DrawnElement;
+  }
+}

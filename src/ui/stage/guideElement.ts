@@ -1,0 +1,126 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { truthWords } from '../../words/practiceTruth.ts';
+import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
+import type { Session } from '../../session/session.ts';
+import { presentSolution } from '../../session/experiment/turnRound.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { guideSteps } from './guideSteps.ts';
+
+/** Leads a first visitor from the door to a speed of sound, and at the end shows the truth. */
+@customElement('bench-guide')
+export class GuideElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      section {
+        border-inline-start: 5px solid var(--room);
+        background: var(--sheet);
+        padding: 0 var(--gap-4);
+      }
+      .step {
+        display: flex;
+        justify-content: space-between;
+        align-items: center;
+        gap: var(--gap-2) var(--gap-4);
+        /* As high as the button that comes with the first speed, and as the longest step. */
+        min-block-size: 3.25rem;
+      }
+      .step button {
+        flex: none;
+      }
+      .truth {
+        padding-block-end: var(--gap-2);
+      }
+      @media (max-width: 1180px) {
+        .step {
+          min-block-size: 4.25rem;
+        }
+      }
+      @media (max-width: 760px) {
+        section {
+          padding-inline: var(--gap-3);
+        }
+        .step {
+          flex-wrap: wrap;
+          min-block-size: 5.5rem;
+        }
+      }
+      /* Held in the hand: two lines and the button have room, and the column's fine steps stay in sight. */
+      @media (max-width: 480px) {
+        .step p {
+          font-size: var(--text-small);
+          line-height: 1.25;
+        }
+      }
+      .now {
+        font-weight: 600;
+      }
+      .count {
+        color: var(--ink-soft);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @property({ attribute: false }) practice!: PracticeRun;
+  @state() private isTruthShown = false;
+  private shown = '';
+  protected readonly watch = new SessionWatch(this, ['live', 'capture', 'notebook', 'answers'], () =>
+    this.onChange(),
+  );
+
+  private onChange(): void {
+    const { experiment } = this.session;
+    const { trace, isListening } = this.session.hearing;
+    const next = guideSteps(experiment, trace, isListening, this.practice.readings)
+      .map((step) => step.isDone)
+      .join();
+    // Whatever changes in the notebook may change the truth's comparison; the trace alone rarely changes a step.
+    if (next !== this.shown || !isListening) this.requestUpdate();
+    this.shown = next;
+  }
+
+  private onTruth(): void {
+    this.isTruthShown = !this.isTruthShown;
+  }
+
+  override render() {
+    const { experiment, outcomeIfAny: outcome } = this.session;
+    const { trace, isListening } = this.session.hearing;
+    const steps = guideSteps(experiment, trace, isListening, this.practice.readings);
+    const done = steps.filter((step) => step.isDone).length;
+    const next = steps.find((step) => !step.isDone);
+    const solution = presentSolution(experiment, outcome);
+    return html`<section aria-label="Guide">
+      <div class="step">
+        <p>
+          <span class="count">Guide, ${done} of ${steps.length}:</span>
+          <span class="now" role="status"
+            >${next?.words ?? 'Done: the speed stands above. More marks make it more certain.'}</span
+          >
+        </p>
+        ${
+          solution === null || experiment.lesson?.hideTruth === true
+            ? nothing
+            : html`<button aria-expanded=${this.isTruthShown ? 'true' : 'false'} @click=${this.onTruth}>
+                ${this.isTruthShown ? 'Hide the truth' : 'Show the truth'}
+              </button>`
+        }
+      </div>
+      ${
+        this.isTruthShown && solution !== null && experiment.lesson?.hideTruth !== true
+          ? html`<p class="truth">${truthWords(this.practice.column, solution)}</p>`
+          : nothing
+      }
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-guide': GuideElement;
+  }
+}

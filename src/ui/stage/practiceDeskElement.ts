@@ -1,0 +1,236 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { fixed } from '../../words/numbers.ts';
+import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
+import type { Session } from '../../session/session.ts';
+import {
+  areReadingsNoted,
+  needsOwnPlace,
+  noteReadings,
+  PRACTICE_PLACE,
+} from '../../session/hearing/practiceReadings.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { HoldRepeat } from '../parts/holdRepeat.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { choice } from '../parts/choice.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import './loupeElement.ts';
+
+const STEP_M = 0.001;
+
+const ROOMS = [
+  { noise: 'quiet', name: 'quiet' },
+  { noise: 'talk', name: 'some talk' },
+  { noise: 'full class', name: 'full class' },
+] as const;
+
+/**
+ * The hands of the practice column: strike, bring the fork to the mouth, and what the instruments read.
+ * @fires listen-start  when the fork is struck while nobody listens
+ * @fires slide-by  detail: metres to slide on, negative to slide back
+ */
+@customElement('bench-practice-desk')
+export class PracticeDeskElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .desk {
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--gap-2) var(--gap-4);
+        align-items: center;
+      }
+      @media (max-width: 480px) {
+        .desk > .row button {
+          padding: 0 var(--gap-2);
+        }
+      }
+      .room {
+        display: flex;
+        align-items: center;
+        gap: var(--gap-2);
+        font-size: var(--text-small);
+      }
+      .instruments {
+        display: flex;
+        max-inline-size: 23.5rem;
+        gap: var(--gap-2);
+        align-items: center;
+        font-size: var(--text-small);
+      }
+      .instruments button {
+        flex: none;
+      }
+      bench-loupe {
+        flex: 0 1 clamp(12.5rem, 15.5vw, 15rem);
+        min-inline-size: 0;
+      }
+      .fine {
+        display: flex;
+        max-inline-size: 100%;
+        gap: var(--gap-2);
+        align-items: center;
+      }
+      .fine button {
+        flex: none;
+        inline-size: var(--target);
+        padding: 0;
+        font-size: var(--text-large);
+        touch-action: none;
+        user-select: none;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @property({ attribute: false }) practice!: PracticeRun;
+  private readonly hold = new HoldRepeat();
+  @state() private noise: string = 'quiet';
+  @state() private lengthM = 0;
+  @state() private isAtMouth = true;
+  @state() private isNoted = false;
+  protected readonly watch = new SessionWatch(this, ['live', 'capture', 'notebook'], () => this.look());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.look();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.hold.end();
+  }
+
+  /** What the key S does as well. */
+  strike(): void {
+    if (!this.session.hearing.isListening) {
+      this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
+    }
+    this.practice.column.strike();
+    this.look();
+  }
+
+  /** What the key F does as well. */
+  toggleFork(): void {
+    this.practice.column.setForkAtMouth(!this.practice.column.forkIsAtMouth);
+    this.look();
+  }
+
+  damp(): void {
+    this.practice.column.damp();
+  }
+
+  private look(): void {
+    this.lengthM = this.practice.column.lengthM;
+    this.isAtMouth = this.practice.column.forkIsAtMouth;
+    this.isNoted = areReadingsNoted(this.session.experiment, this.practice.readings);
+  }
+
+  private onRoom(noise: string): void {
+    const room = ROOMS.find((one) => one.noise === noise);
+    if (room === undefined) return;
+    this.noise = room.noise;
+    this.practice.setNoise(room.noise);
+  }
+
+  private onReadings(): void {
+    const { readings } = this.practice;
+    const isApart = needsOwnPlace(this.session.experiment, readings);
+    const id = this.session.newId();
+    this.session.tell(
+      'info',
+      isApart
+        ? `The readings are noted under Apparatus, at a place of their own, “${PRACTICE_PLACE}”, which is now measured at.`
+        : 'The readings are noted under Apparatus.',
+    );
+    this.session.change('note readings', (experiment) => noteReadings(experiment, readings, id));
+  }
+
+  private onStep(byM: number): void {
+    this.dispatchEvent(new CustomEvent('slide-by', { detail: byM, bubbles: true, composed: true }));
+  }
+
+  /** A finger can't set a millimetre on a rule that a phone draws three to the pixel. */
+  private stepButton(byM: number, name: string, sign: string) {
+    const end = (): void => this.hold.end();
+    return html`<button
+      aria-label=${name}
+      @pointerdown=${() => this.hold.begin(() => this.onStep(byM))}
+      @pointerup=${end}
+      @pointerleave=${end}
+      @pointercancel=${end}
+      @contextmenu=${(event: Event) => event.preventDefault()}
+      @click=${(event: MouseEvent) => {
+        // Pressed by a key or by a screen reader: no pointer came before it.
+        if (event.detail === 0) this.onStep(byM);
+      }}
+    >
+      ${sign}
+    </button>`;
+  }
+
+  override render() {
+    const { experiment } = this.session;
+    const { diameterM, temperatureC, humidityPct } = this.practice.readings;
+    return html`
+      <section class="desk" aria-label="Practice column">
+        <div class="row">
+          <button class="primary" @click=${this.strike}>Strike the fork</button>
+          <button aria-pressed=${this.isAtMouth ? 'true' : 'false'} @click=${this.toggleFork}>
+            Fork at the mouth
+          </button>
+          <button @click=${this.damp}>Damp it</button>
+        </div>
+        <div class="fine">
+          ${this.stepButton(-STEP_M, 'One millimetre shorter', '‹')}
+          <bench-loupe .readingM=${this.lengthM + experiment.rule.zeroOffsetM}></bench-loupe>
+          ${this.stepButton(STEP_M, 'One millimetre longer', '›')}
+        </div>
+        <label class="room"
+          >Room
+          ${choice({
+            options: ROOMS.map(({ noise, name }) => ({ value: noise, name })),
+            now: () => this.noise,
+            choose: (noise) => this.onRoom(noise),
+          })}</label
+        >
+        ${
+          this.isNoted
+            ? nothing
+            : html`<div class="instruments">
+                <span
+                  >Instruments: ${fixed(temperatureC, 1)} °C, ${fixed(humidityPct ?? 50, 0)} % humidity, tube
+                  ${fixed(diameterM * 1000, 1)} mm wide inside${this.elsewhere()}</span
+                >
+                <button @click=${this.onReadings}>Note these readings</button>
+              </div>`
+        }
+        ${this.otherTube()}
+      </section>
+    `;
+  }
+
+  /** Where the readings go when the present place is another room. */
+  private elsewhere(): string {
+    const { experiment } = this.session;
+    if (!needsOwnPlace(experiment, this.practice.readings)) return '';
+    return `. This place is another room: they get a place of their own, “${PRACTICE_PLACE}”`;
+  }
+
+  /** What is measured on a tube of another width doesn't fit the experiment's. */
+  private otherTube() {
+    const { diameterM } = this.session.experiment.tube;
+    const practiceM = this.practice.readings.diameterM;
+    if (diameterM === null || diameterM === practiceM) return nothing;
+    return html`<p class="caution">
+      The practice tube can’t be ${fixed(diameterM * 1000, 1)} mm wide as this experiment’s: it is
+      ${fixed(practiceM * 1000, 1)} mm. Practise in a new experiment (Records).
+    </p>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-practice-desk': PracticeDeskElement;
+  }
+}

@@ -1,0 +1,153 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { fixed } from '../../words/numbers.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { checkWords } from '../check/checkWords.ts';
+import { warningMessages } from '../measure/warningMessages.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import type { SourceKind } from './sourceElement.ts';
+import { stageWords } from './stageWords.ts';
+import './wayBackElement.ts';
+
+/**
+ * The one number that is read from across the room, what is going on, and the way back to the maximum.
+ * @fires doubts-show  to see what is doubtful
+ */
+@customElement('bench-readout')
+export class ReadoutElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        container-type: inline-size;
+      }
+      .grid {
+        display: grid;
+        grid-template:
+          'number back' auto
+          'words words' auto / auto minmax(0, 1fr);
+        gap: var(--gap-2) var(--gap-4);
+        align-items: center;
+      }
+      .level {
+        grid-area: number;
+      }
+      .number {
+        font-size: var(--readout);
+        line-height: 0.95;
+        font-weight: 600;
+        color: var(--tone);
+        min-inline-size: 2.2ch;
+        letter-spacing: -0.03em;
+        white-space: nowrap;
+      }
+      .number.none {
+        color: var(--edge);
+        font-weight: 400;
+      }
+      .unit {
+        color: var(--ink-soft);
+        white-space: nowrap;
+      }
+      /* Two lines and the button have their place from the start: nothing below jumps when they come. */
+      .words {
+        grid-area: words;
+        display: flex;
+        gap: var(--gap-3);
+        justify-content: space-between;
+        align-items: start;
+        min-block-size: calc(2.5 * var(--words));
+        font-size: var(--words);
+        line-height: 1.25;
+      }
+      @media (min-width: 1180px) {
+        .words {
+          min-block-size: var(--target);
+        }
+      }
+      .words button {
+        flex: none;
+        font-size: var(--text-small);
+        border-color: var(--caution);
+        border-inline-start-width: 4px;
+        background: var(--caution-wash);
+      }
+      bench-way-back {
+        grid-area: back;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @property() kind: SourceKind = 'practice';
+  @state() private shownDb: number | null = null;
+  private lastShown = 0;
+  protected readonly watch = new SessionWatch(this, ['live', 'capture', 'notebook'], () => this.onChange());
+
+  private onChange(): void {
+    // Digits that change five times a second can still be read.
+    const now = performance.now();
+    if (this.session.hearing.isListening && now - this.lastShown < 200) return;
+    this.lastShown = now;
+    this.shownDb = this.session.hearing.isListening
+      ? (this.session.hearing.trace.latest?.riseDb ?? null)
+      : null;
+    this.requestUpdate();
+  }
+
+  override render() {
+    const { trace, isListening, check } = this.session.hearing;
+    // In a check the fork comes and goes on purpose: there is nowhere to go back to.
+    const isGuided = isListening && check === null;
+    const isSilent = this.shownDb === null;
+    const doubts =
+      warningMessages(this.session).length + (this.session.hearing.trust.kind === 'trusted' ? 0 : 1);
+    return html`
+      <div class="grid">
+        <div class="level">
+          <p class="number ${isSilent ? 'none' : ''}" role="img" aria-label=${this.label()}>
+            ${isSilent ? '–' : fixed(this.shownDb ?? 0, 0)}
+          </p>
+          <p class="unit" aria-hidden="true">dB above the room</p>
+        </div>
+        <bench-way-back .guidance=${isGuided ? trace.guidance : null}></bench-way-back>
+        <div class="words">
+          <p role="status">${this.words()}</p>
+          ${
+            doubts === 0
+              ? nothing
+              : html`<button @click=${this.onDoubts}>
+                  ${doubts} ${doubts === 1 ? 'thing' : 'things'} to look at
+                </button>`
+          }
+        </div>
+      </div>
+    `;
+  }
+
+  private onDoubts(): void {
+    this.dispatchEvent(new CustomEvent('doubts-show', { bubbles: true, composed: true }));
+  }
+
+  /** A check of one length has the first word while it goes on: its answer is awaited from afar, too. */
+  private words(): string {
+    const { check, capture } = this.session.hearing;
+    if (check === null || capture.kind !== 'running') return stageWords(this.session, this.kind);
+    const { sign, verdict, detail } = checkWords(check.answer);
+    return check.answer === null ? detail : `This length: ${sign} ${verdict}`;
+  }
+
+  private label(): string {
+    return this.shownDb === null
+      ? 'Rise above the room: no tone heard'
+      : `Rise above the room: ${fixed(this.shownDb, 0)} decibels`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-readout': ReadoutElement;
+  }
+}

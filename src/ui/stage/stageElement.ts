@@ -1,0 +1,310 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { MicrophoneSource } from '../../capture/microphoneSource.ts';
+import { PracticeSource } from '../../capture/practiceSource.ts';
+import { PracticeRun } from '../../session/hearing/practiceRun.ts';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import type { SourceKind } from './sourceElement.ts';
+import '../capture/captureStateElement.ts';
+import '../measure/resultElement.ts';
+import './columnElement.ts';
+import './drawnElement.ts';
+import type { Drawn } from './drawnElement.ts';
+import './guideElement.ts';
+import './nowElement.ts';
+import './practiceDeskElement.ts';
+import './readoutElement.ts';
+import './sourceElement.ts';
+
+/** A flash long enough to be seen from the corner of the eye, far slower than 3 Hz. */
+const FLASH_MS = 1200;
+/** No column is drawn shorter, m. */
+const SHORTEST_M = 0.02;
+
+/** The experiment itself: where sound comes from, what is heard, the column on its rule, the practice hands. */
+@customElement('bench-stage')
+export class StageElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .stage {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: var(--gap-3);
+      }
+      .flash {
+        box-shadow: 0 0 0 0.9rem var(--tone-fill);
+        background: var(--tone-wash);
+      }
+      /* Shadows and backgrounds are not drawn there. */
+      @media (forced-colors: active) {
+        .flash {
+          outline: 0.9rem solid Highlight;
+        }
+      }
+      @media (prefers-reduced-motion: no-preference) {
+        .stage {
+          transition:
+            box-shadow 0.5s ease-out,
+            background 0.5s ease-out;
+        }
+        .flash {
+          transition: none;
+        }
+      }
+      .task {
+        border-inline-start: 5px solid var(--ink);
+        padding: var(--gap-2) var(--gap-3);
+        background: var(--sheet);
+        white-space: pre-line;
+      }
+      .controls {
+        display: flex;
+        flex-wrap: wrap;
+        justify-content: space-between;
+        align-items: end;
+        gap: var(--gap-2) var(--gap-4);
+      }
+      /* As high as a full result, so that the picture stays where it is when the first one comes. */
+      .readings {
+        display: grid;
+        grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
+        gap: var(--gap-3) var(--gap-5);
+        align-items: start;
+        min-block-size: 12.75rem;
+      }
+      .readings.check {
+        grid-template-columns: minmax(0, 1fr);
+        min-block-size: 12rem;
+      }
+      .hands {
+        display: flex;
+        flex-wrap: wrap;
+        justify-content: space-between;
+        gap: var(--gap-2) var(--gap-4);
+      }
+      /* One column: what is heard and the tube first, the result after them. */
+      @media (max-width: 760px) {
+        /* So near that the column's fine steps stay above the line along the lower edge when it speaks. */
+        .stage {
+          gap: var(--gap-2);
+        }
+        .readings {
+          display: contents;
+        }
+        bench-readout {
+          min-block-size: 10.5rem;
+        }
+        bench-column {
+          order: 1;
+        }
+        .hands {
+          order: 2;
+        }
+        bench-result {
+          order: 3;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  /** What it is there for: to measure, to check something, or as a picture for views that need the room. */
+  @property() use: 'measure' | 'check' | 'picture' = 'measure';
+  @state() private kind: SourceKind = 'practice';
+  @state() private isFlashing = false;
+  /** Where the column is drawn when the tube is real: where the handle was put. */
+  @state() private drawnLengthM = 0.3;
+  @state() private drawn: Drawn = { wave: 'pressure', expected: true };
+  @query('bench-source') private source!: HTMLElementTagNameMap['bench-source'];
+  @query('bench-practice-desk') private desk!: HTMLElementTagNameMap['bench-practice-desk'] | null;
+  private practice!: PracticeRun;
+  private flagsSeen = 0;
+  protected readonly watch = new SessionWatch(this, ['notebook', 'capture', 'live'], () => this.onSession());
+
+  override willUpdate(): void {
+    this.practice ??= new PracticeRun(this.session.experiment, practiceSeed());
+  }
+
+  /** Begins to listen, or stops. */
+  toggleListening(): void {
+    this.source.toggle();
+  }
+
+  /** Strikes the practice fork; nothing where the fork is real. */
+  strike(): void {
+    this.desk?.strike();
+  }
+
+  /** Brings the practice fork to the mouth, or takes it away. */
+  toggleFork(): void {
+    this.desk?.toggleFork();
+  }
+
+  /** Slides the column on or back. @param byM  metres, positive to lengthen it */
+  slideBy(byM: number): void {
+    const isPractice = this.kind === 'practice';
+    const fromM = isPractice ? this.practice.column.goalM : this.drawnLengthM;
+    this.slideTo(Math.min(Math.max(fromM + byM, SHORTEST_M), this.session.experiment.tube.travelM));
+  }
+
+  private onSession(): void {
+    this.practice.follow(this.session.experiment);
+    const flags = this.session.hearing.trace.resonances.length;
+    if (flags > this.flagsSeen) this.flash();
+    this.flagsSeen = flags;
+    this.requestUpdate();
+  }
+
+  private flash(): void {
+    this.isFlashing = true;
+    navigator.vibrate?.(120);
+    setTimeout(() => (this.isFlashing = false), FLASH_MS);
+  }
+
+  private onSource(event: CustomEvent<SourceKind>): void {
+    this.kind = event.detail;
+  }
+
+  private onListen(): void {
+    void this.session.hearing.start(
+      this.kind === 'microphone'
+        ? new MicrophoneSource({ deviceId: this.session.hearing.microphoneId })
+        : new PracticeSource(this.practice.column),
+    );
+  }
+
+  /** Listens to recordings one after the other; stopping one stops them all. */
+  async openRecordings(files: readonly File[]): Promise<void> {
+    this.kind = 'recording';
+    const onProgress = (share: number): void => this.session.hearing.setProgress(share);
+    // What reads recordings comes with the first one.
+    const { RecordingSource } = await import('../../capture/recordingSource.ts');
+    for (const file of files) {
+      await this.session.hearing.start(new RecordingSource(file, { onProgress }));
+      if (this.session.hearing.capture.kind === 'idle') return;
+    }
+  }
+
+  private onRecording(event: CustomEvent<File>): void {
+    void this.openRecordings([event.detail]);
+  }
+
+  private onDrawn(event: CustomEvent<Drawn>): void {
+    this.drawn = event.detail;
+  }
+
+  private onSlide(event: CustomEvent<number>): void {
+    this.slideTo(event.detail);
+  }
+
+  private onSlideBy(event: CustomEvent<number>): void {
+    this.slideBy(event.detail);
+  }
+
+  private slideTo(lengthM: number): void {
+    if (this.kind === 'practice') this.practice.slideTo(lengthM, this.session.hearing.isListening);
+    else this.drawnLengthM = lengthM;
+    this.requestUpdate();
+  }
+
+  override render() {
+    const isPractice = this.kind === 'practice';
+    const { column } = this.practice;
+    const { lesson } = this.session.experiment;
+    const isWithheld = lesson?.hideExpected === true;
+    const isLive = this.use !== 'picture';
+    return html`
+      <div class="stage ${this.isFlashing ? 'flash' : ''}">
+        <div class="controls">
+          <bench-source
+            ?hidden=${!isLive && !this.session.hearing.isListening}
+            .session=${this.session}
+            .kind=${this.kind}
+            @source-change=${this.onSource}
+            @listen-start=${this.onListen}
+            @recording-open=${this.onRecording}
+          ></bench-source>
+          <bench-now .session=${this.session}></bench-now>
+        </div>
+        ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>Task:</strong> ${lesson.task}</p>`}
+        ${isLive ? this.readings() : this.captureState()}
+        <bench-column
+          .session=${this.session}
+          .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
+          .goalM=${isPractice ? column.goalM : this.drawnLengthM}
+          .showExpected=${this.drawn.expected && !isWithheld}
+          .showWave=${this.drawn.wave !== 'none' && (!isWithheld || this.session.hearing.isListening)}
+          .quantity=${this.drawn.wave === 'displacement' ? 'displacement' : 'pressure'}
+          .forkAtMouth=${isPractice ? column.forkIsAtMouth : true}
+          @slide=${this.onSlide}
+        ></bench-column>
+        ${isLive ? this.hands(isPractice, isWithheld) : nothing}
+      </div>
+    `;
+  }
+
+  private captureState() {
+    return html`<bench-capture-state
+      .session=${this.session}
+      @listen-start=${this.onListen}
+    ></bench-capture-state>`;
+  }
+
+  private hands(isPractice: boolean, isWithheld: boolean) {
+    const isMeasure = this.use === 'measure';
+    return html`${
+        isPractice && isMeasure
+          ? html`<bench-guide .session=${this.session} .practice=${this.practice}></bench-guide>`
+          : nothing
+      }
+      <div class="hands">
+        ${
+          isPractice
+            ? html`<bench-practice-desk
+                .session=${this.session}
+                .practice=${this.practice}
+                @listen-start=${this.onListen}
+                @slide-by=${this.onSlideBy}
+              ></bench-practice-desk>`
+            : nothing
+        }
+        ${
+          isMeasure
+            ? html`<bench-drawn
+                .drawn=${this.drawn}
+                ?withheld=${isWithheld}
+                @drawn-change=${this.onDrawn}
+              ></bench-drawn>`
+            : nothing
+        }
+      </div>`;
+  }
+
+  /** A failure or a pause stands where the level would: nothing below it moves. */
+  private readings() {
+    const { kind } = this.session.hearing.capture;
+    return html`<div class="readings ${this.use}">
+      ${
+        kind === 'failed' || kind === 'interrupted'
+          ? this.captureState()
+          : html`<bench-readout .session=${this.session} kind=${this.kind}></bench-readout>`
+      }
+      ${this.use === 'measure' ? html`<bench-result .session=${this.session}></bench-result>` : nothing}
+    </div>`;
+  }
+}
+
+/** Another fork and another room for each visit. */
+function practiceSeed(): number {
+  return crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-stage': StageElement;
+  }
+}

@@ -1,0 +1,122 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Session } from '../../session/session.ts';
+import { SessionWatch } from '../sessionWatch.ts';
+import { PartElement } from '../parts/partElement.ts';
+import { sharedStyles } from '../sharedStyles.ts';
+import { ThemeWatch } from '../themeWatch.ts';
+import type { StripChart } from './stripChart.ts';
+import { stripWords } from './stripWords.ts';
+
+/** The last minute as a strip: tone at the fork's pitch, the room in the same band, the whole sound; flags on it. */
+@customElement('bench-strip')
+export class StripElement extends PartElement {
+  static override styles = [
+    sharedStyles,
+    css`
+      .plot {
+        position: relative;
+        block-size: var(--strip-height, 11rem);
+      }
+      canvas {
+        position: absolute;
+        inset: 0;
+      }
+      .plot p {
+        position: absolute;
+        inset: 0;
+        display: grid;
+        place-items: center;
+        text-align: center;
+        padding: var(--gap-3);
+        border: 1px dashed var(--edge);
+        border-radius: var(--radius);
+      }
+      .legend {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 var(--gap-4);
+        font-size: var(--text-small);
+      }
+      .legend span::before {
+        content: '';
+        display: inline-block;
+        inline-size: 1.75rem;
+        margin-inline-end: var(--gap-1);
+        vertical-align: middle;
+        border-block-start: 3px solid var(--tone);
+      }
+      .legend .room::before {
+        border-block-start: 3px dashed var(--room);
+      }
+      .legend .all::before {
+        border-block-start: 2px dotted var(--ink-soft);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: Session;
+  @query('canvas') private canvas!: HTMLCanvasElement;
+  @state() private words = 'Nothing heard yet.';
+  @state() private chart: StripChart | null = null;
+  private isAskedFor = false;
+  private drawn = 0;
+  /** A canvas doesn't follow the page's colours by itself, whoever changes them. */
+  protected readonly themes = new ThemeWatch(this, () => this.chart?.recolour(getComputedStyle(this)));
+  protected readonly watch = new SessionWatch(this, ['live', 'capture'], () => this.onLive());
+
+  override firstUpdated(): void {
+    if (this.session.hearing.trace.points.length > 0) void this.loadChart();
+  }
+
+  /** The chart comes with the first sound: the page itself doesn't wait for it. */
+  private async loadChart(): Promise<void> {
+    if (this.isAskedFor) return;
+    this.isAskedFor = true;
+    const { StripChart } = await import('./stripChart.ts');
+    if (!this.isConnected) return;
+    this.chart = new StripChart(this.canvas, getComputedStyle(this));
+    this.onLive();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.chart?.destroy();
+    this.chart = null;
+    this.isAskedFor = false;
+  }
+
+  private onLive(): void {
+    const now = performance.now();
+    if (now - this.drawn < 80) return;
+    this.drawn = now;
+    if (this.session.hearing.isListening) void this.loadChart();
+    this.chart?.show(this.session.hearing.trace);
+    this.words = stripWords(this.session.hearing.trace);
+  }
+
+  override render() {
+    return html`
+      <div class="plot">
+        <canvas role="img" aria-label="Level of the last minute. ${this.words}"></canvas>
+        ${
+          this.chart === null
+            ? html`<p class="small" aria-hidden="true">
+                The last minute of sound shows here while the bench listens.
+              </p>`
+            : nothing
+        }
+      </div>
+      <p class="legend" aria-hidden="true">
+        <span>tone at the fork’s pitch</span><span class="room">room at the same pitch</span
+        ><span class="all">everything</span>
+      </p>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-strip': StripElement;
+  }
+}

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import type { CaptureSettings } from '../../../../src/capture/soundSource.ts';
+import type { GainCheckRecord } from '../../../../src/notebook/experiment.ts';
+import { captureTrust } from '../../../../src/session/hearing/captureTrust.ts';
+import type { ListeningWarning } from '../../../../src/session/hearing/listeningTypes.ts';
+
+const RAW: CaptureSettings = {
+  deviceLabel: 'Built-in',
+  channelCount: 1,
+  echoCancellation: 'off',
+  noiseSuppression: 'off',
+  autoGainControl: 'off',
+};
+const check = (change: Partial<GainCheckRecord> = {}): GainCheckRecord => ({
+  checkedAt: '2026-03-02T09:00:00.000Z',
+  verdict: 'steady',
+  departureDb: 0.3,
+  limitDb: 0.6,
+  device: 'Built-in',
+  ...change,
+});
+const warned = (code: ListeningWarning['code']): ListeningWarning[] => [{ code, message: code, timeS: null }];
+
+describe('captureTrust', () => {
+  it('trusts what nothing processes, and what says that all is off', () => {
+    expect(captureTrust(null, [], null).kind).toBe('trusted');
+    expect(captureTrust(RAW, [], null).kind).toBe('trusted');
+  });
+
+  it.each(['echoCancellation', 'noiseSuppression', 'autoGainControl'] as const)(
+    'blocks flags while %s is on, whatever a check said, and names it with a way out',
+    (key) => {
+      const trust = captureTrust({ ...RAW, [key]: 'on' }, [], check());
+      expect(trust).toMatchObject({ kind: 'blocked', gainCheckHelps: false });
+      expect(trust.message).toMatch(/gain|suppression|cancellation/);
+      expect(trust.message).toMatch(/another microphone or another browser/);
+    },
+  );
+
+  it('asks for the gain check where the browser does not say, until it is passed', () => {
+    const unknown: CaptureSettings = { ...RAW, autoGainControl: 'unknown' };
+    expect(captureTrust(unknown, [], null)).toMatchObject({ kind: 'unproven', gainCheckHelps: true });
+    expect(captureTrust(unknown, [], check()).kind).toBe('trusted');
+  });
+
+  it.each(['high-band-missing', 'narrow-band', 'gain-pumping'] as const)(
+    'blocks flags when the sound shows %s, until the gain check is passed',
+    (code) => {
+      expect(captureTrust(RAW, warned(code), null)).toMatchObject({ kind: 'blocked', gainCheckHelps: true });
+      expect(captureTrust(RAW, warned(code), check()).kind).toBe('trusted');
+    },
+  );
+
+  it.each(['clipping', 'hum', 'offset', 'gap', 'floor-fell'] as const)('does not block for %s', (code) => {
+    expect(captureTrust(RAW, warned(code), null).kind).toBe('trusted');
+  });
+
+  it('blocks after a failed check, for that microphone alone', () => {
+    const failed = check({ verdict: 'rewritten', departureDb: 5 });
+    expect(captureTrust(RAW, [], failed).kind).toBe('blocked');
+    expect(captureTrust({ ...RAW, deviceLabel: 'Another' }, [], failed).kind).toBe('trusted');
+    const unknown: CaptureSettings = { ...RAW, deviceLabel: 'Another', noiseSuppression: 'unknown' };
+    expect(captureTrust(unknown, [], check()).kind).toBe('unproven');
+  });
+});

@@ -1,0 +1,140 @@
+import { describe, expect, it } from 'vitest';
+import { LongListening } from '../../../../src/session/recording/longListening.ts';
+import type { ListeningLike } from '../../../../src/session/hearing/listeningLike.ts';
+import type { ListeningUpdate, Resonance, Sounding } from '../../../../src/session/hearing/listeningTypes.ts';
+import { passageAt, soundingOf } from '../../../support/heardParts.ts';
+
+const RATE_HZ = 1000;
+const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
+
+/** Hears a sounding of 10 s at the beginning of each minute of the source, with a flag in its middle. */
+class MinuteListening implements ListeningLike {
+  private frames = 0;
+  private soundings = 0;
+  private open: Sounding | null = null;
+
+  /** @param beganS  where on the source's axis it begins, known to the test alone */
+  constructor(private readonly beganS: () => number) {}
+
+  push({ samples, startFrame }: { samples: Float32Array; startFrame: number }): ListeningUpdate {
+    const began = this.beganS();
+    const ownS = startFrame / RATE_HZ;
+    expect(startFrame).toBe(this.frames);
+    this.frames += samples.length;
+    const minuteS = Math.round(ownS + began) % 60;
+    if (minuteS === 0) {
+      this.soundings += 1;
+      this.open = soundingOf(this.soundings, ownS, null);
+      return { ...NOTHING, soundings: [this.open] };
+    }
+    if (this.open === null) return NOTHING;
+    if (minuteS === 5) return { ...NOTHING, resonances: [flag(ownS, this.open.index)] };
+    if (minuteS !== 10) return NOTHING;
+    const ended = soundingOf(this.open.index, this.open.startS, ownS);
+    this.open = null;
+    return { ...NOTHING, soundings: [ended] };
+  }
+
+  finish(): ListeningUpdate {
+    return NOTHING;
+  }
+
+  offlineReport(): never {
+    throw new Error('not asked for');
+  }
+}
+
+const flag = (timeS: number, soundingIndex: number): Resonance =>
+  passageAt(timeS, soundingIndex, timeS + 0.5);
+
+describe('LongListening', () => {
+  it('gives each flag and sounding once, in order, on the source’s own axis, through every handover', () => {
+    let nowS = 0;
+    let made = 0;
+    const long = new LongListening(RATE_HZ, () => {
+      made += 1;
+      let began: number | null = null;
+      return new MinuteListening(() => (began ??= nowS));
+    });
+    const flags: Resonance[] = [];
+    const soundings = new Map<number, Sounding>();
+    for (nowS = 0; nowS < 3600; nowS += 1) {
+      const block = { samples: new Float32Array(RATE_HZ), startFrame: nowS * RATE_HZ, discontinuity: false };
+      const update = long.push(block);
+      flags.push(...update.resonances);
+      for (const one of update.soundings) soundings.set(one.index, one);
+    }
+    expect(made).toBeGreaterThan(10);
+    const minutes = Array.from({ length: 60 }, (_, minute) => 60 * minute);
+    expect(flags.map(({ timeS }) => timeS)).toEqual(minutes.map((s) => s + 5));
+    expect(flags.map(({ flaggedAtS }) => flaggedAtS)).toEqual(minutes.map((s) => s + 5.5));
+    expect(flags.map(({ soundingIndex }) => soundingIndex)).toEqual(minutes.map((_, i) => i + 1));
+    expect([...soundings.values()].map(({ startS, endS }) => [startS, endS])).toEqual(
+      minutes.map((s) => [s, s + 10]),
+    );
+  });
+
+  it('names moments in words on the source’s axis, too', () => {
+    const lost: ListeningUpdate['warnings'][number] = {
+      code: 'gap',
+      message: 'Sound was lost twice, first at 12.3 s: slide there again.',
+      timeS: 12.3,
+    };
+    let nowS = 0;
+    const long = new LongListening(RATE_HZ, () => {
+      const began = nowS;
+      return {
+        push: ({ startFrame }) =>
+          began > 0 && startFrame === 100 * RATE_HZ ? { ...NOTHING, warnings: [lost] } : NOTHING,
+        finish: () => NOTHING,
+        offlineReport: () => ({
+          durationS: 100,
+          sampleRateHz: RATE_HZ,
+          fork: { nominalHz: 512, measuredHz: null, standardUncertaintyHz: null },
+          soundings: [soundingOf(1, 4, 9)],
+          resonances: [flag(5, 1)],
+          warnings: [lost],
+        }),
+      };
+    });
+    const warned: ListeningUpdate['warnings'][number][] = [];
+    for (; nowS < 300; nowS += 1) {
+      const block = { samples: new Float32Array(RATE_HZ), startFrame: nowS * RATE_HZ, discontinuity: false };
+      warned.push(...long.push(block).warnings);
+    }
+    const beganS = long.presentSinceS;
+    expect(beganS).toBeGreaterThanOrEqual(180);
+    const expected = {
+      code: 'gap',
+      message: `Sound was lost twice, first at ${(beganS + 12.3).toFixed(1)} s: slide there again.`,
+      timeS: beganS + 12.3,
+    };
+    expect(warned).toEqual([expected]);
+    const report = long.offlineReport();
+    expect(report.warnings).toEqual([expected]);
+    expect(report.resonances.map(({ timeS }) => timeS)).toEqual([beganS + 5]);
+    expect(report.soundings.map(({ startS, endS }) => [startS, endS])).toEqual([[beganS + 4, beganS + 9]]);
+  });
+
+  it('begins anywhere on the axis, as after another fork was chosen', () => {
+    let nowS = 90;
+    const long = new LongListening(RATE_HZ, () => new MinuteListening(() => 90));
+    const flags: Resonance[] = [];
+    for (; nowS < 130; nowS += 1) {
+      const block = {
+        samples: new Float32Array(RATE_HZ),
+        startFrame: nowS * RATE_HZ,
+        discontinuity: nowS === 90,
+      };
+      flags.push(...long.push(block).resonances);
+    }
+    expect(flags.map(({ timeS }) => timeS)).toEqual([125]);
+  });
+
+  it('refuses at once what its listening refuses', () => {
+    const create = (): never => {
+      throw new RangeError('frequencyHz must be 60..3360, got 9000');
+    };
+    expect(() => new LongListening(8000, create)).toThrow(RangeError);
+  });
+});

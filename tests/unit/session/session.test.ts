@@ -1,0 +1,290 @@
+import { describe, expect, it } from 'vitest';
+import type { SoundListener, SoundSource } from '../../../src/capture/soundSource.ts';
+import { waitingMarks } from '../../../src/notebook/markList.ts';
+import type { Experiment } from '../../../src/notebook/experiment.ts';
+import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
+import type { SessionOutside } from '../../../src/session/session.ts';
+import type {
+  ListeningReport,
+  ListeningUpdate,
+  Resonance,
+} from '../../../src/session/hearing/listeningTypes.ts';
+import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
+import { MemoryStore } from '../notebook/memoryStore.ts';
+import { benchInTest } from './benchInTest.ts';
+
+const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
+
+const resonance = (timeS: number): Resonance => ({
+  timeS,
+  riseDb: 13,
+  riseStandardUncertaintyDb: 0.5,
+  aboveRoomDb: 28,
+  confidence: 0.9,
+  phaseSwingRad: 2.5,
+  slide: 'longer',
+  halfPowerStartS: timeS - 0.1,
+  halfPowerEndS: timeS + 0.1,
+  soundingIndex: null,
+  flaggedAtS: null,
+  reason: 'level and phase agree',
+});
+
+const REPORT: ListeningReport = {
+  durationS: 10,
+  sampleRateHz: 48_000,
+  fork: { nominalHz: 512, measuredHz: null, standardUncertaintyHz: null },
+  soundings: [],
+  resonances: [resonance(4), resonance(8)],
+  warnings: [],
+};
+
+/** A source that does only what the test says. */
+class HandSource implements SoundSource {
+  listener: SoundListener | null = null;
+  stopped = 0;
+  constructor(readonly kind: SoundSource['kind']) {}
+
+  start(listener: SoundListener): Promise<void> {
+    this.listener = listener;
+    return Promise.resolve();
+  }
+
+  stop(): void {
+    this.stopped += 1;
+  }
+
+  run(): void {
+    this.listener?.onState({ kind: 'running', sampleRateHz: 48_000, settings: null });
+  }
+
+  block(): void {
+    this.listener?.onBlock({ samples: new Float32Array(2048), startFrame: 0, discontinuity: false });
+  }
+}
+
+function session(outside: Partial<SessionOutside> = {}, updates: ListeningUpdate[] = []) {
+  const pitches: number[] = [];
+  const bench = benchInTest({
+    createListening: ({ fork }) => {
+      pitches.push(fork.nominalHz);
+      return { push: () => updates.shift() ?? NOTHING, finish: () => NOTHING, offlineReport: () => REPORT };
+    },
+    ...outside,
+  });
+  return { bench, pitches };
+}
+
+describe('Session', () => {
+  it('turns each flagged resonance into a mark that waits, with its evidence', async () => {
+    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(5.5)] }]);
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    source.run();
+    source.block();
+    expect(bench.experiment.marks).toMatchObject([
+      { lengthM: null, evidence: { source: 'microphone', timeS: 5.5, riseDb: 13, confidence: 0.9 } },
+    ]);
+    expect(bench.notice?.message).toBe('Resonance flagged, 13 dB. 1 mark waits for a length.');
+    const [flagged] = bench.experiment.marks;
+    bench.editMark(flagged?.id ?? '', { note: 'loud' });
+    expect(bench.notice?.message).toMatch(/1 mark waits/);
+    // What it says is over at once, not after the seconds that a message stays.
+    bench.editMark(flagged?.id ?? '', { lengthM: 0.158 });
+    expect(bench.notice).toBeNull();
+  });
+
+  it('counts a passage the other way within one sounding with the mark before it, and one the same way as new', async () => {
+    const flags = (
+      [
+        ['longer', 1],
+        ['shorter', 1],
+        ['longer', 1],
+        ['longer', 1],
+        ['shorter', 2],
+      ] as const
+    ).map(([slide, soundingIndex], index) => ({ ...resonance(index + 1), slide, soundingIndex }));
+    const { bench } = session(
+      {},
+      flags.map((flag) => ({ ...NOTHING, resonances: [flag] })),
+    );
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    source.run();
+    for (let count = 0; count < flags.length; count += 1) source.block();
+    const [first] = bench.experiment.marks;
+    expect(bench.experiment.marks.map((mark) => mark.repeatOf ?? null)).toEqual([
+      null,
+      first?.id,
+      first?.id,
+      null,
+      null,
+    ]);
+    expect(waitingMarks(bench.experiment)).toHaveLength(3);
+  });
+
+  it('marks a recording once, from the second look at its end', async () => {
+    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(5.5)] }]);
+    const source = new HandSource('recording');
+    await bench.hearing.start(source);
+    source.run();
+    source.block();
+    expect(bench.experiment.marks).toHaveLength(0);
+    source.listener?.onState({ kind: 'ended' });
+    expect(bench.experiment.marks.map((mark) => mark.evidence?.timeS)).toEqual([4, 8]);
+    expect(bench.hearing.isListening).toBe(false);
+  });
+
+  it('listens for another fork as soon as it is chosen', async () => {
+    const { bench, pitches } = session();
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    source.run();
+    bench.change('change fork', (experiment) => ({
+      ...experiment,
+      forks: experiment.forks.map((fork) => ({ ...fork, nominalHz: 384 })),
+    }));
+    expect(pitches).toEqual([512, 384]);
+  });
+
+  it('shows a capture failure with its message, and listening is over', async () => {
+    const { bench } = session();
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    const failure = { code: 'refused-by-user', message: 'Allow the microphone, then press Listen.' } as const;
+    source.listener?.onState({ kind: 'failed', failure });
+    expect(bench.hearing.isListening).toBe(false);
+    expect(bench.notice).toMatchObject({ kind: 'problem', message: failure.message });
+  });
+
+  it('says why a fork can’t be heard at this sample rate, instead of crashing', async () => {
+    const { bench } = session({
+      createListening: () => {
+        throw new RangeError('nominalHz must be below 1500 Hz at this sample rate, got 2000');
+      },
+    });
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    source.run();
+    expect(source.stopped).toBe(1);
+    expect(bench.notice?.message).toMatch(/nominalHz must be below/);
+  });
+
+  it('hears nothing more after a stop', async () => {
+    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(1)] }]);
+    const source = new HandSource('practice');
+    await bench.hearing.start(source);
+    source.run();
+    bench.hearing.stop();
+    source.block();
+    expect(bench.experiment.marks).toHaveLength(0);
+    expect(bench.hearing.capture.kind).toBe('idle');
+  });
+
+  it('keeps the level trace around a flagged resonance, the part heard after the flag too', async () => {
+    const points = (fromS: number, toS: number) =>
+      Array.from({ length: Math.round((toS - fromS) * 20) + 1 }, (_, i) => ({
+        timeS: fromS + i / 20,
+        toneDb: -40 + fromS + i / 20,
+        roomDb: -60,
+        broadbandDb: -30,
+        riseDb: 20,
+      }));
+    const { bench } = session({}, [
+      { ...NOTHING, points: points(0, 6), resonances: [resonance(5.5)] },
+      { ...NOTHING, points: points(6.05, 9.5) },
+    ]);
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    source.run();
+    source.block();
+    const lastS = (): number => {
+      const trace = bench.experiment.marks[0]?.evidence?.trace;
+      return (trace?.startS ?? 0) + ((trace?.toneDb.length ?? 0) - 1) * (trace?.stepS ?? 0);
+    };
+    expect(lastS()).toBeCloseTo(6, 9);
+    source.block();
+    expect(bench.experiment.marks[0]?.evidence?.trace?.startS).toBeCloseTo(2.5, 9);
+    expect(lastS()).toBeCloseTo(8.5, 9);
+    expect(bench.undoName).toBe('flagged resonance');
+    bench.undo();
+    bench.redo();
+    expect(lastS()).toBeCloseTo(8.5, 9);
+  });
+
+  it('undoes and redoes each change, and names it', () => {
+    const { bench } = session();
+    bench.addMarkByHand(0.158);
+    expect(bench.undoName).toBe('add mark');
+    bench.undo();
+    expect(bench.experiment.marks).toHaveLength(0);
+    bench.redo();
+    expect(bench.experiment.marks).toHaveLength(1);
+  });
+
+  it('works without storage, and says so', async () => {
+    const { bench } = session();
+    await bench.restore();
+    expect(bench.saveState).toMatchObject({ kind: 'refused', fault: 'broken' });
+    expect(JSON.stringify(bench.saveState)).toMatch(/no storage here/);
+    bench.addMarkByHand(0.158);
+    expect(bench.experiment.marks).toHaveLength(1);
+  });
+
+  it('brings back what was open, and saves each change', async () => {
+    const stored = exampleExperiment([exampleMark('a', { lengthM: 0.16 })]);
+    const store = new MemoryStore([stored]);
+    const { bench } = session({ openStore: () => Promise.resolve(store) });
+    await bench.restore();
+    expect(bench.experiment).toEqual(stored);
+    bench.deleteMark('a');
+    await bench.keeping.idle();
+    expect(store.experiment('example')?.deletedMarks).toHaveLength(1);
+  });
+
+  it('begins afresh beside a record that can’t be read, and names the fault', async () => {
+    const store = new MemoryStore([Object.assign({ id: 'broken' }, { schemaVersion: 1, marks: 'none' })]);
+    const { bench } = session({ openStore: () => Promise.resolve(store) });
+    await bench.restore();
+    expect(bench.experiment.marks).toHaveLength(0);
+    expect(bench.notice?.kind).toBe('problem');
+    bench.addMarkByHand(0.158);
+    await bench.keeping.idle();
+    expect((await store.list()).map((one) => one.id)).toEqual(['broken', 'id-1']);
+  });
+});
+
+describe('solveExperiment', () => {
+  // Common exercise, no source: first two lengths 0.100 m and 0.350 m give e = 0.025 m and half a wave of 0.250 m.
+  it('takes the zero offset off and leaves out what the user left out', () => {
+    const experiment: Experiment = {
+      ...exampleExperiment([
+        exampleMark('a', { lengthM: 0.112 }),
+        exampleMark('b', { lengthM: 0.362 }),
+        exampleMark('c', { lengthM: 0.3, excluded: true }),
+        exampleMark('d'),
+      ]),
+      forks: [
+        {
+          id: 'fork-1',
+          nominalHz: 680,
+          standardUncertaintyHz: 0.1,
+          measuredHz: null,
+          measuredStandardUncertaintyHz: null,
+        },
+      ],
+      rule: { readingStandardUncertaintyM: 0.0005, zeroOffsetM: 0.012 },
+    };
+    const solution = solveExperiment(experiment).places[0]?.solution;
+    if (solution === undefined || solution.speedMps === null) throw new Error('expected a speed');
+    expect(solution.marks.map((mark) => mark.key)).toEqual(['a', 'b']);
+    expect(solution.marks.map((mark) => mark.order)).toEqual([1, 2]);
+    // 2 · 680 Hz · 0.250 m = 340 m/s; no diameter, so nothing is added for the walls.
+    expect(solution.speedMps).toBeCloseTo(340, 0);
+    expect(solution.endCorrectionM).toBeCloseTo(0.025, 3);
+  });
+
+  it('gives nothing while no mark has a length', () => {
+    expect(solveExperiment(exampleExperiment([exampleMark('a')])).places).toEqual([]);
+  });
+});
