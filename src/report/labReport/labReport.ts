@@ -3,7 +3,7 @@ import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
 import { dayAndTime } from '../dayAndTime.ts';
-import { placeLabels } from '../marksCsv.ts';
+import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { fitPlot, residualPlot } from '../plots/fitPlot.ts';
