@@ -1,4 +1,4 @@
-import { dayAndTime } from '../../report/dayAndTime.ts';
+import { dayAndTime } from '../../words/times.ts';
 import { fixed } from '../../words/numbers.ts';
 import type { GainCheckRecord } from '../../notebook/experiment.ts';
 import type { GainAnswer } from '../../session/hearing/gainCheck.ts';
