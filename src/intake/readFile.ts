@@ -1,7 +1,7 @@
 import { bytesOfBlob } from '../capture/wav/bytesOfBlob.ts';
 import { WavError } from '../capture/wav/wavFormat.ts';
 import { WavReader } from '../capture/wav/wavReader.ts';
-import { megabytes } from '../report/megabytes.ts';
+import { megabytes } from '../words/numbers.ts';
 import { decodeText } from './decodeText.ts';
 import { fileKind } from './fileKind.ts';
 import { LARGEST_JSON_BYTES, LARGEST_TABLE_BYTES } from '../limits/sizes.ts';

@@ -95,6 +95,11 @@ export function centimetres(lengthM: number): string {
   return fixed(lengthM * 100, Math.abs(lengthM) < 0.01 ? 2 : 1);
 }
 
+/** A size in megabytes of 10⁶ bytes; with one decimal below 10 of them. @param bytes  >= 0 */
+export function megabytes(bytes: number): string {
+  return `${fixed(bytes / 1e6, bytes < 1e7 ? 1 : 0)} MB`;
+}
+
 /** 1st, 2nd, 3rd, 4th… */
 export function ordinal(order: number): string {
   const suffix = ORDINAL_SUFFIXES[ORDINAL_RULES.select(order)];

@@ -2,7 +2,7 @@ import { budgetRows } from '../../words/budgetLines.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
-import { dayAndTime } from '../dayAndTime.ts';
+import { dayAndTime } from '../../words/times.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';

@@ -4,7 +4,7 @@ import { readoutWords } from '../../words/page/stage.ts';
 import { stageWords } from '../../words/page/stageLine.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { checkWords } from '../check/checkWords.ts';
+import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
 import { warningMessages } from '../measure/warningMessages.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -134,7 +134,7 @@ export class ReadoutElement extends PartElement {
     const { check, capture } = this.session.hearing;
     if (check === null || capture.kind !== 'running')
       return stageWords(this.session, this.kind === 'recording');
-    const { sign, verdict, detail } = checkWords(check.answer);
+    const { sign, verdict, detail } = lengthAnswerWords(check.answer);
     return check.answer === null ? detail : readoutWords.check(sign, verdict);
   }
 
