@@ -2,6 +2,7 @@ import js from '@eslint/js';
 import { configs as litConfigs } from 'eslint-plugin-lit';
 import { configs as wcConfigs } from 'eslint-plugin-wc';
 import tseslint from 'typescript-eslint';
+import { textInWords } from './build/lint/textInWords.js';
 
 export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', '.cache/', 'eslint.config.js', 'src/cli/answerWorker.js'] },
@@ -25,6 +26,12 @@ export default tseslint.config(
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
     },
+  },
+  {
+    files: ['src/**/*.ts'],
+    ignores: ['src/words/**', 'src/report/**', 'src/cli/**'],
+    plugins: { bench: { rules: { 'text-in-words': textInWords } } },
+    rules: { 'bench/text-in-words': 'error' },
   },
   // Lit calls a template's listeners with the element as `this`.
   { files: ['src/ui/**'], rules: { '@typescript-eslint/unbound-method': 'off' } },

@@ -14,7 +14,7 @@ export async function svgToPng(svg: string): Promise<Blob> {
   canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height);
   return new Promise((resolve, reject) => {
     canvas.toBlob((blob) =>
-      blob === null ? reject(new Error('The picture couldn’t be drawn.')) : resolve(blob),
+      blob === null ? reject(new Error('canvas.toBlob gave null')) : resolve(blob),
     );
   });
 }
