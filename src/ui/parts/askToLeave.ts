@@ -1,0 +1,16 @@
+import type { Session } from '../../session/session.ts';
+import { leavingWords } from '../../words/page/leaving.ts';
+import { saveExperiment } from '../saveFile.ts';
+import type { AskElement } from './askElement.ts';
+import './askElement.ts';
+
+/** Asks whether the open experiment may go, though it is in this tab's memory only. */
+export function askToLeave(asking: AskElement, { experiment, saveState }: Session): Promise<boolean> {
+  return asking.ask({
+    heading: leavingWords.heading(experiment.title),
+    message: leavingWords.message(saveState.kind === 'refused' ? saveState.message : null),
+    no: leavingWords.no,
+    first: { words: leavingWords.saveFirst, act: () => saveExperiment(experiment) },
+    yes: leavingWords.yes,
+  });
+}
