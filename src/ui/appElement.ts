@@ -27,6 +27,7 @@ import './parts/noticeElement.ts';
 import './records/keepingBarElement.ts';
 import './stage/stageElement.ts';
 import './stage/stripElement.ts';
+import { storageFaultWords } from '../words/storageFaults.ts';
 
 /** One press of an arrow, m: the handle's own step. */
 const KEY_STEP_M = 0.001;
@@ -159,7 +160,7 @@ export class AppElement extends PartElement {
   private async askFirst(): Promise<boolean> {
     await import('./parts/askElement.ts');
     const { experiment, saveState } = this.session;
-    const why = saveState.kind === 'refused' ? `: ${saveState.message}` : '.';
+    const why = saveState.kind === 'refused' ? `: ${storageFaultWords(saveState.why)}` : '.';
     return this.asking.ask({
       heading: `Leave “${experiment.title}” without saving it?`,
       message: `What you entered is in this tab only${why} When another experiment takes its place it is gone, unless you save its file first.`,

@@ -2,6 +2,7 @@ import type { CaptureState } from '../../capture/soundSource.ts';
 import type { Fork } from '../../notebook/experiment.ts';
 import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
 import type { Sounding } from '../../session/hearing/listeningTypes.ts';
+import { listeningWarningWords } from '../../words/listening.ts';
 import { fixed, roundPair, signed } from '../../words/numbers.ts';
 
 /** One line of the sound check; `isGood` is null where it is neither good nor bad. */
@@ -71,7 +72,7 @@ function processingFact(capture: CaptureState): SoundFact {
 function inputFact(trace: RecentLevels): SoundFact {
   const name = 'Input';
   const bad = trace.warnings.find((warning) => ['clipping', 'too-faint', 'silent'].includes(warning.code));
-  if (bad !== undefined) return { name, value: bad.message, isGood: false };
+  if (bad !== undefined) return { name, value: listeningWarningWords(bad), isGood: false };
   const loudest = trace.points.reduce((high, point) => Math.max(high, point.broadbandDb), -Infinity);
   if (!Number.isFinite(loudest)) return { name, value: 'nothing heard yet', isGood: null };
   return {

@@ -8,6 +8,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { TypedTexts } from '../parts/typedTexts.ts';
 import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 const TITLE: TypedText = {
   field: 'title',
@@ -70,7 +71,7 @@ export class FilesElement extends PartElement {
         <p class="lead">
           ${
             saveState.kind === 'refused'
-              ? `Not saved on this device (${saveState.message}). Save the JSON file before you leave.`
+              ? `Not saved on this device (${storageFaultWords(saveState.why)}). Save the JSON file before you leave.`
               : 'Saved on this device as you work. Sound and marks never leave it by themselves.'
           }
         </p>

@@ -8,6 +8,7 @@ import { SessionWatch } from '../sessionWatch.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** At the top of every view, and only when there is something to say: work that isn't kept, other tabs, a newer bench. */
 @customElement('bench-keeping-bar')
@@ -79,7 +80,7 @@ export class KeepingBarElement extends PartElement {
     }
     if (keeping.saveState.kind !== 'refused') return nothing;
     return this.line(
-      `Your work is only in this tab: ${keeping.saveState.message} You can go on; save the file before you leave.`,
+      `Your work is only in this tab: ${storageFaultWords(keeping.saveState.why)} You can go on; save the file before you leave.`,
       html`<button @click=${this.onSave}>Save the file</button>
         <button @click=${() => void keeping.tryAgain()}>Try again</button>`,
     );

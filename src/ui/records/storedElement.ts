@@ -10,6 +10,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import { askToPersist, eraseAll, storedFacts } from './eraseAll.ts';
 import type { StoredFacts } from './eraseAll.ts';
 import '../parts/askElement.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** The one place that says what is stored on this device, and erases it all. */
 @customElement('bench-stored')
@@ -56,7 +57,10 @@ export class StoredElement extends PartElement {
       await eraseAll();
       location.replace(location.pathname);
     } catch (error) {
-      this.session.tell('problem', `Not everything could be erased: ${storageFault(error).message}`);
+      this.session.tell(
+        'problem',
+        `Not everything could be erased: ${storageFaultWords(storageFault(error))}`,
+      );
     }
   }
 
