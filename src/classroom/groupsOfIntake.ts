@@ -2,7 +2,7 @@ import type { Intake } from '../intake/intakeTypes.ts';
 import { ownMarks } from '../notebook/markList.ts';
 import type { MarkRow } from '../marks/marksTable.ts';
 import type { Experiment } from '../notebook/experiment.ts';
-import { measuredMarks } from '../report/marksCsv.ts';
+import { measuredMarks } from '../notebook/measuredMarks.ts';
 import { solverMarks } from '../session/experiment/solverMarks.ts';
 import { marksOfRows } from '../solver/marksOfRows.ts';
 import type { GroupSource } from './classGroup.ts';

@@ -3,7 +3,7 @@ import { WavError } from '../capture/wav/wavFormat.ts';
 import { inFull } from '../words/faultWords.ts';
 import { recordingFaultWords } from '../words/recordingFaults.ts';
 import { WavReader } from '../capture/wav/wavReader.ts';
-import { megabytes } from '../report/megabytes.ts';
+import { megabytes } from '../words/numbers.ts';
 import { decodeText } from './decodeText.ts';
 import { fileKind } from './fileKind.ts';
 import { LARGEST_JSON_BYTES, LARGEST_TABLE_BYTES } from '../limits/sizes.ts';

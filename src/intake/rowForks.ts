@@ -3,7 +3,7 @@ import type { MarkRow } from '../marks/marksTable.ts';
 import { stampStandardUncertaintyHz } from '../marks/usualUncertainties.ts';
 import type { Fork } from '../notebook/experiment.ts';
 import { newFork } from '../notebook/newExperiment.ts';
-import { forkInUse } from '../report/marksCsv.ts';
+import { forkInUse } from '../notebook/forkInUse.ts';
 import { freeId } from './freeId.ts';
 
 /** An experiment's forks, with those that the rows of a table add. */

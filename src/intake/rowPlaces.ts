@@ -1,7 +1,7 @@
 import type { MarkRow } from '../marks/marksTable.ts';
 import type { Experiment, Place } from '../notebook/experiment.ts';
 import { newPlace } from '../notebook/newExperiment.ts';
-import { placeLabel } from '../report/marksCsv.ts';
+import { placeLabel } from '../notebook/placeLabels.ts';
 import { freeId } from './freeId.ts';
 
 /** An experiment's places, with those that the rows of a table add. */

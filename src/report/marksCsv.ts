@@ -1,32 +1,15 @@
-import { LONGEST } from '../limits/longest.ts';
-import { beginningOf } from '../limits/texts.ts';
-import type { Experiment, Fork } from '../notebook/experiment.ts';
-import { columnM, hasColumn } from '../marks/columnOfMark.ts';
-import type { Mark } from '../marks/mark.ts';
+import { columnM } from '../marks/columnOfMark.ts';
 import { WRITTEN_COLUMNS } from '../marks/markColumns.ts';
 import type { WrittenColumn } from '../marks/markColumns.ts';
 import { isLengthDoubtful } from '../marks/parseLength.ts';
 import { isHumidityDoubtful } from '../marks/parseQuantities.ts';
+import type { Experiment } from '../notebook/experiment.ts';
+import { forkInUse } from '../notebook/forkInUse.ts';
+import { measuredMarks } from '../notebook/measuredMarks.ts';
+import type { MeasuredMark } from '../notebook/measuredMarks.ts';
+import { placeLabels } from '../notebook/placeLabels.ts';
 import { toCsv, writeNumber } from './csv.ts';
 import type { Cell } from './csv.ts';
-
-/** The pitch that counts in the fit, with its standard uncertainty: as measured, else as stamped. */
-export function forkInUse(fork: Fork): { readonly hz: number; readonly standardUncertaintyHz: number } {
-  return fork.measuredHz === null || fork.measuredStandardUncertaintyHz === null
-    ? { hz: fork.nominalHz, standardUncertaintyHz: fork.standardUncertaintyHz }
-    : { hz: fork.measuredHz, standardUncertaintyHz: fork.measuredStandardUncertaintyHz };
-}
-
-/** A mark whose length was read. */
-export type MeasuredMark = Mark & { readonly lengthM: number };
-
-/** Marks with a length that leaves a column once the zero offset is off; what is kept never lacks one. */
-export function measuredMarks(experiment: Experiment): readonly MeasuredMark[] {
-  const { zeroOffsetM } = experiment.rule;
-  return experiment.marks.filter(
-    (mark): mark is MeasuredMark => mark.lengthM !== null && hasColumn(mark.lengthM, zeroOffsetM),
-  );
-}
 
 /**
  * The marks that have a length as rows of a table, the heading first; those left out of the fit say so. Lengths are in
@@ -91,31 +74,4 @@ function lengthCell(lengthM: number): Cell {
 function humidityCell(humidityPct: number | null): Cell {
   if (humidityPct === null || !isHumidityDoubtful(humidityPct)) return humidityPct;
   return `${writeNumber(humidityPct)} %`;
-}
-
-/** A place's name; with its number where another place has the same name, so that the two stay apart. */
-export function placeLabel(experiment: Experiment, placeId: string): string {
-  const index = experiment.places.findIndex((place) => place.id === placeId);
-  const name = experiment.places[index]?.name.trim() ?? '';
-  const isShared = experiment.places.filter((place) => place.name.trim() === name).length > 1;
-  return labelOf(name, index, isShared);
-}
-
-function labelOf(name: string, index: number, isShared: boolean): string {
-  if (name !== '' && !isShared) return name;
-  const number = ` ${index + 1}`;
-  return `${beginningOf(name, LONGEST.name - number.length)}${number}`.trim();
-}
-
-/** The names of all places by their ids, as `placeLabel` gives them: for whoever needs many. */
-export function placeLabels({ places }: Experiment): ReadonlyMap<string, string> {
-  const names = places.map((place) => place.name.trim());
-  const counts = new Map<string, number>();
-  for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
-  const labels = new Map<string, string>();
-  for (const [index, { id }] of places.entries()) {
-    const name = names[index] ?? '';
-    if (!labels.has(id)) labels.set(id, labelOf(name, index, (counts.get(name) ?? 0) > 1));
-  }
-  return labels;
 }

@@ -1,5 +1,5 @@
 import type { Experiment } from '../notebook/experiment.ts';
-import { placeLabels } from '../report/marksCsv.ts';
+import { placeLabels } from '../notebook/placeLabels.ts';
 import type { Comparison, NoComparison } from '../solver/compare.ts';
 import type { NameMark } from './markNames.ts';
 import { fixed, significant, stampedHertz } from './numbers.ts';

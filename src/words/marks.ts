@@ -2,7 +2,7 @@ import { markLengthM } from '../marks/mark.ts';
 import type { Mark } from '../marks/mark.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import type { SolvedMark } from '../solver/solution.ts';
-import { placeLabel } from '../report/marksCsv.ts';
+import { placeLabel } from '../notebook/placeLabels.ts';
 import { fixed, ordinal, roundPair, signed, stampedHertz } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
 

@@ -90,11 +90,6 @@ export function kilohertz(frequencyHz: number): string {
   return short(frequencyHz / 1000);
 }
 
-/** Bytes as millions of them, with one decimal. */
-export function megabytes(bytes: number): string {
-  return fixed(bytes / 1e6, 1);
-}
-
 /** A fork's frequency as it is stamped, whole or with one decimal: 512, 426.6. */
 export function stampedHertz(frequencyHz: number): string {
   return fixed(frequencyHz, frequencyHz % 1 === 0 ? 0 : 1);
@@ -113,6 +108,11 @@ export function fullCentimetres(lengthM: number): string {
 /** Metres as millimetres in full, without the noise of a change of units. */
 export function fullMillimetres(lengthM: number): string {
   return String(Number((lengthM * 1000).toPrecision(6)));
+}
+
+/** A size in megabytes of 10⁶ bytes; with one decimal below 10 of them. @param bytes  >= 0 */
+export function megabytes(bytes: number): string {
+  return `${fixed(bytes / 1e6, bytes < 1e7 ? 1 : 0)} MB`;
 }
 
 /** 1st, 2nd, 3rd, 4th… */

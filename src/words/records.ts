@@ -1,7 +1,7 @@
 import type { KeepingFault } from '../notebook/keepingRule.ts';
 import type { NotLoaded } from '../session/experiment/keeping.ts';
 import { columnFaultWords } from './columnFaults.ts';
-import { fixed, megabytes } from './numbers.ts';
+import { fixed } from './numbers.ts';
 import { storageFaultWords } from './storageFaults.ts';
 
 /** A text that is longer than an experiment may hold, and what to do. */
@@ -38,7 +38,7 @@ export function keepingFaultWords(fault: KeepingFault): string {
     case 'unreadable':
       return `That can’t be kept: ${fault.fault}`;
     case 'too-large':
-      return `The experiment would have ${megabytes(fault.bytes)} MB; its file may have ${fixed(fault.mostBytes / 1e6, 0)} MB. Begin another one for more (Records), or shorten its notes.`;
+      return `The experiment would have ${fixed(fault.bytes / 1e6, 1)} MB; its file may have ${fixed(fault.mostBytes / 1e6, 0)} MB. Begin another one for more (Records), or shorten its notes.`;
   }
 }
 

@@ -56,10 +56,18 @@ export function lostWords({ lostS, voidHz, gaps }: SweepResonances): string | nu
   return `${lost}: the resonance near ${frequencies} Hz is left out. Close other programs and sweep again.`;
 }
 
-/** A line for the experiment's notes. @param remark  on where the sound came from; '' for none */
-export function sweepNote(found: SweepSpeed, lengthM: number, remark: string): string {
+/** What else the notes say of a sweep: that it was simulated, or that its level isn't proven raw. */
+export type SweepRemark = 'practice' | 'unproven';
+
+const REMARKS: Readonly<Record<SweepRemark, string>> = {
+  practice: 'simulated, in practice',
+  unproven: 'level not proven raw',
+};
+
+/** A line for the experiment's notes. */
+export function sweepNote(found: SweepSpeed, lengthM: number, remark: SweepRemark | null): string {
   const list = found.resonances.map((one) => `${ordinal(one.order)} ${frequencyWords(one)}`).join(', ');
-  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}${remark === '' ? '' : ` (${remark})`}.`;
+  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}${remark === null ? '' : ` (${REMARKS[remark]})`}.`;
 }
 
 /** Why a column can’t be swept, and what to do. */

@@ -79,7 +79,10 @@ export async function letMonkeyLoose(options: MonkeyOptions): Promise<MonkeyRepo
       if (dice < 0.03) {
         note(`${where}reload`);
         reloads += 1;
-        const lost = await reloadAndCompare(tab);
+        const lost = await reloadAndCompare(
+          tab,
+          tabs.filter((other) => other !== tab),
+        );
         if (lost !== null) find(lost);
       } else if (dice < 0.04 && tabs.length < MOST_TABS) {
         note('open a second tab');
@@ -137,8 +140,11 @@ async function act(
   }
 }
 
-/** @returns what is gone; null where all is as it was, or nothing could be said because it wasn't saved before */
-async function reloadAndCompare({ page }: Tab): Promise<string | null> {
+/**
+ * @param others  a tab that shows the same experiment gets it while this one is away, with what is typed there
+ * @returns what is gone; null where all is as it was, or nothing could be said because it wasn't saved before
+ */
+async function reloadAndCompare({ page }: Tab, others: readonly Tab[]): Promise<string | null> {
   // What stands in a field belongs to the experiment once the field is left.
   await page.evaluate(() => {
     let active = document.activeElement;
@@ -153,8 +159,13 @@ async function reloadAndCompare({ page }: Tab): Promise<string | null> {
   if (after === null)
     return `after a reload the page doesn’t say that it is saved: ${await readSaving(page)}`;
   if (after === before) return null;
+  const elsewhere = await Promise.all(others.map((other) => readShown(other.page, false)));
+  const id = idOf(after);
+  if (id === idOf(before) && elsewhere.some((shown) => shown !== null && idOf(shown) === id)) return null;
   return `after a reload the experiment is another one:${differences(before, after)}`;
 }
+
+const idOf = (experiment: string): string => (JSON.parse(experiment) as { readonly id: string }).id;
 
 /** The parts of two experiments that differ, a line each. */
 function differences(before: string, after: string): string {

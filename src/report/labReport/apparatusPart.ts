@@ -1,5 +1,5 @@
 import type { Experiment, Fork, Place } from '../../notebook/experiment.ts';
-import { placeLabels } from '../marksCsv.ts';
+import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { fixed, roundPair, stampedHertz } from '../../words/numbers.ts';

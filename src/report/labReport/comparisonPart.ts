@@ -1,6 +1,6 @@
 import { comparisonWords, groupNames } from '../../words/comparison.ts';
 import { hidesTheory } from '../hideTheory.ts';
-import { placeLabels } from '../marksCsv.ts';
+import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { placeSpeeds, temperaturePlot } from '../plots/temperaturePlot.ts';

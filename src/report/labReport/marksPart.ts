@@ -4,7 +4,7 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import { markWords } from '../../words/marks.ts';
 import type { MarkWords } from '../../words/marks.ts';
 import { fixed } from '../../words/numbers.ts';
-import { placeLabels } from '../marksCsv.ts';
+import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { MOST_MARKS_PRINTED } from './mostPrinted.ts';

@@ -3,7 +3,7 @@ import { markLengthM } from '../../marks/mark.ts';
 import type { Mark } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Solution, SolvedMark } from '../../solver/solution.ts';
-import { forkInUse } from '../marksCsv.ts';
+import { forkInUse } from '../../notebook/forkInUse.ts';
 import { fixed, ordinal, signed } from '../../words/numbers.ts';
 import { listOfSome } from './listOfSome.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';

@@ -2,7 +2,7 @@ import { airFromReadings } from '../../air/airState.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { fixed } from '../../words/numbers.ts';
-import { placeLabels } from '../marksCsv.ts';
+import { placeLabels } from '../../notebook/placeLabels.ts';
 import { listOfSome } from './listOfSome.ts';
 import { MOST_LABELS } from './plot.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';

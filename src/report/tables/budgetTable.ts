@@ -1,7 +1,7 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import { budgetQuantity } from '../../words/budgetLines.ts';
 import type { Cell } from '../csv.ts';
-import { placeLabels } from '../marksCsv.ts';
+import { placeLabels } from '../../notebook/placeLabels.ts';
 import { solvedPlaces } from './placeSolution.ts';
 import type { PlaceSolution } from './placeSolution.ts';
 

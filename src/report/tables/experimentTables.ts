@@ -1,6 +1,7 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Cell } from '../csv.ts';
-import { marksRows, measuredMarks } from '../marksCsv.ts';
+import { marksRows } from '../marksCsv.ts';
+import { measuredMarks } from '../../notebook/measuredMarks.ts';
 import { budgetTable } from './budgetTable.ts';
 import { fitRows } from './fitRows.ts';
 import { solvedPlaces } from './placeSolution.ts';

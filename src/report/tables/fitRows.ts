@@ -3,7 +3,9 @@ import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { outlierCauseWords } from '../../words/outlierCauses.ts';
 import type { Cell } from '../csv.ts';
-import { forkInUse, measuredMarks, placeLabels } from '../marksCsv.ts';
+import { forkInUse } from '../../notebook/forkInUse.ts';
+import { measuredMarks } from '../../notebook/measuredMarks.ts';
+import { placeLabels } from '../../notebook/placeLabels.ts';
 import { solvedPlaces } from './placeSolution.ts';
 import type { PlaceSolution } from './placeSolution.ts';
 

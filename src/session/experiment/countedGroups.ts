@@ -1,5 +1,5 @@
 import type { Experiment } from '../../notebook/experiment.ts';
-import { measuredMarks } from '../../report/marksCsv.ts';
+import { measuredMarks } from '../../notebook/measuredMarks.ts';
 import type { SolverMark } from '../../solver/solution.ts';
 import { solverMarks } from './solverMarks.ts';
 

@@ -1,6 +1,6 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import { readRecord } from '../../notebook/readStored.ts';
-import { placeLabels } from '../../report/marksCsv.ts';
+import { placeLabels } from '../../notebook/placeLabels.ts';
 import type { TubeEnd } from '../../solver/endRatio.ts';
 import type { Outcome } from './outcome.ts';
 import { solveExperiment } from './solveExperiment.ts';

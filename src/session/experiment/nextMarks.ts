@@ -1,5 +1,5 @@
 import type { Experiment } from '../../notebook/experiment.ts';
-import { forkInUse } from '../../report/marksCsv.ts';
+import { forkInUse } from '../../notebook/forkInUse.ts';
 import { nextMarksAfter } from '../../solver/plan.ts';
 import type { NextMark } from '../../solver/plan.ts';
 import { countedGroups } from './countedGroups.ts';

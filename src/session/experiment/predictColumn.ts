@@ -6,7 +6,7 @@ import { USUAL_RADIUS_M } from '../../air/usualTube.ts';
 import { wallLoss } from '../../air/wallLoss.ts';
 import { LIMITS } from '../../limits/limits.ts';
 import type { Experiment, Place } from '../../notebook/experiment.ts';
-import { forkInUse } from '../../report/marksCsv.ts';
+import { forkInUse } from '../../notebook/forkInUse.ts';
 import type { Outcome } from './outcome.ts';
 
 /** Where the present fork should resonate in the present column. */

@@ -2,8 +2,8 @@ import { columnM } from '../../marks/columnOfMark.ts';
 import { airFromReadings } from '../../air/airState.ts';
 import type { AirState } from '../../air/airState.ts';
 import type { Experiment, Place } from '../../notebook/experiment.ts';
-import { forkInUse } from '../../report/marksCsv.ts';
-import type { MeasuredMark } from '../../report/marksCsv.ts';
+import { forkInUse } from '../../notebook/forkInUse.ts';
+import type { MeasuredMark } from '../../notebook/measuredMarks.ts';
 import type { SolverMark } from '../../solver/solution.ts';
 
 /**

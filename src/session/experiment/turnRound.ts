@@ -1,7 +1,7 @@
 import { airFromReadings } from '../../air/airState.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { measuredMarks } from '../../report/marksCsv.ts';
+import { measuredMarks } from '../../notebook/measuredMarks.ts';
 import { airTemperature } from '../../solver/airTemperature.ts';
 import type { AirTemperature } from '../../solver/airTemperature.ts';
 import { matchGases } from '../../solver/otherGas.ts';

@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { comparisonWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
-import { placeLabels } from '../../report/marksCsv.ts';
+import { placeLabels } from '../../notebook/placeLabels.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { placeSpeeds, temperaturePlot } from '../../report/plots/temperaturePlot.ts';
 import { compareGroups, PAIRS_AT_A_TIME } from '../../session/experiment/comparedGroups.ts';

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { columnFault } from '../../notebook/columnFault.ts';
 import { columnFaultWords } from '../../words/columnFaults.ts';
 import type { Session } from '../../session/session.ts';
+import { tubeWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -74,12 +75,12 @@ export class ApparatusElement extends PartElement {
     return html`
       <div class="cards">
         <bench-forks class="sheet" .session=${this.session}></bench-forks>
-        <section class="sheet stack" aria-label="Tube and rule">
-          <h2>Tube and rule</h2>
+        <section class="sheet stack" aria-label=${tubeWords.heading}>
+          <h2>${tubeWords.heading}</h2>
           <div class="fields">
             <bench-number-field
-              label="Inside diameter"
-              hint="for the end correction and the walls’ slowing"
+              label=${tubeWords.diameter}
+              hint=${tubeWords.diameterHint}
               optional
               .kind=${QUANTITIES.diameterMm}
               .draft=${fieldDraft(this.session, 'diameter')}
@@ -87,24 +88,24 @@ export class ApparatusElement extends PartElement {
               @quantity-change=${this.onDiameter}
             ></bench-number-field>
             <bench-number-field
-              label="Longest column"
-              hint="how far the tube goes"
+              label=${tubeWords.travel}
+              hint=${tubeWords.travelHint}
               .kind=${QUANTITIES.travelCm}
               .draft=${fieldDraft(this.session, 'travel')}
               .value=${tube.travelM * 100}
               @quantity-change=${this.onTravel}
             ></bench-number-field>
             <bench-number-field
-              label="Reading uncertainty"
-              hint="standard uncertainty of one length, finding the loudest place included"
+              label=${tubeWords.reading}
+              hint=${tubeWords.readingHint}
               .kind=${QUANTITIES.readingMm}
               .draft=${fieldDraft(this.session, 'reading')}
               .value=${rule.readingStandardUncertaintyM * 1000}
               @quantity-change=${this.onReading}
             ></bench-number-field>
             <bench-number-field
-              label="Zero offset"
-              hint="what the rule reads when the column has no length; taken off every reading"
+              label=${tubeWords.zero}
+              hint=${tubeWords.zeroHint}
               .kind=${QUANTITIES.zeroOffsetCm}
               .draft=${fieldDraft(this.session, 'zero offset')}
               .value=${rule.zeroOffsetM * 100}
@@ -112,10 +113,7 @@ export class ApparatusElement extends PartElement {
               @quantity-change=${this.onZero}
             ></bench-number-field>
           </div>
-          <p class="caution">
-            A glass tube breaks: clamp it softly, and keep water and laptop apart. Your school’s lab rules
-            come first.
-          </p>
+          <p class="caution">${tubeWords.caution}</p>
         </section>
         <bench-places class="sheet" .session=${this.session}></bench-places>
       </div>

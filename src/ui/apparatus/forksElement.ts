@@ -3,8 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { stampStandardUncertaintyHz } from '../../marks/usualUncertainties.ts';
 import { newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
-import { fixed } from '../../words/numbers.ts';
 import type { Session } from '../../session/session.ts';
+import { forksWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { pageOf, pageStart } from '../parts/pagesElement.ts';
 import { QUANTITIES } from '../readQuantity.ts';
@@ -89,23 +89,23 @@ export class ForksElement extends PartElement {
     const used = new Set([...experiment.marks, ...experiment.deletedMarks].map((mark) => mark.forkId));
     const begin = pageStart(forks.length, this.from, PAGE);
     return html`
-      <section class="stack" aria-label="Forks">
-        <h2>Forks</h2>
-        <p class="lead">Stamped pitch, and its standard uncertainty until the fork is measured.</p>
+      <section class="stack" aria-label=${forksWords.heading}>
+        <h2>${forksWords.heading}</h2>
+        <p class="lead">${forksWords.lead}</p>
         <ul class="stack">
           ${pageOf(forks, begin, PAGE).map((fork, onPage) => {
-            const index = begin + onPage;
+            const number = begin + onPage + 1;
             const isUsed = used.has(fork.id);
             return html`<li>
               <bench-number-field
-                label="Fork ${index + 1}"
+                label=${forksWords.pitch(number)}
                 .kind=${QUANTITIES.forkHz}
                 .draft=${fieldDraft(this.session, `fork ${fork.id} pitch`)}
                 .value=${fork.nominalHz}
                 @quantity-change=${(event: CustomEvent<number>) => this.onPitch(fork, event.detail)}
               ></bench-number-field>
               <bench-number-field
-                label="± fork ${index + 1}"
+                label=${forksWords.uncertainty(number)}
                 .kind=${QUANTITIES.uncertaintyHz}
                 .draft=${fieldDraft(this.session, `fork ${fork.id} uncertainty`)}
                 .value=${fork.standardUncertaintyHz}
@@ -113,55 +113,49 @@ export class ForksElement extends PartElement {
                   this.setFork(fork.id, { standardUncertaintyHz: event.detail })}
               ></bench-number-field>
               <button
-                aria-label="Remove fork ${index + 1}"
+                aria-label=${forksWords.removeNamed(number)}
                 ?disabled=${isUsed || forks.length === 1}
                 @click=${() => this.onRemove(fork)}
               >
-                Remove
+                ${forksWords.remove}
               </button>
               ${this.measuredLine(fork)}
             </li>`;
           })}
         </ul>
         <bench-pages
-          what="forks"
+          what=${forksWords.many}
           .total=${forks.length}
           .from=${begin}
           .size=${PAGE}
           @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
         ></bench-pages>
         <label
-          >Add a fork
+          >${forksWords.add}
           ${choice({
             options: [
-              { value: '', name: 'choose its pitch…' },
-              ...USUAL_SET_HZ.map((pitch) => ({ value: String(pitch), name: `${pitch} Hz` })),
+              { value: '', name: forksWords.choose },
+              ...USUAL_SET_HZ.map((pitch) => ({ value: String(pitch), name: forksWords.offered(pitch) })),
             ],
             // It adds, and is ready for the next.
             now: () => '',
             choose: (pitch) => this.onAdd(pitch),
           })}</label
         >
-        <p class="small">Any other pitch: add the nearest and change the number.</p>
-        <p class="caution">
-          Strike a fork on rubber or the sole of a shoe, never on glass or a hard edge. Keep a sounding fork
-          away from teeth and glass.
-        </p>
+        <p class="small">${forksWords.others}</p>
+        <p class="caution">${forksWords.caution}</p>
       </section>
     `;
   }
 
   private measuredLine(fork: Fork) {
-    if (fork.measuredHz === null) return html`<p class="small measured">Not measured yet (see Check).</p>`;
+    if (fork.measuredHz === null) return html`<p class="small measured">${forksWords.notMeasured}</p>`;
     return html`<p class="small measured row">
-      <span
-        >Measured ${fixed(fork.measuredHz, 2)} ± ${fixed(fork.measuredStandardUncertaintyHz ?? 0, 2)} Hz; this
-        counts in the fit.</span
-      >
+      <span>${forksWords.measured(fork.measuredHz, fork.measuredStandardUncertaintyHz ?? 0)}</span>
       <button
         @click=${() => this.setFork(fork.id, { measuredHz: null, measuredStandardUncertaintyHz: null })}
       >
-        Use the stamp
+        ${forksWords.useStamp}
       </button>
     </p>`;
   }

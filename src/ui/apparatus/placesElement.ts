@@ -4,6 +4,7 @@ import { LONGEST } from '../../limits/longest.ts';
 import { newPlace } from '../../notebook/newExperiment.ts';
 import type { Place } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
+import { placesWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { pageOf, pageStart } from '../parts/pagesElement.ts';
 import { QUANTITIES } from '../readQuantity.ts';
@@ -67,7 +68,7 @@ export class PlacesElement extends PartElement {
     const id = this.session.newId();
     this.session.change('add place', (experiment) => ({
       ...experiment,
-      places: [...experiment.places, newPlace(id, `Place ${experiment.places.length + 1}`)],
+      places: [...experiment.places, newPlace(id, placesWords.place(experiment.places.length + 1))],
       present: { ...experiment.present, placeId: id },
     }));
     this.from = this.session.experiment.places.length - 1;
@@ -88,35 +89,33 @@ export class PlacesElement extends PartElement {
     const used = new Set([...marks, ...deletedMarks].map((mark) => mark.placeId));
     const begin = pageStart(places.length, this.from, PAGE);
     return html`
-      <section class="stack" aria-label="Places and air">
-        <h2>Places and air</h2>
-        <p class="lead">
-          What a thermometer, hygrometer and barometer read there. Leave empty what you didn’t read.
-        </p>
+      <section class="stack" aria-label=${placesWords.heading}>
+        <h2>${placesWords.heading}</h2>
+        <p class="lead">${placesWords.lead}</p>
         <ul class="stack">
           ${pageOf(places, begin, PAGE).map((place, onPage) =>
-            this.placeFields(place, begin + onPage, used.has(place.id)),
+            this.placeFields(place, begin + onPage + 1, used.has(place.id)),
           )}
         </ul>
         <bench-pages
-          what="places"
+          what=${placesWords.many}
           .total=${places.length}
           .from=${begin}
           .size=${PAGE}
           @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
         ></bench-pages>
-        <p><button @click=${this.onAdd}>Add a place</button></p>
+        <p><button @click=${this.onAdd}>${placesWords.add}</button></p>
       </section>
     `;
   }
 
-  private placeFields(place: Place, index: number, isUsed: boolean) {
+  private placeFields(place: Place, number: number, isUsed: boolean) {
     const { experiment } = this.session;
     return html`<li>
-      <div class="stack" role="group" aria-label="Place ${index + 1}">
+      <div class="stack" role="group" aria-label=${placesWords.place(number)}>
         <div class="name">
           <label
-            >Name
+            >${placesWords.name}
             <input
               .value=${place.name}
               maxlength=${LONGEST.name}
@@ -124,16 +123,16 @@ export class PlacesElement extends PartElement {
               @change=${(event: Event) => this.texts.onLeave(event, nameOf(place.id))}
           /></label>
           <button
-            aria-label="Remove place ${index + 1}"
+            aria-label=${placesWords.removeNamed(number)}
             ?disabled=${isUsed || experiment.places.length === 1}
             @click=${() => this.onRemove(place)}
           >
-            Remove
+            ${placesWords.remove}
           </button>
         </div>
         <div class="fields">
           <bench-number-field
-            label="Air temperature"
+            label=${placesWords.temperature}
             optional
             .kind=${QUANTITIES.temperatureC}
             .draft=${fieldDraft(this.session, `place ${place.id} temperature`)}
@@ -142,7 +141,7 @@ export class PlacesElement extends PartElement {
               this.setPlace(place.id, { temperatureC: event.detail })}
           ></bench-number-field>
           <bench-number-field
-            label="Its uncertainty"
+            label=${placesWords.temperatureUncertainty}
             .kind=${QUANTITIES.temperatureUncertaintyC}
             .draft=${fieldDraft(this.session, `place ${place.id} uncertainty`)}
             .value=${place.temperatureStandardUncertaintyC}
@@ -150,7 +149,7 @@ export class PlacesElement extends PartElement {
               this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
           ></bench-number-field>
           <bench-number-field
-            label="Humidity"
+            label=${placesWords.humidity}
             optional
             .kind=${QUANTITIES.humidityPct}
             .draft=${fieldDraft(this.session, `place ${place.id} humidity`)}
@@ -159,7 +158,7 @@ export class PlacesElement extends PartElement {
               this.setPlace(place.id, { humidityPct: event.detail })}
           ></bench-number-field>
           <bench-number-field
-            label="Pressure"
+            label=${placesWords.pressure}
             optional
             .kind=${QUANTITIES.pressureHpa}
             .draft=${fieldDraft(this.session, `place ${place.id} pressure`)}

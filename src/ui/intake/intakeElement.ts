@@ -7,7 +7,7 @@ import { readFile } from '../../intake/readFile.ts';
 import { readPasted } from '../../intake/readPasted.ts';
 import { experimentFromRows, takeRows } from '../../intake/takeRows.ts';
 import type { TakenRows } from '../../intake/takeRows.ts';
-import { forkInUse } from '../../report/marksCsv.ts';
+import { forkInUse } from '../../notebook/forkInUse.ts';
 import type { Session } from '../../session/session.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { ClosedByAddress } from '../parts/closedByAddress.ts';

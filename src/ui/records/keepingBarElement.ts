@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { SiteUpdates } from '../../offline/siteUpdates.ts';
-import { megabytes } from '../../report/megabytes.ts';
+import { megabytes } from '../../words/numbers.ts';
 import type { Session } from '../../session/session.ts';
 import { SOUND_LIMIT_BYTES } from '../../session/hearing/soundKeeping.ts';
 import { SessionWatch } from '../sessionWatch.ts';

@@ -8,7 +8,7 @@ import { soundBytes } from '../../notebook/keptSound.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
 import { askStorage, storageFault } from '../../notebook/storageFault.ts';
 import { fileStem } from '../../report/experimentJson.ts';
-import { megabytes } from '../../report/megabytes.ts';
+import { megabytes } from '../../words/numbers.ts';
 import { fixed } from '../../words/numbers.ts';
 import { soundWav } from '../../report/soundWav.ts';
 import type { Session } from '../../session/session.ts';

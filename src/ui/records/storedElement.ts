@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { storageFault } from '../../notebook/storageFault.ts';
-import { megabytes } from '../../report/megabytes.ts';
+import { megabytes } from '../../words/numbers.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { AskElement } from '../parts/askElement.ts';

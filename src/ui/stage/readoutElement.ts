@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { fixed } from '../../words/numbers.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { checkWords } from '../check/checkWords.ts';
+import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
 import { warningMessages } from '../measure/warningMessages.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -135,7 +135,7 @@ export class ReadoutElement extends PartElement {
   private words(): string {
     const { check, capture } = this.session.hearing;
     if (check === null || capture.kind !== 'running') return stageWords(this.session, this.kind);
-    const { sign, verdict, detail } = checkWords(check.answer);
+    const { sign, verdict, detail } = lengthAnswerWords(check.answer);
     return check.answer === null ? detail : `This length: ${sign} ${verdict}`;
   }
 

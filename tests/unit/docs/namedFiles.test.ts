@@ -24,7 +24,11 @@ function isThere(name: string): boolean {
 describe.each([
   ['README.md', 2],
   ['DEVELOPERS.md', 40],
+  ['src/capture/README.md', 10],
+  ['src/notebook/README.md', 10],
   ['src/resonance/README.md', 20],
+  ['src/session/README.md', 10],
+  ['src/ui/README.md', 5],
   ['tests/bench/README.md', 1],
 ])('%s', (document, least) => {
   it('names only files and folders that there are', () => {

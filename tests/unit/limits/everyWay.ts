@@ -14,7 +14,8 @@ import {
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';
-import { marksCsv, measuredMarks } from '../../../src/report/marksCsv.ts';
+import { marksCsv } from '../../../src/report/marksCsv.ts';
+import { measuredMarks } from '../../../src/notebook/measuredMarks.ts';
 import { plotPicture } from '../../../src/report/plots/picture.ts';
 import { PRINT_PALETTE } from '../../../src/report/plots/plot.ts';
 import { placeSpeeds, temperaturePlot } from '../../../src/report/plots/temperaturePlot.ts';

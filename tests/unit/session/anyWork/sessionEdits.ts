@@ -4,7 +4,7 @@ import { readPasted } from '../../../../src/intake/readPasted.ts';
 import { takeRows } from '../../../../src/intake/takeRows.ts';
 import type { Mark } from '../../../../src/marks/mark.ts';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
-import { forkInUse } from '../../../../src/report/marksCsv.ts';
+import { forkInUse } from '../../../../src/notebook/forkInUse.ts';
 import type { Tab } from './benchTabs.ts';
 import type { Edit } from './edit.ts';
 import { redone, undone } from './line.ts';

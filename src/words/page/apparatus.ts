@@ -1,0 +1,51 @@
+import { fixed, hertz } from '../numbers.ts';
+
+export const tubeWords = {
+  heading: 'Tube and rule',
+  diameter: 'Inside diameter',
+  diameterHint: 'for the end correction and the walls’ slowing',
+  travel: 'Longest column',
+  travelHint: 'how far the tube goes',
+  reading: 'Reading uncertainty',
+  readingHint: 'standard uncertainty of one length, finding the loudest place included',
+  zero: 'Zero offset',
+  zeroHint: 'what the rule reads when the column has no length; taken off every reading',
+  caution:
+    'A glass tube breaks: clamp it softly, and keep water and laptop apart. Your school’s lab rules come first.',
+} as const;
+
+export const forksWords = {
+  heading: 'Forks',
+  lead: 'Stamped pitch, and its standard uncertainty until the fork is measured.',
+  pitch: (number: number) => `Fork ${number}`,
+  uncertainty: (number: number) => `± fork ${number}`,
+  remove: 'Remove',
+  removeNamed: (number: number) => `Remove fork ${number}`,
+  notMeasured: 'Not measured yet (see Check).',
+  measured: (frequencyHz: number, standardUncertaintyHz: number) =>
+    `Measured ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)} Hz; this counts in the fit.`,
+  useStamp: 'Use the stamp',
+  many: 'forks',
+  add: 'Add a fork',
+  choose: 'choose its pitch…',
+  offered: (frequencyHz: number) => `${hertz(frequencyHz)} Hz`,
+  others: 'Any other pitch: add the nearest and change the number.',
+  caution:
+    'Strike a fork on rubber or the sole of a shoe, never on glass or a hard edge. Keep a sounding fork away from teeth and glass.',
+} as const;
+
+export const placesWords = {
+  heading: 'Places and air',
+  lead: 'What a thermometer, hygrometer and barometer read there. Leave empty what you didn’t read.',
+  /** Also the name that a new place begins with. */
+  place: (number: number) => `Place ${number}`,
+  name: 'Name',
+  remove: 'Remove',
+  removeNamed: (number: number) => `Remove place ${number}`,
+  temperature: 'Air temperature',
+  temperatureUncertainty: 'Its uncertainty',
+  humidity: 'Humidity',
+  pressure: 'Pressure',
+  many: 'places',
+  add: 'Add a place',
+} as const;
