@@ -6,6 +6,7 @@ import { readingFaultWords } from '../../words/columnFaults.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { LengthField } from '../parts/lengthField.ts';
+import { marksWords } from '../../words/page/measure.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -55,14 +56,14 @@ export class AddMarkElement extends PartElement {
     return html`
       <div class="row">
         <bench-length-field
-          label="Length of a new mark"
+          label=${marksWords.newLength}
           .draft=${fieldDraft(this.session, 'new length')}
           fleeting
           .check=${this.checkReading}
           @length-change=${this.onLength}
           @length-done=${this.onDone}
         ></bench-length-field>
-        <button @click=${this.onAdd}>Add mark</button>
+        <button @click=${this.onAdd}>${marksWords.add}</button>
       </div>
     `;
   }

@@ -3,17 +3,12 @@ import { customElement, property } from 'lit/decorators.js';
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { frameWords } from '../../words/page/frame.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { newsWords, unshownWords } from '../../words/notices.ts';
 
 const SHOWN_MS = 8000;
-const SAVED_WORDS = {
-  nothing: '',
-  saved: 'Saved',
-  saving: 'Saving…',
-  refused: 'Not saved on this device',
-} as const;
 
 /**
  * The line along the page's lower edge: what the bench has to say, announced politely, and whether the work is saved.
@@ -109,16 +104,14 @@ export class NoticeElement extends PartElement {
         ${
           notice === null
             ? nothing
-            : html`<button @click=${() => this.session.dismissNotice()}>Close</button>`
+            : html`<button @click=${() => this.session.dismissNotice()}>${frameWords.close}</button>`
         }
         ${
           waiting === 0
             ? nothing
-            : html`<button @click=${this.onLengths}>
-                Type ${waiting === 1 ? 'a length' : `${waiting} lengths`}
-              </button>`
+            : html`<button @click=${this.onLengths}>${frameWords.lengthsToType(waiting)}</button>`
         }
-        <span class="saved ${saveState.kind}" role="status">${SAVED_WORDS[saveState.kind]}</span>
+        <span class="saved ${saveState.kind}" role="status">${frameWords.saved[saveState.kind]}</span>
       </div>
     `;
   }
