@@ -4,6 +4,22 @@ import { configs as wcConfigs } from 'eslint-plugin-wc';
 import tseslint from 'typescript-eslint';
 import { textInWords } from './build/lint/textInWords.js';
 
+/** Still to do: their text for people goes to src/words. */
+const TEXT_TO_MOVE = [
+  'src/capture/decodedRecording.ts',
+  'src/classroom/**',
+  'src/intake/**',
+  'src/limits/texts.ts',
+  'src/marks/**',
+  'src/notebook/**',
+  'src/resonance/passages/rise.ts',
+  'src/session/hearing/flagMarking.ts',
+  'src/session/session.ts',
+  'src/ui/capture/**',
+  'src/ui/check/soundCheckElement.ts',
+  'src/ui/intake/bringInElement.ts',
+];
+
 export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', '.cache/', 'eslint.config.js', 'src/cli/answerWorker.js'] },
   js.configs.recommended,
@@ -29,7 +45,7 @@ export default tseslint.config(
   },
   {
     files: ['src/**/*.ts'],
-    ignores: ['src/words/**', 'src/report/**', 'src/cli/**'],
+    ignores: ['src/words/**', 'src/report/**', 'src/cli/**', ...TEXT_TO_MOVE],
     plugins: { bench: { rules: { 'text-in-words': textInWords } } },
     rules: { 'bench/text-in-words': 'error' },
   },
