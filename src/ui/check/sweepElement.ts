@@ -6,8 +6,17 @@ import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { sweepPlot } from '../../report/plots/sweepPlot.ts';
+import { trustWords } from '../../words/captureTrust.ts';
+import { listeningWarningWords } from '../../words/listening.ts';
 import { noToneWords, sweepCardWords } from '../../words/page/check.ts';
-import { lostWords, sweepNote, sweepRows, sweepWords } from '../../words/sweep.ts';
+import {
+  lostWords,
+  sweepFailureWords,
+  sweepFaultWords,
+  sweepNote,
+  sweepRows,
+  sweepWords,
+} from '../../words/sweep.ts';
 import type { SweepRemark } from '../../words/sweep.ts';
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import { SweepRun, speedFromSweep } from '../../session/hearing/sweepRun.ts';
@@ -88,8 +97,9 @@ export class SweepCardElement extends PartElement {
       this.fault = sweepCardWords.noLength;
       return;
     }
-    this.fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
-    if (this.fault !== null) return;
+    const fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
+    this.fault = fault === null ? null : sweepFaultWords(fault);
+    if (fault !== null) return;
     // One microphone, one listener.
     this.session.hearing.stop();
     const { experiment, hearing } = this.session;
@@ -113,7 +123,7 @@ export class SweepCardElement extends PartElement {
   private onSweep(): void {
     const next = this.sweep?.state ?? { kind: 'idle' };
     if (next.kind !== 'running') this.player.stop();
-    if (next.kind === 'failed') this.fault = next.message;
+    if (next.kind === 'failed') this.fault = sweepFailureWords(next.failure);
     this.sweepState = next;
   }
 
@@ -258,9 +268,9 @@ export class SweepCardElement extends PartElement {
       ${
         trust.kind === 'trusted'
           ? nothing
-          : html`<p class="caution"><strong>${heading}</strong> ${trust.message}</p>`
+          : html`<p class="caution"><strong>${heading}</strong> ${trustWords(trust)}</p>`
       }
-      ${warnings.map(({ message }) => html`<p class="caution">${message}</p>`)}
+      ${warnings.map((warning) => html`<p class="caution">${listeningWarningWords(warning)}</p>`)}
       ${lost === null ? nothing : html`<p class="caution">${lost}</p>`}
     </div>`;
   }

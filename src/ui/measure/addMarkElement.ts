@@ -2,6 +2,7 @@ import { css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Reading } from '../../marks/parseReading.ts';
 import { readingFault } from '../../notebook/columnFault.ts';
+import { readingFaultWords } from '../../words/columnFaults.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { LengthField } from '../parts/lengthField.ts';
@@ -32,8 +33,10 @@ export class AddMarkElement extends PartElement {
     await this.field.focusEntry();
   }
 
-  private readonly checkReading = (readingM: number): string | null =>
-    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+  private readonly checkReading = (readingM: number): string | null => {
+    const fault = readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+    return fault === null ? null : readingFaultWords(fault);
+  };
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail;

@@ -5,6 +5,7 @@ import type { MarkIndex } from '../../marks/markIndex.ts';
 import { likelyRepeated } from '../../notebook/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { readingFault } from '../../notebook/columnFault.ts';
+import { readingFaultWords } from '../../words/columnFaults.ts';
 import { markWords } from '../../words/marks.ts';
 import { markRowWords } from '../../words/page/measure.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
@@ -122,8 +123,10 @@ export class MarkRowElement extends PartElement {
     await this.field.focusEntry();
   }
 
-  private readonly checkReading = (readingM: number): string | null =>
-    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+  private readonly checkReading = (readingM: number): string | null => {
+    const fault = readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+    return fault === null ? null : readingFaultWords(fault);
+  };
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };

@@ -6,6 +6,7 @@ import { SessionWatch } from '../sessionWatch.ts';
 import { frameWords } from '../../words/page/frame.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { newsWords, unshownWords } from '../../words/notices.ts';
 
 const SHOWN_MS = 8000;
 
@@ -97,7 +98,9 @@ export class NoticeElement extends PartElement {
     const isProblem = notice?.kind === 'problem';
     return html`
       <div class="bar ${notice === null ? '' : 'told'} ${isProblem ? 'problem' : ''}">
-        <p role=${isProblem ? 'alert' : 'status'}>${notice?.message ?? ''}${this.unspoken()}</p>
+        <p role=${isProblem ? 'alert' : 'status'}>
+          ${notice === null ? '' : newsWords(notice.news)}${this.unspoken()}
+        </p>
         ${
           notice === null
             ? nothing
@@ -120,12 +123,9 @@ export class NoticeElement extends PartElement {
   /** What stands elsewhere on the page for the eye, but must be heard with the message: what to do about a failure. */
   private unspoken() {
     const { notice } = this.session;
-    const { capture } = this.session.hearing;
-    if (notice === null || capture.kind !== 'failed') return nothing;
-    const { message } = capture.failure;
-    const end = message.indexOf('. ') + 1;
-    if (end === 0 || !notice.message.startsWith(message.slice(0, end))) return nothing;
-    return html`<span class="unseen">${message.slice(end)}</span>`;
+    const isFailed = this.session.hearing.capture.kind === 'failed';
+    const advice = notice === null || !isFailed ? null : unshownWords(notice.news);
+    return advice === null ? nothing : html`<span class="unseen"> ${advice}</span>`;
   }
 }
 

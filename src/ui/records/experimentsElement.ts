@@ -15,6 +15,7 @@ import { saveFile } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/askElement.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** Every experiment kept in this browser: open, rename, duplicate, delete and bring back. */
 @customElement('bench-experiments')
@@ -81,7 +82,7 @@ export class ExperimentsElement extends PartElement {
       await this.session.keeping.idle();
       const listed = await this.session.keeping.list();
       if ('value' in listed) this.entries = experimentList(listed.value);
-      this.listFault = 'fault' in listed ? listed.fault.message : null;
+      this.listFault = 'fault' in listed ? storageFaultWords(listed.fault) : null;
     }
     this.isLoading = false;
   }
@@ -91,7 +92,7 @@ export class ExperimentsElement extends PartElement {
     this.turn = this.turn.then(action).catch((error: unknown) => {
       // What isn't the storage's fault is the page's own: the next one in turn goes on all the same.
       if (!(error instanceof StorageError)) throwLater(error);
-      else this.session.tell('problem', experimentsWords.notDone(error.message));
+      else this.session.tell('problem', experimentsWords.notDone(storageFaultWords(error.fault)));
     });
   }
 

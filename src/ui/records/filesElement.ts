@@ -9,6 +9,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { TypedTexts } from '../parts/typedTexts.ts';
 import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 const TITLE: TypedText = {
   field: 'title',
@@ -70,7 +71,7 @@ export class FilesElement extends PartElement {
           ></textarea>
         </label>
         <p class="lead">
-          ${saveState.kind === 'refused' ? filesWords.notSaved(saveState.message) : filesWords.saved}
+          ${saveState.kind === 'refused' ? filesWords.notSaved(storageFaultWords(saveState.why)) : filesWords.saved}
         </p>
         <div class="row">
           <button @click=${this.onJson}>${filesWords.save}</button>

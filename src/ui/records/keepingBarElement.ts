@@ -8,6 +8,7 @@ import { SessionWatch } from '../sessionWatch.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** At the top of every view, and only when there is something to say: work that isn't kept, other tabs, a newer bench. */
 @customElement('bench-keeping-bar')
@@ -81,7 +82,7 @@ export class KeepingBarElement extends PartElement {
     }
     if (keeping.saveState.kind !== 'refused') return nothing;
     return this.line(
-      keepingBarWords.refused(keeping.saveState.message),
+      keepingBarWords.refused(storageFaultWords(keeping.saveState.why)),
       html`<button @click=${this.onSave}>${keepingBarWords.save}</button>
         <button @click=${() => void keeping.tryAgain()}>${keepingBarWords.tryAgain}</button>`,
     );

@@ -18,6 +18,7 @@ import { saveFile } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/askElement.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** Sound kept on request: how much, out as WAV, heard again with the fork chosen now, deleted. */
 @customElement('bench-sounds')
@@ -89,7 +90,7 @@ export class SoundsElement extends PartElement {
     if (sounds === null) return null;
     const asked = await askStorage(() => sounds.loadSamples(sound));
     if ('value' in asked) return soundWav(this.session.experiment, sound, asked.value);
-    this.session.tell('problem', soundsWords.notRead(asked.fault.message));
+    this.session.tell('problem', soundsWords.notRead(storageFaultWords(asked.fault)));
     return null;
   }
 
@@ -116,7 +117,7 @@ export class SoundsElement extends PartElement {
       await this.session.keeping.sounds?.removeSound(sound.id);
       await this.session.sound.recount();
     } catch (error) {
-      this.session.tell('problem', soundsWords.notErased(storageFault(error).message));
+      this.session.tell('problem', soundsWords.notErased(storageFaultWords(storageFault(error))));
     }
     await this.load();
   }

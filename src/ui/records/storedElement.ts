@@ -10,6 +10,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import { askToPersist, eraseAll, storedFacts } from './eraseAll.ts';
 import type { StoredFacts } from './eraseAll.ts';
 import '../parts/askElement.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** The one place that says what is stored on this device, and erases it all. */
 @customElement('bench-stored')
@@ -45,7 +46,7 @@ export class StoredElement extends PartElement {
       await eraseAll();
       location.replace(location.pathname);
     } catch (error) {
-      this.session.tell('problem', storedWords.notErased(storageFault(error).message));
+      this.session.tell('problem', storedWords.notErased(storageFaultWords(storageFault(error))));
     }
   }
 

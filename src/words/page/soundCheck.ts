@@ -1,5 +1,6 @@
 import type { ListeningWarning } from '../../session/hearing/listeningTypes.ts';
 import { fixed, roundPair, signed } from '../numbers.ts';
+import { listeningWarningWords } from '../listening.ts';
 
 /** One thing that the sound check has found out, before it is put into words. */
 export type SoundFact =
@@ -38,7 +39,7 @@ function valueWords(fact: SoundFact): string {
     case 'raw':
       return RAW[fact.state];
     case 'input':
-      if (fact.state === 'warned') return fact.warning.message;
+      if (fact.state === 'warned') return listeningWarningWords(fact.warning);
       if (fact.state === 'nothing heard') return 'nothing heard yet';
       return `up to ${fixed(fact.loudestDb, 0)} dB (0 dB: a sine of full scale)${fact.isFaint ? '; very faint' : ''}`;
     case 'room':

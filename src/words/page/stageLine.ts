@@ -1,5 +1,7 @@
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
+import { captureFailureWords, holdWords, waitsForWords } from '../capture.ts';
+import { inFull } from '../faultWords.ts';
 
 /** What is going on and what to do next, in one line. @param isRecording  whether that is the source that is chosen */
 export function stageWords(
@@ -12,11 +14,11 @@ export function stageWords(
         ? 'Open a recording of the fork over the column.'
         : 'Press Listen. Then both hands are free for fork and tube.';
     case 'starting':
-      return capture.message ?? 'Waiting for the sound…';
+      return capture.waitsFor === undefined ? 'Waiting for the sound…' : waitsForWords[capture.waitsFor];
     case 'interrupted':
-      return capture.message;
+      return holdWords[capture.hold];
     case 'failed':
-      return capture.failure.message;
+      return inFull(captureFailureWords(capture.failure));
     case 'ended':
       return waitingMarks(experiment).length > 0
         ? 'The recording is over. Type the lengths of the marks.'
