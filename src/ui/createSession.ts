@@ -6,6 +6,7 @@ import type { AskElsewhere } from '../session/experiment/answers.ts';
 import { solveExperiment } from '../session/experiment/solveExperiment.ts';
 import { Session } from '../session/session.ts';
 import { Listening } from '../session/hearing/listening.ts';
+import { resonanceReason } from '../words/resonances.ts';
 import type { AnswersInWorker } from './answers/answersInWorker.ts';
 
 /** The session of this page, joined to the browser's clock, storage and sources of chance. */
@@ -20,6 +21,7 @@ export function createSession(): Session {
     tabMemory,
     draftPlace,
     createListening: (options) => new Listening(options),
+    reasonOf: resonanceReason,
     solve: solveExperiment,
     onFault: (error) => console.error(error),
     answerElsewhere: lateWorker(),

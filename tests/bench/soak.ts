@@ -122,6 +122,7 @@ const session = new Session({
   createHold: () => freeHold,
   tabMemory: { get: () => null, set: () => undefined },
   createListening: (options) => new Listening(options),
+  reasonOf: () => '',
   solve: () => ({ places: [] }),
   draftPlace: { get: () => null, set: () => undefined },
   onFault: (error) => {

@@ -147,6 +147,7 @@ describe('a mark of a recording', () => {
       },
       amend: () => undefined,
       onMark: () => undefined,
+      reasonOf: () => '',
       tell: () => undefined,
     });
     marking.takeRecorded({ resonance: null, cue: { timeS: 2, label: '512 Hz 15.8 cm', markId: null } });
