@@ -6,6 +6,7 @@ import type { AskElsewhere } from '../session/experiment/answers.ts';
 import { solveExperiment } from '../session/experiment/solveExperiment.ts';
 import { Session } from '../session/session.ts';
 import { Listening } from '../session/hearing/listening.ts';
+import { mendedNote } from '../words/mended.ts';
 import { resonanceReason } from '../words/resonances.ts';
 import type { AnswersInWorker } from './answers/answersInWorker.ts';
 
@@ -22,6 +23,7 @@ export function createSession(): Session {
     draftPlace,
     createListening: (options) => new Listening(options),
     reasonOf: resonanceReason,
+    writeMended: mendedNote,
     solve: solveExperiment,
     onFault: (error) => console.error(error),
     answerElsewhere: lateWorker(),

@@ -123,6 +123,7 @@ const session = new Session({
   tabMemory: { get: () => null, set: () => undefined },
   createListening: (options) => new Listening(options),
   reasonOf: () => '',
+  writeMended: () => '',
   solve: () => ({ places: [] }),
   draftPlace: { get: () => null, set: () => undefined },
   onFault: (error) => {

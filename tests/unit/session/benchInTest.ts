@@ -1,6 +1,7 @@
 import { Session } from '../../../src/session/session.ts';
 import type { SessionOutside } from '../../../src/session/session.ts';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
+import { mendedNote } from '../../../src/words/mended.ts';
 import { newsWords } from '../../../src/words/notices.ts';
 import { resonanceReason } from '../../../src/words/resonances.ts';
 import { EXAMPLE_TIME } from '../notebook/exampleExperiment.ts';
@@ -19,6 +20,7 @@ export function benchInTest(outside: Partial<SessionOutside> = {}): Session {
       throw new Error('nothing is heard here');
     },
     reasonOf: resonanceReason,
+    writeMended: mendedNote,
     solve: solveExperiment,
     draftPlace: { get: () => null, set: () => undefined },
     onFault: (error) => {
