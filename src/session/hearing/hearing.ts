@@ -1,7 +1,7 @@
 import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '../../capture/soundSource.ts';
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Experiment, Fork } from '../../notebook/experiment.ts';
-import { LengthCheckRun } from './lengthCheckRun.ts';
+import type { LengthCheckRun } from './lengthCheckRun.ts';
 import { GainCheckRun } from './gainCheckRun.ts';
 import { SourceRun } from './sourceRun.ts';
 import type { Topic } from '../topics.ts';
@@ -92,8 +92,12 @@ export class Hearing {
     this.listen?.stop();
   }
 
-  /** Begins to check the present length: until it ends, nothing is marked. Only while listening. */
-  beginCheck(): void {
+  /**
+   * Begins to check the present length: until it ends, nothing is marked. Only while listening. What checks comes with
+   * the first check.
+   */
+  async beginCheck(): Promise<void> {
+    const { LengthCheckRun } = await import('./lengthCheckRun.ts');
     if (this.capture.kind !== 'running') return;
     this.check = new LengthCheckRun({ sampleRateHz: this.capture.sampleRateHz, fork: this.forkPitch() });
     this.outside.announce('capture');
