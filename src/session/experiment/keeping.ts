@@ -4,6 +4,7 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import type { History } from '../../notebook/history.ts';
 import type { StoredExperiment } from '../../notebook/notebookStore.ts';
 import { readStored } from '../../notebook/readStored.ts';
+import type { RecordFault } from '../../notebook/recordFault.ts';
 import {
   ConflictError,
   GoneError,
@@ -37,7 +38,7 @@ export type TabAccess = 'own' | 'elsewhere' | 'apart';
 export type Loaded =
   | { readonly kind: 'there'; readonly history: History<Experiment>; readonly revision: number }
   | { readonly kind: 'missing' }
-  | { readonly kind: 'unreadable'; readonly faults: readonly string[] }
+  | { readonly kind: 'unreadable'; readonly faults: readonly RecordFault[] }
   | { readonly kind: 'refused'; readonly fault: StorageFault };
 
 /** Why it isn't there to be opened. */
@@ -165,7 +166,7 @@ export class Keeping {
     if ('fault' in asked) return { kind: 'refused', fault: asked.fault };
     const stored = asked.value;
     if (stored === null || (stored.deletedAt !== null && !orPutAway)) return MISSING;
-    const reading = readStored(stored);
+    const reading = readStored(stored, this.outside.writeMended);
     return reading.kind === 'faults'
       ? { kind: 'unreadable', faults: reading.faults }
       : { kind: 'there', history: reading.history, revision: stored.revision };

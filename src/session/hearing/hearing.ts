@@ -29,6 +29,8 @@ export interface HearingOutside {
   amend(make: (experiment: Experiment) => Experiment): void;
   /** Says so and gives true where another tab works on the experiment. */
   isOnlyShown(): boolean;
+  /** Why a resonance was flagged, in one line for a person. */
+  reasonOf(resonance: Resonance): string;
   tell: Tell;
   announce(topic: Topic): void;
 }
@@ -213,6 +215,7 @@ export class Hearing {
       experiment: () => this.outside.experiment(),
       change: (step, make) => this.outside.change(step, make),
       amend: (make) => this.outside.amend(make),
+      reasonOf: (resonance) => this.outside.reasonOf(resonance),
       onMark: (id, timeS) => this.sound.addMark(id, timeS),
       tell: (kind, news, holds) => this.outside.tell(kind, news, holds),
     });

@@ -1,4 +1,4 @@
-import { aboveRoomDb, reasonText, riseDb, riseStandardUncertaintyDb } from '../../resonance/passages/rise.ts';
+import { aboveRoomDb, riseDb, riseStandardUncertaintyDb } from '../../resonance/passages/rise.ts';
 import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
 import type { Resonance, Sounding } from './listeningTypes.ts';
 
@@ -12,14 +12,12 @@ export function toResonance(
   flaggedAtS: number | null,
 ): Resonance {
   const { features, timeS, phaseSwingRad, halfPowerStartS, halfPowerEndS } = passage;
-  const rise = riseDb(features);
-  const above = aboveRoomDb(features, 5 * passage.noiseDensity);
   const own = soundings.find((s) => s.startS <= timeS + 0.1 && (s.endS === null || timeS <= s.endS + 0.1));
   return {
     timeS,
-    riseDb: rise,
+    riseDb: riseDb(features),
     riseStandardUncertaintyDb: riseStandardUncertaintyDb(features),
-    aboveRoomDb: above,
+    aboveRoomDb: aboveRoomDb(features, 5 * passage.noiseDensity),
     confidence: passage.probability,
     phaseSwingRad,
     halfPowerStartS,
@@ -27,6 +25,5 @@ export function toResonance(
     slide: passage.direction > 0 ? 'longer' : 'shorter',
     soundingIndex: own?.index ?? null,
     flaggedAtS,
-    reason: reasonText(rise, above, phaseSwingRad),
   };
 }
