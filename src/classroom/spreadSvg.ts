@@ -1,6 +1,6 @@
 import { escapeMarkup } from '../report/markup.ts';
 import type { Picture } from '../report/plots/picture.ts';
-import { roundTicks } from '../report/plots/plot.ts';
+import { PLOT_FONTS, roundTicks } from '../report/plots/plot.ts';
 import type { PlotPalette } from '../report/plots/plot.ts';
 import { spreadPictureWords, spreadWords } from '../words/classroom.ts';
 import { unrounded } from '../words/numbers.ts';
@@ -84,14 +84,14 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
     return `<path d="M${x(speedMps - halfMps)} ${y}H${x(speedMps + halfMps)}" stroke="${colour}" stroke-width="${isNamed ? 1.5 : 0.8}"/>${shape}${name}${beyond}`;
   });
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
-    `<title>${spreadPictureWords.title}</title><desc>${escapeMarkup(spreadWords(result))}</desc>`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" font-family="${PLOT_FONTS}" font-size="14" fill="${palette.ink}">`,
+    `<title>${escapeMarkup(spreadPictureWords.title)}</title><desc>${escapeMarkup(spreadWords(result))}</desc>`,
     `<rect width="${WIDTH}" height="${height}" fill="${palette.paper}"/>`,
-    `<text x="16" y="26" font-size="16" font-weight="600">${spreadPictureWords.heading}</text>`,
+    `<text x="16" y="26" font-size="16" font-weight="600">${escapeMarkup(spreadPictureWords.heading)}</text>`,
     ...ticks,
     band,
     ...points,
-    `<text x="${(LEFT + WIDTH - RIGHT) / 2}" y="${height - 12}" text-anchor="middle">${spreadPictureWords.axis}</text>`,
+    `<text x="${(LEFT + WIDTH - RIGHT) / 2}" y="${height - 12}" text-anchor="middle">${escapeMarkup(spreadPictureWords.axis)}</text>`,
     '</svg>',
   ].join('\n');
 }

@@ -109,6 +109,10 @@ export function reasonWords({ group, reason }: Pick<SpokenGroup, 'group' | 'reas
   return group.problems.length === 0 ? null : solverWarningWords(group.problems, nameMark).join(' ');
 }
 
+/** How the groups' results become one, as the class's file says it. */
+export const POOLING_METHOD =
+  'random-effects mean (Paule & Mandel 1982), interval after Hartung & Knapp 2001';
+
 export const spreadPictureWords = {
   title: 'Spread of the class',
   heading: 'Speed of sound, group by group',

@@ -5,7 +5,7 @@ import type { LabReportInput } from './labReportInput.ts';
 import { LAB_REPORT_STYLE } from './labReportStyle.ts';
 
 /** Nothing may run and nothing may be fetched, should the file be tampered with. */
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
+const POLICY = ["default-src 'none'", "style-src 'unsafe-inline'"].join('; ');
 
 /** The report as one HTML file: no script, nothing from outside. */
 export function labReportFile(input: LabReportInput): string {

@@ -1,7 +1,7 @@
 import { unrounded } from '../../words/numbers.ts';
 import { escapeMarkup } from '../markup.ts';
 import { labelPlaces } from './labelPlaces.ts';
-import { roundTicks } from './plot.ts';
+import { PLOT_FONTS, roundTicks } from './plot.ts';
 import type { Plot, PlotBand, PlotLine, PlotPalette, PlotPoint } from './plot.ts';
 
 const LEFT = 76;
@@ -55,7 +55,7 @@ export function plotSvg(plot: Plot, palette: PlotPalette, isSmall = false): stri
   const x = scale(xs, LEFT, widthPx - RIGHT);
   const y = scale(ys, heightPx - BOTTOM, TOP);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthPx} ${heightPx}" width="${widthPx}" height="${heightPx}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthPx} ${heightPx}" width="${widthPx}" height="${heightPx}" font-family="${PLOT_FONTS}" font-size="14" fill="${palette.ink}">`,
     `<title>${escapeMarkup(plot.title)}</title><desc>${escapeMarkup(plot.words)}</desc>`,
     `<rect width="${widthPx}" height="${heightPx}" fill="${palette.paper}"/>`,
     `<text x="${size.titlePx}" y="24" font-size="${size.titleFontPx}" font-weight="600">${escapeMarkup(plot.title)}</text>`,
