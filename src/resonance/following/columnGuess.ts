@@ -31,7 +31,7 @@ export interface KnownTube {
  * How likely a resonance that is passed first is the first, second or third one (a judgement: students begin at the
  * short end, and a metre of tube holds three of the higher pitches).
  */
-const FIRST_MET = [0.5, 0.35, 0.15] as const;
+const FIRST_MET = [0.5, 0.42, 0.08] as const;
 
 /** Without a tube: from a wide tube's first resonance to a narrow one's third (references: tens of ms). */
 const ANY_RING_UP_S = [0.035, 0.055, 0.085] as const;

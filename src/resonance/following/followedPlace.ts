@@ -12,7 +12,7 @@ export interface FollowedPlace {
 }
 
 /** A side is named from this probability on. */
-export const SURE = 0.95;
+const SURE = 0.98;
 /** Nearer than this the side doesn't matter: it is here, half widths. */
 const HERE = 0.35;
 

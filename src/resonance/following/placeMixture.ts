@@ -14,6 +14,8 @@ export class PlaceMixture {
   readonly states: PlaceState[] = [];
   /** ln of how probable all that was heard is under this mixture, up to a constant. */
   logEvidence = 0;
+  /** How badly the states foresaw the newest block, on average: about 2 where they do. */
+  surprise = 2;
   readonly #most: number;
   readonly #spare: PlaceState[] = [];
   readonly #next: PlaceState[] = [];
@@ -49,7 +51,15 @@ export class PlaceMixture {
       changed.advance(stepS, true, timeS);
       next.push(state, changed);
     }
-    if (heard !== null) for (const state of next) state.observe(heard);
+    if (heard !== null) {
+      let [whole, sum] = [0, 0];
+      for (const state of next) {
+        const surprise = state.observe(heard);
+        whole += state.weight;
+        sum += state.weight * Math.min(20, surprise);
+      }
+      if (whole > 0) this.surprise = sum / whole;
+    }
     this.states.length = 0;
     this.#keepBest(next);
     next.length = 0;

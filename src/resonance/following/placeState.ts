@@ -246,8 +246,9 @@ export class PlaceState {
   /**
    * Takes what was heard in, and weighs this state by how well it foresaw it. Rare surprises count less than a Gaussian
    * would have them (Student's t; West 1981, J. R. Stat. Soc. B 43, 157).
+   * @returns how far off it was: chi-square with two degrees of freedom where the model holds
    */
-  observe(heard: HeardBlock): void {
+  observe(heard: HeardBlock): number {
     const { mean, covariance: P } = this;
     const size = this.#size;
     const shareRe = mean[SHARE] as number;
@@ -321,6 +322,7 @@ export class PlaceState {
         P[j * SIZE + i] = value;
       }
     }
+    return surprise;
   }
 
   /** Are two states nearly one? */

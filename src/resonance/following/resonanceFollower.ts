@@ -16,10 +16,15 @@ const BLOCK = 5;
 const BLOCKS_PER_PLACE = 2;
 const MOST_STATES = 8;
 /** How much the evidence for one guess over another counts: no model is right to the last decimal. */
-const TEMPER = 0.5;
+const TEMPER = 0.3;
 /** A slide's speed (a judgement): median, m/s, and standard deviation of its logarithm. */
-const USUAL_SLIDE_MPS = 0.022;
-const SLIDE_SPREAD = 0.6;
+const USUAL_SLIDE_MPS = 0.024;
+const SLIDE_SPREAD = 0.45;
+/** How badly a model that holds foresees a block (chi-square with two degrees of freedom), and one that doesn't. */
+const FORESEEN = 2;
+const LOST = 3.5;
+/** Over which it is averaged, s. */
+const SURPRISE_S = 1;
 /** Farther from resonance than this, half widths, a flag is another resonance. */
 const ANOTHER = 4;
 /** A strike's own sounds are over after this, s. */
@@ -64,6 +69,8 @@ export class ResonanceFollower {
   readonly #series: ToneSeries;
   readonly #guesses: readonly ColumnGuess[];
   readonly #block: ToneBlock;
+  /** How badly the model foresaw the newest second. */
+  #surprise = FORESEEN;
   #runs: Run[] = [];
   #offsetHz = 0;
   #next = 0;
@@ -79,7 +86,7 @@ export class ResonanceFollower {
 
   /** A pass was flagged. One that belongs to the resonance that is being followed changes nothing. */
   flag({ pass, offsetHz, fromIndex }: FlaggedPass): void {
-    if (this.#isSounding && this.#isNear()) return;
+    if (this.#isSounding && !this.#isLost && Math.abs(this.#read().halfWidths) < ANOTHER) return;
     const order = {
       series: this.#series,
       offsetHz,
@@ -96,8 +103,8 @@ export class ResonanceFollower {
       logPrior: Math.log(guess.weight) + TEMPER * logEvidence + slideLogPrior(guess, pass, centre),
     }));
     for (const { mixture } of this.#runs) mixture.logEvidence = 0;
-    const best = this.#weights().reduce((most, weight, i, all) => (weight > all[most] ? i : most), 0);
-    this.centre = found[best].centre;
+    this.centre = found[this.#likeliest()].centre;
+    this.#surprise = FORESEEN;
     this.#offsetHz = offsetHz;
     this.#next = found[0].nextIndex;
     this.#blocks = 0;
@@ -129,54 +136,45 @@ export class ResonanceFollower {
       const heard = this.#block.isHeard ? this.#block : null;
       const timeS = (this.#next + (BLOCK - 1) / 2) / rateHz;
       for (const { mixture } of this.#runs) mixture.step(BLOCK / rateHz, timeS, heard);
+      if (heard !== null) {
+        const { surprise } = this.#runs[this.#likeliest()].mixture;
+        this.#surprise += ((surprise - this.#surprise) * BLOCK) / (SURPRISE_S * rateHz);
+      }
       this.#blocks += 1;
       if (this.#blocks % BLOCKS_PER_PLACE === 0) places.push(this.#place(timeS));
     }
     return places;
   }
 
-  #weights(): number[] {
+  /** Which run explains best what was heard. */
+  #likeliest(): number {
     const logs = this.#runs.map(({ mixture, logPrior }) => logPrior + TEMPER * mixture.logEvidence);
-    const most = Math.max(...logs);
-    const sizes = logs.map((log) => Math.exp(log - most));
-    const whole = sizes.reduce((sum, size) => sum + size, 0);
-    return sizes.map((size) => size / whole);
+    return logs.indexOf(Math.max(...logs));
   }
 
-  #isNear(): boolean {
-    const { halfWidths } = this.#read();
-    return Math.abs(halfWidths) < ANOTHER;
+  /** The sound isn't what the model foresees: it was another pass, or the hand did something else. */
+  get #isLost(): boolean {
+    return this.#surprise > LOST;
   }
 
-  /** All guesses together, half widths and metres. */
+  /** What the likeliest guess says: between two widths there is none that is right. */
   #read() {
-    const weights = this.#weights();
-    const all = { halfWidths: 0, square: 0, tooLong: 0, distanceM: 0, squareM: 0, isMetric: true };
-    for (const [i, { guess, mixture }] of this.#runs.entries()) {
-      const reading = blankReading();
-      mixture.read(reading, X);
-      const { halfWidths, standardUncertainty, tooLong } = reading;
-      const square = halfWidths ** 2 + standardUncertainty ** 2;
-      all.halfWidths += weights[i] * halfWidths;
-      all.square += weights[i] * square;
-      all.tooLong += weights[i] * tooLong;
-      if (guess.halfWidthM === null) all.isMetric = false;
-      all.distanceM += weights[i] * halfWidths * (guess.halfWidthM ?? NaN);
-      all.squareM += weights[i] * square * (guess.halfWidthM ?? NaN) ** 2;
-    }
-    return all;
+    const { guess, mixture } = this.#runs[this.#likeliest()];
+    const reading = blankReading();
+    mixture.read(reading, X);
+    return { ...reading, halfWidthM: guess.halfWidthM };
   }
 
   #place(timeS: number): FollowedPlace {
-    const { halfWidths, square, tooLong, distanceM, squareM, isMetric } = this.#read();
-    const standardUncertainty = Math.sqrt(Math.max(1e-6, square - halfWidths ** 2));
-    if (!canTell({ halfWidths, standardUncertainty, tooLong })) return { timeS, ...NOTHING_TOLD };
+    const reading = this.#read();
+    if (this.#isLost || !canTell(reading)) return { timeS, ...NOTHING_TOLD };
+    const { halfWidths, standardUncertainty, halfWidthM } = reading;
     return {
       timeS,
       halfWidths,
       standardUncertainty,
-      distanceM: isMetric ? distanceM : null,
-      standardUncertaintyM: isMetric ? Math.sqrt(Math.max(1e-12, squareM - distanceM ** 2)) : null,
+      distanceM: halfWidthM === null ? null : halfWidths * halfWidthM,
+      standardUncertaintyM: halfWidthM === null ? null : standardUncertainty * halfWidthM,
     };
   }
 }

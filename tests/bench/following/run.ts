@@ -25,6 +25,8 @@ interface Score {
   readonly named: number;
   readonly right: number;
   readonly errorsMm: readonly number[];
+  readonly errorsHalfWidths: readonly number[];
+  readonly scale: number;
   readonly centreMs: number | null;
   readonly isFlagged: boolean;
 }
@@ -43,6 +45,8 @@ function score({ samples, scene, plan, truth }: Recording): Score {
     plan.strikes.some(({ startS, endS }) => timeS > startS + 0.4 && timeS < endS - 0.1);
   let [beyond, named, right] = [0, 0, 0];
   const errorsMm: number[] = [];
+  const errorsHalfWidths: number[] = [];
+  const scales: number[] = [];
   for (const { timeS, halfWidths, distanceM } of places) {
     if (!sounding(timeS)) continue;
     const offM = truth.offM[Math.min(truth.offM.length - 1, Math.round(timeS * HAND_RATE_HZ))];
@@ -54,6 +58,8 @@ function score({ samples, scene, plan, truth }: Recording): Score {
         if (halfWidths > 0 === off > 0) right += 1;
       }
     }
+    if (halfWidths !== null) errorsHalfWidths.push(Math.abs(halfWidths - off));
+    if (halfWidths !== null && distanceM !== null) scales.push(distanceM / halfWidths / truth.halfWidthM);
     if (distanceM !== null) errorsMm.push(1000 * Math.abs(distanceM - offM));
   }
   const own = centres.find(({ timeS }) => Math.abs(timeS - truth.centreS) < 0.5);
@@ -62,13 +68,16 @@ function score({ samples, scene, plan, truth }: Recording): Score {
     named,
     right,
     errorsMm,
+    errorsHalfWidths,
+    scale: median(scales),
     centreMs: own === undefined ? null : 1000 * (own.timeS - truth.centreS),
     isFlagged: places.length > 0,
   };
 }
 
-const median = (list: readonly number[]): number =>
-  [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? NaN;
+function median(list: readonly number[]): number {
+  return [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? NaN;
+}
 
 const began = performance.now();
 for (const world of ['one pole', 'line'] as World[]) {
@@ -82,7 +91,7 @@ for (const world of ['one pole', 'line'] as World[]) {
       if (values.list) {
         const { scene } = recording;
         console.log(
-          `  ${seed} ${scene.nominalHz} ${scene.closed ? 'closed' : 'open'} ${scene.order} d ${(1000 * scene.diameterM).toFixed(0)} rise ${scene.riseDb.toFixed(0)} θ ${scene.angleRad.toFixed(1)} named ${one.named}/${one.beyond} right ${one.right} error ${median(one.errorsMm).toFixed(2)} mm centre ${one.centreMs?.toFixed(0) ?? '–'} ms`,
+          `  ${seed} ${scene.nominalHz} ${scene.closed ? 'closed' : 'open'} ${scene.order} d ${(1000 * scene.diameterM).toFixed(0)} rise ${scene.riseDb.toFixed(0)} θ ${scene.angleRad.toFixed(1)} named ${one.named}/${one.beyond} right ${one.right} error ${median(one.errorsMm).toFixed(2)} mm ${median(one.errorsHalfWidths).toFixed(2)} h (${(1000*recording.truth.halfWidthM).toFixed(1)} mm, scale ${one.scale.toFixed(2)}) centre ${one.centreMs?.toFixed(0) ?? '–'} ms`,
         );
       }
     }
@@ -98,9 +107,10 @@ for (const world of ['one pole', 'line'] as World[]) {
         one.right >= 0.98 * one.named &&
         median(one.errorsMm) <= 0.6,
     ).length;
+    const scaled = scores.filter((one) => Math.abs(Math.log(one.scale)) < 0.15).length;
     const centres = scores.flatMap(({ centreMs }) => (centreMs === null ? [] : [Math.abs(centreMs)]));
     console.log(
-      `${world}, ${room}: flagged ${sum((one) => Number(one.isFlagged))}/${scores.length}, named ${((100 * named) / beyond).toFixed(1)} %, right ${((100 * right) / named).toFixed(1)} %, error ${median(all).toFixed(2)} mm, per recording ${median(scores.map((one) => median(one.errorsMm))).toFixed(2)} mm, all bars ${good}/${scores.length}, centre ${median(centres).toFixed(0)} ms`,
+      `${world}, ${room}: flagged ${sum((one) => Number(one.isFlagged))}/${scores.length}, named ${((100 * named) / beyond).toFixed(1)} %, right ${((100 * right) / named).toFixed(1)} %, error ${median(all).toFixed(2)} mm, per recording ${median(scores.map((one) => median(one.errorsMm))).toFixed(2)} mm, in half widths ${median(scores.map((one) => median(one.errorsHalfWidths))).toFixed(2)}, width right ${scaled}, all bars ${good}/${scores.length}, centre ${median(centres).toFixed(0)} ms`,
     );
   }
 }
