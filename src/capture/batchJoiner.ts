@@ -77,7 +77,12 @@ export class BatchJoiner {
     if (other < 0 || this.deadFrames < DEAD_S * this.sampleRateHz) return;
     this.choice = {
       channel: other,
-      reason: `Channel ${other + 1} of ${batch.channels.length} is used: channel ${choice.channel + 1} fell silent.`,
+      reason: {
+        channel: other,
+        channelCount: batch.channels.length,
+        faults: [{ channel: choice.channel, fault: 'fell-silent' }],
+        isLessNoisy: false,
+      },
     };
     this.deadFrames = 0;
     this.broken = true;

@@ -8,9 +8,10 @@ import {
   PERMISSION_WITHDRAWN,
   UNEVEN_SOUND,
 } from './captureFailures.ts';
+import type { ChannelReason } from './channelJudge.ts';
 import { rawAudioConstraints, readSettings } from './captureSettings.ts';
 import { ClockWatch } from './clockWatch.ts';
-import type { CaptureFailure, CaptureSettings, SoundListener } from './soundSource.ts';
+import type { CaptureFailure, CaptureHold, CaptureSettings, SoundListener } from './soundSource.ts';
 import type { CaptureBatch, RecycledBuffers } from './worklet/captureMessages.ts';
 
 /** A question of the browser that stands this long may have been overlooked, ms. */
@@ -21,18 +22,6 @@ const RESUME_PATIENCE_MS = 700;
 /** As many ticks without sound mean that the audio clock stands still. */
 const FROZEN_TICKS = 4;
 
-const PROMPT_HINT =
-  'The browser asks whether this page may use the microphone: look near the address and choose “Allow”.';
-const MUTED =
-  'The microphone is muted, by a switch or by the system. Unmute it: listening goes on by itself.';
-const SUSPENDED =
-  'The browser has paused the sound (a call, a hidden page, sleep). Come back to the page or start again.';
-const FROZEN =
-  'No sound has come from the microphone for two seconds. If it does not come back, start again.';
-
-type Hold = 'muted' | 'suspended' | 'frozen';
-const HOLD_MESSAGES: Readonly<Record<Hold, string>> = { muted: MUTED, suspended: SUSPENDED, frozen: FROZEN };
-
 /** One run of the microphone, from the question to the release; never used twice. */
 export class CaptureRun {
   private over = false;
@@ -40,12 +29,12 @@ export class CaptureRun {
   private context: AudioContext | null = null;
   private settings: CaptureSettings | null = null;
   private joiner: BatchJoiner | null = null;
-  private readonly holds = new Map<Hold, number>();
+  private readonly holds = new Map<CaptureHold, number>();
   private ticksWithoutSound = 0;
   private readonly clockWatch = new ClockWatch();
   /** Frames by the audio system's own count since the first batch; null before it. */
   private heard: { readonly firstFrame: number; frames: number } | null = null;
-  private remark: string | null = null;
+  private channel: ChannelReason | null = null;
 
   constructor(
     private readonly system: AudioSystem,
@@ -86,7 +75,7 @@ export class CaptureRun {
 
   private async ask(mediaDevices: MediaDevices): Promise<MediaStream> {
     const endHint = this.system.every(PROMPT_HINT_MS, () => {
-      if (!this.over) this.listener.onState({ kind: 'starting', message: PROMPT_HINT });
+      if (!this.over) this.listener.onState({ kind: 'starting', waitsFor: 'permission' });
       endHint();
     });
     this.releases.push(endHint);
@@ -206,8 +195,8 @@ export class CaptureRun {
       return;
     }
     const { channelChoice } = this.joiner;
-    if (channelChoice !== null && channelChoice.reason !== this.remark) {
-      this.remark = channelChoice.reason;
+    if (channelChoice !== null && channelChoice.reason !== this.channel) {
+      this.channel = channelChoice.reason;
       this.announce();
     }
     for (const block of blocks) {
@@ -241,14 +230,14 @@ export class CaptureRun {
     if (found.kind === 'lost') this.joiner?.interrupt(found.lostS);
   }
 
-  private hold(hold: Hold): void {
+  private hold(hold: CaptureHold): void {
     if (this.over || this.holds.has(hold)) return;
     this.holds.set(hold, this.system.nowMs());
     this.joiner?.interrupt(0);
     this.announce();
   }
 
-  private release(hold: Hold): void {
+  private release(hold: CaptureHold): void {
     const sinceMs = this.holds.get(hold);
     if (this.over || sinceMs === undefined) return;
     this.holds.delete(hold);
@@ -264,13 +253,13 @@ export class CaptureRun {
   private announce(): void {
     const [hold] = this.holds.keys();
     if (hold !== undefined) {
-      this.listener.onState({ kind: 'interrupted', message: HOLD_MESSAGES[hold] });
+      this.listener.onState({ kind: 'interrupted', hold });
     } else if (this.context !== null) {
       this.listener.onState({
         kind: 'running',
         sampleRateHz: this.context.sampleRate,
         settings: this.settings,
-        ...(this.remark === null ? {} : { remark: this.remark }),
+        ...(this.channel === null ? {} : { channel: this.channel }),
       });
     }
   }

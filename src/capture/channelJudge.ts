@@ -2,8 +2,21 @@
 export interface ChannelChoice {
   /** 0, 1… */
   readonly channel: number;
-  /** Why, in one sentence for a person; null where there was nothing to choose. */
-  readonly reason: string | null;
+  /** Null where there was nothing to choose. */
+  readonly reason: ChannelReason | null;
+}
+
+/** Why a channel is used and not another one. Channels count from 0. */
+export interface ChannelReason {
+  readonly channel: number;
+  readonly channelCount: number;
+  /** What is wrong with others. */
+  readonly faults: readonly {
+    readonly channel: number;
+    readonly fault: 'silent' | 'clips' | 'fell-silent';
+  }[];
+  /** Where nothing is wrong with the others: whether it is less noisy, or no other is clearly better. */
+  readonly isLessNoisy: boolean;
 }
 
 /** Frames over which one level is taken: short against talk, long against a period of the lowest fork. */
@@ -70,16 +83,14 @@ export class ChannelJudge {
     return { channel: best, reason: this.explain(best) };
   }
 
-  private explain(best: number): string {
-    const faults = this.tallies.flatMap((tally, i) => {
-      if (i === best) return [];
-      if (isDead(tally)) return [`channel ${i + 1} is silent`];
-      if (isSpoilt(tally)) return [`channel ${i + 1} clips`];
+  private explain(best: number): ChannelReason {
+    const faults = this.tallies.flatMap((tally, channel): ChannelReason['faults'] => {
+      if (channel === best) return [];
+      if (isDead(tally)) return [{ channel, fault: 'silent' }];
+      if (isSpoilt(tally)) return [{ channel, fault: 'clips' }];
       return [];
     });
-    const why =
-      faults.length > 0 ? faults.join(', ') : best === 0 ? 'no other is clearly better' : 'it is less noisy';
-    return `Channel ${best + 1} of ${this.tallies.length} is used: ${why}.`;
+    return { channel: best, channelCount: this.tallies.length, faults, isLessNoisy: best !== 0 };
   }
 }
 

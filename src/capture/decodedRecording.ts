@@ -1,6 +1,7 @@
 import { ChannelJudge } from './channelJudge.ts';
 import type { SampleBlock, SoundCue } from './soundSource.ts';
 import { WavError } from './wav.ts';
+import type { FileRemark } from './wav.ts';
 
 /** Compressed sound is decoded as a whole: above this the browser may run out of memory. */
 const MOST_BYTES = 40 * 1024 * 1024;
@@ -13,8 +14,8 @@ export interface OpenRecording {
   readonly cues?: readonly SoundCue[];
   readonly sampleRateHz: number;
   readonly frameCount: number;
-  /** Something the person should know, such as a cut-off end. */
-  readonly remark: string | null;
+  /** What should be known of the file, such as a cut-off end. */
+  readonly remarks: readonly FileRemark[];
   blocks(blockFrames: number): AsyncIterable<SampleBlock>;
 }
 
@@ -24,20 +25,13 @@ export interface OpenRecording {
  */
 export async function decodeRecording(file: Blob): Promise<OpenRecording> {
   if (file.size > MOST_BYTES) {
-    throw new WavError(
-      'recording-too-long',
-      `This compressed recording has ${Math.round(file.size / 1048576)} MB, more than the ${MOST_BYTES / 1048576} MB that a browser can hold at once. Save it as a WAV, which may be any length, or cut it.`,
-      false,
-    );
+    const size = { bytes: file.size, mostBytes: MOST_BYTES };
+    throw new WavError({ code: 'recording-too-long', fault: 'size', ...size }, false);
   }
   const bytes = await file.arrayBuffer();
   const buffer = await decode(bytes);
   if (buffer.length === 0) {
-    throw new WavError(
-      'empty-recording',
-      'The file holds no sound. Record again or choose another file.',
-      false,
-    );
+    throw new WavError({ code: 'empty-recording', fault: 'no-sound' }, false);
   }
   const channels = Array.from({ length: buffer.numberOfChannels }, (_, i) => buffer.getChannelData(i));
   const judge = new ChannelJudge(channels.length);
@@ -47,7 +41,7 @@ export async function decodeRecording(file: Blob): Promise<OpenRecording> {
   return {
     sampleRateHz: buffer.sampleRate,
     frameCount: samples.length,
-    remark: chosen.reason,
+    remarks: chosen.reason === null ? [] : [{ code: 'one-channel', reason: chosen.reason }],
     blocks: (blockFrames) => cut(samples, blockFrames),
   };
 }
@@ -56,11 +50,7 @@ async function decode(bytes: ArrayBuffer): Promise<AudioBuffer> {
   try {
     return await new OfflineAudioContext(1, 1, DECODED_RATE_HZ).decodeAudioData(bytes);
   } catch {
-    throw new WavError(
-      'not-audio',
-      'The browser finds no sound that it can decode in this file. Choose a recording (WAV, MP3, M4A, OGG or WebM); a table of lengths is opened under Records.',
-      false,
-    );
+    throw new WavError({ code: 'not-audio', fault: 'not-decoded' }, false);
   }
 }
 

@@ -2,6 +2,7 @@ import { decodeRecording } from './decodedRecording.ts';
 import type { OpenRecording } from './decodedRecording.ts';
 import type { CaptureFailure, SoundCue, SoundListener, SoundSource } from './soundSource.ts';
 import { WavError, WavReader, bytesOfBlob, readCues } from './wav.ts';
+import type { FileRemark } from './wav.ts';
 import { yieldToPage } from './yieldToPage.ts';
 
 const BLOCK_FRAMES = 4096;
@@ -37,9 +38,9 @@ export class RecordingSource implements SoundSource {
     return this.opened === null ? null : this.opened.frameCount / this.opened.sampleRateHz;
   }
 
-  /** What the person should know of the file: a cut-off end, the channel used; null where there is nothing. */
-  get remark(): string | null {
-    return this.opened?.remark ?? null;
+  /** What should be known of the file: a cut-off end, the channel used; none before it was opened. */
+  get remarks(): readonly FileRemark[] {
+    return this.opened?.remarks ?? [];
   }
 
   /** The file's cue points, or those given; none before the file was opened. */
@@ -108,11 +109,8 @@ async function openWav(file: Blob): Promise<OpenRecording> {
   const reader = await WavReader.open(read, file.size);
   const { sampleRateHz, frameCount } = reader.format;
   if (reader.durationS > MOST_S) {
-    throw new WavError(
-      'recording-too-long',
-      `This recording lasts ${Math.round(reader.durationS / 3600)} hours; up to ${MOST_S / 3600} are possible. Cut it.`,
-      true,
-    );
+    const { durationS } = reader;
+    throw new WavError({ code: 'recording-too-long', fault: 'duration', durationS, mostS: MOST_S }, true);
   }
   const remarks = await reader.remarks();
   const cues = (await readCues(read, file.size)).filter((cue) => cue.frame <= frameCount);
@@ -120,19 +118,16 @@ async function openWav(file: Blob): Promise<OpenRecording> {
     sampleRateHz,
     frameCount,
     cues: cues.map(({ frame, label }) => ({ timeS: frame / sampleRateHz, label, markId: null })),
-    remark: remarks.length === 0 ? null : remarks.map(({ message }) => message).join(' '),
+    remarks,
     blocks: (blockFrames) => reader.blocks(blockFrames),
   };
 }
 
 function failureOf(error: unknown): CaptureFailure {
-  if (error instanceof WavError) return { code: error.code, message: error.message };
+  if (error instanceof WavError) return { code: error.fault.code, why: error.fault };
   // A file that was moved or changed since it was chosen, or a fault of the stages behind.
   const isUnreadable = error instanceof DOMException;
   return isUnreadable
-    ? {
-        code: 'not-audio',
-        message: 'The file can’t be read any more: it was moved or changed. Choose it again.',
-      }
-    : { code: 'capture-broken', message: `The recording could not be worked through: ${String(error)}` };
+    ? { code: 'not-audio', why: { code: 'not-audio', fault: 'unreadable' } }
+    : { code: 'capture-broken', what: 'recording', said: String(error) };
 }

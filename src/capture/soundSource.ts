@@ -1,3 +1,6 @@
+import type { ChannelReason } from './channelJudge.ts';
+import type { RecordingFault } from './recordingFault.ts';
+
 /** A stretch of mono sound with its place on the source's own sample-counted time axis. */
 export interface SampleBlock {
   /** Any length >= 1, mono, nominal range -1..1; the receiver may keep it. */
@@ -20,43 +23,68 @@ export interface CaptureSettings {
   readonly autoGainControl: ProcessingFlag;
 }
 
-export type CaptureFailureCode =
-  | 'insecure-context'
-  | 'refused-by-user'
-  | 'refused-by-policy'
-  | 'framed'
-  | 'permission-withdrawn'
-  | 'no-microphone'
-  | 'microphone-busy'
-  | 'microphone-lost'
-  | 'capture-broken'
-  | 'uneven-sound'
-  | 'pitch-unheard'
-  | 'not-audio'
-  | 'empty-recording'
-  | 'recording-too-long';
+/** Why a pitch can't be heard: the sample rate lies outside of what is heard at all, or doesn't carry the pitch. */
+export type UnheardPitch =
+  | {
+      readonly unheard: 'sample-rate';
+      readonly sampleRateHz: number;
+      /** The sample rates that are heard. */
+      readonly lowestHz: number;
+      readonly highestHz: number;
+    }
+  | {
+      readonly unheard: 'pitch';
+      readonly pitchHz: number;
+      readonly sampleRateHz: number;
+      /** The pitches that this sample rate carries. */
+      readonly lowestHz: number;
+      readonly highestHz: number;
+    };
 
-/** A failure that the page shows: what is wrong and what to do, in whole sentences. */
-export interface CaptureFailure {
-  readonly code: CaptureFailureCode;
-  readonly message: string;
-}
+/** Why nothing is heard, or no more. */
+export type CaptureFailure =
+  | {
+      readonly code:
+        | 'insecure-context'
+        | 'framed'
+        | 'permission-withdrawn'
+        | 'microphone-busy'
+        | 'microphone-lost'
+        | 'uneven-sound';
+    }
+  /** `closed`: the question was closed without an answer. */
+  | { readonly code: 'refused-by-user'; readonly how: 'refused' | 'closed' }
+  /** The policy of the page or the school, or the system's own privacy settings. */
+  | { readonly code: 'refused-by-policy'; readonly by: 'policy' | 'system' }
+  /** `none-given`: the browser gives pages none at all; `not-there`: the chosen one is gone. */
+  | { readonly code: 'no-microphone'; readonly why: 'none-given' | 'none-found' | 'not-there' }
+  /** `said`: what the browser or the engine says of it; empty where it says nothing. */
+  | {
+      readonly code: 'capture-broken';
+      readonly what: 'microphone' | 'recording' | 'listening';
+      readonly said: string;
+    }
+  | { readonly code: 'pitch-unheard'; readonly why: UnheardPitch }
+  | { readonly code: RecordingFault['code']; readonly why: RecordingFault };
+
+/** What holds up a microphone: a mute, a pause of the browser, or no sound for two seconds. */
+export type CaptureHold = 'muted' | 'suspended' | 'frozen';
 
 export type CaptureState =
   | { readonly kind: 'idle' }
   | {
       readonly kind: 'starting';
       /** What the start waits for, once it takes long: an unanswered question of the browser. */
-      readonly message?: string;
+      readonly waitsFor?: 'permission';
     }
   | {
       readonly kind: 'running';
       readonly sampleRateHz: number;
       readonly settings: CaptureSettings | null;
       /** Which of several channels is used and why; absent where there was nothing to choose. */
-      readonly remark?: string;
+      readonly channel?: ChannelReason;
     }
-  | { readonly kind: 'interrupted'; readonly message: string }
+  | { readonly kind: 'interrupted'; readonly hold: CaptureHold }
   | { readonly kind: 'ended' }
   | { readonly kind: 'failed'; readonly failure: CaptureFailure };
 

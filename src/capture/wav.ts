@@ -8,4 +8,4 @@ export { WavError } from './wav/wavFormat.ts';
 export type { WavFormat } from './wav/wavFormat.ts';
 export { parseWavHeader } from './wav/wavHeader.ts';
 export { WavReader } from './wav/wavReader.ts';
-export type { ReadBytes } from './wav/wavReader.ts';
+export type { FileRemark, ReadBytes } from './wav/wavReader.ts';

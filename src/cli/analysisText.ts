@@ -1,5 +1,6 @@
 import type { LengthCheck } from '../resonance/lengthCheck/checkLength.ts';
 import type { CheckedReport } from '../session/recording/analyseRecording.ts';
+import { reportWarnings } from '../words/listening.ts';
 
 /** One line of JSON for a file. The keys are a contract: see README. */
 export function analysisLine(file: string, report: CheckedReport): string {
@@ -17,7 +18,7 @@ export function analysisLine(file: string, report: CheckedReport): string {
       reason,
     })),
     check: report.check === null ? null : checkKeys(report.check),
-    warnings: report.warnings.map(({ code, message }) => ({ code, message })),
+    warnings: reportWarnings(report),
   });
 }
 
@@ -54,6 +55,6 @@ export function analysisTable(file: string, report: CheckedReport): string {
         : `  rise ${report.check.riseDb.toFixed(1)} ± ${(report.check.standardUncertaintyDb ?? 0).toFixed(1)} dB`;
     lines.push(`  check      ${report.check.verdict}${rise}, ${report.check.comparisons} comparisons`);
   }
-  for (const warning of report.warnings) lines.push(`  note       ${warning.message}`);
+  for (const { message } of reportWarnings(report)) lines.push(`  note       ${message}`);
   return `${lines.join('\n')}\n\n`;
 }

@@ -1,10 +1,12 @@
 import { open } from 'node:fs/promises';
-import { WavReader } from '../capture/wav.ts';
+import { WavError, WavReader } from '../capture/wav.ts';
 import { RecordingAnalysis } from '../session/recording/analyseRecording.ts';
-import { newWarning } from '../session/hearing/newWarning.ts';
 import type { CheckedReport } from '../session/recording/analyseRecording.ts';
 import { analysisLine, analysisTable } from './analysisText.ts';
 import { whyNotHeard } from '../session/hearing/whyNotHeard.ts';
+import { inFull } from '../words/faultWords.ts';
+import { unheardPitchWords } from '../words/listening.ts';
+import { recordingFaultWords } from '../words/recordingFaults.ts';
 import { locate } from './locate.ts';
 
 /** What is asked of each file. */
@@ -43,12 +45,17 @@ export default async function answerFile({
     const output = order.json ? `${analysisLine(file, report)}\n` : analysisTable(file, report);
     return { output, error: null };
   } catch (thrown) {
-    const error = thrown instanceof Error ? thrown.message : String(thrown);
+    const error = errorWords(thrown);
     return {
       output: order.json ? `${JSON.stringify({ file, error })}\n` : `${file}\n  can’t be used\n\n`,
       error: `${file}: ${error}\n`,
     };
   }
+}
+
+function errorWords(thrown: unknown): string {
+  if (thrown instanceof WavError) return inFull(recordingFaultWords(thrown.fault));
+  return thrown instanceof Error ? thrown.message : String(thrown);
 }
 
 async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedReport> {
@@ -70,7 +77,7 @@ async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedR
     }, stats.size);
     const { sampleRateHz } = reader.format;
     const unfit = whyNotHeard(sampleRateHz, order.forkHz);
-    if (unfit !== null) throw new Error(unfit);
+    if (unfit !== null) throw new Error(inFull(unheardPitchWords(unfit)));
     const analysis = new RecordingAnalysis({
       sampleRateHz,
       fork: { nominalHz: order.forkHz, toleranceHz: order.toleranceHz },
@@ -84,7 +91,7 @@ async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedR
       collectGarbage();
       collectedFrame = block.startFrame;
     }
-    const remarks = (await reader.remarks()).map(({ code, message }) => newWarning(code, message));
+    const remarks = (await reader.remarks()).map((remark) => ({ ...remark, timeS: null }));
     const report = analysis.finish();
     return { ...report, warnings: [...remarks, ...report.warnings] };
   } finally {

@@ -1,5 +1,7 @@
 import { bytesOfBlob } from '../capture/wav/bytesOfBlob.ts';
 import { WavError } from '../capture/wav/wavFormat.ts';
+import { inFull } from '../words/faultWords.ts';
+import { recordingFaultWords } from '../words/recordingFaults.ts';
 import { WavReader } from '../capture/wav/wavReader.ts';
 import { megabytes } from '../words/numbers.ts';
 import { decodeText } from './decodeText.ts';
@@ -54,7 +56,9 @@ async function readRecording(file: Blob & { readonly name: string }): Promise<In
   } catch (error) {
     if (!(error instanceof WavError)) throw error;
     // The browser may know codings that are not known here.
-    return error.isWav && error.code !== 'not-audio' ? refused(file.name, error.message) : take;
+    return error.isWav && error.code !== 'not-audio'
+      ? refused(file.name, inFull(recordingFaultWords(error.fault)))
+      : take;
   }
 }
 

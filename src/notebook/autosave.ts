@@ -9,7 +9,7 @@ export type SaveState =
   | { readonly kind: 'nothing' }
   | { readonly kind: 'saved' }
   | { readonly kind: 'saving' }
-  | { readonly kind: 'refused'; readonly fault: StorageFault['kind']; readonly message: string };
+  | { readonly kind: 'refused'; readonly fault: StorageFault['kind']; readonly why: StorageFault };
 
 /** What became of one write. There is no third: what was skipped wasn't written. */
 export type SaveOutcome =
@@ -65,7 +65,7 @@ export class Autosave<T> {
       throwLater(error);
       return {
         kind: 'refused',
-        fault: { kind: 'broken', message: 'The page itself has failed while it saved.' },
+        fault: { kind: 'broken', why: 'page' },
       };
     }
   }
@@ -82,5 +82,5 @@ export class Autosave<T> {
 function stateAfter(outcome: SaveOutcome): SaveState {
   return outcome.kind === 'written'
     ? { kind: 'saved' }
-    : { kind: 'refused', fault: outcome.fault.kind, message: outcome.fault.message };
+    : { kind: 'refused', fault: outcome.fault.kind, why: outcome.fault };
 }

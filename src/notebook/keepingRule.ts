@@ -1,6 +1,7 @@
 import { LONGEST } from '../limits/longest.ts';
 import { LARGEST_RECORD_BYTES } from '../limits/sizes.ts';
-import { columnFault, columnFaultWords } from './columnFault.ts';
+import { columnFault } from './columnFault.ts';
+import type { ColumnFault } from './columnFault.ts';
 import type { Experiment, Fork, Place } from './experiment.ts';
 import type { Mark } from '../marks/mark.ts';
 import { readExperiment } from './readExperiment.ts';
@@ -8,17 +9,16 @@ import type { ReadItems } from './readExperiment.ts';
 import { recordBytes } from './recordBytes.ts';
 import type { KnownBytes } from './recordBytes.ts';
 
-/** What each list is called, and what makes room in it. */
-const LISTS = [
-  { list: 'marks', name: 'marks', instead: 'Begin another experiment for more (Records).' },
-  {
-    list: 'deletedMarks',
-    name: 'deleted marks',
-    instead: 'Bring some back, or begin another experiment (Records).',
-  },
-  { list: 'forks', name: 'forks', instead: 'Remove one that has no marks.' },
-  { list: 'places', name: 'places', instead: 'Remove one that has no marks.' },
-] as const;
+/** Lists that hold `LONGEST.list` items at most. */
+const LISTS = ['marks', 'deletedMarks', 'forks', 'places'] as const;
+
+/** Why a state of an experiment can't be kept. */
+export type KeepingFault =
+  | { readonly code: 'list-full'; readonly list: (typeof LISTS)[number]; readonly most: number }
+  | { readonly code: 'no-column'; readonly fault: ColumnFault }
+  /** What a reader of the record would say. */
+  | { readonly code: 'unreadable'; readonly fault: string }
+  | { readonly code: 'too-large'; readonly bytes: number; readonly mostBytes: number };
 
 /**
  * Looks at each state of an experiment before it is kept: what couldn't be opened again must not come about. Whatever was
@@ -34,20 +34,18 @@ export class KeepingRule {
   };
 
   /**
-   * Why this state can't be kept and what to do, in whole sentences; null where it can.
+   * Why this state can't be kept; null where it can.
    * @param before  the state that it follows: what is too large already may still be changed, only not grow
    */
-  whyNot(experiment: Experiment, before: Experiment): string | null {
-    for (const { list, name, instead } of LISTS) {
-      if (experiment[list].length > LONGEST.list)
-        return `An experiment holds ${LONGEST.list} ${name} at most. ${instead}`;
-    }
+  whyNot(experiment: Experiment, before: Experiment): KeepingFault | null {
+    const full = LISTS.find((list) => experiment[list].length > LONGEST.list);
+    if (full !== undefined) return { code: 'list-full', list: full, most: LONGEST.list };
     const fault = columnFault(experiment);
-    if (fault !== null) return columnFaultWords(experiment, fault);
+    if (fault !== null) return { code: 'no-column', fault };
     const reading = readExperiment(experiment, this.readItems);
-    if (reading.kind === 'faults') return `That can’t be kept: ${reading.faults.at(0) ?? ''}`;
+    if (reading.kind === 'faults') return { code: 'unreadable', fault: reading.faults.at(0) ?? '' };
     const bytes = recordBytes(experiment, this.bytes);
     if (bytes <= LARGEST_RECORD_BYTES || bytes <= recordBytes(before, this.bytes)) return null;
-    return `The experiment would have ${(bytes / 1e6).toFixed(1)} MB; its file may have ${LARGEST_RECORD_BYTES / 1e6} MB. Begin another one for more (Records), or shorten its notes.`;
+    return { code: 'too-large', bytes, mostBytes: LARGEST_RECORD_BYTES };
   }
 }

@@ -6,6 +6,7 @@ import type { KeptSound } from './keptSound.ts';
 import { notebookDatabase } from './notebookDatabase.ts';
 import type { NotebookDatabase } from './notebookDatabase.ts';
 import { ConflictError } from './storageFault.ts';
+import type { Taker } from './storageFault.ts';
 
 /** Whether and how an experiment stands on the shelf. Absent for records of the first store: revision 0. */
 interface ShelfRecord {
@@ -28,7 +29,7 @@ interface NotebookSchema extends DBSchema {
 }
 
 /** Who takes a store away: a tab that erases everything, or the browser, as when site data are cleared. */
-export type StoreTaker = 'another tab' | 'the browser';
+export type StoreTaker = Exclude<Taker, 'this tab'>;
 
 type StoredSteps = readonly HistoryStep<Experiment>[];
 

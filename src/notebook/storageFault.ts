@@ -1,10 +1,16 @@
-/** Why something wasn't kept, and what the person can do about it. */
-export interface StorageFault {
+/** Who closed or erased a store that was in use. */
+export type Taker = 'another tab' | 'the browser' | 'this tab';
+
+/** Why something wasn't kept. */
+export type StorageFault =
   /** `elsewhere`: another tab saved something else in the meantime. */
-  readonly kind: 'full' | 'refused' | 'gone' | 'elsewhere' | 'broken';
-  /** Whole sentences. */
-  readonly message: string;
-}
+  | { readonly kind: 'full' | 'refused' | 'elsewhere' }
+  /** `by` is null where the browser closed it for now. */
+  | { readonly kind: 'gone'; readonly by: Taker | null }
+  /** A newer bench's store; the page itself failed while it saved. */
+  | { readonly kind: 'broken'; readonly why: 'newer' | 'page' }
+  /** `said`: what the browser says of it. */
+  | { readonly kind: 'broken'; readonly why: 'unknown'; readonly said: string };
 
 /** A save that would overwrite what another tab saved. */
 export class ConflictError extends Error {
@@ -17,8 +23,8 @@ export class ConflictError extends Error {
 /** A store that was taken away while it was in use. */
 export class GoneError extends Error {
   override readonly name = 'GoneError';
-  /** @param by  who took it, in words */
-  constructor(by: string) {
+  /** @param by  who took it */
+  constructor(readonly by: Taker) {
     super(`${by} has closed or erased what is stored for this page.`);
   }
 }
@@ -26,11 +32,11 @@ export class GoneError extends Error {
 /** What storage gave, or why it gave nothing. */
 export type Asked<T> = { readonly value: T } | { readonly fault: StorageFault };
 
-/** A request of the notebook that storage refused; its message is for the person. */
+/** A request of the notebook that storage refused. */
 export class StorageError extends Error {
   override readonly name = 'StorageError';
   constructor(readonly fault: StorageFault) {
-    super(fault.message);
+    super(`storage: ${fault.kind}`);
   }
 }
 
@@ -46,36 +52,18 @@ export async function askStorage<T>(request: () => Promise<T>): Promise<Asked<T>
   }
 }
 
-/** Puts a failure of the browser's storage into words. */
+/** Names a failure of the browser's storage. */
 export function storageFault(error: unknown): StorageFault {
   const name = error instanceof Error || error instanceof DOMException ? error.name : '';
-  const detail = error instanceof Error ? error.message : String(error);
-  if (error instanceof ConflictError) return { kind: 'elsewhere', message: detail };
-  if (name === 'QuotaExceededError') {
-    return {
-      kind: 'full',
-      message:
-        'The storage that this browser gives the page is full. Erase kept sound (under Records) or free space, then try again.',
-    };
-  }
-  if (error instanceof GoneError) {
-    return { kind: 'gone', message: detail.charAt(0).toUpperCase() + detail.slice(1) };
-  }
-  if (name === 'InvalidStateError' || name === 'AbortError') {
-    return { kind: 'gone', message: 'The browser has closed this page’s storage. Try again.' };
-  }
-  if (name === 'VersionError') {
-    return {
-      kind: 'broken',
-      message: 'A newer version of this bench keeps the notebook here. Close all its tabs and open it anew.',
-    };
-  }
+  const said = error instanceof Error ? error.message : String(error);
+  if (error instanceof ConflictError) return { kind: 'elsewhere' };
+  if (name === 'QuotaExceededError') return { kind: 'full' };
+  if (error instanceof GoneError) return { kind: 'gone', by: error.by };
+  if (name === 'InvalidStateError' || name === 'AbortError') return { kind: 'gone', by: null };
+  if (name === 'VersionError') return { kind: 'broken', why: 'newer' };
   // Chromium calls it an unknown error, and only its words tell that a setting forbids it.
-  if (name === 'SecurityError' || name === 'NotAllowedError' || /denied permission/i.test(detail)) {
-    return {
-      kind: 'refused',
-      message: 'This browser lets the page store nothing: a private window or a setting forbids it.',
-    };
+  if (name === 'SecurityError' || name === 'NotAllowedError' || /denied permission/i.test(said)) {
+    return { kind: 'refused' };
   }
-  return { kind: 'broken', message: `The browser’s storage failed (${detail}).` };
+  return { kind: 'broken', why: 'unknown', said };
 }

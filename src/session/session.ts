@@ -20,7 +20,6 @@ import type { CreateListening } from './hearing/listeningLike.ts';
 import type { Outcome } from './experiment/outcome.ts';
 import { Topics } from './topics.ts';
 import type { Topic } from './topics.ts';
-import { FAULT_WORDS } from '../words/pageFaults.ts';
 import type { Notice } from './notice.ts';
 import type { SolvedGroups } from './experiment/solvedGroups.ts';
 import { SoundKeeping } from './hearing/soundKeeping.ts';
@@ -44,7 +43,7 @@ const NOTHING_SOLVED: Outcome = { places: [] };
 
 /** The notebook's open experiment with its steps, and what is heard for it. The page reads its state and calls its actions. */
 export class Session {
-  readonly topics = new Topics((errors) => this.takeFaults(errors, FAULT_WORDS.follow));
+  readonly topics = new Topics((errors) => this.takeFaults(errors, 'follow'));
   notice: Notice | null = null;
   /** What is typed and not taken yet. */
   readonly drafts: Drafts;
@@ -79,14 +78,14 @@ export class Session {
         this.topics.announce('keeping');
         this.topics.announce('capture');
       },
-      tell: (kind, message) => this.tell(kind, message),
+      tell: (kind, news) => this.tell(kind, news),
     });
     this.sound = new SoundKeeping({
       now: () => outside.now(),
       newId: () => outside.newId(),
       store: () => this.keeping.sounds,
       onChange: () => this.topics.announce('keeping'),
-      tell: (kind, message) => this.tell(kind, message),
+      tell: (kind, news) => this.tell(kind, news),
     });
     this.experiments = new Experiments(this.keeping, this, {
       now: () => outside.now(),
@@ -96,7 +95,7 @@ export class Session {
         this.drafts.forget(id);
         return this.sound.recount();
       },
-      tell: (kind, message) => this.tell(kind, message),
+      tell: (kind, news) => this.tell(kind, news),
     });
     this.hearing = new Hearing(
       {
@@ -108,7 +107,7 @@ export class Session {
         change: (step, make) => this.change(step, make),
         amend: (make) => this.amend(make),
         isOnlyShown: () => this.isOnlyShown(),
-        tell: (kind, message, holds) => this.tell(kind, message, holds),
+        tell: (kind, news, holds) => this.tell(kind, news, holds),
         announce: (topic) => this.topics.announce(topic),
       },
       this.sound,
@@ -205,7 +204,7 @@ export class Session {
     const next = wellFormedTexts(made);
     const fault = this.rule.whyNot(next, this.experiment);
     if (fault !== null) {
-      this.tell('problem', fault);
+      this.tell('problem', { code: 'change-refused', fault });
       return false;
     }
     this.setHistory(recordStep(this.history, { ...next, changedAt: this.outside.now() }, step));
@@ -226,7 +225,7 @@ export class Session {
       const next = wellFormedTexts(made);
       const fault = this.rule.whyNot(next, before);
       if (fault !== null) {
-        this.tell('problem', fault);
+        this.tell('problem', { code: 'change-refused', fault });
         return;
       }
       const present = { ...next, changedAt: this.outside.now() };
@@ -244,14 +243,14 @@ export class Session {
     const name = this.undoName;
     if (name === null || this.isOnlyShown()) return;
     this.setHistory(undoStep(this.history));
-    this.tell('info', `Undone: ${name}.`);
+    this.tell('info', { code: 'undone', step: name });
   }
 
   redo(): void {
     const name = this.redoName;
     if (name === null || this.isOnlyShown()) return;
     this.setHistory(redoStep(this.history));
-    this.tell('info', `Done again: ${name}.`);
+    this.tell('info', { code: 'done-again', step: name });
   }
 
   /** A mark by hand or key: with its length, the two of a bracket, or waiting for it. */
@@ -271,7 +270,7 @@ export class Session {
 
   deleteMark(id: string): void {
     if (!this.change('delete mark', (experiment) => deleteMark(experiment, id))) return;
-    this.tell('info', 'Mark deleted. It can be brought back below the list.', ({ deletedMarks }) =>
+    this.tell('info', { code: 'mark-deleted' }, ({ deletedMarks }) =>
       deletedMarks.some((mark) => mark.id === id),
     );
   }
@@ -287,10 +286,10 @@ export class Session {
     }));
   }
 
-  /** Shows a message and has it announced. @param holds  as `Notice.holds` */
-  tell(kind: Notice['kind'], message: string, holds?: Notice['holds']): void {
+  /** Shows news and has them announced. @param holds  as `Notice.holds` */
+  tell(kind: Notice['kind'], news: Notice['news'], holds?: Notice['holds']): void {
     const serial = (this.notice?.serial ?? 0) + 1;
-    this.notice = { serial, kind, message, ...(holds === undefined ? {} : { holds }) };
+    this.notice = { serial, kind, news, ...(holds === undefined ? {} : { holds }) };
     this.topics.announce('notice');
   }
 
@@ -323,23 +322,20 @@ export class Session {
     try {
       if (this.presentFork.nominalHz !== pitchBefore) this.hearing.followFork(before);
     } catch (error) {
-      this.takeFaults([error], FAULT_WORDS.hearing);
+      this.takeFaults([error], 'hearing');
     }
     this.topics.announce('notebook');
   }
 
-  private takeFaults(errors: readonly unknown[], message: string): void {
+  private takeFaults(errors: readonly unknown[], what: 'follow' | 'hearing'): void {
     for (const error of errors) this.outside.onFault(error);
-    this.tell('problem', message);
+    this.tell('problem', { code: 'page-fault', what });
   }
 
   /** Says so and gives true where another tab works on the experiment. */
   isOnlyShown(): boolean {
     if (this.keeping.access !== 'elsewhere') return false;
-    this.tell(
-      'problem',
-      'This experiment is open in another tab: take it over, or open a copy (top of the page).',
-    );
+    this.tell('problem', { code: 'open-elsewhere' });
     return true;
   }
 }

@@ -14,6 +14,7 @@ import type { KeyCommand } from './keyCommand.ts';
 import type { AskElement } from './parts/askElement.ts';
 import { PartElement } from './parts/partElement.ts';
 import { saveExperiment } from './saveFile.ts';
+import { frameWords } from '../words/page/frame.ts';
 import { sharedStyles } from './sharedStyles.ts';
 import { LongPaste } from './parts/longPaste.ts';
 import { LATER_VIEWS, listedView, viewOf } from './views.ts';
@@ -22,7 +23,6 @@ import './capture/trustElement.ts';
 import './measure/marksElement.ts';
 import './measure/warningsElement.ts';
 import './parts/headerElement.ts';
-import './parts/keysElement.ts';
 import './parts/noticeElement.ts';
 import './records/keepingBarElement.ts';
 import './stage/stageElement.ts';
@@ -157,16 +157,8 @@ export class AppElement extends PartElement {
 
   /** Work that storage refused is in this tab's memory only. */
   private async askFirst(): Promise<boolean> {
-    await import('./parts/askElement.ts');
-    const { experiment, saveState } = this.session;
-    const why = saveState.kind === 'refused' ? `: ${saveState.message}` : '.';
-    return this.asking.ask({
-      heading: `Leave “${experiment.title}” without saving it?`,
-      message: `What you entered is in this tab only${why} When another experiment takes its place it is gone, unless you save its file first.`,
-      no: 'Stay with it',
-      first: { words: 'Save the file, then go on', act: () => saveExperiment(experiment) },
-      yes: 'Go on without it',
-    });
+    const { askToLeave } = await import('./parts/askToLeave.ts');
+    return askToLeave(this.asking, this.session);
   }
 
   /** Views that aren't needed to listen come when they are first opened. */
@@ -197,7 +189,7 @@ export class AppElement extends PartElement {
     const count = await desk.add(event.detail);
     location.hash = '#class';
     await this.goTo('class');
-    this.session.tell('info', `${count} ${count === 1 ? 'group' : 'groups'} taken into the class view.`);
+    this.session.tell('info', frameWords.groupsTaken(count));
   }
 
   private async onRecordings(event: CustomEvent<readonly File[]>): Promise<void> {
@@ -239,9 +231,14 @@ export class AppElement extends PartElement {
       longer: () => this.stage.slideBy(KEY_STEP_M),
       undo: () => this.session.undo(),
       redo: () => this.session.redo(),
-      keys: () => this.keys.show(),
+      keys: () => void this.showKeys(),
     };
     commands[command]();
+  }
+
+  private async showKeys(): Promise<void> {
+    await import('./parts/keysElement.ts');
+    await this.keys.show();
   }
 
   private async toLengths(): Promise<void> {
@@ -291,7 +288,7 @@ export class AppElement extends PartElement {
         @recordings-take=${this.onRecordings}
         @text-taken=${this.onTextTaken}
       ></bench-intake>
-      ${this.drop.isOver ? html`<div class="drop">Drop to open</div>` : nothing}
+      ${this.drop.isOver ? html`<div class="drop">${frameWords.drop}</div>` : nothing}
     `;
   }
 

@@ -1,11 +1,11 @@
 /** The page's views, in the order of the work. An address names one after its #. */
 export const VIEWS = [
-  { id: 'measure', name: 'Measure' },
-  { id: 'apparatus', name: 'Apparatus' },
-  { id: 'check', name: 'Check' },
-  { id: 'working', name: 'Working' },
-  { id: 'compare', name: 'Compare' },
-  { id: 'records', name: 'Records' },
+  { id: 'measure' },
+  { id: 'apparatus' },
+  { id: 'check' },
+  { id: 'working' },
+  { id: 'compare' },
+  { id: 'records' },
 ] as const;
 
 /** Views that are reached from another one, which stays the current one in the list of views. */

@@ -85,6 +85,11 @@ export function hertz(frequencyHz: number): string {
   return short(frequencyHz);
 }
 
+/** A frequency in kilohertz: 4, 44.1. */
+export function kilohertz(frequencyHz: number): string {
+  return short(frequencyHz / 1000);
+}
+
 /** A fork's frequency as it is stamped, whole or with one decimal: 512, 426.6. */
 export function stampedHertz(frequencyHz: number): string {
   return fixed(frequencyHz, frequencyHz % 1 === 0 ? 0 : 1);
@@ -93,6 +98,16 @@ export function stampedHertz(frequencyHz: number): string {
 /** Metres as centimetres to the tenth of a millimetre. */
 export function centimetres(lengthM: number): string {
   return fixed(lengthM * 100, Math.abs(lengthM) < 0.01 ? 2 : 1);
+}
+
+/** Metres as centimetres in full, without the noise of a change of units: 15.8, −4.2. */
+export function fullCentimetres(lengthM: number): string {
+  return String(Number((lengthM * 100).toPrecision(8))).replace('-', MINUS);
+}
+
+/** Metres as millimetres in full, without the noise of a change of units. */
+export function fullMillimetres(lengthM: number): string {
+  return String(Number((lengthM * 1000).toPrecision(6)));
 }
 
 /** A size in megabytes of 10⁶ bytes; with one decimal below 10 of them. @param bytes  >= 0 */
@@ -121,6 +136,11 @@ export function plural(count: number, one: string, many = `${one}s`): string {
 /** A count with its word: "1 degree", "2 degrees". @param many  as for `plural` */
 export function counted(count: number, one: string, many?: string): string {
   return `${count} ${plural(count, one, many)}`;
+}
+
+/** "once", "2 times". */
+export function times(count: number): string {
+  return count === 1 ? 'once' : counted(count, 'time');
 }
 
 /** "a, b and c". */

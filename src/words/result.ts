@@ -22,6 +22,11 @@ const SOURCE_WORDS = {
   assumed: 'assumed',
 } as const;
 
+/** A speed with its expanded uncertainty. */
+export function speedWords({ value, uncertainty }: RoundedPair): string {
+  return `${value} ± ${uncertainty} m/s`;
+}
+
 /** Rounds a solution: the speed, its uncertainty, the end correction, and how it compares with theory. */
 export function resultLines(solution: Solution | NoSolution): ResultLines {
   if (solution.speedMps === null) return { speed: null, facts: [] };
@@ -58,7 +63,7 @@ function theoryFacts(solution: Solution): ResultFact[] {
   const decimals = Math.max(1, decimalsOf(expandedMps));
   const isApart = Math.abs(agreement.normalisedError) > 1;
   return [
-    { kind: 'theory', name: 'Theory', value: `${pair.value} ± ${pair.uncertainty} m/s` },
+    { kind: 'theory', name: 'Theory', value: speedWords(pair) },
     {
       kind: 'difference',
       name: 'Difference',

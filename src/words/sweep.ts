@@ -1,6 +1,11 @@
+import type { SweepFault } from '../session/hearing/sweepFault.ts';
+import type { SweepFailure } from '../session/hearing/sweepRun.ts';
 import type { SweepResonances } from '../resonance/sweep/sweepResonances.ts';
 import type { SweepSpeed, SweptResonance } from '../solver/sweepSpeed.ts';
-import { counted, fixed, ordinal, roundPair } from './numbers.ts';
+import { captureFailureWords, holdWords } from './capture.ts';
+import { readingFaultWords } from './columnFaults.ts';
+import { inFull } from './faultWords.ts';
+import { counted, fixed, fullMillimetres, hertz, ordinal, roundPair } from './numbers.ts';
 
 /** One resonance of a swept column as a row of its table. */
 export interface SweepRow {
@@ -51,8 +56,33 @@ export function lostWords({ lostS, voidHz, gaps }: SweepResonances): string | nu
   return `${lost}: the resonance near ${frequencies} Hz is left out. Close other programs and sweep again.`;
 }
 
-/** A line for the experiment's notes. @param remark  on where the sound came from; '' for none */
-export function sweepNote(found: SweepSpeed, lengthM: number, remark: string): string {
+/** What else the notes say of a sweep: that it was simulated, or that its level isn't proven raw. */
+export type SweepRemark = 'practice' | 'unproven';
+
+const REMARKS: Readonly<Record<SweepRemark, string>> = {
+  practice: 'simulated, in practice',
+  unproven: 'level not proven raw',
+};
+
+/** A line for the experiment's notes. */
+export function sweepNote(found: SweepSpeed, lengthM: number, remark: SweepRemark | null): string {
   const list = found.resonances.map((one) => `${ordinal(one.order)} ${frequencyWords(one)}`).join(', ');
-  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}${remark === '' ? '' : ` (${remark})`}.`;
+  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}${remark === null ? '' : ` (${REMARKS[remark]})`}.`;
+}
+
+/** Why a column can’t be swept, and what to do. */
+export function sweepFaultWords(fault: SweepFault): string {
+  switch (fault.code) {
+    case 'no-column':
+      return readingFaultWords(fault.fault);
+    case 'ends-below-start':
+      return 'The sweep must end at a higher pitch than it starts at.';
+    case 'beyond-theory':
+      return `In practice a tube of ${fullMillimetres(fault.diameterM)} mm can be swept up to ${Math.floor(fault.highestHz)} Hz, got ${hertz(fault.toHz)} Hz: beyond it there is no theory of its open end. Sweep less far, or a narrower tube.`;
+  }
+}
+
+/** Why a sweep ended without a result, and what to do. */
+export function sweepFailureWords(failure: SweepFailure): string {
+  return failure.code === 'held-up' ? holdWords[failure.hold] : inFull(captureFailureWords(failure));
 }

@@ -8,7 +8,7 @@ export const BUDGETS = {
   stripBytes: 51_000,
   /** Solver and comparison once more, for the worker: not before an experiment is large. */
   answersBytes: 21_700,
-  viewBytes: 12_600,
+  viewBytes: 12_900,
   /** Live path's time over that of Meyda's rms and power spectrum every 1024 samples. */
   liveOverMeyda: 1,
   /** Live path's processor time a second of sound, ms: 400 × real time. */

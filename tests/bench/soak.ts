@@ -85,7 +85,7 @@ class LoopSource implements SoundSource {
   }
 
   pause(): void {
-    this.listener?.onState({ kind: 'interrupted', message: 'The microphone is muted.' });
+    this.listener?.onState({ kind: 'interrupted', hold: 'muted' });
   }
 }
 
@@ -165,7 +165,7 @@ while (frame < totalFrames) {
   if (Math.floor(frame / RATE_HZ / 60) > Math.floor(beforeS / 60)) samplesMb.push(usedMb());
   if (Math.floor(frame / RATE_HZ / REPORT_S) > Math.floor(beforeS / REPORT_S)) report(frame / RATE_HZ);
 }
-source.listener?.onState({ kind: 'interrupted', message: 'The end.' });
+source.listener?.onState({ kind: 'interrupted', hold: 'suspended' });
 process.exitCode = verdict() ? 0 : 1;
 
 function report(nowS: number): void {

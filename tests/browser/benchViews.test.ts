@@ -222,16 +222,16 @@ describe('a view that is slow to load', () => {
     const { page } = bench;
     let deliver = (): void => undefined;
     const held = new Promise<void>((resolve) => (deliver = resolve));
-    await page.route('**/benchCheck*.js', async (route) => {
+    await page.route('**/checkElement*.js', async (route) => {
       await held;
       await route.continue();
     });
-    const asked = page.waitForRequest('**/benchCheck*.js');
+    const asked = page.waitForRequest('**/checkElement*.js');
     await bench.linkTo('Check').click();
     await asked;
     await bench.goTo('Apparatus');
     await page.getByRole('region', { name: 'Forks' }).waitFor();
-    const arrived = page.waitForResponse('**/benchCheck*.js');
+    const arrived = page.waitForResponse('**/checkElement*.js');
     deliver();
     await (await arrived).finished();
     await page.waitForTimeout(300);

@@ -235,7 +235,7 @@ describe('a microphone that can’t be had', () => {
     await bench.page.evaluate(() => (location.hash = '#microphone'));
     const help = bench.page.getByRole('article', { name: 'Microphone help' });
     await help.waitFor();
-    expect(loaded.some((url) => url.includes('benchMicrophone'))).toBe(true);
+    expect(loaded.some((url) => url.includes('microphoneElement'))).toBe(true);
     for (const words of [
       'Permissions-Policy: microphone=(self)',
       'AudioCaptureAllowedUrls',

@@ -1,4 +1,4 @@
-import type { CaptureFailureCode } from '../soundSource.ts';
+import type { RecordingFault } from '../recordingFault.ts';
 
 /** How the samples of a WAV file are coded and where they lie. */
 export interface WavFormat {
@@ -18,19 +18,21 @@ export interface WavFormat {
   readonly truncated: boolean;
 }
 
-/** A file that can't be used as a WAV: the message is written for the person who chose the file. */
+/** A file that can't be used as a WAV. */
 export class WavError extends Error {
   override readonly name = 'WavError';
+  /** Which failure the page names. */
+  readonly code: RecordingFault['code'];
+
   /**
-   * @param code  which failure the page names
-   * @param message  whole sentences: what is wrong and what to do
+   * @param fault  what is wrong
    * @param isWav  true for a real WAV in a coding that this reader does not know; a browser may decode it
    */
   constructor(
-    readonly code: CaptureFailureCode,
-    message: string,
+    readonly fault: RecordingFault,
     readonly isWav: boolean,
   ) {
-    super(message);
+    super(`${fault.code}: ${fault.fault}`);
+    this.code = fault.code;
   }
 }

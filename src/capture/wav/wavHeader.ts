@@ -11,7 +11,7 @@ export interface ByteRange {
 const PCM = 0x0001;
 const FLOAT = 0x0003;
 const EXTENSIBLE = 0xfffe;
-/** What other format tags stand for, for a message that helps. */
+/** What other format tags stand for. */
 const CODING_NAMES: Readonly<Record<number, string>> = {
   0x0002: 'ADPCM',
   0x0006: 'A-law',
@@ -22,7 +22,6 @@ const CODING_NAMES: Readonly<Record<number, string>> = {
   0x0055: 'MP3',
   0x00ff: 'AAC',
 };
-const CONVERT = 'Save it again as an ordinary WAV (PCM, 16 bits).';
 /** A length that a streaming writer leaves where it could not know it. */
 const UNKNOWN_LENGTH = 0xffffffff;
 /** More chunks than this before the sound mean garbage, not metadata. */
@@ -73,15 +72,15 @@ export function parseWavHeader(bytes: Uint8Array, fileLength: number = bytes.len
  */
 export function* walkWavHeader(fileLength: number): Generator<ByteRange, WavFormat, Uint8Array> {
   if (fileLength === 0) {
-    throw new WavError('empty-recording', 'The file is empty (0 bytes). Choose another recording.', false);
+    throw new WavError({ code: 'empty-recording', fault: 'no-bytes' }, false);
   }
   const start = viewOf(yield { offset: 0, length: 12 });
   const form = start.byteLength >= 12 ? tagAt(start, 0) : '';
   if (form === 'RIFX') {
-    throw new WavError('not-audio', `This WAV has its bytes in the big-endian order. ${CONVERT}`, true);
+    throw new WavError({ code: 'not-audio', fault: 'big-endian' }, true);
   }
   if ((form !== 'RIFF' && form !== 'RF64' && form !== 'BW64') || tagAt(start, 8) !== 'WAVE') {
-    throw new WavError('not-audio', 'This file is not a WAV recording. Choose a sound file.', false);
+    throw new WavError({ code: 'not-audio', fault: 'no-wav' }, false);
   }
   let coding: Coding | null = null;
   let longDataLength: number | null = null;
@@ -94,7 +93,7 @@ export function* walkWavHeader(fileLength: number): Generator<ByteRange, WavForm
     const body = offset + 8;
     if (tag === 'data') {
       if (coding === null) {
-        throw new WavError('not-audio', `This WAV does not say how its sound is coded. ${CONVERT}`, true);
+        throw new WavError({ code: 'not-audio', fault: 'no-coding' }, true);
       }
       const length = declared === UNKNOWN_LENGTH ? longDataLength : declared;
       return placeSamples(coding, body, length, fileLength);
@@ -108,16 +107,12 @@ export function* walkWavHeader(fileLength: number): Generator<ByteRange, WavForm
     // Chunks begin at even offsets: an odd one is followed by a byte of padding, which some writers forget.
     if (declared % 2 === 1 && isPadded(viewOf(yield { offset, length: 5 }))) offset += 1;
   }
-  throw new WavError(
-    'empty-recording',
-    'The WAV ends before its sound begins: it was cut off or never finished. Copy the file again or choose another.',
-    true,
-  );
+  throw new WavError({ code: 'empty-recording', fault: 'cut-off' }, true);
 }
 
 function parseCoding(fmt: DataView): Coding {
   if (fmt.byteLength < 16) {
-    throw new WavError('not-audio', 'The WAV is cut off within its header. Copy the file again.', true);
+    throw new WavError({ code: 'not-audio', fault: 'header-cut-off' }, true);
   }
   let tag = fmt.getUint16(0, true);
   const channelCount = fmt.getUint16(2, true);
@@ -127,35 +122,19 @@ function parseCoding(fmt: DataView): Coding {
   // The extensible form holds the real tag in the first two bytes of its sub-format.
   if (tag === EXTENSIBLE && fmt.byteLength >= 26) tag = fmt.getUint16(24, true);
   if (tag !== PCM && tag !== FLOAT) {
-    const name = CODING_NAMES[tag] ?? `number ${tag}`;
-    throw new WavError(
-      'not-audio',
-      `This WAV is coded as ${name}, which can’t be read here. ${CONVERT}`,
-      true,
-    );
+    const name = CODING_NAMES[tag] ?? null;
+    throw new WavError({ code: 'not-audio', fault: 'coding', name, number: tag }, true);
   }
   if (channelCount < 1 || channelCount > 64) {
-    throw new WavError(
-      'not-audio',
-      `This WAV claims ${channelCount} channels (1 to 64 are possible). ${CONVERT}`,
-      true,
-    );
+    throw new WavError({ code: 'not-audio', fault: 'channels', channelCount }, true);
   }
   if (sampleRateHz < 4000 || sampleRateHz > 768_000) {
-    throw new WavError(
-      'not-audio',
-      `This WAV claims a sample rate of ${sampleRateHz} Hz (4000 to 768000 are possible). ${CONVERT}`,
-      true,
-    );
+    throw new WavError({ code: 'not-audio', fault: 'sample-rate', sampleRateHz }, true);
   }
   const containerBits = (bytesPerFrame / channelCount) * 8;
   const known: readonly number[] = tag === PCM ? [8, 16, 24, 32] : [32, 64];
   if (!known.includes(containerBits) || bits < 1 || bits > containerBits) {
-    throw new WavError(
-      'not-audio',
-      `This WAV claims ${bits} bits a sample in ${bytesPerFrame} bytes a frame of ${channelCount} channel(s), which can’t be read. ${CONVERT}`,
-      true,
-    );
+    throw new WavError({ code: 'not-audio', fault: 'bits', bits, bytesPerFrame, channelCount }, true);
   }
   return {
     sampleRateHz,
@@ -178,11 +157,7 @@ function placeSamples(
   const length = unfinished ? present : Math.min(declaredLength, present);
   const frameCount = Math.floor(length / coding.bytesPerFrame);
   if (frameCount === 0) {
-    throw new WavError(
-      'empty-recording',
-      'The WAV holds no sound. Record again or choose another file.',
-      true,
-    );
+    throw new WavError({ code: 'empty-recording', fault: 'no-frames' }, true);
   }
   return { ...coding, dataOffset, frameCount, truncated: !unfinished && declaredLength > present };
 }

@@ -1,5 +1,5 @@
 import { ChannelJudge } from '../channelJudge.ts';
-import type { ChannelChoice } from '../channelJudge.ts';
+import type { ChannelChoice, ChannelReason } from '../channelJudge.ts';
 import type { SampleBlock } from '../soundSource.ts';
 import { decodeChannel, decodeSamples } from './decodeSamples.ts';
 import { WavError } from './wavFormat.ts';
@@ -16,10 +16,8 @@ const JUDGED_PIECES = 24;
 const JUDGED_FRAMES = 8192;
 
 /** Something to know of a file that can be used all the same. */
-export interface FileRemark {
-  readonly code: 'cut-off' | 'one-channel';
-  readonly message: string;
-}
+export type FileRemark =
+  { readonly code: 'cut-off' } | { readonly code: 'one-channel'; readonly reason: ChannelReason };
 
 /** Reads a WAV file piece by piece. */
 export class WavReader {
@@ -83,7 +81,7 @@ export class WavReader {
     const length = Math.min(frames, frameCount - startFrame) * bytesPerFrame;
     const bytes = await this.read(dataOffset + startFrame * bytesPerFrame, length);
     if (bytes.length < length) {
-      throw new WavError('not-audio', 'The file became shorter while it was read. Open it again.', true);
+      throw new WavError({ code: 'not-audio', fault: 'shorter' }, true);
     }
     return bytes;
   }
@@ -108,11 +106,8 @@ export class WavReader {
   async remarks(): Promise<readonly FileRemark[]> {
     const { reason } = await this.chooseChannel();
     const remarks: FileRemark[] = [];
-    if (this.format.truncated) {
-      const message = 'The end of this file is missing: it was cut off. What is there is used.';
-      remarks.push({ code: 'cut-off', message });
-    }
-    if (reason !== null) remarks.push({ code: 'one-channel', message: reason });
+    if (this.format.truncated) remarks.push({ code: 'cut-off' });
+    if (reason !== null) remarks.push({ code: 'one-channel', reason });
     return remarks;
   }
 

@@ -12,8 +12,7 @@ import { traceRows } from './traceRows.ts';
 /** A table that leaves the bench, as CSV or on the clipboard. */
 export interface ExperimentTable {
   /** Part of the file's name. */
-  readonly id: string;
-  readonly name: string;
+  readonly id: 'marks' | 'fit' | 'result' | 'budget' | 'trace';
   /** Whether it holds what was worked out, beside what was read. */
   readonly needsResult: boolean;
   /** Whether it has rows beside its heading; told without making them. */
@@ -27,17 +26,15 @@ const hasResult = (_experiment: Experiment, places: readonly PlaceSolution[]): b
 export const EXPERIMENT_TABLES: readonly ExperimentTable[] = [
   {
     id: 'marks',
-    name: 'Marks',
     needsResult: false,
     hasRows: (experiment) => measuredMarks(experiment).length > 0,
     rows: (experiment) => marksRows(experiment),
   },
-  { id: 'fit', name: 'Fit, mark by mark', needsResult: true, hasRows: hasResult, rows: fitRows },
-  { id: 'result', name: 'Result', needsResult: true, hasRows: hasResult, rows: resultRows },
-  { id: 'budget', name: 'Uncertainty budget', needsResult: true, hasRows: hasResult, rows: budgetTable },
+  { id: 'fit', needsResult: true, hasRows: hasResult, rows: fitRows },
+  { id: 'result', needsResult: true, hasRows: hasResult, rows: resultRows },
+  { id: 'budget', needsResult: true, hasRows: hasResult, rows: budgetTable },
   {
     id: 'trace',
-    name: 'Level trace around the marks',
     needsResult: false,
     hasRows: ({ marks }) => marks.some((mark) => (mark.evidence?.trace?.roomDb.length ?? 0) > 0),
     rows: (experiment) => traceRows(experiment),

@@ -1,5 +1,5 @@
 import { LONGEST } from '../../limits/longest.ts';
-import { textFault, wellFormed } from '../../limits/texts.ts';
+import { wellFormed } from '../../limits/texts.ts';
 import { copyExperiment } from '../../notebook/copyExperiment.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { beginHistory, recordStep } from '../../notebook/history.ts';
@@ -7,7 +7,7 @@ import type { History } from '../../notebook/history.ts';
 import { lessonExperiment } from '../../notebook/lessonLink.ts';
 import type { LessonPlan } from '../../notebook/lessonLink.ts';
 import { newExperiment } from '../../notebook/newExperiment.ts';
-import type { Keeping, Loaded } from './keeping.ts';
+import type { Keeping } from './keeping.ts';
 import type { Tell } from '../notice.ts';
 
 /** The experiment that is open, as the list sees it. */
@@ -91,7 +91,7 @@ export class Experiments {
   private async openStoredNow(id: string): Promise<void> {
     const there = await this.keeping.load(id);
     if (there.kind === 'there') await this.keeping.show(there.history, there.revision);
-    else this.outside.tell('problem', `This experiment can’t be opened: ${whyNot(there)}`);
+    else this.outside.tell('problem', { code: 'not-opened', why: there });
   }
 
   /** Whether what is open may give way: it is saved, holds nothing, or the person says so. */
@@ -112,10 +112,7 @@ export class Experiments {
     await this.keeping.show(copy, null);
     // With what was done to it in the meantime.
     this.bench.save();
-    this.outside.tell(
-      'info',
-      `You are working on “${copy.present.title}” now. The original stays in the list.`,
-    );
+    this.outside.tell('info', { code: 'copy-open', title: copy.present.title });
   }
 
   /** Opens a new experiment beside the present one. @param sameApparatus  with its forks, places, tube and rule */
@@ -150,17 +147,14 @@ export class Experiments {
   async openLesson(plan: LessonPlan): Promise<void> {
     const lesson = lessonExperiment(plan, this.outside.newId(), this.outside.now());
     if (!(await this.open(lesson, 'open lesson'))) return;
-    this.outside.tell(
-      'info',
-      'The lesson is set up. What was here before is kept in the list under Records.',
-    );
+    this.outside.tell('info', { code: 'lesson-open' });
   }
 
   /** Gives an experiment of the list another title. */
   async rename(id: string, newTitle: string): Promise<void> {
-    const fault = textFault('The title', newTitle, LONGEST.title);
-    if (fault !== null) {
-      this.outside.tell('problem', fault);
+    const { length } = newTitle;
+    if (length > LONGEST.title) {
+      this.outside.tell('problem', { code: 'title-too-long', length, longest: LONGEST.title });
       return;
     }
     const title = wellFormed(newTitle);
@@ -181,7 +175,7 @@ export class Experiments {
       ? { kind: 'there' as const, history: this.bench.history }
       : await this.keeping.load(id);
     if (source.kind !== 'there') {
-      this.outside.tell('problem', `This experiment can’t be duplicated: ${whyNot(source)}`);
+      this.outside.tell('problem', { code: 'not-duplicated', why: source });
       return;
     }
     await this.keeping.keepBeside(copyExperiment(source.history, this.outside.newId()));
@@ -203,7 +197,7 @@ export class Experiments {
       await this.openNext();
     }
     this.outside.onChange();
-    this.outside.tell('info', 'Experiment deleted. It can be brought back below the list.');
+    this.outside.tell('info', { code: 'experiment-deleted' });
   }
 
   /** The first of the list that can be opened, else a new one. */
@@ -260,17 +254,6 @@ export class Experiments {
   }
 
   private tellBusy(): void {
-    this.outside.tell('problem', 'This experiment is open in another tab: close it there first.');
-  }
-}
-
-function whyNot(loaded: Exclude<Loaded, { readonly kind: 'there' }>): string {
-  switch (loaded.kind) {
-    case 'missing':
-      return 'it is no longer there.';
-    case 'unreadable':
-      return `${loaded.faults.at(0) ?? ''} Under Records it can be saved as it is.`;
-    case 'refused':
-      return loaded.fault.message;
+    this.outside.tell('problem', { code: 'busy-elsewhere' });
   }
 }

@@ -40,6 +40,9 @@ export type Loaded =
   | { readonly kind: 'unreadable'; readonly faults: readonly string[] }
   | { readonly kind: 'refused'; readonly fault: StorageFault };
 
+/** Why it isn't there to be opened. */
+export type NotLoaded = Exclude<Loaded, { readonly kind: 'there' }>;
+
 /** An experiment as this tab has it from the store. */
 interface Sheet {
   readonly id: string;
@@ -94,10 +97,7 @@ export class Keeping {
       return;
     }
     if (last?.kind === 'unreadable') {
-      this.handlers.tell(
-        'problem',
-        `The last experiment couldn’t be read: ${last.faults.at(0) ?? ''} It is kept as it is, under Records.`,
-      );
+      this.handlers.tell('problem', { code: 'last-unreadable', faults: last.faults });
     }
     if (this.history !== fresh && this.history !== null) this.save(this.history);
     await this.holdOpen();
@@ -314,10 +314,7 @@ export class Keeping {
     if (sheet === this.sheet) this.outside.tabMemory.set(sheet.id);
     this.hold?.saved(sheet.id);
     if (asked.value.wasGone) {
-      this.handlers.tell(
-        'problem',
-        'What this browser had stored for the page was erased. The open experiment is saved again; others and kept sound are gone from this device.',
-      );
+      this.handlers.tell('problem', { code: 'store-erased' });
     }
     return { kind: 'written' };
   }
@@ -326,7 +323,7 @@ export class Keeping {
   private takeSaveState(state: SaveState, sheet: Sheet, title: string): void {
     if (sheet === this.sheet) this.setSaveState(state);
     else if (state.kind === 'refused') {
-      this.handlers.tell('problem', `The last changes of “${title}” weren’t saved: ${state.message}`);
+      this.handlers.tell('problem', { code: 'changes-not-saved', title, fault: state.why });
     }
   }
 
@@ -366,7 +363,7 @@ export class Keeping {
       return;
     }
     this.setAccess('elsewhere');
-    this.handlers.tell('problem', 'This experiment is now worked on in another tab; this one only shows it.');
+    this.handlers.tell('problem', { code: 'taken-elsewhere' });
   }
 
   /** The tab that had it is gone. What this one holds apart isn't given up for that. */
@@ -414,8 +411,8 @@ export class Keeping {
 
 const MISSING: Loaded = { kind: 'missing' };
 
-function refused({ kind, message }: StorageFault): SaveState {
-  return { kind: 'refused', fault: kind, message };
+function refused(fault: StorageFault): SaveState {
+  return { kind: 'refused', fault: fault.kind, why: fault };
 }
 
 /** Whether something was entered: a new experiment as it comes is no loss. */

@@ -128,16 +128,15 @@ export class FlagMarking {
 
   private tellOf({ riseDb }: Resonance, repeatOf: string | null): void {
     const experiment = this.outside.experiment();
-    const rise = `${Math.round(riseDb)} dB`;
     if (repeatOf !== null) {
       const number = markNumber(experiment.marks, repeatOf);
-      this.outside.tell('info', `The same resonance again, ${rise}: counted with mark ${number}.`);
+      this.outside.tell('info', { code: 'resonance-again', riseDb, markNumber: number });
       return;
     }
     const waiting = waitingMarks(experiment).length;
     this.outside.tell(
       'info',
-      `Resonance flagged, ${rise}. ${waiting} ${waiting === 1 ? 'mark waits' : 'marks wait'} for a length.`,
+      { code: 'resonance-flagged', riseDb, waiting },
       (now) => waitingMarks(now).length === waiting,
     );
   }

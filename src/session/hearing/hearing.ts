@@ -156,10 +156,10 @@ export class Hearing {
   /** A level that was rewritten on its way here must not become a result: its flags are withheld, and said to be. */
   private trusted(resonances: readonly Resonance[]): readonly Resonance[] {
     if (resonances.length === 0 || (this.gainCheck !== null && !this.gainCheck.isOver)) return [];
-    const { kind, message } = this.trust;
-    if (kind !== 'blocked') return resonances;
+    const { trust } = this;
+    if (trust.kind !== 'blocked') return resonances;
     this.withheldFlags += resonances.length;
-    this.outside.tell('problem', `A resonance seemed to pass; it was not kept. ${message}`);
+    this.outside.tell('problem', { code: 'flag-withheld', trust });
     this.outside.announce('capture');
     return [];
   }
@@ -168,18 +168,17 @@ export class Hearing {
     const check = this.gainCheck;
     if (check === null || check.isOver || !check.push(points)) return;
     this.outside.announce('capture');
-    const end = gainCheckEnd(check, this.outside.now(), this.settings?.deviceLabel ?? null);
-    if (end === null) return;
-    this.outside.change('gain check', (experiment) => ({ ...experiment, gainCheck: end.record }));
-    this.outside.tell(end.kind, end.message);
+    const gainCheck = gainCheckEnd(check, this.outside.now(), this.settings?.deviceLabel ?? null);
+    if (gainCheck === null) return;
+    this.outside.change('gain check', (experiment) => ({ ...experiment, gainCheck }));
+    if (gainCheck.verdict === 'steady') this.outside.tell('info', { code: 'gain-check-passed' });
+    else this.outside.tell('problem', { code: 'gain-check-failed' });
   }
 
-  /** Ends the sounding that a fault cut through. @returns words for it, empty where none sounded */
-  private voidSounding(): string {
+  /** Ends the sounding that a fault cut through. @returns whether one sounded */
+  private voidSounding(): boolean {
     this.gainCheck?.restart();
-    return this.trace.voidOpenSounding()
-      ? ' The sounding that was going on is void: strike the fork again.'
-      : '';
+    return this.trace.voidOpenSounding();
   }
 
   private takeReport(report: ListeningReport): void {
@@ -189,19 +188,18 @@ export class Hearing {
     this.trace.soundings = [...report.soundings];
     const found = matchCues(report.resonances, this.listen?.source.cues ?? []);
     for (const mark of found) this.marking?.takeRecorded(mark);
-    const count = report.resonances.length;
-    if (count === 0) {
-      this.outside.tell(
-        'problem',
-        report.warnings.at(0)?.message ?? 'No resonance was found in this recording.',
-      );
+    const resonances = report.resonances.length;
+    if (resonances === 0) {
+      this.outside.tell('problem', { code: 'none-in-recording', report });
       return;
     }
-    const isWaiting = (now: Experiment): boolean => waitingMarks(now).length > 0;
-    const words = `${count} ${count === 1 ? 'resonance' : 'resonances'} found in the recording`;
-    if (isWaiting(this.outside.experiment()))
-      this.outside.tell('info', `${words}: type the lengths.`, isWaiting);
-    else this.outside.tell('info', `${words}.`);
+    const waits = (now: Experiment): boolean => waitingMarks(now).length > 0;
+    const isWaiting = waits(this.outside.experiment());
+    this.outside.tell(
+      'info',
+      { code: 'found-in-recording', resonances, isWaiting },
+      isWaiting ? waits : undefined,
+    );
   }
 
   private markingOf(source: SoundSource): FlagMarking {
@@ -212,7 +210,7 @@ export class Hearing {
       change: (step, make) => this.outside.change(step, make),
       amend: (make) => this.outside.amend(make),
       onMark: (id, timeS) => this.sound.addMark(id, timeS),
-      tell: (kind, message, holds) => this.outside.tell(kind, message, holds),
+      tell: (kind, news, holds) => this.outside.tell(kind, news, holds),
     });
   }
 
@@ -235,7 +233,7 @@ export class Hearing {
     if (!this.isListening) return;
     const { listen } = this;
     if (listen?.source.kind === 'recording') {
-      this.outside.tell('info', 'The recording is heard again from its beginning, for this fork.');
+      this.outside.tell('info', { code: 'recording-heard-again' });
       void this.start(listen.source);
       return;
     }
@@ -271,14 +269,14 @@ export class Hearing {
       this.gainCheck = null;
     }
     if (state.kind === 'running') this.settings = state.settings;
-    if (state.kind === 'failed')
-      this.outside.tell('problem', firstSentence(state.failure.message) + this.voidSounding());
-    if (state.kind === 'interrupted') this.outside.tell('problem', state.message + this.voidSounding());
+    if (state.kind === 'failed') {
+      const isVoid = this.voidSounding();
+      this.outside.tell('problem', { code: 'listening-failed', failure: state.failure, isVoid });
+    }
+    if (state.kind === 'interrupted') {
+      const isVoid = this.voidSounding();
+      this.outside.tell('problem', { code: 'listening-held', hold: state.hold, isVoid });
+    }
     this.outside.announce('capture');
   }
-}
-
-/** What a short notice says of a failure; all of it, with what to do, stands where the listening was. */
-function firstSentence(message: string): string {
-  return /^.*?[.!?](?= |$)/.exec(message)?.[0] ?? message;
 }

@@ -1,3 +1,5 @@
+import type { FileRemark } from '../../capture/wav.ts';
+
 /** The fork that is listened for. */
 export interface ForkPitch {
   /** As stamped, Hz, 100..2100. */
@@ -61,31 +63,55 @@ export interface Resonance {
   readonly reason: string;
 }
 
-/** Something the listener should know, with what to do about it. */
-export interface ListeningWarning {
-  readonly code:
-    | 'no-fork-heard'
-    | 'off-stamp'
-    | 'beating'
-    | 'fork-turned'
-    | 'slide-too-fast'
-    | 'clipping'
-    | 'too-faint'
-    | 'gain-pumping'
-    | 'too-short'
-    | 'silent'
-    | 'gap'
-    | 'dropouts'
-    | 'narrow-band'
-    | 'high-band-missing'
-    | 'floor-fell'
-    | 'offset'
-    | 'hum'
-    | 'cut-off'
-    | 'one-channel';
-  readonly message: string;
-  readonly timeS: number | null;
+/** What the listener should know of, as a value; `timeS`: when it was noticed, on the source's time axis. */
+type Finding =
+  | {
+      readonly code: 'no-fork-heard';
+      readonly nominalHz: number;
+      readonly toleranceHz: number;
+      /** Another steady tone beyond the tolerance; null where there is none. */
+      readonly otherHz: number | null;
+      readonly timeS: null;
+    }
+  /** The offset is measured minus stamped. */
+  | {
+      readonly code: 'off-stamp';
+      readonly measuredHz: number;
+      readonly offsetHz: number;
+      readonly timeS: null;
+    }
+  /** The offset is the other fork's pitch minus this one's. */
+  | { readonly code: 'beating'; readonly offsetHz: number; readonly timeS: number }
+  | { readonly code: 'fork-turned'; readonly turns: number; readonly timeS: number }
+  /** The middle one of the times between two half-power moments. */
+  | { readonly code: 'slide-too-fast'; readonly halfPowerS: number; readonly timeS: null }
+  /** `times` at full scale; or cut off below it, at `limit` of full scale. */
+  | {
+      readonly code: 'clipping';
+      readonly times: number;
+      readonly limit: number | null;
+      readonly timeS: null;
+    }
+  /** The largest sample, of full scale. */
+  | { readonly code: 'too-faint'; readonly largest: number; readonly timeS: null }
+  | { readonly code: 'gain-pumping' | 'too-short' | 'silent' | 'high-band-missing'; readonly timeS: null }
+  | { readonly code: 'gap'; readonly losses: number; readonly timeS: number }
+  | { readonly code: 'dropouts'; readonly times: number; readonly timeS: number | null }
+  | { readonly code: 'narrow-band'; readonly edgeHz: number; readonly timeS: null }
+  | { readonly code: 'floor-fell'; readonly fallDb: number; readonly timeS: null }
+  /** The mean, of full scale. */
+  | { readonly code: 'offset'; readonly offset: number; readonly timeS: null }
+  | { readonly code: 'hum'; readonly mainsHz: number; readonly levelDb: number; readonly timeS: null }
+  | (FileRemark & { readonly timeS: null });
+
+/** A stretch of a recording. */
+export interface SoundStretch {
+  readonly fromS: number;
+  readonly toS: number;
 }
+
+/** A finding; with a stretch it holds of that part of a long recording, without one of all. */
+export type ListeningWarning = Finding & { readonly stretch?: SoundStretch };
 
 /** The way back to the maximum of the present sounding, the fork's dying taken out. */
 export interface Guidance {

@@ -6,7 +6,6 @@ import { MovingView } from '../../resonance/toneView.ts';
 import type { SteadyTone } from '../../tone/steadyTone.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
 import type { ForkPitch, ListeningReport, ListeningWarning } from './listeningTypes.ts';
-import { newWarning } from './newWarning.ts';
 
 /** Correlation of level and room from which a gain must be riding on the sound. Simulated rooms: never below −0.3. */
 const PUMPING = -0.3;
@@ -42,13 +41,7 @@ export function listeningWarnings(
 ): ListeningWarning[] {
   const gap = gapWarning(heard.series);
   if (report.durationS < 1) {
-    return [
-      newWarning(
-        'too-short',
-        'The recording is shorter than a second: too short to find a fork in it. Record a whole slide.',
-      ),
-      ...gap,
-    ];
+    return [{ code: 'too-short', timeS: null }, ...gap];
   }
   const isSilent = heard.largest === 0;
   const about = isSilent
@@ -64,18 +57,10 @@ export function listeningWarnings(
   ];
 }
 
-function noForkWarning(fork: ForkPitch, other: SteadyTone | null): ListeningWarning {
-  const nothing = `No steady tone within ${fork.toleranceHz.toFixed(1)} Hz of ${fork.nominalHz} Hz was heard`;
-  if (other !== null && Math.abs(other.offsetHz) > fork.toleranceHz) {
-    return newWarning(
-      'no-fork-heard',
-      `${nothing}, but one at about ${(fork.nominalHz + other.offsetHz).toFixed(0)} Hz: check the fork's stamp and what the bench is set to. If it is the right fork, it is far off its stamp: weighted, nicked or loose.`,
-    );
-  }
-  return newWarning(
-    'no-fork-heard',
-    `${nothing}: check the fork's stamp, strike harder or hold the fork nearer to the microphone.`,
-  );
+function noForkWarning({ nominalHz, toleranceHz }: ForkPitch, other: SteadyTone | null): ListeningWarning {
+  const isBeyond = other !== null && Math.abs(other.offsetHz) > toleranceHz;
+  const otherHz = isBeyond ? nominalHz + other.offsetHz : null;
+  return { code: 'no-fork-heard', nominalHz, toleranceHz, otherHz, timeS: null };
 }
 
 function offStampWarning(report: Omit<ListeningReport, 'warnings'>, fork: ForkPitch): ListeningWarning[] {
@@ -85,12 +70,7 @@ function offStampWarning(report: Omit<ListeningReport, 'warnings'>, fork: ForkPi
   // What makers grant: 0.25 % or 1 Hz (common practice, no source).
   const limit = Math.max(1, 0.0025 * fork.nominalHz);
   if (Math.abs(off) <= limit + 2 * (standardUncertaintyHz ?? 0)) return [];
-  return [
-    newWarning(
-      'off-stamp',
-      `The fork sounds at ${measuredHz.toFixed(2)} Hz, ${Math.abs(off).toFixed(2)} Hz ${off > 0 ? 'above' : 'below'} its stamp: use the measured pitch, and check the fork for nicks.`,
-    ),
-  ];
+  return [{ code: 'off-stamp', measuredHz, offsetHz: off, timeS: null }];
 }
 
 /** A turned fork's nulls look like beats to the search for a second fork, so the turns come first. */
@@ -107,25 +87,11 @@ function turnOrBeatWarning(
       .map((turn) => (from + turn) / rateHz)
       .filter((turnS) => report.resonances.every(({ timeS }) => Math.abs(timeS - turnS) > OWN_DIP_S));
     if (turns.length < LEAST_TURNS) continue;
-    const timeS = turns[0];
-    return [
-      newWarning(
-        'fork-turned',
-        `The tone went silent and came back reversed ${turns.length} times from ${timeS.toFixed(1)} s on, as when a fork is turned about its stem: keep one prong facing the mouth.`,
-        timeS,
-      ),
-    ];
+    return [{ code: 'fork-turned', turns: turns.length, timeS: turns[0] }];
   }
   const other = strongestSecondFork(report, found, series);
   if (other === null) return [];
-  const timeS = other.middle / rateHz;
-  return [
-    newWarning(
-      'beating',
-      `Another fork of nearly the same pitch sounds, ${Math.abs(other.offsetHz).toFixed(2)} Hz ${other.offsetHz > 0 ? 'above' : 'below'} yours: the level beats ${Math.abs(other.offsetHz).toFixed(2)} times a second. Have it damped, or wait until it has died away.`,
-      timeS,
-    ),
-  ];
+  return [{ code: 'beating', offsetHz: other.offsetHz, timeS: other.middle / rateHz }];
 }
 
 /** Looks in each sounding's stretches between strike, passages and damping. */
@@ -162,12 +128,7 @@ function fastWarning(report: Omit<ListeningReport, 'warnings'>): ListeningWarnin
   const widths = report.resonances.map((r) => r.halfPowerEndS - r.halfPowerStartS).sort((a, b) => a - b);
   const middle = widths[(widths.length - 1) >> 1];
   if (widths.length < 2 || middle === undefined || middle >= TOO_FAST_S) return [];
-  return [
-    newWarning(
-      'slide-too-fast',
-      `The resonances passed within ${middle.toFixed(2)} s: too fast for the column to ring up fully. Slide at half the speed or slower near a resonance.`,
-    ),
-  ];
+  return [{ code: 'slide-too-fast', halfPowerS: middle, timeS: null }];
 }
 
 /**
@@ -180,36 +141,18 @@ export const pumpingSoFar = (series: ToneSeries, correlation: number | null): Li
 
 function pumpingWarning(correlation: number | null, limit: number): ListeningWarning[] {
   if (correlation === null || correlation > limit) return [];
-  return [
-    newWarning(
-      'gain-pumping',
-      'The room grows quieter whenever the fork is loud: an automatic gain rides on the sound, and levels can’t be compared. Turn off automatic gain, noise suppression and echo cancelling of the microphone.',
-    ),
-  ];
+  return [{ code: 'gain-pumping', timeS: null }];
 }
 
 function faintWarning(largest: number): ListeningWarning[] {
   if (largest >= FAINT) return [];
-  return [
-    newWarning(
-      'too-faint',
-      `The loudest moment reaches only ${(100 * largest).toFixed(2)} % of full scale: raise the microphone’s gain or move it nearer to the mouth of the column.`,
-    ),
-  ];
+  return [{ code: 'too-faint', largest, timeS: null }];
 }
 
 /** Tells of lost sound. @returns one warning or none */
 export function gapWarning(series: ToneSeries): ListeningWarning[] {
   const first = series.gaps[0];
   if (first === undefined) return [];
-  const timeS = first / series.rateHz;
   // Each loss is marked at both its ends.
-  const losses = Math.ceil(series.gaps.length / 2);
-  return [
-    newWarning(
-      'gap',
-      `Sound was lost ${losses === 1 ? 'once' : `${losses} times`}, first at ${timeS.toFixed(1)} s: nothing is flagged across it. Close other programs and slide there again.`,
-      timeS,
-    ),
-  ];
+  return [{ code: 'gap', losses: Math.ceil(series.gaps.length / 2), timeS: first / series.rateHz }];
 }

@@ -4,6 +4,7 @@ import type { SampleBlock, SoundSource } from '../../capture/soundSource.ts';
 import { soundBytes } from '../../notebook/keptSound.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
 import { storageFault } from '../../notebook/storageFault.ts';
+import type { StorageFault } from '../../notebook/storageFault.ts';
 import type { SoundStore } from '../experiment/keeping.ts';
 import type { Sounding } from './listeningTypes.ts';
 import type { Tell } from '../notice.ts';
@@ -44,7 +45,7 @@ export class SoundKeeping {
   async turnOn(): Promise<void> {
     const store = this.outside.store();
     if (store === null) {
-      this.outside.tell('problem', 'Sound can’t be kept: this browser stores nothing for the page now.');
+      this.outside.tell('problem', { code: 'sound-not-kept', why: 'nothing-stored' });
       return;
     }
     await this.recount();
@@ -111,7 +112,7 @@ export class SoundKeeping {
     const { run } = this;
     if (run === null || !this.isOn) return;
     if (this.usedBytes + samples.byteLength > SOUND_LIMIT_BYTES) {
-      this.giveUp('Kept sound has reached its limit: no more is kept. Save and erase some under Records.');
+      this.giveUp('limit');
       return;
     }
     const kept = this.sounds.get(soundingIndex) ?? { sound: this.newSound(run), startS: clipStartS };
@@ -138,17 +139,17 @@ export class SoundKeeping {
       try {
         await this.outside.store()?.addSoundPiece(sound, startFrame, samples);
       } catch (error) {
-        this.giveUp(`Sound is no longer kept. ${storageFault(error).message}`);
+        this.giveUp(storageFault(error));
       }
     });
   }
 
   /** Marks go on being kept: they need far less room. */
-  private giveUp(message: string): void {
+  private giveUp(why: 'limit' | StorageFault): void {
     if (!this.isOn) return;
     this.isOn = false;
     this.recorder = null;
-    this.outside.tell('problem', message);
+    this.outside.tell('problem', { code: 'sound-not-kept', why });
     this.outside.onChange();
   }
 }

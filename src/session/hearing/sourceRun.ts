@@ -1,5 +1,5 @@
 import type {
-  CaptureFailureCode,
+  CaptureFailure,
   CaptureState,
   SampleBlock,
   SoundListener,
@@ -126,7 +126,7 @@ export class SourceRun implements SoundListener {
   private tune(sampleRateHz: number): boolean {
     const { fork } = this;
     const unfit = whyNotHeard(sampleRateHz, fork.nominalHz);
-    if (unfit !== null) return this.fail('pitch-unheard', unfit);
+    if (unfit !== null) return this.fail({ code: 'pitch-unheard', why: unfit });
     try {
       const create = (): ListeningLike => this.create({ sampleRateHz, fork });
       // A recording is detected offline as a whole; what goes on for hours is forgotten.
@@ -136,14 +136,15 @@ export class SourceRun implements SoundListener {
           : new LongListening(sampleRateHz, create, { firstSounding: this.lastSounding + 1 });
       return true;
     } catch (error) {
-      return this.fail('capture-broken', error instanceof Error ? error.message : String(error));
+      const said = error instanceof Error ? error.message : String(error);
+      return this.fail({ code: 'capture-broken', what: 'listening', said });
     }
   }
 
-  private fail(code: CaptureFailureCode, message: string): false {
+  private fail(failure: CaptureFailure): false {
     this.over = true;
     this.source.stop();
-    this.handlers.onState({ kind: 'failed', failure: { code, message } });
+    this.handlers.onState({ kind: 'failed', failure });
     return false;
   }
 }

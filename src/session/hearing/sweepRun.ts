@@ -1,6 +1,8 @@
 import { airFromReadings } from '../../air/airState.ts';
 import { stepsThatAre } from '../../capture/processingSteps.ts';
 import type {
+  CaptureFailure,
+  CaptureHold,
   CaptureSettings,
   CaptureState,
   SampleBlock,
@@ -37,8 +39,11 @@ export interface SweepFindings {
 export type SweepState =
   | { readonly kind: 'idle' }
   | { readonly kind: 'running'; readonly share: number }
-  | { readonly kind: 'failed'; readonly message: string }
+  | { readonly kind: 'failed'; readonly failure: SweepFailure }
   | ({ readonly kind: 'done' } & SweepFindings);
+
+/** Why a sweep ended without a result: capture failed, or was held up. */
+export type SweepFailure = CaptureFailure | { readonly code: 'held-up'; readonly hold: CaptureHold };
 
 /** Faults of the sound that make single levels wrong; the others say something of the capture as a whole. */
 const OF_LEVELS: readonly ListeningWarning['code'][] = ['silent', 'clipping', 'dropouts'];
@@ -84,7 +89,7 @@ export class SweepRun implements SoundListener {
       if (this.track === null) {
         const unfit = whyNotHeard(state.sampleRateHz, this.plan.toHz);
         if (unfit !== null) {
-          this.set({ kind: 'failed', message: unfit });
+          this.set({ kind: 'failed', failure: { code: 'pitch-unheard', why: unfit } });
           this.source.stop();
           return;
         }
@@ -93,9 +98,9 @@ export class SweepRun implements SoundListener {
         this.health = new SignalHealth(state.sampleRateHz);
       }
     }
-    if (state.kind === 'failed') this.set({ kind: 'failed', message: state.failure.message });
+    if (state.kind === 'failed') this.set({ kind: 'failed', failure: state.failure });
     if (state.kind === 'interrupted') {
-      this.set({ kind: 'failed', message: state.message });
+      this.set({ kind: 'failed', failure: { code: 'held-up', hold: state.hold } });
       this.source.stop();
     }
   }

@@ -87,7 +87,7 @@ function forkOf(parts: readonly PartReport[], soundings: readonly Sounding[]): L
   return heard?.report.fork ?? { nominalHz, measuredHz: null, standardUncertaintyHz: null };
 }
 
-/** The same words once; words that change from part to part, such as how often, with the stretch that they hold of. */
+/** What is the same in all parts once; what changes from part to part, such as how often, with the stretch that it holds of. */
 function joinWarnings(parts: readonly PartReport[]): ListeningWarning[] {
   const joined: ListeningWarning[] = [];
   const codes = new Set(parts.flatMap(({ report }) => report.warnings.map(({ code }) => code)));
@@ -98,14 +98,14 @@ function joinWarnings(parts: readonly PartReport[]): ListeningWarning[] {
     const isOfAll = found.length === parts.length;
     const [first] = found;
     if (first === undefined || (!isOfAll && OF_ALL_PARTS.includes(code))) continue;
-    if (isOfAll && found.every(({ warning }) => warning.message === first.warning.message)) {
+    const isSame = found.every(({ warning }) => JSON.stringify(warning) === JSON.stringify(first.warning));
+    if (isOfAll && isSame) {
       joined.push(first.warning);
       continue;
     }
     for (const { part, warning } of found) {
-      const toS = part.fromS + part.report.durationS;
-      const message = `Between ${part.fromS.toFixed(0)} and ${toS.toFixed(0)} s: ${warning.message}`;
-      joined.push({ ...warning, message });
+      const stretch = { fromS: part.fromS, toS: part.fromS + part.report.durationS };
+      joined.push({ ...warning, stretch });
     }
   }
   return joined;

@@ -168,10 +168,6 @@ const shiftedSounding = (sounding: Sounding, byS: number, byIndex: number): Soun
   endS: sounding.endS === null ? null : sounding.endS + byS,
 });
 
-/** Where the words name the moment, they name the shifted one. */
 function shiftedWarning(warning: ListeningWarning, byS: number): ListeningWarning {
-  if (warning.timeS === null) return warning;
-  const timeS = warning.timeS + byS;
-  const message = warning.message.replace(`${warning.timeS.toFixed(1)} s`, `${timeS.toFixed(1)} s`);
-  return { ...warning, message, timeS };
+  return warning.timeS === null ? warning : { ...warning, timeS: warning.timeS + byS };
 }

@@ -11,7 +11,8 @@ import type { GroupBy } from '../../session/experiment/countedGroups.ts';
 import { comparisonWords, groupNames, noComparisonWords } from '../../words/comparison.ts';
 import type { NameGroup } from '../../words/comparison.ts';
 import { markNames } from '../../words/markNames.ts';
-import { resultLines } from '../../words/result.ts';
+import { compareWords, temperaturesWords } from '../../words/page/compare.ts';
+import { resultLines, speedWords } from '../../words/result.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
@@ -22,21 +23,10 @@ import '../parts/pictureElement.ts';
 import './endsElement.ts';
 import './turnRoundElement.ts';
 
-const WAYS = [
-  { by: 'place', name: 'places (and their temperatures)' },
-  { by: 'fork', name: 'forks' },
-  { by: 'ends', name: 'closed against open' },
-] as const;
+const WAYS: readonly GroupBy[] = ['place', 'fork', 'ends'];
 
 /** Places on a page of the table. */
 const ROWS = 25;
-
-/** How a second one to compare comes about. */
-const ANOTHER: Readonly<Record<GroupBy, string>> = {
-  place: 'Add a place under Apparatus, choose it above the column and mark a resonance there.',
-  fork: 'Add a fork under Apparatus, choose it above the column and mark a resonance with it.',
-  ends: 'Choose the other kind of column above the picture and mark a resonance in it.',
-};
 
 /** Is a difference real? Places, temperatures, forks, column types; what they have in common cancels. */
 @customElement('bench-compare')
@@ -63,9 +53,9 @@ export class CompareElement extends PartElement {
   protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
 
   private onBy(by: string): void {
-    const way = WAYS.find((one) => one.by === by);
+    const way = WAYS.find((one) => one === by);
     if (way === undefined) return;
-    this.by = way.by;
+    this.by = way;
     this.oneId = null;
     this.from = 0;
   }
@@ -78,22 +68,20 @@ export class CompareElement extends PartElement {
   override render() {
     const isHidden = hidesTheory(this.session.experiment);
     return html`<div class="cards">
-      <section class="sheet stack" aria-label="Compare">
-        <h2>Is the difference real?</h2>
-        <p class="lead">
-          Errors that two results share (the same rule, the same fork) cancel; the rest decides.
-        </p>
+      <section class="sheet stack" aria-label=${compareWords.region}>
+        <h2>${compareWords.heading}</h2>
+        <p class="lead">${compareWords.lead}</p>
         <label
-          >Compare
+          >${compareWords.by}
           ${choice({
-            options: WAYS.map(({ by, name }) => ({ value: by, name })),
+            options: WAYS.map((by) => ({ value: by, name: compareWords.ways[by] })),
             now: () => this.by,
             choose: (by) => this.onBy(by),
           })}</label
         >
         ${this.findings()}
       </section>
-      ${isHidden ? html`<p class="sheet">Theory is hidden in this lesson.</p>` : this.temperatures()}
+      ${isHidden ? html`<p class="sheet">${compareWords.theoryHidden}</p>` : this.temperatures()}
       ${
         isHidden
           ? nothing
@@ -104,9 +92,9 @@ export class CompareElement extends PartElement {
   }
 
   private temperatures() {
-    return html`<section class="sheet stack" aria-label="Speed against temperature">
-      <h2>Speed against temperature${workingOut(this.session.isWorkingOut)}</h2>
-      <p class="lead">One point a place; theory is the band from dry to saturated air.</p>
+    return html`<section class="sheet stack" aria-label=${temperaturesWords.heading}>
+      <h2>${temperaturesWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
+      <p class="lead">${temperaturesWords.lead}</p>
       ${this.table()}
       <bench-picture
         name="temperature"
@@ -131,17 +119,13 @@ export class CompareElement extends PartElement {
     if (value.groupIds.length < 2 && !isPending) {
       const one = value.groupIds.at(0);
       return html`<p>
-        ${
-          one === undefined
-            ? 'There is no mark with a length yet: measure under Measure first.'
-            : `There is only “${nameGroup(one)}” to compare yet. ${ANOTHER[this.by]}`
-        }
+        ${one === undefined ? compareWords.noMark : compareWords.onlyOne[this.by](nameGroup(one))}
       </p>`;
     }
     return html`${this.choiceOfOne(value, nameGroup)}
       ${isPending ? html`<p>${workingOut(isPending)}</p>` : nothing} ${this.pairs(value, nameGroup)}
       <bench-pages
-        what="pairs"
+        what=${compareWords.pairs}
         .total=${value.pairCount}
         .from=${value.from}
         .size=${value.oneId === null ? value.pairCount : PAIRS_AT_A_TIME}
@@ -152,12 +136,9 @@ export class CompareElement extends PartElement {
   /** With many groups, which is set against the others: nobody reads thousands of pairs. */
   private choiceOfOne({ groupIds, oneId }: CompareFindings, nameGroup: NameGroup) {
     if (oneId === null) return nothing;
-    return html`<p class="small">
-        ${groupIds.length} of them make ${(groupIds.length * (groupIds.length - 1)) / 2} pairs. Choose one: it
-        is compared with each of the others.
-      </p>
+    return html`<p class="small">${compareWords.manyPairs(groupIds.length)}</p>
       <label
-        >Against the others
+        >${compareWords.against}
         ${choice({
           options: groupIds.map((id) => ({ value: id, name: nameGroup(id) })),
           now: () => this.oneId ?? oneId,
@@ -190,9 +171,9 @@ export class CompareElement extends PartElement {
       <table>
         <thead>
           <tr>
-            <th scope="col">Place</th>
-            <th scope="col" class="number">Speed</th>
-            <th scope="col">Compared with theory</th>
+            <th scope="col">${temperaturesWords.columns.place}</th>
+            <th scope="col" class="number">${temperaturesWords.columns.speed}</th>
+            <th scope="col">${temperaturesWords.columns.theory}</th>
           </tr>
         </thead>
         <tbody>
@@ -201,17 +182,17 @@ export class CompareElement extends PartElement {
             return html`<tr>
               <th scope="row">${labels.get(placeId) ?? ''}</th>
               <td class="number">
-                ${lines.speed === null ? '—' : `${lines.speed.value} ± ${lines.speed.uncertainty} m/s`}
+                ${lines.speed === null ? temperaturesWords.noSpeed : speedWords(lines.speed)}
               </td>
               <td>
-                ${lines.facts.find(({ kind }) => kind === 'difference')?.value ?? 'temperature not noted'}
+                ${lines.facts.find(({ kind }) => kind === 'difference')?.value ?? temperaturesWords.noTemperature}
               </td>
             </tr>`;
           })}
         </tbody>
       </table>
       <bench-pages
-        what="places"
+        what=${temperaturesWords.places}
         .total=${places.length}
         .from=${this.tableFrom}
         .size=${ROWS}

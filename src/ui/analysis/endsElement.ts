@@ -10,6 +10,7 @@ import {
   withDifferentNames,
 } from '../../session/experiment/measuredTubes.ts';
 import { endRatio } from '../../solver/endRatio.ts';
+import { endsWords } from '../../words/page/compare.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
@@ -40,12 +41,9 @@ export class EndsElement extends PartElement {
       tubesOfRecords,
     );
     const tubes = withDifferentNames([...measuredTubes(experiment, outcome), ...(others.value ?? [])]);
-    return html`<section class="stack" aria-label="End correction against diameter">
-      <h2>End correction against diameter${workingOut(others.isPending || this.session.isWorkingOut)}</h2>
-      <p class="lead">
-        One point a tube, each an experiment of its own in the notebook; the end correction needs resonances
-        of two orders.
-      </p>
+    return html`<section class="stack" aria-label=${endsWords.heading}>
+      <h2>${endsWords.heading}${workingOut(others.isPending || this.session.isWorkingOut)}</h2>
+      <p class="lead">${endsWords.lead}</p>
       <bench-picture
         name="end-correction"
         .picture=${plotPicture(endPlot(tubes, endRatio(tubes)))}

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { fitPlot, residualPlot } from '../../report/plots/fitPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import type { Session } from '../../session/session.ts';
+import { fitWords } from '../../words/page/working.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -20,9 +21,9 @@ export class FitPictureElement extends PartElement {
     const { outcome, experiment } = this.session;
     const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
     if (solution === undefined || solution.speedMps === null) return nothing;
-    return html`<section class="stack" aria-label="Fit">
-      <h2>Fit</h2>
-      <p class="lead">The slope is the speed in the tube; the start below zero is the end correction.</p>
+    return html`<section class="stack" aria-label=${fitWords.heading}>
+      <h2>${fitWords.heading}</h2>
+      <p class="lead">${fitWords.lead}</p>
       <bench-picture name="fit" .picture=${plotPicture(fitPlot(experiment, solution))}></bench-picture>
       <bench-picture
         name="residuals"

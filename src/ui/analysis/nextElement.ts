@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { gainWords, nextWords } from '../../words/nextMarks.ts';
+import { nextMarksWords } from '../../words/page/working.ts';
 import { nextMarksHere } from '../../session/experiment/nextMarks.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -34,12 +35,12 @@ export class NextElement extends PartElement {
       (about, _ask, known) => nextMarksHere(about, known),
     );
     const marks = (value ?? []).slice(0, SHOWN);
-    return html`<section class="stack" aria-label="What next">
-      <h2>What next${workingOut(isPending)}</h2>
-      <p class="lead">Marks that would take most away from the uncertainty, with the forks you have.</p>
+    return html`<section class="stack" aria-label=${nextMarksWords.heading}>
+      <h2>${nextMarksWords.heading}${workingOut(isPending)}</h2>
+      <p class="lead">${nextMarksWords.lead}</p>
       ${
         marks.length === 0 && !isPending
-          ? html`<p>Mark one resonance with its length first.</p>`
+          ? html`<p>${nextMarksWords.none}</p>`
           : html`<ol>
               ${marks.map(
                 (mark) =>

@@ -1,5 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { turnedWords } from '../../words/page/compare.ts';
 import { endRatioWords, forkFrequencyWords, gasWords, temperatureWords } from '../../words/turnRound.ts';
 import {
   frequencyFromSpeed,
@@ -38,19 +39,19 @@ export class TurnRoundElement extends PartElement {
       { kind: 'forkFrequency', about: experiment, ask: null },
       frequencyFromSpeed,
     );
-    return html`<section class="stack" aria-label="Turn it round">
-      <h2>Turn it round${workingOut(frequency.isPending || this.session.isWorkingOut)}</h2>
-      <p class="lead">The same lengths, with another quantity as the unknown.</p>
+    return html`<section class="stack" aria-label=${turnedWords.heading}>
+      <h2>${turnedWords.heading}${workingOut(frequency.isPending || this.session.isWorkingOut)}</h2>
+      <p class="lead">${turnedWords.lead}</p>
       <dl>
-        <dt>Speed known, fork unknown</dt>
+        <dt>${turnedWords.fork}</dt>
         <dd>
-          ${frequency.isPending && frequency.value === null ? '…' : forkFrequencyWords(frequency.value)}
+          ${frequency.isPending && frequency.value === null ? turnedWords.pending : forkFrequencyWords(frequency.value)}
         </dd>
-        <dt>Fork known, temperature unknown</dt>
+        <dt>${turnedWords.temperature}</dt>
         <dd>${temperatureWords(temperatureFromSpeed(experiment, outcome))}</dd>
-        <dt>Fork and temperature known, gas unknown</dt>
+        <dt>${turnedWords.gas}</dt>
         <dd>${gasWords(gasFromSpeed(experiment, outcome))}</dd>
-        <dt>End correction against the tube’s width</dt>
+        <dt>${turnedWords.ends}</dt>
         <dd>${endRatioWords(solution, experiment.tube.diameterM)}</dd>
       </dl>
     </section>`;

@@ -6,6 +6,7 @@ import type { Session } from '../../session/session.ts';
 import type { NoSolution, Solution } from '../../solver/solution.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
+import { budgetWords, workingWords } from '../../words/page/working.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -44,9 +45,9 @@ export class WorkingElement extends PartElement {
     const { outcome, experiment } = this.session;
     const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
     if (solution === undefined || solution.speedMps === null) {
-      return html`<section class="sheet stack" aria-label="Working">
-        <h2>Working${workingOut(this.session.isWorkingOut)}</h2>
-        <p class="lead">Each step appears here with its numbers as soon as one mark has its length.</p>
+      return html`<section class="sheet stack" aria-label=${workingWords.heading}>
+        <h2>${workingWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
+        <p class="lead">${workingWords.empty}</p>
         ${this.faults(solution).map((message) => html`<p class="caution">${message}</p>`)}
       </section>`;
     }
@@ -69,9 +70,9 @@ export class WorkingElement extends PartElement {
   private steps(solution: Solution) {
     const isHidden = hidesTheory(this.session.experiment);
     const steps = isHidden ? stepsWithoutTheory(solution.working) : solution.working;
-    return html`<section class="sheet stack" aria-label="Working">
-      <h2>Working${workingOut(this.session.isWorkingOut)}</h2>
-      <p class="lead">So that you can follow every step by hand.</p>
+    return html`<section class="sheet stack" aria-label=${workingWords.heading}>
+      <h2>${workingWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
+      <p class="lead">${workingWords.lead}</p>
       <ol>
         ${steps.map(workingStepWords).map(
           (step) =>
@@ -89,16 +90,16 @@ export class WorkingElement extends PartElement {
   private budget(solution: Solution) {
     const rows = budgetRows(solution.budget);
     if (rows.length === 0) return nothing;
-    return html`<section class="sheet stack" aria-label="Uncertainty budget">
-      <h2>Where the uncertainty comes from</h2>
+    return html`<section class="sheet stack" aria-label=${budgetWords.region}>
+      <h2>${budgetWords.heading}</h2>
       <div class="scroll">
         <table>
           <thead>
             <tr>
-              <th scope="col">Quantity</th>
-              <th scope="col" class="number">Standard uncertainty</th>
-              <th scope="col" class="number">Adds to the speed</th>
-              <th scope="col" class="number">Share</th>
+              <th scope="col">${budgetWords.columns.quantity}</th>
+              <th scope="col" class="number">${budgetWords.columns.uncertainty}</th>
+              <th scope="col" class="number">${budgetWords.columns.contribution}</th>
+              <th scope="col" class="number">${budgetWords.columns.share}</th>
             </tr>
           </thead>
           <tbody>

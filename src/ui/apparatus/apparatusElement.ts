@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { columnFault, columnFaultWords } from '../../notebook/columnFault.ts';
+import { columnFault } from '../../notebook/columnFault.ts';
+import { columnFaultWords } from '../../words/columnFaults.ts';
 import type { Session } from '../../session/session.ts';
 import { tubeWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -62,7 +63,7 @@ export class ApparatusElement extends PartElement {
     const { experiment } = this.session;
     const moved = { ...experiment, rule: { ...experiment.rule, zeroOffsetM: value / 100 } };
     const fault = columnFault(moved);
-    return fault === null ? null : columnFaultWords(moved, fault);
+    return fault === null ? null : columnFaultWords(fault);
   };
 
   private onZero(event: CustomEvent<number>): void {

@@ -5,6 +5,8 @@ import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { captureFailureWords, holdWords } from '../../words/capture.ts';
+import { inFull } from '../../words/faultWords.ts';
 import { captureStyles } from './captureStyles.ts';
 
 /**
@@ -26,13 +28,13 @@ export class CaptureStateElement extends PartElement {
   override render() {
     const { capture } = this.session.hearing;
     if (capture.kind === 'failed') return this.failed(capture.failure);
-    if (capture.kind === 'interrupted') return this.paused(capture.message);
+    if (capture.kind === 'interrupted') return this.paused(holdWords[capture.hold]);
     return nothing;
   }
 
   private failed(failure: CaptureFailure) {
     return html`<section class="stack bad" aria-label="Listening ended">
-      <p><strong>Not listening.</strong> ${failure.message}</p>
+      <p><strong>Not listening.</strong> ${inFull(captureFailureWords(failure))}</p>
       <p class="row">
         <button class="primary" @click=${this.onAgain}>Start again</button>
         ${

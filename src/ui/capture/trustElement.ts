@@ -4,6 +4,7 @@ import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { trustWords } from '../../words/captureTrust.ts';
 import { captureStyles } from './captureStyles.ts';
 import { flagFacts } from './flagFacts.ts';
 
@@ -40,7 +41,7 @@ export class TrustElement extends PartElement {
     if (trust.kind === 'trusted' || capture.kind !== 'running' || capture.settings === null) return nothing;
     const isBlocked = trust.kind === 'blocked';
     return html`<section class="stack ${isBlocked ? 'bad' : ''}" aria-label="Can the level be trusted?">
-      <p><strong>${isBlocked ? 'Flags are off.' : 'Not proven raw.'}</strong> ${trust.message}</p>
+      <p><strong>${isBlocked ? 'Flags are off.' : 'Not proven raw.'}</strong> ${trustWords(trust)}</p>
       <ul>
         ${flagFacts(capture.settings).map(({ name, state }) => html`<li>${name}: <strong>${state}</strong></li>`)}
       </ul>

@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
+import { checkWords } from '../../words/page/check.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './checkLengthElement.ts';
@@ -10,11 +11,11 @@ import './sweepElement.ts';
 import './toneElement.ts';
 
 const CARDS = [
-  { tag: 'bench-sound-check', name: 'Sound' },
-  { tag: 'bench-gain-check', name: 'Gain' },
-  { tag: 'bench-check-length', name: 'A length' },
-  { tag: 'bench-tone', name: 'Played tone' },
-  { tag: 'bench-sweep', name: 'Sweep' },
+  { tag: 'bench-sound-check', name: checkWords.sound },
+  { tag: 'bench-gain-check', name: checkWords.gain },
+  { tag: 'bench-check-length', name: checkWords.length },
+  { tag: 'bench-tone', name: checkWords.tone },
+  { tag: 'bench-sweep', name: checkWords.sweep },
 ] as const;
 
 /** What is checked with the ear of the bench, beside the slide itself. */
@@ -50,7 +51,7 @@ export class CheckElement extends PartElement {
   }
 
   override render() {
-    return html`<nav aria-label="Checks">
+    return html`<nav aria-label=${checkWords.ways}>
         ${CARDS.map(({ tag, name }) => html`<button @click=${() => this.onCard(tag)}>${name}</button>`)}
       </nav>
       <div class="cards">

@@ -1,10 +1,11 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
+import { checkLengthWords } from '../../words/page/check.ts';
+import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { checkWords } from './checkWords.ts';
 
 /** Is this length at resonance? The column stays; the fork goes away and comes back. */
 @customElement('bench-check-length')
@@ -25,13 +26,10 @@ export class CheckLengthElement extends PartElement {
 
   override render() {
     const { check, isListening } = this.session.hearing;
-    const words = check === null ? null : checkWords(check.answer);
-    return html`<section class="stack" aria-label="Check a length">
-      <h2>Check a length</h2>
-      <p class="lead">
-        The column stays as it is. Strike the fork, hold it at the mouth and away from it in turn: the bench
-        says whether this length resonates.
-      </p>
+    const words = check === null ? null : lengthAnswerWords(check.answer);
+    return html`<section class="stack" aria-label=${checkLengthWords.heading}>
+      <h2>${checkLengthWords.heading}</h2>
+      <p class="lead">${checkLengthWords.lead}</p>
       ${
         words === null
           ? nothing
@@ -48,12 +46,12 @@ export class CheckLengthElement extends PartElement {
                 ?disabled=${!isListening}
                 @click=${() => this.session.hearing.beginCheck()}
               >
-                Begin the check
+                ${checkLengthWords.begin}
               </button>`
-            : html`<button @click=${() => this.session.hearing.beginCheck()}>Begin again</button
-                ><button @click=${() => this.session.hearing.endCheck()}>End the check</button>`
+            : html`<button @click=${() => this.session.hearing.beginCheck()}>${checkLengthWords.again}</button
+                ><button @click=${() => this.session.hearing.endCheck()}>${checkLengthWords.end}</button>`
         }
-        ${isListening ? nothing : html`<span class="small">Begin to listen first.</span>`}
+        ${isListening ? nothing : html`<span class="small">${checkLengthWords.listenFirst}</span>`}
       </p>
     </section>`;
   }

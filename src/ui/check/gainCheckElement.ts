@@ -3,9 +3,10 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { listMicrophones, watchMicrophones } from '../../capture/listMicrophones.ts';
 import type { Microphone } from '../../capture/listMicrophones.ts';
 import type { Session } from '../../session/session.ts';
+import { gainCheckWords } from '../../words/page/check.ts';
+import { gainAnswerWords, keptGainWords } from '../../words/page/gainCheck.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { flagFacts } from '../capture/flagFacts.ts';
-import { gainWords, keptGainWords } from '../capture/gainWords.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -72,17 +73,14 @@ export class GainCheckElement extends PartElement {
     const { gainCheck, capture } = this.session.hearing;
     const settings = capture.kind === 'running' ? capture.settings : null;
     const kept = experiment.gainCheck;
-    return html`<section class="stack" aria-label="Gain check">
-      <h2>Is the level left alone?</h2>
-      <p class="lead">
-        Systems made for calls ride on the gain and take away what doesn’t sound like speech, forks above all.
-        In a quiet room that doesn’t show.
-      </p>
+    return html`<section class="stack" aria-label=${gainCheckWords.name}>
+      <h2>${gainCheckWords.heading}</h2>
+      <p class="lead">${gainCheckWords.lead}</p>
       ${this.choice()}
       ${
         settings === null
           ? nothing
-          : html`<dl aria-label="What the browser says">
+          : html`<dl aria-label=${gainCheckWords.browserSays}>
               ${flagFacts(settings).map(
                 ({ name, state: flag }) =>
                   html`<dt>${name}</dt>
@@ -91,9 +89,7 @@ export class GainCheckElement extends PartElement {
             </dl>`
       }
       <ol class="small">
-        <li>Fix the column and the microphone.</li>
-        <li>Strike the fork once, on rubber, and rest its stem near the microphone.</li>
-        <li>Hold still for ten seconds while somebody talks.</li>
+        ${gainCheckWords.steps.map((step) => html`<li>${step}</li>`)}
       </ol>
       ${gainCheck === null ? nothing : this.answer()}
       <p class="row">
@@ -104,16 +100,17 @@ export class GainCheckElement extends PartElement {
                 ?disabled=${settings === null}
                 @click=${() => this.session.hearing.beginGainCheck()}
               >
-                Begin the gain check
+                ${gainCheckWords.begin}
               </button>`
-            : html`<button @click=${() => this.session.hearing.beginGainCheck()}>Begin again</button
-                ><button @click=${() => this.session.hearing.endGainCheck()}>End the gain check</button>`
+            : html`<button @click=${() => this.session.hearing.beginGainCheck()}>
+                  ${gainCheckWords.again}</button
+                ><button @click=${() => this.session.hearing.endGainCheck()}>${gainCheckWords.end}</button>`
         }
-        ${settings === null ? html`<span class="small">Listen to the microphone first.</span>` : nothing}
+        ${settings === null ? html`<span class="small">${gainCheckWords.listenFirst}</span>` : nothing}
       </p>
-      ${kept === undefined ? nothing : html`<p class="small">Kept with the experiment: ${keptGainWords(kept)}</p>`}
+      ${kept === undefined ? nothing : html`<p class="small">${keptGainWords(kept)}</p>`}
       <p class="small">
-        <a href="#microphone">Help with the microphone, and what an administrator can do</a>
+        <a href="#microphone">${gainCheckWords.help}</a>
       </p>
     </section>`;
   }
@@ -121,7 +118,7 @@ export class GainCheckElement extends PartElement {
   private answer() {
     const { gainCheck } = this.session.hearing;
     if (gainCheck === null) return nothing;
-    const words = gainWords(gainCheck.answer);
+    const words = gainAnswerWords(gainCheck.answer);
     return html`<div role="status" class="stack">
       <p class="verdict"><span aria-hidden="true">${words.sign}</span> ${words.verdict}</p>
       <p>${words.detail}</p>
@@ -132,9 +129,9 @@ export class GainCheckElement extends PartElement {
     if (this.microphones.length < 2) return nothing;
     const named = this.microphones.map(({ deviceId, name }) => ({ value: deviceId, name }));
     return html`<label
-      >Microphone
+      >${gainCheckWords.microphone}
       ${choice({
-        options: [{ value: '', name: 'The system’s choice' }, ...named],
+        options: [{ value: '', name: gainCheckWords.systemsChoice }, ...named],
         now: () => this.session.hearing.microphoneId ?? '',
         choose: (id) => this.session.hearing.chooseMicrophone(id === '' ? null : id),
       })}</label

@@ -1,9 +1,9 @@
 import { css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { ADMINISTRATOR_HELP, BENCH_HELP, microphoneWords } from '../../words/page/microphone.ts';
+import type { HelpRow } from '../../words/page/microphone.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { ADMINISTRATOR_HELP, BENCH_HELP } from './microphoneHelp.ts';
-import type { HelpRow } from './microphoneHelp.ts';
 
 /** Everything that can keep a microphone from the page: for the bench, and for the school's administrator. */
 @customElement('bench-microphone')
@@ -45,26 +45,21 @@ export class MicrophoneElement extends PartElement {
   ];
 
   override render() {
-    return html`<article class="sheet stack" aria-label="Microphone help">
-      <h2>Help with the microphone</h2>
-      <p class="lead">
-        Only listening needs a microphone. Lengths can be typed, recordings opened and the practice column
-        used without one.
-      </p>
-      ${this.table('At the bench', ['What you see', 'Why', 'What to do'], BENCH_HELP)}
-      <h2 id="administrator">For the school’s administrator</h2>
-      <p class="lead">
-        This page needs the microphone without any processing for voices. It stores experiments in the browser
-        and sends nothing.
-      </p>
-      ${this.table('Administrator', ['Where', 'What matters', 'Setting'], ADMINISTRATOR_HELP)}
+    return html`<article class="sheet stack" aria-label=${microphoneWords.name}>
+      <h2>${microphoneWords.heading}</h2>
+      <p class="lead">${microphoneWords.lead}</p>
+      ${this.table(microphoneWords.bench, microphoneWords.benchHeads, BENCH_HELP)}
+      <h2 id="administrator">${microphoneWords.administratorHeading}</h2>
+      <p class="lead">${microphoneWords.administratorLead}</p>
+      ${this.table(microphoneWords.administrator, microphoneWords.administratorHeads, ADMINISTRATOR_HELP)}
       <p class="row">
-        <button @click=${() => print()}>Print this page</button> <a href="#check">Back to the checks</a>
+        <button @click=${() => print()}>${microphoneWords.print}</button>
+        <a href="#check">${microphoneWords.back}</a>
       </p>
     </article>`;
   }
 
-  private table(name: string, heads: readonly string[], rows: readonly HelpRow[]) {
+  private table(name: string, { seen, why, toDo }: HelpRow, rows: readonly HelpRow[]) {
     return html`<div class="scroll">
       <table>
         <caption class="unseen">
@@ -72,16 +67,16 @@ export class MicrophoneElement extends PartElement {
         </caption>
         <thead>
           <tr>
-            ${heads.map((head) => html`<th scope="col">${head}</th>`)}
+            ${[seen, why, toDo].map((head) => html`<th scope="col">${head}</th>`)}
           </tr>
         </thead>
         <tbody>
           ${rows.map(
-            ({ seen, why, toDo }) =>
+            (row) =>
               html`<tr>
-                <th scope="row">${seen}</th>
-                <td>${why}</td>
-                <td>${toDo}</td>
+                <th scope="row">${row.seen}</th>
+                <td>${row.why}</td>
+                <td>${row.toDo}</td>
               </tr>`,
           )}
         </tbody>

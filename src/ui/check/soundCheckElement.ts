@@ -1,13 +1,16 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
-import { forkFinding, soundFacts } from './soundFacts.ts';
 import type { Session } from '../../session/session.ts';
 import { isOfRealColumn } from '../../session/hearing/practiceReadings.ts';
+import { soundCheckWords } from '../../words/page/check.ts';
+import { forkFindingWords, soundFactWords } from '../../words/page/soundCheck.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { AskElement } from '../parts/askElement.ts';
 import { PartElement } from '../parts/partElement.ts';
 import '../parts/askElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { forkFinding } from './forkFinding.ts';
+import { soundFacts } from './soundFacts.ts';
 
 /** Before measuring: is the sound raw, strong enough, how loud is the room, and what is the fork's real pitch? */
 @customElement('bench-sound-check')
@@ -50,13 +53,7 @@ export class SoundCheckElement extends PartElement {
     const { hearing, experiment, presentFork } = this.session;
     if (hearing.sourceKind !== 'practice') return true;
     if (presentFork.measuredHz === null && !isOfRealColumn(experiment)) return true;
-    return this.asking.ask({
-      heading: 'Use the pitch of the practice fork?',
-      message:
-        'What was heard is the practice fork. Its pitch would count for this experiment’s fork, for marks made with a real one too.',
-      no: 'Leave the fork as it is',
-      yes: 'Use it',
-    });
+    return this.asking.ask(soundCheckWords.usePractice);
   }
 
   private async onUse(): Promise<void> {
@@ -76,33 +73,29 @@ export class SoundCheckElement extends PartElement {
           : fork,
       ),
     }));
-    this.session.tell('info', 'The measured pitch now counts in the fit.');
+    this.session.tell('info', soundCheckWords.used);
   }
 
   override render() {
     const { presentFork } = this.session;
     const { trace, capture } = this.session.hearing;
     const finding = forkFinding(trace.soundings, presentFork);
-    return html`<section class="sheet stack" aria-label="Sound check">
-      <h2>Sound check</h2>
-      <p class="lead">
-        Listen, keep quiet for three seconds, then strike the fork and hold it away from the tube.
-      </p>
+    return html`<section class="sheet stack" aria-label=${soundCheckWords.heading}>
+      <h2>${soundCheckWords.heading}</h2>
+      <p class="lead">${soundCheckWords.lead}</p>
       <dl>
-        ${soundFacts(capture, trace).map(
-          (fact) =>
-            html`<dt>${fact.name}</dt>
-              <dd class=${fact.isGood === null ? '' : fact.isGood ? 'good' : 'bad'}>${fact.value}</dd>`,
-        )}
-        <dt>Fork</dt>
-        <dd>${finding === null ? 'strike it to find its real pitch' : finding.words}</dd>
+        ${soundFacts(capture, trace).map((fact) => {
+          const { name, value } = soundFactWords(fact);
+          return html`<dt>${name}</dt>
+            <dd class=${fact.isGood === null ? '' : fact.isGood ? 'good' : 'bad'}>${value}</dd>`;
+        })}
+        <dt>${soundCheckWords.fork}</dt>
+        <dd>${forkFindingWords(finding)}</dd>
       </dl>
       ${
-        finding === null
-          ? nothing
-          : html`<p><button @click=${this.onUse}>Use the measured pitch in the fit</button></p>`
+        finding === null ? nothing : html`<p><button @click=${this.onUse}>${soundCheckWords.use}</button></p>`
       }
-      <p class="caution">Strike the fork on rubber or the sole of a shoe, never on glass or a hard edge.</p>
+      <p class="caution">${soundCheckWords.caution}</p>
       <bench-ask></bench-ask>
     </section>`;
   }

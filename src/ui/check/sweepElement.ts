@@ -6,7 +6,18 @@ import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { sweepPlot } from '../../report/plots/sweepPlot.ts';
-import { lostWords, sweepNote, sweepRows, sweepWords } from '../../words/sweep.ts';
+import { trustWords } from '../../words/captureTrust.ts';
+import { listeningWarningWords } from '../../words/listening.ts';
+import { noToneWords, sweepCardWords } from '../../words/page/check.ts';
+import {
+  lostWords,
+  sweepFailureWords,
+  sweepFaultWords,
+  sweepNote,
+  sweepRows,
+  sweepWords,
+} from '../../words/sweep.ts';
+import type { SweepRemark } from '../../words/sweep.ts';
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import { SweepRun, speedFromSweep } from '../../session/hearing/sweepRun.ts';
 import type { CaptureTrust } from '../../session/hearing/captureTrust.ts';
@@ -83,11 +94,12 @@ export class SweepCardElement extends PartElement {
   private async start(): Promise<void> {
     const { lengthM, plan } = this;
     if (lengthM === null) {
-      this.fault = 'Type the length that the column is held at first.';
+      this.fault = sweepCardWords.noLength;
       return;
     }
-    this.fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
-    if (this.fault !== null) return;
+    const fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
+    this.fault = fault === null ? null : sweepFaultWords(fault);
+    if (fault !== null) return;
     // One microphone, one listener.
     this.session.hearing.stop();
     const { experiment, hearing } = this.session;
@@ -99,7 +111,7 @@ export class SweepCardElement extends PartElement {
       await this.sweep.start();
     } catch (error) {
       this.cancel();
-      this.fault = `The tone can’t be played here: ${error instanceof Error ? error.message : String(error)}`;
+      this.fault = noToneWords(error);
     }
   }
 
@@ -111,7 +123,7 @@ export class SweepCardElement extends PartElement {
   private onSweep(): void {
     const next = this.sweep?.state ?? { kind: 'idle' };
     if (next.kind !== 'running') this.player.stop();
-    if (next.kind === 'failed') this.fault = next.message;
+    if (next.kind === 'failed') this.fault = sweepFailureWords(next.failure);
     this.sweepState = next;
   }
 
@@ -128,34 +140,31 @@ export class SweepCardElement extends PartElement {
       ...experiment,
       note: experiment.note === '' ? note : `${experiment.note}\n${note}`,
     }));
-    if (isKept) this.session.tell('info', 'The sweep’s result stands in the notes under Records.');
+    if (isKept) this.session.tell('info', sweepCardWords.noted);
   }
 
   override render() {
     const isRunning = this.sweepState.kind === 'running';
-    return html`<section class="stack" aria-label="Sweep a fixed column">
-      <h2>Sweep a fixed column</h2>
-      <p class="lead">
-        The length stays, a played tone rises slowly and falls again. Where both ways are loudest, the column
-        resonates.
-      </p>
+    return html`<section class="stack" aria-label=${sweepCardWords.heading}>
+      <h2>${sweepCardWords.heading}</h2>
+      <p class="lead">${sweepCardWords.lead}</p>
       <div class="fields">
         <div class="length">
-          Length of the column
+          ${sweepCardWords.length}
           <bench-length-field
-            label="Length of the swept column"
+            label=${sweepCardWords.lengthField}
             .lengthM=${this.lengthM}
             @length-change=${this.onLength}
           ></bench-length-field>
         </div>
         <bench-number-field
-          label="Sweep from"
+          label=${sweepCardWords.from}
           .kind=${QUANTITIES.forkHz}
           .value=${this.fromHz}
           @quantity-change=${(event: CustomEvent<number>) => (this.fromHz = event.detail)}
         ></bench-number-field>
         <bench-number-field
-          label="Sweep to"
+          label=${sweepCardWords.to}
           .kind=${QUANTITIES.forkHz}
           .value=${this.toHz}
           @quantity-change=${(event: CustomEvent<number>) => (this.toHz = event.detail)}
@@ -168,35 +177,32 @@ export class SweepCardElement extends PartElement {
           ?disabled=${isRunning}
           @change=${this.onPractice}
         />
-        Practice: simulated, plays nothing aloud</label
+        ${sweepCardWords.practice}</label
       >
       <p class="row">
         ${
           isRunning
-            ? html`<button @click=${this.cancel}>Cancel the sweep</button>`
-            : html`<button class="primary" @click=${this.start}>Start the sweep</button>
-                <span class="small">takes ${this.duration()}</span>`
+            ? html`<button @click=${this.cancel}>${sweepCardWords.cancel}</button>`
+            : html`<button class="primary" @click=${this.start}>${sweepCardWords.start}</button>
+                <span class="small">${sweepCardWords.takes(this.durationS)}</span>`
         }
       </p>
       ${
         this.sweepState.kind === 'running'
           ? html`<label class="small"
-              >Sweeping <progress max="1" .value=${this.sweepState.share}></progress
+              >${sweepCardWords.sweeping} <progress max="1" .value=${this.sweepState.share}></progress
             ></label>`
           : nothing
       }
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
       ${this.sweepState.kind === 'done' ? this.result(this.sweepState) : nothing}
-      <p class="caution">
-        The loudspeaker goes to the mouth of the column, the microphone beside it. The tone starts quiet and
-        stays below a cap. Turn the device’s own volume down first, and never play it into headphones on
-        somebody’s ears.
-      </p>
+      <p class="caution">${sweepCardWords.caution}</p>
     </section>`;
   }
 
-  private duration(): string {
-    return this.toHz > this.fromHz ? `${Math.round(sweepDurationS(this.plan))} s` : '—';
+  /** Null where no such sweep is possible. */
+  private get durationS(): number | null {
+    return this.toHz > this.fromHz ? sweepDurationS(this.plan) : null;
   }
 
   private result(findings: SweepFindings) {
@@ -208,10 +214,7 @@ export class SweepCardElement extends PartElement {
     const speed = lengthM === null ? null : speedFromSweep(experiment, lengthM, found);
     if (lengthM === null || speed === null) {
       return html`${doubts}
-        <p role="status">
-          No resonance of this column was heard on both ways. Bring loudspeaker and microphone closer to the
-          mouth, or sweep further.
-        </p>
+        <p role="status">${sweepCardWords.noResonance}</p>
         ${this.picture(found)}`;
     }
     const words = sweepWords(speed);
@@ -225,9 +228,9 @@ export class SweepCardElement extends PartElement {
         <table>
           <thead>
             <tr>
-              <th scope="col">Order</th>
-              <th scope="col" class="number">Resonance</th>
-              <th scope="col" class="number">Speed by it</th>
+              <th scope="col">${sweepCardWords.order}</th>
+              <th scope="col" class="number">${sweepCardWords.resonance}</th>
+              <th scope="col" class="number">${sweepCardWords.speed}</th>
             </tr>
           </thead>
           <tbody>
@@ -244,30 +247,30 @@ export class SweepCardElement extends PartElement {
       </div>
       <p>
         <button @click=${() => this.onNote(sweepNote(speed, lengthM, this.remark(trust)))}>
-          Keep it in the notes
+          ${sweepCardWords.note}
         </button>
       </p>
       ${this.picture(found)}`;
   }
 
   /** What the notes must say of a sweep besides its result. */
-  private remark({ kind }: CaptureTrust): string {
-    if (this.wasPractice) return 'simulated, in practice';
-    return kind === 'unproven' ? 'level not proven raw' : '';
+  private remark({ kind }: CaptureTrust): SweepRemark | null {
+    if (this.wasPractice) return 'practice';
+    return kind === 'unproven' ? 'unproven' : null;
   }
 
   /** What stands against the levels of this sweep, and what to do about it. */
   private doubts({ found, trust, warnings }: SweepFindings) {
     const lost = lostWords(found);
     if (trust.kind === 'trusted' && warnings.length === 0 && lost === null) return nothing;
-    const heading = trust.kind === 'blocked' ? 'No result.' : 'Not proven raw.';
-    return html`<div class="stack" role="note" aria-label="Can this sweep be trusted?">
+    const heading = trust.kind === 'blocked' ? sweepCardWords.noResult : sweepCardWords.notProven;
+    return html`<div class="stack" role="note" aria-label=${sweepCardWords.doubts}>
       ${
         trust.kind === 'trusted'
           ? nothing
-          : html`<p class="caution"><strong>${heading}</strong> ${trust.message}</p>`
+          : html`<p class="caution"><strong>${heading}</strong> ${trustWords(trust)}</p>`
       }
-      ${warnings.map(({ message }) => html`<p class="caution">${message}</p>`)}
+      ${warnings.map((warning) => html`<p class="caution">${listeningWarningWords(warning)}</p>`)}
       ${lost === null ? nothing : html`<p class="caution">${lost}</p>`}
     </div>`;
   }

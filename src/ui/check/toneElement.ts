@@ -2,6 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import type { Session } from '../../session/session.ts';
+import { noToneWords, toneWords } from '../../words/page/check.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -49,7 +50,7 @@ export class ToneElement extends PartElement {
       this.fault = null;
     } catch (error) {
       this.stop();
-      this.fault = `The tone can’t be played here: ${error instanceof Error ? error.message : String(error)}`;
+      this.fault = noToneWords(error);
     }
   }
 
@@ -69,37 +70,32 @@ export class ToneElement extends PartElement {
   }
 
   override render() {
-    return html`<section class="stack" aria-label="Played tone">
-      <h2>Played tone</h2>
-      <p class="lead">
-        In place of a fork: a steady sine from a loudspeaker held at the mouth of the column.
-      </p>
+    return html`<section class="stack" aria-label=${toneWords.heading}>
+      <h2>${toneWords.heading}</h2>
+      <p class="lead">${toneWords.lead}</p>
       <bench-number-field
-        label="Pitch of the tone"
+        label=${toneWords.pitch}
         .kind=${QUANTITIES.forkHz}
         .value=${this.pitchHz ?? this.session.presentFork.nominalHz}
         @quantity-change=${this.onPitch}
       ></bench-number-field>
       <label
-        >Loudness
+        >${toneWords.loudness}
         <input
           type="range"
           min="1"
           max="100"
-          aria-valuetext="${this.loudness} % of the cap"
+          aria-valuetext=${toneWords.loudnessNow(this.loudness)}
           .value=${String(this.loudness)}
           @input=${this.onLoudness}
       /></label>
       <p>
         <button aria-pressed=${this.isPlaying ? 'true' : 'false'} @click=${this.onToggle}>
-          ${this.isPlaying ? 'Stop the tone' : 'Play the tone'}
+          ${this.isPlaying ? toneWords.stop : toneWords.play}
         </button>
       </p>
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
-      <p class="caution">
-        Starts quiet and stays below a cap. Turn the device’s own volume down first, and never play it into
-        headphones on somebody’s ears.
-      </p>
+      <p class="caution">${toneWords.caution}</p>
     </section>`;
   }
 }

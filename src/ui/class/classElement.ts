@@ -6,6 +6,8 @@ import { classJson } from '../../classroom/classJson.ts';
 import { classTable } from '../../classroom/classTable.ts';
 import { spreadPicture } from '../../classroom/spreadSvg.ts';
 import { classWords, groupWords } from '../../words/classroom.ts';
+import { classPageWords } from '../../words/page/class.ts';
+import { NOT_COPIED } from '../../words/page/clipboard.ts';
 import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
 import type { Session } from '../../session/session.ts';
@@ -96,12 +98,7 @@ export class ClassElement extends PartElement {
 
   private async onCopy(): Promise<void> {
     const isCopied = await putOnClipboard(copyTable(classTable(this.desk.result)));
-    this.session.tell(
-      isCopied ? 'info' : 'problem',
-      isCopied
-        ? 'The class’s table was copied.'
-        : 'The browser didn’t allow copying. Save the CSV file instead.',
-    );
+    this.session.tell(isCopied ? 'info' : 'problem', isCopied ? classPageWords.copied : NOT_COPIED);
   }
 
   private onChoose(event: Event): void {
@@ -116,15 +113,12 @@ export class ClassElement extends PartElement {
   override render() {
     const isEmpty = this.desk.groups.length === 0;
     return html`<div class="cards">
-      <section class="sheet stack" aria-label="Class">
-        <h2>Class</h2>
+      <section class="sheet stack" aria-label=${classPageWords.heading}>
+        <h2>${classPageWords.heading}</h2>
         ${isEmpty ? nothing : this.together()}
-        <p class="lead">
-          Drop the groups’ files here (JSON or CSV, any number), or paste a table: marks with a column group,
-          or results with group, speed_mps and standard_uncertainty_mps. Nothing is stored: the files are.
-        </p>
+        <p class="lead">${classPageWords.lead}</p>
         <bench-bring-in .draft=${fieldDraft(this.session, 'table')}></bench-bring-in>
-        <a href="#records">Back to records</a>
+        <a href="#records">${classPageWords.back}</a>
       </section>
       ${
         isEmpty
@@ -145,10 +139,10 @@ export class ClassElement extends PartElement {
     return html`<p class="speed" role="status">${words.speed ?? '—'}</p>
       ${words.sentences.map((sentence) => html`<p class="small">${sentence}</p>`)}
       <div class="row">
-        <button @click=${this.onCsv}>Save class as CSV</button>
-        <button @click=${this.onJson}>Save class as JSON</button>
-        <button @click=${this.onCopy}>Copy table</button>
-        <button class="quiet" @click=${this.onClear}>Empty the class view</button>
+        <button @click=${this.onCsv}>${classPageWords.saveCsv}</button>
+        <button @click=${this.onJson}>${classPageWords.saveJson}</button>
+        <button @click=${this.onCopy}>${classPageWords.copy}</button>
+        <button class="quiet" @click=${this.onClear}>${classPageWords.empty}</button>
       </div>`;
   }
 
@@ -160,20 +154,20 @@ export class ClassElement extends PartElement {
     const called = new Map(
       rows.map(({ group: { id, source } }) => [
         id,
-        isShared(source.name) ? `${source.name}, ${source.fileName}` : source.name,
+        isShared(source.name) ? classPageWords.groupInFile(source.name, source.fileName) : source.name,
       ]),
     );
-    return html`<section class="sheet stack wide" aria-label="Groups">
-      <h2>Groups</h2>
-      <div class="groups scroll" tabindex="0" role="region" aria-label="Table of groups">
+    return html`<section class="sheet stack wide" aria-label=${classPageWords.groups}>
+      <h2>${classPageWords.groups}</h2>
+      <div class="groups scroll" tabindex="0" role="region" aria-label=${classPageWords.table}>
         <table>
           <thead>
             <tr>
-              <th scope="col">Use</th>
-              <th scope="col">Group</th>
-              <th scope="col" class="number">m/s (95 %)</th>
-              <th scope="col" class="number">Marks</th>
-              <th scope="col">Remarks</th>
+              <th scope="col">${classPageWords.use}</th>
+              <th scope="col">${classPageWords.group}</th>
+              <th scope="col" class="number">${classPageWords.speed}</th>
+              <th scope="col" class="number">${classPageWords.marks}</th>
+              <th scope="col">${classPageWords.remarks}</th>
             </tr>
           </thead>
           <tbody>
@@ -185,7 +179,7 @@ export class ClassElement extends PartElement {
                   <input
                     type="checkbox"
                     value=${group.id}
-                    aria-label=${`Count ${called.get(group.id)}`}
+                    aria-label=${classPageWords.count(called.get(group.id) ?? '?')}
                     .checked=${live(row.state === 'counted' || row.state === 'outlying')}
                     ?disabled=${row.state === 'no result'}
                     @change=${this.onChoose}

@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import type { PropertyValues } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import { bringInWords } from '../../words/page/bringIn.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { isOtherDraft } from '../parts/typedEntry.ts';
 import type { FieldDraft } from '../parts/typedEntry.ts';
@@ -65,16 +66,16 @@ export class BringInElement extends PartElement {
   override render() {
     return html`<div class="stack">
       <label
-        >Open files (JSON, CSV, WAV; many at once)
+        >${bringInWords.files}
         <input
           type="file"
           multiple
           accept=".json,.csv,.tsv,.txt,application/json,text/csv,audio/*,.wav"
-          aria-label="Experiment file to open"
+          aria-label=${bringInWords.filesName}
           @change=${this.onFiles}
       /></label>
       <label
-        >Paste or type a table
+        >${bringInWords.table}
         <textarea
           rows="4"
           spellcheck="false"
@@ -82,7 +83,7 @@ export class BringInElement extends PartElement {
           @input=${this.onInput}
         ></textarea>
       </label>
-      <p><button @click=${this.onText}>Read the table</button></p>
+      <p><button @click=${this.onText}>${bringInWords.read}</button></p>
     </div>`;
   }
 }

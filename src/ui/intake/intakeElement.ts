@@ -9,10 +9,17 @@ import { experimentFromRows, takeRows } from '../../intake/takeRows.ts';
 import type { TakenRows } from '../../intake/takeRows.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
 import type { Session } from '../../session/session.ts';
+import {
+  intakePageWords,
+  intakeWords,
+  nothingTakenWords,
+  takenWords,
+  usableWords,
+} from '../../words/page/intake.ts';
+import type { TakenTable } from '../../words/page/intake.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { ClosedByAddress } from '../parts/closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { intakeWords } from './intakeWords.ts';
 
 /** One file with what the person wants of it. */
 interface Offer {
@@ -68,7 +75,7 @@ export class IntakeElement extends PartElement {
   /** Reads these files. Never rejects. */
   async takeFiles(files: readonly File[]): Promise<void> {
     if (files.length > MOST_FILES) {
-      this.session.tell('problem', `${files.length} files at once are too many: ${MOST_FILES} are possible.`);
+      this.session.tell('problem', intakePageWords.tooMany(files.length));
       return;
     }
     const offers: Offer[] = [];
@@ -78,7 +85,7 @@ export class IntakeElement extends PartElement {
       if (intake.content?.kind !== 'recording') bytes += file.size;
       offers.push(offerOf(intake, file));
       if (bytes > LARGEST_TOTAL_BYTES) {
-        this.session.tell('problem', 'These files are more than 500 MB together: open them in parts.');
+        this.session.tell('problem', intakePageWords.tooLarge);
         return;
       }
     }
@@ -140,16 +147,13 @@ export class IntakeElement extends PartElement {
       if (intake.content?.kind === 'experiment') {
         const isOpen = await this.session.experiments.open(intake.content.experiment, 'open file');
         if (!isOpen) continue;
-        this.session.tell(
-          'info',
-          `“${intake.content.experiment.title}” is open. What was open before is in the list, or a step back.`,
-        );
+        this.session.tell('info', intakePageWords.opened(intake.content.experiment.title));
       } else if (intake.content?.kind === 'table') {
         const title = intake.name.replace(/\.\w+$/, '');
         const taken = experimentFromRows(title, intake.content.rows, this.outside());
         if (taken.experiment.marks.length === 0) this.tellNothing(title, taken);
         else if (await this.session.experiments.open(taken.experiment, 'open table'))
-          this.tellTaken(taken, `“${title}” is open as a new experiment`);
+          this.tellTaken(taken, { kind: 'opened', title });
       }
     }
   }
@@ -160,9 +164,9 @@ export class IntakeElement extends PartElement {
     );
     const taken = takeRows(this.session.experiment, rows, this.outside());
     const count = rows.length - taken.faults.length;
-    if (count === 0) this.tellNothing('the table', taken);
+    if (count === 0) this.tellNothing(null, taken);
     else if (this.session.change('add table', () => taken.experiment)) {
-      this.tellTaken(taken, `${count} marks added`);
+      this.tellTaken(taken, { kind: 'added', marks: count });
       this.done();
       return;
     }
@@ -170,19 +174,12 @@ export class IntakeElement extends PartElement {
     this.onCancel();
   }
 
-  private tellNothing(what: string, { faults }: TakenRows): void {
-    const left = faults.slice(0, 3).map(({ row, message }) => `row ${row ?? '?'}: ${message}`);
-    this.session.tell('problem', `No row of ${what} could be taken. ${left.join(' ')}`);
+  private tellNothing(title: string | null, { faults }: TakenRows): void {
+    this.session.tell('problem', nothingTakenWords(title, faults));
   }
 
-  private tellTaken({ faults, remarks }: TakenRows, done: string): void {
-    const left = faults.slice(0, 3).map(({ row, message }) => `row ${row ?? '?'}: ${message}`);
-    const words = [
-      `${done}; Undo takes it back.`,
-      ...(faults.length === 0 ? [] : [`${faults.length} rows were left out: ${left.join(' ')}`]),
-      ...remarks,
-    ];
-    this.session.tell(faults.length === 0 ? 'info' : 'problem', words.join(' '));
+  private tellTaken({ faults, remarks }: TakenRows, table: TakenTable): void {
+    this.session.tell(faults.length === 0 ? 'info' : 'problem', takenWords(table, faults, remarks));
   }
 
   private outside() {
@@ -206,30 +203,37 @@ export class IntakeElement extends PartElement {
   override render() {
     const kinds = new Set(this.chosen.map(({ intake }) => intake.content?.kind));
     const isOpenable = kinds.has('experiment') || kinds.has('table');
-    const openName = this.chosen.length > 1 ? 'Open each as an experiment' : 'Open as a new experiment';
+    const openName = this.chosen.length > 1 ? intakePageWords.openEach : intakePageWords.openOne;
     const toClass =
       isOpenable || kinds.has('results')
         ? html`<button class=${this.forClass ? 'primary' : ''} @click=${this.onClass}>
-            Take into the class view
+            ${intakePageWords.toClass}
           </button>`
         : nothing;
     return html`<dialog aria-labelledby="title" @cancel=${this.onCancel}>
-      <h2 id="title">What came in</h2>
-      ${this.offers.length > 1 ? html`<p>${sumWords(this.offers)}</p>` : nothing}
-      <ul class="files" tabindex="0" aria-label="Files">
+      <h2 id="title">${intakePageWords.heading}</h2>
+      ${this.offers.length > 1 ? html`<p>${this.sumWords()}</p>` : nothing}
+      <ul class="files" tabindex="0" aria-label=${intakePageWords.files}>
         ${this.offers.map((offer, index) => this.offerItem(offer, index))}
       </ul>
       <div class="row">
         ${this.forClass ? toClass : nothing}
-        ${kinds.has('table') ? html`<button class=${this.forClass ? '' : 'primary'} @click=${this.onAdd}>Add to this experiment</button>` : nothing}
+        ${kinds.has('table') ? html`<button class=${this.forClass ? '' : 'primary'} @click=${this.onAdd}>${intakePageWords.add}</button>` : nothing}
         ${isOpenable ? html`<button @click=${this.onOpen}>${openName}</button>` : nothing}
         ${this.forClass ? nothing : toClass}
-        ${kinds.has('recording') ? html`<button @click=${this.onListen}>Listen to the recordings</button>` : nothing}
+        ${kinds.has('recording') ? html`<button @click=${this.onListen}>${intakePageWords.listen}</button>` : nothing}
         <button @click=${this.onCancel}>
-          ${this.chosen.length === 0 ? 'Close, nothing changes' : 'Cancel'}
+          ${this.chosen.length === 0 ? intakePageWords.close : intakePageWords.cancel}
         </button>
       </div>
     </dialog>`;
+  }
+
+  /** How much of what came in is of use. */
+  private sumWords(): string {
+    const usable = this.offers.filter(({ intake }) => intake.content !== null);
+    const faulty = usable.filter(({ intake }) => intake.faults.length > 0);
+    return usableWords(this.offers.length, usable.length, faulty.length);
   }
 
   private offerItem({ intake, isTaken }: Offer, index: number) {
@@ -257,16 +261,6 @@ export class IntakeElement extends PartElement {
       }
     </li>`;
   }
-}
-
-/** How much of what came in is of use. */
-function sumWords(offers: readonly Offer[]): string {
-  const usable = offers.filter(({ intake }) => intake.content !== null).length;
-  const faulty = offers.filter(({ intake }) => intake.content !== null && intake.faults.length > 0).length;
-  const inPart = faulty === 0 ? '' : `, ${faulty} of them in part`;
-  return usable === offers.length && faulty === 0
-    ? `All ${offers.length} files can be used.`
-    : `${usable} of ${offers.length} files can be used${inPart}. What is wrong comes first.`;
 }
 
 /** A whole file is wanted unless said otherwise, the good part of a faulty one only when asked for. */

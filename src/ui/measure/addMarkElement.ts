@@ -2,9 +2,11 @@ import { css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Reading } from '../../marks/parseReading.ts';
 import { readingFault } from '../../notebook/columnFault.ts';
+import { readingFaultWords } from '../../words/columnFaults.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { LengthField } from '../parts/lengthField.ts';
+import { marksWords } from '../../words/page/measure.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -31,8 +33,10 @@ export class AddMarkElement extends PartElement {
     await this.field.focusEntry();
   }
 
-  private readonly checkReading = (readingM: number): string | null =>
-    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+  private readonly checkReading = (readingM: number): string | null => {
+    const fault = readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+    return fault === null ? null : readingFaultWords(fault);
+  };
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail;
@@ -52,14 +56,14 @@ export class AddMarkElement extends PartElement {
     return html`
       <div class="row">
         <bench-length-field
-          label="Length of a new mark"
+          label=${marksWords.newLength}
           .draft=${fieldDraft(this.session, 'new length')}
           fleeting
           .check=${this.checkReading}
           @length-change=${this.onLength}
           @length-done=${this.onDone}
         ></bench-length-field>
-        <button @click=${this.onAdd}>Add mark</button>
+        <button @click=${this.onAdd}>${marksWords.add}</button>
       </div>
     `;
   }

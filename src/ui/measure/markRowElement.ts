@@ -5,8 +5,9 @@ import type { MarkIndex } from '../../marks/markIndex.ts';
 import { likelyRepeated } from '../../notebook/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { readingFault } from '../../notebook/columnFault.ts';
+import { readingFaultWords } from '../../words/columnFaults.ts';
 import { markWords } from '../../words/marks.ts';
-import { ordinal } from '../../words/numbers.ts';
+import { markRowWords } from '../../words/page/measure.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import type { Session } from '../../session/session.ts';
 import type { LengthField } from '../parts/lengthField.ts';
@@ -122,29 +123,36 @@ export class MarkRowElement extends PartElement {
     await this.field.focusEntry();
   }
 
-  private readonly checkReading = (readingM: number): string | null =>
-    readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+  private readonly checkReading = (readingM: number): string | null => {
+    const fault = readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
+    return fault === null ? null : readingFaultWords(fault);
+  };
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };
-    this.session.editMark(this.mark.id, reading, 'type length');
+    this.session.editMark(this.mark.id, reading, markRowWords.steps.length);
   }
 
   private onSame(mark: Mark): void {
-    this.session.editMark(this.mark.id, { repeatOf: mark.id }, 'join marks');
+    this.session.editMark(this.mark.id, { repeatOf: mark.id }, markRowWords.steps.join);
   }
 
   private onSeparate(repeat: Mark): void {
-    this.session.editMark(repeat.id, { repeatOf: null }, 'separate marks');
+    this.session.editMark(repeat.id, { repeatOf: null }, markRowWords.steps.separate);
   }
 
   private onOrder(value: string): void {
-    this.session.editMark(this.mark.id, { order: value === '' ? null : Number(value) }, 'set order');
+    this.session.editMark(
+      this.mark.id,
+      { order: value === '' ? null : Number(value) },
+      markRowWords.steps.order,
+    );
   }
 
   private onExclude(): void {
     const { id, excluded } = this.mark;
-    this.session.editMark(id, { excluded: !excluded }, excluded ? 'put mark back in' : 'leave mark out');
+    const { putBack, leaveOut } = markRowWords.steps;
+    this.session.editMark(id, { excluded: !excluded }, excluded ? putBack : leaveOut);
   }
 
   /** The mark as the notebook has it: `mark` is handed down only with the next picture. */
@@ -157,10 +165,10 @@ export class MarkRowElement extends PartElement {
     const words = markWords(this.session.experiment, mark, solvedMark(this.outcome, mark));
     const state = mark.excluded ? 'left-out' : mark.lengthM === null ? 'waiting' : 'measured';
     return html`
-      <div class="mark ${state}" role="group" aria-label="Mark ${this.number}">
+      <div class="mark ${state}" role="group" aria-label=${markRowWords.mark(this.number)}>
         <span class="number" aria-hidden="true">${this.number}</span>
         <bench-length-field
-          label="Length of mark ${this.number}"
+          label=${markRowWords.length(this.number)}
           .draft=${fieldDraft(this.session, `length ${mark.id}`)}
           .lengthM=${mark.lengthM}
           .otherLengthM=${mark.otherLengthM}
@@ -170,24 +178,24 @@ export class MarkRowElement extends PartElement {
         <div class="words">
           <p>
             <strong
-              >${words.order ?? (mark.lengthM === null ? 'waits for its length' : 'not solved yet')}</strong
+              >${words.order ?? (mark.lengthM === null ? markRowWords.waits : markRowWords.notSolved)}</strong
             >
             ${words.residual === null ? nothing : html` · ${words.residual}`}
-            ${mark.excluded ? html` · <strong>left out</strong>` : nothing}
+            ${mark.excluded ? html` · <strong>${markRowWords.leftOut}</strong>` : nothing}
           </p>
           <p class="soft">${unbroken(`${words.apparatus} · ${words.evidence}`)}</p>
           ${words.bracket === null ? nothing : html`<p class="soft">${words.bracket}</p>`}
           ${this.sameButton()} ${this.repeats()}
-          ${words.cause === null ? nothing : html`<p class="fault">Outlier: ${words.cause}</p>`}
+          ${words.cause === null ? nothing : html`<p class="fault">${markRowWords.outlier(words.cause)}</p>`}
         </div>
         <div class="tools">
           ${choice({
-            label: `Order of mark ${this.number}`,
+            label: markRowWords.order(this.number),
             options: [
-              { value: '', name: 'order: auto' },
+              { value: '', name: markRowWords.autoOrder },
               ...offeredOrders(this.highestOrder).map((order) => ({
                 value: String(order),
-                name: ordinal(order),
+                name: markRowWords.ordinal(order),
               })),
             ],
             now: () => String(this.markNow()?.order ?? ''),
@@ -195,13 +203,16 @@ export class MarkRowElement extends PartElement {
           })}
           <button
             aria-pressed=${mark.excluded ? 'true' : 'false'}
-            aria-label="Leave mark ${this.number} out of the fit"
+            aria-label=${markRowWords.leaveOutNamed(this.number)}
             @click=${this.onExclude}
           >
-            Leave out
+            ${markRowWords.leaveOut}
           </button>
-          <button aria-label="Delete mark ${this.number}" @click=${() => this.session.deleteMark(mark.id)}>
-            Delete
+          <button
+            aria-label=${markRowWords.deleteNamed(this.number)}
+            @click=${() => this.session.deleteMark(mark.id)}
+          >
+            ${markRowWords.delete}
           </button>
         </div>
       </div>
@@ -213,12 +224,12 @@ export class MarkRowElement extends PartElement {
     return this.index.repeatsOf(this.mark).map(
       (repeat) =>
         html`<p class="soft again">
-          again ${markWords(this.session.experiment, repeat, null).evidence}
+          ${markRowWords.again(markWords(this.session.experiment, repeat, null).evidence)}
           <button
-            aria-label="Make the repeat of mark ${this.number} a mark of its own"
+            aria-label=${markRowWords.separateNamed(this.number)}
             @click=${() => this.onSeparate(repeat)}
           >
-            Separate
+            ${markRowWords.separate}
           </button>
         </p>`,
     );
@@ -231,10 +242,10 @@ export class MarkRowElement extends PartElement {
     if (other === null) return nothing;
     const number = this.index.numberOf(other.id);
     return html`<button
-      aria-label="Mark ${this.number} is the same resonance as mark ${number}"
+      aria-label=${markRowWords.sameNamed(this.number, number)}
       @click=${() => this.onSame(other)}
     >
-      Same as ${number}
+      ${markRowWords.same(number)}
     </button>`;
   }
 }

@@ -4,11 +4,11 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
 import { MarkIndex } from '../../marks/markIndex.ts';
 import { nextWaitingMark, ownMarks, waitingMarks } from '../../notebook/markList.ts';
-import { fixed } from '../../words/numbers.ts';
+import { marksWords } from '../../words/page/measure.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
-import { pageOf, pageStart } from '../parts/pagesElement.ts';
+import { pageOf, pageStart } from '../parts/pageOf.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { MarkRowElement } from './markRowElement.ts';
 import { highestOrderOf } from './offeredOrders.ts';
@@ -85,6 +85,12 @@ export class MarksElement extends PartElement {
     void this.focusMark(nextWaitingMark(this.session.experiment, mark.id) ?? undefined);
   }
 
+  /** What goes through a long list comes with the first one. */
+  override willUpdate(): void {
+    const { marks, deletedMarks } = this.session.experiment;
+    if (Math.max(marks.length, deletedMarks.length) > PAGE) void import('../parts/pagesElement.ts');
+  }
+
   override render() {
     const { experiment, outcomeIfAny: outcome, undoName, redoName } = this.session;
     const waiting = waitingMarks(experiment);
@@ -92,25 +98,20 @@ export class MarksElement extends PartElement {
     const index = new MarkIndex(experiment.marks);
     const highestOrder = highestOrderOf(experiment.marks, outcome);
     return html`
-      <section class="stack" aria-label="Marks">
+      <section class="stack" aria-label=${marksWords.heading}>
         <div class="head">
-          <h2>Marks</h2>
+          <h2>${marksWords.heading}</h2>
           <div class="row">
             <button ?disabled=${undoName === null} @click=${() => this.session.undo()}>
-              Undo${undoName === null ? '' : ` ${undoName}`}
+              ${marksWords.undo(undoName)}
             </button>
-            <button ?disabled=${redoName === null} @click=${() => this.session.redo()}>Redo</button>
+            <button ?disabled=${redoName === null} @click=${() => this.session.redo()}>
+              ${marksWords.redo}
+            </button>
           </div>
         </div>
         <bench-add-mark .session=${this.session}></bench-add-mark>
-        ${
-          waiting.length > 0
-            ? html`<p class="lead">
-                ${waiting.length} ${waiting.length === 1 ? 'mark waits' : 'marks wait'} for a length. Enter
-                goes on to the next.
-              </p>`
-            : nothing
-        }
+        ${waiting.length > 0 ? html`<p class="lead">${marksWords.waiting(waiting.length)}</p>` : nothing}
         <ol>
           ${repeat(
             pageOf(listed, this.from, PAGE),
@@ -130,19 +131,13 @@ export class MarksElement extends PartElement {
           )}
         </ol>
         <bench-pages
-          what="marks"
+          what=${marksWords.many}
           .total=${listed.length}
           .from=${this.from}
           .size=${PAGE}
           @page-change=${this.onPage}
         ></bench-pages>
-        ${
-          experiment.marks.length === 0
-            ? html`<p class="lead">
-                No marks yet. A flagged resonance makes one; so does the key M, or a length typed above.
-              </p>`
-            : nothing
-        }
+        ${experiment.marks.length === 0 ? html`<p class="lead">${marksWords.none}</p>` : nothing}
         ${this.deletedList()}
       </section>
     `;
@@ -153,23 +148,23 @@ export class MarksElement extends PartElement {
     if (deletedMarks.length === 0) return nothing;
     return html`
       <details ?open=${this.showDeleted} @toggle=${this.onToggle}>
-        <summary>Deleted marks (${deletedMarks.length})</summary>
+        <summary>${marksWords.deleted(deletedMarks.length)}</summary>
         <ul class="stack">
           ${pageOf(deletedMarks, this.deletedFrom, PAGE).map(
             (mark) =>
               html`<li class="row">
-                <span>${lengthWords(mark)}</span>
+                <span>${marksWords.deletedMark(mark.lengthM)}</span>
                 <button
-                  aria-label="Bring back the mark ${lengthWords(mark)}"
+                  aria-label=${marksWords.bringBackNamed(marksWords.deletedMark(mark.lengthM))}
                   @click=${() => this.session.restoreMark(mark.id)}
                 >
-                  Bring back
+                  ${marksWords.bringBack}
                 </button>
               </li>`,
           )}
         </ul>
         <bench-pages
-          what="deleted marks"
+          what=${marksWords.manyDeleted}
           .total=${deletedMarks.length}
           .from=${this.deletedFrom}
           .size=${PAGE}
@@ -182,10 +177,6 @@ export class MarksElement extends PartElement {
   private onToggle(event: Event): void {
     this.showDeleted = (event.target as HTMLDetailsElement).open;
   }
-}
-
-function lengthWords({ lengthM }: Mark): string {
-  return lengthM === null ? 'without length' : `at ${fixed(lengthM * 100, 2)} cm`;
 }
 
 declare global {

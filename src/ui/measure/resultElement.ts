@@ -4,6 +4,7 @@ import type { Session } from '../../session/session.ts';
 import { nextHint } from '../../words/nextMarks.ts';
 import { factsWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
 import { nextMarksHere } from '../../session/experiment/nextMarks.ts';
+import { resultWords } from '../../words/page/measure.ts';
 import { resultLines } from '../../words/result.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -64,22 +65,18 @@ export class ResultElement extends PartElement {
       experiment.lesson?.hideExpected === true,
     );
     return html`
-      <section class="stack" aria-label="Speed of sound">
-        <h2 class="small">Speed of sound in free air${workingOut(this.session.isWorkingOut)}</h2>
+      <section class="stack" aria-label=${resultWords.region}>
+        <h2 class="small">${resultWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
         ${
           lines === null || lines.speed === null
-            ? html`<p class="speed none">— <span class="unit">m/s</span></p>`
+            ? html`<p class="speed none">
+                ${resultWords.none} <span class="unit">${resultWords.unit}</span>
+              </p>`
             : html`<p class="speed" id="speed">
-                ${lines.speed.value} <span class="unit">± ${lines.speed.uncertainty} m/s</span>
+                ${lines.speed.value} <span class="unit">${resultWords.uncertainty(lines.speed)}</span>
               </p>`
         }
-        ${
-          lines === null
-            ? html`<p class="lead">
-                It appears with the first length and grows more certain with each mark.
-              </p>`
-            : nothing
-        }
+        ${lines === null ? html`<p class="lead">${resultWords.lead}</p>` : nothing}
         ${
           facts.length === 0
             ? nothing

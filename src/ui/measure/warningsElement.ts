@@ -2,6 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { doubtsWords } from '../../words/page/measure.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { warningMessages } from './warningMessages.ts';
@@ -35,7 +36,7 @@ export class WarningsElement extends PartElement {
   override render() {
     const messages = warningMessages(this.session);
     if (messages.length === 0) return nothing;
-    return html`<ul aria-label="To look at">
+    return html`<ul aria-label=${doubtsWords.heading}>
       ${messages.map((message) => html`<li class="caution">${message}</li>`)}
     </ul>`;
   }

@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { resultLines } from '../../words/result.ts';
+import { frameWords } from '../../words/page/frame.ts';
+import { resultLines, speedWords } from '../../words/result.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from './partElement.ts';
@@ -12,11 +13,7 @@ import { VIEWS, listedView } from '../views.ts';
 import { workingOut } from './workingOut.ts';
 import type { ViewId } from '../views.ts';
 
-const THEMES = [
-  { value: 'system', name: 'auto' },
-  { value: 'light', name: 'light' },
-  { value: 'dark', name: 'dark' },
-] as const;
+const THEMES = ['system', 'light', 'dark'] as const;
 
 /**
  * Name, views, the result where it isn't shown large, keys and theme.
@@ -127,7 +124,7 @@ export class HeaderElement extends PartElement {
   protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
 
   private onTheme(chosen: string): void {
-    this.theme = THEMES.find(({ value }) => value === chosen)?.value ?? 'system';
+    this.theme = THEMES.find((theme) => theme === chosen) ?? 'system';
     chooseTheme(this.theme, document.documentElement);
   }
 
@@ -137,23 +134,23 @@ export class HeaderElement extends PartElement {
 
   override render() {
     return html`<header>
-      <h1>Air Column Bench</h1>
-      <nav aria-label="Views">
+      <h1>${frameWords.heading}</h1>
+      <nav aria-label=${frameWords.views}>
         ${VIEWS.map(
           (view) =>
             html`<a href="#${view.id}" aria-current=${view.id === listedView(this.view) ? 'page' : 'false'}
-              >${view.name}</a
+              >${frameWords.viewNames[view.id]}</a
             >`,
         )}
       </nav>
       <span class="speed ${this.view === 'measure' ? 'large' : ''}"
-        >${this.speedWords()}${workingOut(this.session.isWorkingOut)}</span
+        >${this.speed()}${workingOut(this.session.isWorkingOut)}</span
       >
-      <button @click=${this.onKeys}>Keys</button>
-      <label for="theme">Theme</label>
+      <button @click=${this.onKeys}>${frameWords.keys}</button>
+      <label for="theme">${frameWords.theme}</label>
       ${choice({
         id: 'theme',
-        options: THEMES,
+        options: THEMES.map((theme) => ({ value: theme, name: frameWords.themeNames[theme] })),
         now: () => this.theme,
         choose: (theme) => this.onTheme(theme),
       })}
@@ -161,11 +158,11 @@ export class HeaderElement extends PartElement {
   }
 
   /** The result stays in sight on views that don't show it large. */
-  private speedWords(): string {
+  private speed(): string {
     const { outcomeIfAny: outcome, experiment } = this.session;
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
     const speed = here === undefined ? null : resultLines(here.solution).speed;
-    return speed === null ? '' : `${speed.value} ± ${speed.uncertainty} m/s`;
+    return speed === null ? '' : speedWords(speed);
   }
 }
 

@@ -1,22 +1,9 @@
 import { css, html } from 'lit';
 import { customElement, query } from 'lit/decorators.js';
+import { keysWords } from '../../words/page/keys.ts';
 import { PartElement } from './partElement.ts';
 import { ClosedByAddress } from './closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-
-const KEYS = [
-  ['L', 'listen, or stop'],
-  ['M', 'make a mark that waits for its length'],
-  ['E', 'go to the newest mark without a length, else to the line that adds one'],
-  ['Enter', 'take the typed length and go on to the next mark'],
-  ['Esc', 'leave a field, so that these keys work again'],
-  ['S', 'practice: strike the fork'],
-  ['F', 'practice: fork to the mouth, or away'],
-  ['← →', 'slide the column by a millimetre; hold to go on'],
-  ['Ctrl Z', 'undo'],
-  ['Ctrl Y', 'do it again'],
-  ['?', 'show these keys'],
-] as const;
 
 /** The keys, shown on request. */
 @customElement('bench-keys')
@@ -47,7 +34,9 @@ export class KeysElement extends PartElement {
   @query('dialog') private dialog!: HTMLDialogElement;
   protected readonly address = new ClosedByAddress(this, () => this.onClose());
 
-  show(): void {
+  /** Shows them, also if the element has only just come onto the page. */
+  async show(): Promise<void> {
+    await this.updateComplete;
     if (!this.dialog.open) this.dialog.showModal();
   }
 
@@ -58,15 +47,15 @@ export class KeysElement extends PartElement {
   override render() {
     return html`
       <dialog aria-labelledby="title">
-        <h2 id="title">Keys</h2>
+        <h2 id="title">${keysWords.heading}</h2>
         <dl>
-          ${KEYS.map(
+          ${keysWords.keys.map(
             ([key, words]) =>
               html`<dt><kbd>${key}</kbd></dt>
                 <dd>${words}</dd>`,
           )}
         </dl>
-        <button @click=${this.onClose}>Close</button>
+        <button @click=${this.onClose}>${keysWords.close}</button>
       </dialog>
     `;
   }

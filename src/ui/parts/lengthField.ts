@@ -4,6 +4,7 @@ import { live } from 'lit/directives/live.js';
 import { parseReading } from '../../marks/parseReading.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { writeNumber } from '../../report/csv.ts';
+import { fieldWords } from '../../words/page/fields.ts';
 import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
@@ -31,7 +32,7 @@ export class LengthField extends PartElement {
     `,
   ];
 
-  @property() label = 'Length';
+  @property() label: string = fieldWords.length;
   @property({ attribute: false }) lengthM: number | null = null;
   /** The longer length of a bracket; null for a single one. */
   @property({ attribute: false }) otherLengthM: number | null = null;
@@ -130,7 +131,7 @@ export class LengthField extends PartElement {
           @change=${this.onChange}
           @keydown=${this.onKey}
         />
-        <span id="unit">cm</span>
+        <span id="unit">${fieldWords.centimetres}</span>
       </div>
       <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
         ${this.faultMessage ?? nothing}

@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { fieldWords } from '../../words/page/fields.ts';
 
 /**
  * Says so where a text that is pasted would be cut at its field's end, and pastes nothing: the browser would drop the
@@ -41,6 +42,5 @@ export function pasteFault(field: PastedInto, pasted: string): string | null {
   const replaced = (selectionEnd ?? 0) - (selectionStart ?? 0);
   // A field keeps every line end as one character.
   const length = value.length - replaced + pasted.replaceAll('\r\n', '\n').length;
-  if (length <= maxLength) return null;
-  return `Nothing was pasted: the field would have ${length} characters, and ${maxLength} is the most. Paste a shorter text.`;
+  return length <= maxLength ? null : fieldWords.tooLong(length, maxLength);
 }

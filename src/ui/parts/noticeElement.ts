@@ -3,16 +3,12 @@ import { customElement, property } from 'lit/decorators.js';
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { frameWords } from '../../words/page/frame.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { newsWords, unshownWords } from '../../words/notices.ts';
 
 const SHOWN_MS = 8000;
-const SAVED_WORDS = {
-  nothing: '',
-  saved: 'Saved',
-  saving: 'Saving…',
-  refused: 'Not saved on this device',
-} as const;
 
 /**
  * The line along the page's lower edge: what the bench has to say, announced politely, and whether the work is saved.
@@ -102,20 +98,20 @@ export class NoticeElement extends PartElement {
     const isProblem = notice?.kind === 'problem';
     return html`
       <div class="bar ${notice === null ? '' : 'told'} ${isProblem ? 'problem' : ''}">
-        <p role=${isProblem ? 'alert' : 'status'}>${notice?.message ?? ''}${this.unspoken()}</p>
+        <p role=${isProblem ? 'alert' : 'status'}>
+          ${notice === null ? '' : newsWords(notice.news)}${this.unspoken()}
+        </p>
         ${
           notice === null
             ? nothing
-            : html`<button @click=${() => this.session.dismissNotice()}>Close</button>`
+            : html`<button @click=${() => this.session.dismissNotice()}>${frameWords.close}</button>`
         }
         ${
           waiting === 0
             ? nothing
-            : html`<button @click=${this.onLengths}>
-                Type ${waiting === 1 ? 'a length' : `${waiting} lengths`}
-              </button>`
+            : html`<button @click=${this.onLengths}>${frameWords.lengthsToType(waiting)}</button>`
         }
-        <span class="saved ${saveState.kind}" role="status">${SAVED_WORDS[saveState.kind]}</span>
+        <span class="saved ${saveState.kind}" role="status">${frameWords.saved[saveState.kind]}</span>
       </div>
     `;
   }
@@ -127,12 +123,9 @@ export class NoticeElement extends PartElement {
   /** What stands elsewhere on the page for the eye, but must be heard with the message: what to do about a failure. */
   private unspoken() {
     const { notice } = this.session;
-    const { capture } = this.session.hearing;
-    if (notice === null || capture.kind !== 'failed') return nothing;
-    const { message } = capture.failure;
-    const end = message.indexOf('. ') + 1;
-    if (end === 0 || !notice.message.startsWith(message.slice(0, end))) return nothing;
-    return html`<span class="unseen">${message.slice(end)}</span>`;
+    const isFailed = this.session.hearing.capture.kind === 'failed';
+    const advice = notice === null || !isFailed ? null : unshownWords(notice.news);
+    return advice === null ? nothing : html`<span class="unseen"> ${advice}</span>`;
   }
 }
 

@@ -1,20 +1,12 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { pagesWords } from '../../words/page/fields.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { PartElement } from './partElement.ts';
 import { choice } from './choice.ts';
+import { pageStart } from './pageOf.ts';
 
-/** The part of a long list that is shown. @param from  where it should begin; kept on the list */
-export function pageOf<T>(items: readonly T[], from: number, size: number): readonly T[] {
-  const begin = pageStart(items.length, from, size);
-  return items.slice(begin, begin + size);
-}
-
-/** Where a page begins: a multiple of its size within the list. */
-export function pageStart(total: number, from: number, size: number): number {
-  const last = Math.max(Math.ceil(total / size) - 1, 0);
-  return Math.min(Math.max(Math.floor(from / size), 0), last) * size;
-}
+export { pageOf, pageStart } from './pageOf.ts';
 
 /**
  * Goes through a list that is too long to be shown at once, and says which part is shown. Nothing where all of it is.
@@ -35,7 +27,7 @@ export class PagesElement extends PartElement {
   @property({ type: Number }) from = 0;
   @property({ type: Number }) size = 50;
   /** What the list holds, in the plural. */
-  @property() what = 'entries';
+  @property() what: string = pagesWords.entries;
 
   private go(from: number): void {
     this.dispatchEvent(new CustomEvent('page-change', { detail: pageStart(this.total, from, this.size) }));
@@ -46,29 +38,33 @@ export class PagesElement extends PartElement {
     if (total <= size) return nothing;
     const from = pageStart(total, this.from, size);
     const starts = Array.from({ length: Math.ceil(total / size) }, (_, page) => page * size);
-    return html`<nav class="row" aria-label="Pages of ${what}">
-      <button aria-label="Previous ${what}" ?disabled=${from === 0} @click=${() => this.go(from - size)}>
-        Previous
+    return html`<nav class="row" aria-label=${pagesWords.pages(what)}>
+      <button
+        aria-label=${pagesWords.previousNamed(what)}
+        ?disabled=${from === 0}
+        @click=${() => this.go(from - size)}
+      >
+        ${pagesWords.previous}
       </button>
       <label
-        >Shown
+        >${pagesWords.shown}
         ${choice({
-          label: `Which ${what} are shown`,
+          label: pagesWords.which(what),
           options: starts.map((start) => ({
             value: String(start),
-            name: `${start + 1} to ${Math.min(start + size, total)}`,
+            name: pagesWords.part(start + 1, Math.min(start + size, total)),
           })),
           now: () => String(pageStart(this.total, this.from, this.size)),
           choose: (start) => this.go(Number(start)),
         })}
-        of ${total} ${what}</label
+        ${pagesWords.ofAll(total, what)}</label
       >
       <button
-        aria-label="Next ${what}"
+        aria-label=${pagesWords.nextNamed(what)}
         ?disabled=${from + size >= total}
         @click=${() => this.go(from + size)}
       >
-        Next
+        ${pagesWords.next}
       </button>
     </nav>`;
   }

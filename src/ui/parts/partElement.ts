@@ -1,4 +1,5 @@
 import { LitElement, html, render } from 'lit';
+import { failedWords } from '../../words/page/frame.ts';
 
 /**
  * What every element of the page is: where one throws while it is drawn or while it follows the session, it says so in
@@ -43,26 +44,22 @@ export abstract class PartElement extends LitElement {
 
   /** The names come when they are needed; the message doesn't wait for them. */
   private async findName(again: () => void): Promise<void> {
-    const { partName } = await import('./partNames.ts');
+    const { partName } = await import('../../words/page/partNames.ts');
     this.partName = partName(this.localName);
     if (this.hasFailed) this.showFailure(again);
   }
 
   private showFailure(again: () => void): void {
-    const which = this.partName === null ? '' : `: ${this.partName}`;
     const onAgain = (): void => {
       again();
       this.requestUpdate();
     };
     const panel = html`<div class="failed" role="alert">
-      <p>
-        <strong>This part of the page has failed${which}.</strong> The rest goes on. Try again; if your last
-        step brought it about, undo that step. The experiment’s file can be saved in any case.
-      </p>
+      <p><strong>${failedWords.heading(this.partName)}</strong> ${failedWords.detail}</p>
       <div class="row">
-        <button @click=${onAgain}>Try again</button>
-        <button @click=${() => askPage(this, 'step-undo')}>Undo the last step</button>
-        <button @click=${() => askPage(this, 'experiment-save')}>Save the experiment’s file</button>
+        <button @click=${onAgain}>${failedWords.again}</button>
+        <button @click=${() => askPage(this, 'step-undo')}>${failedWords.undo}</button>
+        <button @click=${() => askPage(this, 'experiment-save')}>${failedWords.save}</button>
       </div>
     </div>`;
     render(panel, this.renderRoot, this.renderOptions);

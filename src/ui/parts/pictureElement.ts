@@ -2,6 +2,7 @@ import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PRINT_PALETTE } from '../../report/plots/plot.ts';
 import type { Picture } from '../../report/plots/picture.ts';
+import { pictureWords } from '../../words/page/picture.ts';
 import { saveFile } from '../saveFile.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -70,15 +71,19 @@ export class PictureElement extends PartElement {
     return html`<figure class="stack">
       ${
         this.sliding
-          ? html`<div class="scroll" tabindex="0" role="region" aria-label="Picture: ${title}">
+          ? html`<div class="scroll" tabindex="0" role="region" aria-label=${pictureWords.region(title)}>
               ${this.image()}
             </div>`
           : this.image()
       }
       <figcaption class="small">${words}</figcaption>
       <div class="row">
-        <button @click=${this.onSvg} aria-label="Save “${title}” as SVG">Save as SVG</button>
-        <button @click=${this.onPng} aria-label="Save “${title}” as PNG">Save as PNG</button>
+        <button @click=${this.onSvg} aria-label=${pictureWords.saveSvgNamed(title)}>
+          ${pictureWords.saveSvg}
+        </button>
+        <button @click=${this.onPng} aria-label=${pictureWords.savePngNamed(title)}>
+          ${pictureWords.savePng}
+        </button>
       </div>
     </figure>`;
   }
@@ -86,7 +91,7 @@ export class PictureElement extends PartElement {
   private image() {
     const { title, words } = this.picture;
     const source = svgAddress(this.picture.svg(plotPalette(this), this.isSmall));
-    const alt = `${title}. ${words}`;
+    const alt = pictureWords.alternative(title, words);
     return this.sliding
       ? html`<img src=${source} alt=${alt} />`
       : html`<img src=${source} width="640" height=${this.isSmall ? 480 : 400} alt=${alt} />`;

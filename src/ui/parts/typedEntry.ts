@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { fieldWords } from '../../words/page/fields.ts';
 import type { Session } from '../../session/session.ts';
 import type { PartElement } from './partElement.ts';
 
@@ -69,8 +70,8 @@ export class TypedEntry {
   hint() {
     if (!this.isBroughtBack) return nothing;
     return html`<p class="small">
-      Typed before and not taken yet: Enter takes it.
-      <button class="quiet" @click=${() => this.done()}>Forget it</button>
+      ${fieldWords.stillWaits}
+      <button class="quiet" @click=${() => this.done()}>${fieldWords.forget}</button>
     </p>`;
   }
 }

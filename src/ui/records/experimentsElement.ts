@@ -8,13 +8,14 @@ import { LONGEST } from '../../limits/longest.ts';
 import type { Session } from '../../session/session.ts';
 import { experimentList } from '../../session/experiment/experimentList.ts';
 import type { ExperimentEntry } from '../../session/experiment/experimentList.ts';
-import { counted } from '../../words/numbers.ts';
+import { entryWords, experimentsWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { AskElement } from '../parts/askElement.ts';
 import { saveFile } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/askElement.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** Every experiment kept in this browser: open, rename, duplicate, delete and bring back. */
 @customElement('bench-experiments')
@@ -81,7 +82,7 @@ export class ExperimentsElement extends PartElement {
       await this.session.keeping.idle();
       const listed = await this.session.keeping.list();
       if ('value' in listed) this.entries = experimentList(listed.value);
-      this.listFault = 'fault' in listed ? listed.fault.message : null;
+      this.listFault = 'fault' in listed ? storageFaultWords(listed.fault) : null;
     }
     this.isLoading = false;
   }
@@ -91,7 +92,7 @@ export class ExperimentsElement extends PartElement {
     this.turn = this.turn.then(action).catch((error: unknown) => {
       // What isn't the storage's fault is the page's own: the next one in turn goes on all the same.
       if (!(error instanceof StorageError)) throwLater(error);
-      else this.session.tell('problem', `That didn’t work, nothing was changed: ${error.message}`);
+      else this.session.tell('problem', experimentsWords.notDone(storageFaultWords(error.fault)));
     });
   }
 
@@ -110,46 +111,40 @@ export class ExperimentsElement extends PartElement {
   }
 
   private async onErase(entry: ExperimentEntry): Promise<void> {
-    const isWanted = await this.asking.ask({
-      heading: `Erase “${titleOf(entry)}” for good?`,
-      message:
-        'Its marks, level traces, notes, steps for undo and kept sound are erased from this browser and can’t come back.',
-      no: 'Keep it',
-      yes: 'Erase it',
-    });
+    const isWanted = await this.asking.ask(experimentsWords.askErase(titleOf(entry)));
     if (isWanted) this.run(() => this.session.experiments.erase(entry.id));
   }
 
   private onSaveRecord(entry: ExperimentEntry): void {
     const text = recordText(entry.record);
     if (text === null) {
-      this.session.tell('problem', 'This record has no form as a file; it stays as it is.');
+      this.session.tell('problem', experimentsWords.noFile);
     } else saveFile(`record-${entry.id}.json`, 'application/json', text);
   }
 
   override render() {
     const kept = this.entries.filter((entry) => !entry.isDeleted);
     const deleted = this.entries.filter((entry) => entry.isDeleted);
-    return html`<section class="stack" aria-label="Experiments">
-      <h2>Experiments</h2>
+    return html`<section class="stack" aria-label=${experimentsWords.heading}>
+      <h2>${experimentsWords.heading}</h2>
       <div class="row">
         <button @click=${() => this.run(() => this.session.experiments.openNew(true))}>
-          New, same apparatus
+          ${experimentsWords.newSame}
         </button>
         <button @click=${() => this.run(() => this.session.experiments.openNew(false))}>
-          New from scratch
+          ${experimentsWords.newPlain}
         </button>
       </div>
       ${
         this.listFault === null
           ? nothing
-          : html`<p class="fault">The list can’t be read now: ${this.listFault}</p>`
+          : html`<p class="fault">${experimentsWords.noList(this.listFault)}</p>`
       }
       ${
         kept.length === 0 && this.listFault !== null
           ? nothing
           : kept.length === 0
-            ? html`<p class="lead">Nothing is kept yet: the first change makes the first entry.</p>`
+            ? html`<p class="lead">${experimentsWords.none}</p>`
             : html`<ul>
                 ${this.lines(kept, (entry) => (entry.fault === null ? this.line(entry) : this.faultyLine(entry)))}
               </ul>`
@@ -158,7 +153,7 @@ export class ExperimentsElement extends PartElement {
         deleted.length === 0
           ? nothing
           : html`<details>
-              <summary>Deleted experiments (${deleted.length})</summary>
+              <summary>${experimentsWords.deleted(deleted.length)}</summary>
               <ul>
                 ${this.lines(deleted, (entry) => this.deletedLine(entry))}
               </ul>
@@ -178,37 +173,42 @@ export class ExperimentsElement extends PartElement {
     if (entry.id === this.renamedId) {
       return html`<li>
         <form class="row" @submit=${(event: Event) => this.onRename(event, entry)}>
-          <input aria-label="New title" maxlength=${LONGEST.title} .value=${entry.title} />
-          <button>Rename</button>
-          <button type="button" @click=${() => (this.renamedId = null)}>Leave it</button>
+          <input aria-label=${experimentsWords.newTitle} maxlength=${LONGEST.title} .value=${entry.title} />
+          <button>${experimentsWords.rename}</button>
+          <button type="button" @click=${() => (this.renamedId = null)}>
+            ${experimentsWords.leaveTitle}
+          </button>
         </form>
       </li>`;
     }
     return html`<li class=${isOpen ? 'open' : ''}>
       <span class="title">${entry.title}</span>
-      <span class="small">${this.facts(entry)}${isOpen ? ' · open now' : ''}</span>
+      <span class="small">${factsOf(entry, isOpen)}</span>
       <div class="row tools">
         <button
           ?disabled=${isOpen}
-          aria-label="Open ${entry.title}"
+          aria-label=${experimentsWords.openNamed(entry.title)}
           @click=${() => this.run(() => this.session.experiments.openStored(entry.id))}
         >
-          Open
-        </button>
-        <button aria-label="Rename ${entry.title}" @click=${() => void this.startRename(entry)}>
-          Rename
+          ${experimentsWords.open}
         </button>
         <button
-          aria-label="Duplicate ${entry.title}"
+          aria-label=${experimentsWords.renameNamed(entry.title)}
+          @click=${() => void this.startRename(entry)}
+        >
+          ${experimentsWords.rename}
+        </button>
+        <button
+          aria-label=${experimentsWords.duplicateNamed(entry.title)}
           @click=${() => this.run(() => this.session.experiments.duplicate(entry.id))}
         >
-          Duplicate
+          ${experimentsWords.duplicate}
         </button>
         <button
-          aria-label="Delete ${entry.title}"
+          aria-label=${experimentsWords.deleteNamed(entry.title)}
           @click=${() => this.run(() => this.session.experiments.putAway(entry.id))}
         >
-          Delete
+          ${experimentsWords.delete}
         </button>
       </div>
     </li>`;
@@ -217,16 +217,19 @@ export class ExperimentsElement extends PartElement {
   private deletedLine(entry: ExperimentEntry) {
     return html`<li>
       <span class="title">${titleOf(entry)}</span>
-      <span class="small">${this.facts(entry)}</span>
+      <span class="small">${factsOf(entry, false)}</span>
       <div class="row tools">
         <button
-          aria-label="Bring back ${titleOf(entry)}"
+          aria-label=${experimentsWords.bringBackNamed(titleOf(entry))}
           @click=${() => this.run(() => this.session.experiments.bringBack(entry.id))}
         >
-          Bring back
+          ${experimentsWords.bringBack}
         </button>
-        <button aria-label="Erase ${titleOf(entry)} for good" @click=${() => void this.onErase(entry)}>
-          Erase for good…
+        <button
+          aria-label=${experimentsWords.eraseNamed(titleOf(entry))}
+          @click=${() => void this.onErase(entry)}
+        >
+          ${experimentsWords.erase}
         </button>
       </div>
     </li>`;
@@ -237,15 +240,14 @@ export class ExperimentsElement extends PartElement {
       <span class="title">${titleOf(entry)}</span>
       <span class="fault">${entry.fault}</span>
       <div class="row tools">
-        <button @click=${() => this.run(() => this.onSaveRecord(entry))}>Save it as it is</button>
-        <button @click=${() => this.run(() => this.session.experiments.putAway(entry.id))}>Delete</button>
+        <button @click=${() => this.run(() => this.onSaveRecord(entry))}>
+          ${experimentsWords.saveUnreadable}
+        </button>
+        <button @click=${() => this.run(() => this.session.experiments.putAway(entry.id))}>
+          ${experimentsWords.delete}
+        </button>
       </div>
     </li>`;
-  }
-
-  private facts(entry: ExperimentEntry): string {
-    const when = entry.changedAt === '' ? '' : ` · ${new Date(entry.changedAt).toLocaleString()}`;
-    return `${counted(entry.markCount, 'mark')}, ${counted(entry.placeCount, 'place')}${when}`;
   }
 }
 
@@ -259,7 +261,11 @@ function recordText(record: unknown): string | null {
 }
 
 function titleOf({ title, fault }: ExperimentEntry): string {
-  return fault === null ? title : 'A record that can’t be read';
+  return fault === null ? title : experimentsWords.unreadable;
+}
+
+function factsOf({ markCount, placeCount, changedAt }: ExperimentEntry, isOpen: boolean): string {
+  return entryWords(markCount, placeCount, changedAt, isOpen);
 }
 
 declare global {

@@ -2,12 +2,14 @@ import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { LONGEST } from '../../limits/longest.ts';
 import type { Session } from '../../session/session.ts';
+import { filesWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { TypedTexts } from '../parts/typedTexts.ts';
 import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 const TITLE: TypedText = {
   field: 'title',
@@ -46,11 +48,12 @@ export class FilesElement extends PartElement {
 
   override render() {
     const { experiment, saveState } = this.session;
+    const { before, part, after } = filesWords.form;
     return html`
-      <section class="sheet stack" aria-label="This experiment">
-        <h2>This experiment</h2>
+      <section class="sheet stack" aria-label=${filesWords.heading}>
+        <h2>${filesWords.heading}</h2>
         <label
-          >Title
+          >${filesWords.title}
           <input
             maxlength=${LONGEST.title}
             .value=${experiment.title}
@@ -58,7 +61,7 @@ export class FilesElement extends PartElement {
             @change=${(event: Event) => this.texts.onLeave(event, TITLE)}
         /></label>
         <label
-          >Note
+          >${filesWords.note}
           <textarea
             rows="3"
             maxlength=${LONGEST.note}
@@ -68,18 +71,13 @@ export class FilesElement extends PartElement {
           ></textarea>
         </label>
         <p class="lead">
-          ${
-            saveState.kind === 'refused'
-              ? `Not saved on this device (${saveState.message}). Save the JSON file before you leave.`
-              : 'Saved on this device as you work. Sound and marks never leave it by themselves.'
-          }
+          ${saveState.kind === 'refused' ? filesWords.notSaved(storageFaultWords(saveState.why)) : filesWords.saved}
         </p>
         <div class="row">
-          <button @click=${this.onJson}>Save all as JSON</button>
+          <button @click=${this.onJson}>${filesWords.save}</button>
         </div>
         <p class="small">
-          The JSON file holds everything; its form is written down in a
-          <a href="schema/experiment.schema.json" target="_blank" rel="noopener">JSON Schema</a>.
+          ${before}<a href="schema/experiment.schema.json" target="_blank" rel="noopener">${part}</a>${after}
         </p>
       </section>
     `;

@@ -1,13 +1,14 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { SiteUpdates } from '../../offline/siteUpdates.ts';
-import { megabytes } from '../../words/numbers.ts';
 import type { Session } from '../../session/session.ts';
 import { SOUND_LIMIT_BYTES } from '../../session/hearing/soundKeeping.ts';
+import { keepingBarWords } from '../../words/page/keepingBar.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** At the top of every view, and only when there is something to say: work that isn't kept, other tabs, a newer bench. */
 @customElement('bench-keeping-bar')
@@ -65,47 +66,45 @@ export class KeepingBarElement extends PartElement {
     const { keeping } = this.session;
     if (keeping.access === 'elsewhere') {
       return this.line(
-        'This experiment is open in another tab. Here it is only shown and follows what is done there.',
-        html`<button @click=${() => void keeping.takeOver()}>Work on it here</button>
-          <button @click=${() => void this.session.experiments.openCopy()}>Open a copy</button>`,
+        keepingBarWords.elsewhere,
+        html`<button @click=${() => void keeping.takeOver()}>${keepingBarWords.workHere}</button>
+          <button @click=${() => void this.session.experiments.openCopy()}>
+            ${keepingBarWords.openCopy}
+          </button>`,
       );
     }
     if (keeping.access === 'apart') {
       return this.line(
-        'Another tab has changed this experiment meanwhile: what you do here isn’t saved.',
-        html`<button @click=${() => void this.session.experiments.openCopy()}>Go on with a copy</button>
-          <button @click=${() => void this.onUseOther()}>Use what the other tab saved</button>`,
+        keepingBarWords.apart,
+        html`<button @click=${() => void this.session.experiments.openCopy()}>${keepingBarWords.goOn}</button>
+          <button @click=${() => void this.onUseOther()}>${keepingBarWords.useOther}</button>`,
       );
     }
     if (keeping.saveState.kind !== 'refused') return nothing;
     return this.line(
-      `Your work is only in this tab: ${keeping.saveState.message} You can go on; save the file before you leave.`,
-      html`<button @click=${this.onSave}>Save the file</button>
-        <button @click=${() => void keeping.tryAgain()}>Try again</button>`,
+      keepingBarWords.refused(storageFaultWords(keeping.saveState.why)),
+      html`<button @click=${this.onSave}>${keepingBarWords.save}</button>
+        <button @click=${() => void keeping.tryAgain()}>${keepingBarWords.tryAgain}</button>`,
     );
   }
 
   private sounding() {
     const { sound } = this.session;
     if (!sound.isOn) return nothing;
+    const { before, part, after } = keepingBarWords.sound(sound.usedBytes, SOUND_LIMIT_BYTES);
     return html`<div class="line">
-      <p>
-        <strong role="status">● Sound is being kept</strong> while you listen: ${megabytes(sound.usedBytes)}
-        of ${megabytes(SOUND_LIMIT_BYTES)}
-      </p>
-      <button @click=${() => sound.turnOff()}>Keep no more</button>
+      <p>${before}<strong role="status">${part}</strong>${after}</p>
+      <button @click=${() => sound.turnOff()}>${keepingBarWords.keepNoMore}</button>
     </div>`;
   }
 
   private newer() {
     if (this.updates.state !== 'update waits') return nothing;
-    const words = this.isBusyElsewhere
-      ? 'A newer version of this bench is ready. Close its other tabs first: they still use the old one.'
-      : 'A newer version of this bench is ready. It waits until you want it; what you measured stays.';
+    const words = this.isBusyElsewhere ? keepingBarWords.newerBusy : keepingBarWords.newer;
     return html`<div class="line">
       <p role="status">${words}</p>
       <button ?disabled=${this.session.hearing.isListening} @click=${this.onUpdate}>
-        Use the newer version
+        ${keepingBarWords.useNewer}
       </button>
     </div>`;
   }

@@ -7,6 +7,7 @@ import { LONGEST } from '../../limits/longest.ts';
 import { wellFormed } from '../../limits/texts.ts';
 import { lessonFault, lessonHash, planOf } from '../../notebook/lessonLink.ts';
 import type { Session } from '../../session/session.ts';
+import { lessonWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -85,34 +86,28 @@ export class LessonElement extends PartElement {
   private async onCopy(): Promise<void> {
     try {
       await navigator.clipboard.writeText(this.link);
-      this.session.tell('info', 'The lesson link was copied.');
+      this.session.tell('info', lessonWords.copied);
     } catch {
-      this.session.tell('problem', 'The browser didn’t allow copying: mark the link and copy it by hand.');
+      this.session.tell('problem', lessonWords.notCopied);
     }
   }
 
   override render() {
-    return html`<section class="stack" aria-label="Lesson link" @input=${this.onInput}>
-      <h2>Lesson link</h2>
-      <p class="lead">
-        For teachers: the forks, the tube and the column as they are set now, as a link for the class. It
-        holds no marks and no names.
-      </p>
-      <label>What to measure<textarea rows="3" maxlength=${LONGEST.task}></textarea></label>
-      <label class="row"><input type="checkbox" id="expected" />Hide where resonances are expected</label>
-      <label class="row"><input type="checkbox" id="theory" />Hide theory’s speed</label>
-      <label class="row"><input type="checkbox" id="truth" />Hide the practice column’s truth</label>
-      <p class="small">
-        The last two are separate: with theory hidden, “Show the truth” still gives the speed of sound away to
-        whoever practises. Tick both to keep it back everywhere.
-      </p>
-      <p><button @click=${this.onMake}>Make the link</button></p>
+    return html`<section class="stack" aria-label=${lessonWords.heading} @input=${this.onInput}>
+      <h2>${lessonWords.heading}</h2>
+      <p class="lead">${lessonWords.lead}</p>
+      <label>${lessonWords.task}<textarea rows="3" maxlength=${LONGEST.task}></textarea></label>
+      <label class="row"><input type="checkbox" id="expected" />${lessonWords.hideExpected}</label>
+      <label class="row"><input type="checkbox" id="theory" />${lessonWords.hideTheory}</label>
+      <label class="row"><input type="checkbox" id="truth" />${lessonWords.hideTruth}</label>
+      <p class="small">${lessonWords.apart}</p>
+      <p><button @click=${this.onMake}>${lessonWords.make}</button></p>
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
       ${
         this.link === ''
           ? nothing
-          : html`<label>Link<input readonly .value=${this.link} /></label>
-              <p><button @click=${this.onCopy}>Copy the link</button></p>`
+          : html`<label>${lessonWords.link}<input readonly .value=${this.link} /></label>
+              <p><button @click=${this.onCopy}>${lessonWords.copy}</button></p>`
       }
     </section>`;
   }

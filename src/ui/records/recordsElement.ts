@@ -1,6 +1,7 @@
 import { html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
+import { recordsWords } from '../../words/page/records.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -20,22 +21,20 @@ export class RecordsElement extends PartElement {
   @property({ attribute: false }) session!: Session;
 
   override render() {
+    const { before, part, after } = recordsWords.toClass;
     return html`<div class="cards">
       <bench-experiments class="sheet" .session=${this.session}></bench-experiments>
       <bench-files .session=${this.session}></bench-files>
-      <section class="sheet stack" aria-label="Bring in">
-        <h2>Bring in</h2>
-        <p class="lead">Or drop files anywhere on the page, or paste a table anywhere outside a field.</p>
+      <section class="sheet stack" aria-label=${recordsWords.bringIn}>
+        <h2>${recordsWords.bringIn}</h2>
+        <p class="lead">${recordsWords.bringInLead}</p>
         <bench-bring-in .draft=${fieldDraft(this.session, 'table')}></bench-bring-in>
-        <p>Many groups’ files: <a href="#class">open the class view</a></p>
+        <p>${before}<a href="#class">${part}</a>${after}</p>
       </section>
-      <section class="sheet stack" aria-label="Lab report">
-        <h2>Lab report</h2>
-        <p class="lead">
-          Apparatus, method, marks, plots, working, budget, result and comparison on a few pages, with room
-          for names and discussion.
-        </p>
-        <p><a href="#report">Open the report</a></p>
+      <section class="sheet stack" aria-label=${recordsWords.report}>
+        <h2>${recordsWords.report}</h2>
+        <p class="lead">${recordsWords.reportLead}</p>
+        <p><a href="#report">${recordsWords.openReport}</a></p>
       </section>
       <bench-tables class="sheet" .session=${this.session}></bench-tables>
       <bench-lesson class="sheet" .session=${this.session}></bench-lesson>

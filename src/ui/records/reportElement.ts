@@ -6,6 +6,7 @@ import { labReport } from '../../report/labReport/labReport.ts';
 import { labReportFile } from '../../report/labReport/labReportFile.ts';
 import { LAB_REPORT_STYLE } from '../../report/labReport/labReportStyle.ts';
 import type { Session } from '../../session/session.ts';
+import { reportPageWords } from '../../words/page/report.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
@@ -55,18 +56,18 @@ export class ReportElement extends PartElement {
 
   override render() {
     const input = reportInput(this.session);
-    return html`<section aria-label="Lab report">
+    return html`<section aria-label=${reportPageWords.name}>
       <div class="row tools">
         <button class="primary" ?disabled=${input === null} @click=${this.onPrint}>
-          Print or save as PDF
+          ${reportPageWords.print}
         </button>
-        <button ?disabled=${input === null} @click=${this.onSave}>Save as an HTML file</button>
-        <a href="#records">Back to records</a>
-        <p class="small">Names and discussion have empty lines to write on.</p>
+        <button ?disabled=${input === null} @click=${this.onSave}>${reportPageWords.save}</button>
+        <a href="#records">${reportPageWords.back}</a>
+        <p class="small">${reportPageWords.lines}</p>
       </div>
       ${
         input === null
-          ? html`<p>The report is${workingOut(true)}</p>`
+          ? html`<p>${reportPageWords.pending}${workingOut(true)}</p>`
           : html`<div class="paper">${unsafeHTML(labReport(input).text)}</div>`
       }
     </section>`;

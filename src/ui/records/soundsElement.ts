@@ -8,17 +8,17 @@ import { soundBytes } from '../../notebook/keptSound.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
 import { askStorage, storageFault } from '../../notebook/storageFault.ts';
 import { fileStem } from '../../report/experimentJson.ts';
-import { megabytes } from '../../words/numbers.ts';
-import { fixed } from '../../words/numbers.ts';
 import { soundWav } from '../../report/soundWav.ts';
 import type { Session } from '../../session/session.ts';
 import { SOUND_LIMIT_BYTES } from '../../session/hearing/soundKeeping.ts';
+import { soundsWords, keptSoundWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { AskElement } from '../parts/askElement.ts';
 import { saveFile } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/askElement.ts';
+import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** Sound kept on request: how much, out as WAV, heard again with the fork chosen now, deleted. */
 @customElement('bench-sounds')
@@ -90,7 +90,7 @@ export class SoundsElement extends PartElement {
     if (sounds === null) return null;
     const asked = await askStorage(() => sounds.loadSamples(sound));
     if ('value' in asked) return soundWav(this.session.experiment, sound, asked.value);
-    this.session.tell('problem', `This sound can’t be read: ${asked.fault.message}`);
+    this.session.tell('problem', soundsWords.notRead(storageFaultWords(asked.fault)));
     return null;
   }
 
@@ -110,35 +110,30 @@ export class SoundsElement extends PartElement {
   }
 
   private async onErase(sound: KeptSound, number: number): Promise<void> {
-    const isWanted = await this.asking.ask({
-      heading: `Erase sound ${number}?`,
-      message: `${fixed(sound.frameCount / sound.sampleRateHz, 1)} s of sound are erased from this browser and can’t come back; the marks stay. Save it as WAV first if you still need it.`,
-      no: 'Keep it',
-      yes: 'Erase it',
-    });
+    const isWanted = await this.asking.ask(soundsWords.askErase(number, lengthOf(sound)));
     if (!isWanted) return;
     try {
       await this.session.sound.idle();
       await this.session.keeping.sounds?.removeSound(sound.id);
       await this.session.sound.recount();
     } catch (error) {
-      this.session.tell('problem', `This sound can’t be erased: ${storageFault(error).message}`);
+      this.session.tell('problem', soundsWords.notErased(storageFaultWords(storageFault(error))));
     }
     await this.load();
   }
 
   override render() {
     const { sound } = this.session;
-    return html`<section class="stack" aria-label="Kept sound">
-      <h2>Kept sound</h2>
+    return html`<section class="stack" aria-label=${soundsWords.heading}>
+      <h2>${soundsWords.heading}</h2>
       <label class="choice"
-        ><input type="checkbox" .checked=${live(sound.isOn)} @change=${this.onToggle} />Keep the sound of each
-        sounding from now on</label
+        ><input
+          type="checkbox"
+          .checked=${live(sound.isOn)}
+          @change=${this.onToggle}
+        />${soundsWords.keep}</label
       >
-      <p class="lead">
-        Off unless you ask for it, each time the page is opened: voices in the room are on it too. It stays on
-        this device. ${megabytes(this.usedBytes)} of ${megabytes(SOUND_LIMIT_BYTES)} used by all experiments.
-      </p>
+      <p class="lead">${soundsWords.lead(this.usedBytes, SOUND_LIMIT_BYTES)}</p>
       ${
         this.sounds.length === 0
           ? nothing
@@ -149,10 +144,7 @@ export class SoundsElement extends PartElement {
                   (kept, index) => this.line(kept, index + 1),
                 )}
               </ul>
-              <p class="small">
-                “Listen again” hears a sound with the fork chosen now and renews the marks found in it; undo
-                brings them back.
-              </p>`
+              <p class="small">${soundsWords.again}</p>`
       }
       <bench-ask></bench-ask>
     </section>`;
@@ -162,30 +154,38 @@ export class SoundsElement extends PartElement {
     const { marks } = this.session.experiment;
     const found = sound.marks.map(({ markId }) => markNumber(marks, markId));
     const numbers = [...new Set(found)].filter((one) => one > 0);
-    const lengthS = sound.frameCount / sound.sampleRateHz;
+    const words = keptSoundWords({
+      number,
+      createdAt: sound.createdAt,
+      lengthS: lengthOf(sound),
+      forkHz: sound.forkHz,
+      bytes: soundBytes(sound),
+      marks: numbers,
+    });
     return html`<li>
-      <p>
-        ${number}. ${new Date(sound.createdAt).toLocaleTimeString()} · ${fixed(lengthS, 1)} s ·
-        ${fixed(sound.forkHz, 0)} Hz · ${megabytes(soundBytes(sound))}
-        ${numbers.length === 0 ? nothing : html` · ${numbers.length === 1 ? 'mark' : 'marks'} ${numbers.join(', ')}`}
-      </p>
+      <p>${words}</p>
       <div class="row tools">
-        <button aria-label="Save sound ${number} as WAV" @click=${() => void this.onSave(sound, number)}>
-          Save as WAV
+        <button aria-label=${soundsWords.saveNamed(number)} @click=${() => void this.onSave(sound, number)}>
+          ${soundsWords.save}
         </button>
         <button
-          aria-label="Listen to sound ${number} again"
+          aria-label=${soundsWords.listenNamed(number)}
           ?disabled=${this.session.hearing.isListening}
           @click=${() => void this.onListen(sound)}
         >
-          Listen again
+          ${soundsWords.listen}
         </button>
-        <button aria-label="Erase sound ${number}" @click=${() => void this.onErase(sound, number)}>
-          Erase…
+        <button aria-label=${soundsWords.eraseNamed(number)} @click=${() => void this.onErase(sound, number)}>
+          ${soundsWords.erase}
         </button>
       </div>
     </li>`;
   }
+}
+
+/** How long a kept sound lasts, s. */
+function lengthOf({ frameCount, sampleRateHz }: KeptSound): number {
+  return frameCount / sampleRateHz;
 }
 
 declare global {

@@ -6,6 +6,8 @@ import { fileStem } from '../../report/experimentJson.ts';
 import { EXPERIMENT_TABLES } from '../../report/tables/experimentTables.ts';
 import type { ExperimentTable } from '../../report/tables/experimentTables.ts';
 import type { Session } from '../../session/session.ts';
+import { NOT_COPIED } from '../../words/page/clipboard.ts';
+import { TABLES, tablesWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
@@ -54,40 +56,30 @@ export class TablesElement extends PartElement {
   private async onCopy(table: ExperimentTable): Promise<void> {
     const rows = this.rowsOf(table);
     if (await putOnClipboard(copyTable(rows))) {
-      this.session.tell('info', `${table.name}: ${rows.length - 1} rows copied, ready to paste.`);
+      this.session.tell('info', tablesWords.copied(TABLES[table.id].name, rows.length - 1));
     } else {
-      this.session.tell('problem', 'The browser didn’t allow copying. Save the CSV file instead.');
+      this.session.tell('problem', NOT_COPIED);
     }
   }
 
   override render() {
-    return html`<section class="stack" aria-label="Tables">
-      <h2>Tables${workingOut(this.session.isWorkingOut)}</h2>
-      <p class="lead">
-        For spreadsheets and documents, all digits, units in the headings. Lengths have the rule’s zero offset
-        already taken off.
-      </p>
+    return html`<section class="stack" aria-label=${tablesWords.heading}>
+      <h2>${tablesWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
+      <p class="lead">${tablesWords.lead}</p>
       <table>
         <tbody>
           ${EXPERIMENT_TABLES.map((table) => {
             const isEmpty = !this.hasRows(table);
+            const words = TABLES[table.id];
             return html`<tr>
-              <th scope="row">${table.name}</th>
+              <th scope="row">${words.name}</th>
               <td>
                 <div class="row">
-                  <button
-                    @click=${() => this.onCsv(table)}
-                    ?disabled=${isEmpty}
-                    aria-label=${`Save ${table.name.toLowerCase()} as CSV`}
-                  >
-                    CSV
+                  <button @click=${() => this.onCsv(table)} ?disabled=${isEmpty} aria-label=${words.save}>
+                    ${tablesWords.csv}
                   </button>
-                  <button
-                    @click=${() => this.onCopy(table)}
-                    ?disabled=${isEmpty}
-                    aria-label=${`Copy ${table.name.toLowerCase()} as a table`}
-                  >
-                    Copy
+                  <button @click=${() => this.onCopy(table)} ?disabled=${isEmpty} aria-label=${words.copy}>
+                    ${tablesWords.copy}
                   </button>
                 </div>
               </td>

@@ -3,7 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { fixed } from '../../words/numbers.ts';
+import { columnLabels, columnWords } from '../../words/page/columnPicture.ts';
+import { nowWords } from '../../words/page/stage.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import { predictColumn } from '../../session/experiment/predictColumn.ts';
 import type { Session } from '../../session/session.ts';
@@ -15,7 +16,6 @@ import type { ColumnGeometry } from './columnGeometry.ts';
 import { answerStrength, nearness, nodesAndAntinodes, standingWave, stemsOf } from './columnScene.ts';
 import type { Stem } from './columnScene.ts';
 import { columnStyles } from './columnStyles.ts';
-import { columnWords } from './columnWords.ts';
 import { forkArt } from './forkArt.ts';
 import { ruleArt } from './ruleArt.ts';
 import { stemsArt } from './stemArt.ts';
@@ -132,7 +132,7 @@ export class ColumnElement extends PartElement {
           }
           ${tubeArt(geometry, look)}
           ${forkArt(geometry, {
-            label: `${fixed(fork.nominalHz, fork.nominalHz % 1 === 0 ? 0 : 1)} Hz`,
+            label: nowWords.pitch(fork.nominalHz),
             isSounding: trace.presentSounding !== null && this.session.hearing.isListening,
             isAtMouth: this.forkAtMouth,
           })}
@@ -155,8 +155,8 @@ export class ColumnElement extends PartElement {
     return html`
       <input
         type="range"
-        aria-label="Length of the column"
-        aria-valuetext="${fixed((mouthM + this.goalM) * 100, 1)} cm on the rule"
+        aria-label=${columnLabels.handle}
+        aria-valuetext=${columnLabels.reading(mouthM + this.goalM)}
         min=${shortestM * 100}
         max=${longestM * 100}
         step="0.1"

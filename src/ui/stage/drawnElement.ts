@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { drawnWords } from '../../words/page/stage.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -11,11 +12,7 @@ export interface Drawn {
   readonly expected: boolean;
 }
 
-const WAVES = [
-  { wave: 'pressure', name: 'pressure' },
-  { wave: 'displacement', name: 'displacement' },
-  { wave: 'none', name: 'nothing' },
-] as const;
+const WAVES = ['pressure', 'displacement', 'none'] as const;
 
 /**
  * Chooses what is drawn in the column: the standing wave of pressure or of displacement, the expected places.
@@ -48,7 +45,7 @@ export class DrawnElement extends PartElement {
   }
 
   private onWave(chosen: string): void {
-    const wave = WAVES.find((one) => one.wave === chosen)?.wave;
+    const wave = WAVES.find((one) => one === chosen);
     if (wave !== undefined) this.say({ wave });
   }
 
@@ -59,10 +56,10 @@ export class DrawnElement extends PartElement {
   override render() {
     return html`<div class="row">
       <label
-        >Wave
+        >${drawnWords.wave}
         ${choice({
-          label: 'Wave drawn',
-          options: WAVES.map(({ wave, name }) => ({ value: wave, name })),
+          label: drawnWords.waveNamed,
+          options: WAVES.map((wave) => ({ value: wave, name: drawnWords.waves[wave] })),
           now: () => this.drawn.wave,
           choose: (wave) => this.onWave(wave),
         })}</label
@@ -75,7 +72,7 @@ export class DrawnElement extends PartElement {
                 type="checkbox"
                 .checked=${live(this.drawn.expected)}
                 @change=${this.onExpected}
-              />Expected places</label
+              />${drawnWords.expected}</label
             >`
       }
     </div>`;

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { guideWords } from '../../words/page/practice.ts';
 import { truthWords } from '../../words/practiceTruth.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
@@ -94,19 +95,19 @@ export class GuideElement extends PartElement {
     const done = steps.filter((step) => step.isDone).length;
     const next = steps.find((step) => !step.isDone);
     const solution = presentSolution(experiment, outcome);
-    return html`<section aria-label="Guide">
+    return html`<section aria-label=${guideWords.heading}>
       <div class="step">
         <p>
-          <span class="count">Guide, ${done} of ${steps.length}:</span>
+          <span class="count">${guideWords.count(done, steps.length)}</span>
           <span class="now" role="status"
-            >${next?.words ?? 'Done: the speed stands above. More marks make it more certain.'}</span
+            >${next === undefined ? guideWords.done : guideWords.steps[next.id]}</span
           >
         </p>
         ${
           solution === null || experiment.lesson?.hideTruth === true
             ? nothing
             : html`<button aria-expanded=${this.isTruthShown ? 'true' : 'false'} @click=${this.onTruth}>
-                ${this.isTruthShown ? 'Hide the truth' : 'Show the truth'}
+                ${this.isTruthShown ? guideWords.hideTruth : guideWords.showTruth}
               </button>`
         }
       </div>

@@ -4,8 +4,7 @@ import { areReadingsNoted } from '../../session/hearing/practiceReadings.ts';
 import type { PracticeReadings } from '../../session/hearing/practiceReadings.ts';
 
 export interface GuideStep {
-  readonly id: string;
-  readonly words: string;
+  readonly id: 'listen' | 'strike' | 'slide' | 'back' | 'read' | 'second';
   readonly isDone: boolean;
 }
 
@@ -28,30 +27,23 @@ export function guideSteps(
   return [
     {
       id: 'listen',
-      words: 'Press Listen and wait a moment.',
       isDone: isListening || heard || marks.length > 0,
     },
-    { id: 'strike', words: 'Strike the fork.', isDone: heard || marks.length > 0 },
+    { id: 'strike', isDone: heard || marks.length > 0 },
     {
       id: 'slide',
-      words: 'Drag the handle slowly to the right until the page flashes: the column answered.',
       isDone: marks.length > 0,
     },
     {
       id: 'back',
-      words:
-        'Go back until the dot lies in the ring (strike again if it fades), read the round window, type the length below.',
       isDone: lengths.length > 0,
     },
     {
       id: 'read',
-      words: 'Read the instruments beside the fork’s buttons: press “Note these readings”.',
       isDone: areReadingsNoted(experiment, readings),
     },
     {
       id: 'second',
-      words:
-        'Slide on, about half a wavelength further, to the second resonance; read and type that one too.',
       isDone: isTwo,
     },
   ];

@@ -1,6 +1,7 @@
 import { css, html, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { loupeTicks } from './loupeTicks.ts';
+import { practiceWords } from '../../words/page/practice.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
@@ -37,7 +38,7 @@ export class LoupeElement extends PartElement {
   @property({ type: Number }) readingM = 0;
 
   override render() {
-    return html`<svg viewBox="0 0 240 56" role="img" aria-label="The rule close up at the piston">
+    return html`<svg viewBox="0 0 240 56" role="img" aria-label=${practiceWords.rule}>
       ${loupeTicks(this.readingM).map(
         (tick) => svg`
           <line x1=${tick.atPx} x2=${tick.atPx} y1="0" y2=${tick.heightPx} />

@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { fixed } from '../../words/numbers.ts';
+import { nowWords } from '../../words/page/stage.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -35,24 +35,24 @@ export class NowElement extends PartElement {
     const { forks, places } = this.session.experiment;
     return html`
       <fieldset>
-        <legend class="unseen">Measured now</legend>
+        <legend class="unseen">${nowWords.legend}</legend>
         <label
-          >Fork
+          >${nowWords.fork}
           ${choice({
             options: forks.map(({ id, nominalHz }) => ({
               value: id,
-              name: `${fixed(nominalHz, nominalHz % 1 === 0 ? 0 : 1)} Hz`,
+              name: nowWords.pitch(nominalHz),
             })),
             now: () => this.session.experiment.present.forkId,
             choose: (forkId) => this.session.setPresent({ forkId }),
           })}</label
         >
         <label
-          >Column
+          >${nowWords.column}
           ${choice({
             options: [
-              { value: 'closed', name: 'closed at one end' },
-              { value: 'open', name: 'open at both ends' },
+              { value: 'closed', name: nowWords.ends.closed },
+              { value: 'open', name: nowWords.ends.open },
             ],
             now: () => this.session.experiment.present.ends,
             choose: (ends) => this.session.setPresent({ ends: ends === 'open' ? 'open' : 'closed' }),
@@ -67,7 +67,7 @@ export class NowElement extends PartElement {
     const { experiment } = this.session;
     const labels = placeLabels(experiment);
     return html`<label
-      >Place
+      >${nowWords.place}
       ${choice({
         options: experiment.places.map(({ id }) => ({ value: id, name: labels.get(id) ?? '' })),
         now: () => this.session.experiment.present.placeId,

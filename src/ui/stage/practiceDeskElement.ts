@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { fixed } from '../../words/numbers.ts';
+import { practiceWords } from '../../words/page/practice.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
 import {
@@ -18,11 +18,7 @@ import './loupeElement.ts';
 
 const STEP_M = 0.001;
 
-const ROOMS = [
-  { noise: 'quiet', name: 'quiet' },
-  { noise: 'talk', name: 'some talk' },
-  { noise: 'full class', name: 'full class' },
-] as const;
+const ROOMS = ['quiet', 'talk', 'full class'] as const;
 
 /**
  * The hands of the practice column: strike, bring the fork to the mouth, and what the instruments read.
@@ -127,23 +123,18 @@ export class PracticeDeskElement extends PartElement {
   }
 
   private onRoom(noise: string): void {
-    const room = ROOMS.find((one) => one.noise === noise);
+    const room = ROOMS.find((one) => one === noise);
     if (room === undefined) return;
-    this.noise = room.noise;
-    this.practice.setNoise(room.noise);
+    this.noise = room;
+    this.practice.setNoise(room);
   }
 
   private onReadings(): void {
     const { readings } = this.practice;
     const isApart = needsOwnPlace(this.session.experiment, readings);
     const id = this.session.newId();
-    this.session.tell(
-      'info',
-      isApart
-        ? `The readings are noted under Apparatus, at a place of their own, “${PRACTICE_PLACE}”, which is now measured at.`
-        : 'The readings are noted under Apparatus.',
-    );
-    this.session.change('note readings', (experiment) => noteReadings(experiment, readings, id));
+    this.session.tell('info', isApart ? practiceWords.notedApart(PRACTICE_PLACE) : practiceWords.noted);
+    this.session.change(practiceWords.noteStep, (experiment) => noteReadings(experiment, readings, id));
   }
 
   private onStep(byM: number): void {
@@ -173,23 +164,23 @@ export class PracticeDeskElement extends PartElement {
     const { experiment } = this.session;
     const { diameterM, temperatureC, humidityPct } = this.practice.readings;
     return html`
-      <section class="desk" aria-label="Practice column">
+      <section class="desk" aria-label=${practiceWords.heading}>
         <div class="row">
-          <button class="primary" @click=${this.strike}>Strike the fork</button>
+          <button class="primary" @click=${this.strike}>${practiceWords.strike}</button>
           <button aria-pressed=${this.isAtMouth ? 'true' : 'false'} @click=${this.toggleFork}>
-            Fork at the mouth
+            ${practiceWords.forkAtMouth}
           </button>
-          <button @click=${this.damp}>Damp it</button>
+          <button @click=${this.damp}>${practiceWords.damp}</button>
         </div>
         <div class="fine">
-          ${this.stepButton(-STEP_M, 'One millimetre shorter', '‹')}
+          ${this.stepButton(-STEP_M, practiceWords.shorter, '‹')}
           <bench-loupe .readingM=${this.lengthM + experiment.rule.zeroOffsetM}></bench-loupe>
-          ${this.stepButton(STEP_M, 'One millimetre longer', '›')}
+          ${this.stepButton(STEP_M, practiceWords.longer, '›')}
         </div>
         <label class="room"
-          >Room
+          >${practiceWords.room}
           ${choice({
-            options: ROOMS.map(({ noise, name }) => ({ value: noise, name })),
+            options: ROOMS.map((room) => ({ value: room, name: practiceWords.rooms[room] })),
             now: () => this.noise,
             choose: (noise) => this.onRoom(noise),
           })}</label
@@ -199,10 +190,9 @@ export class PracticeDeskElement extends PartElement {
             ? nothing
             : html`<div class="instruments">
                 <span
-                  >Instruments: ${fixed(temperatureC, 1)} °C, ${fixed(humidityPct ?? 50, 0)} % humidity, tube
-                  ${fixed(diameterM * 1000, 1)} mm wide inside${this.elsewhere()}</span
+                  >${practiceWords.instruments(temperatureC, humidityPct ?? 50, diameterM, this.ownPlace())}</span
                 >
-                <button @click=${this.onReadings}>Note these readings</button>
+                <button @click=${this.onReadings}>${practiceWords.note}</button>
               </div>`
         }
         ${this.otherTube()}
@@ -210,11 +200,9 @@ export class PracticeDeskElement extends PartElement {
     `;
   }
 
-  /** Where the readings go when the present place is another room. */
-  private elsewhere(): string {
-    const { experiment } = this.session;
-    if (!needsOwnPlace(experiment, this.practice.readings)) return '';
-    return `. This place is another room: they get a place of their own, “${PRACTICE_PLACE}”`;
+  /** Where the readings go when the present place is another room; null where they go to the present one. */
+  private ownPlace(): string | null {
+    return needsOwnPlace(this.session.experiment, this.practice.readings) ? PRACTICE_PLACE : null;
   }
 
   /** What is measured on a tube of another width doesn't fit the experiment's. */
@@ -222,10 +210,7 @@ export class PracticeDeskElement extends PartElement {
     const { diameterM } = this.session.experiment.tube;
     const practiceM = this.practice.readings.diameterM;
     if (diameterM === null || diameterM === practiceM) return nothing;
-    return html`<p class="caution">
-      The practice tube can’t be ${fixed(diameterM * 1000, 1)} mm wide as this experiment’s: it is
-      ${fixed(practiceM * 1000, 1)} mm. Practise in a new experiment (Records).
-    </p>`;
+    return html`<p class="caution">${practiceWords.otherTube(diameterM, practiceM)}</p>`;
   }
 }
 

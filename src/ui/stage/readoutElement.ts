@@ -1,14 +1,14 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { fixed } from '../../words/numbers.ts';
+import { readoutWords } from '../../words/page/stage.ts';
+import { stageWords } from '../../words/page/stageLine.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { checkWords } from '../check/checkWords.ts';
+import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
 import { warningMessages } from '../measure/warningMessages.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './sourceElement.ts';
-import { stageWords } from './stageWords.ts';
 import './wayBackElement.ts';
 
 /**
@@ -98,19 +98,19 @@ export class ReadoutElement extends PartElement {
   }
 
   override render() {
+    const { shownDb } = this;
     const { trace, isListening, check } = this.session.hearing;
     // In a check the fork comes and goes on purpose: there is nowhere to go back to.
     const isGuided = isListening && check === null;
-    const isSilent = this.shownDb === null;
     const doubts =
       warningMessages(this.session).length + (this.session.hearing.trust.kind === 'trusted' ? 0 : 1);
     return html`
       <div class="grid">
         <div class="level">
-          <p class="number ${isSilent ? 'none' : ''}" role="img" aria-label=${this.label()}>
-            ${isSilent ? '–' : fixed(this.shownDb ?? 0, 0)}
+          <p class="number ${shownDb === null ? 'none' : ''}" role="img" aria-label=${this.label()}>
+            ${shownDb === null ? readoutWords.none : readoutWords.level(shownDb)}
           </p>
-          <p class="unit" aria-hidden="true">dB above the room</p>
+          <p class="unit" aria-hidden="true">${readoutWords.unit}</p>
         </div>
         <bench-way-back .guidance=${isGuided ? trace.guidance : null}></bench-way-back>
         <div class="words">
@@ -118,9 +118,7 @@ export class ReadoutElement extends PartElement {
           ${
             doubts === 0
               ? nothing
-              : html`<button @click=${this.onDoubts}>
-                  ${doubts} ${doubts === 1 ? 'thing' : 'things'} to look at
-                </button>`
+              : html`<button @click=${this.onDoubts}>${readoutWords.doubts(doubts)}</button>`
           }
         </div>
       </div>
@@ -134,15 +132,14 @@ export class ReadoutElement extends PartElement {
   /** A check of one length has the first word while it goes on: its answer is awaited from afar, too. */
   private words(): string {
     const { check, capture } = this.session.hearing;
-    if (check === null || capture.kind !== 'running') return stageWords(this.session, this.kind);
-    const { sign, verdict, detail } = checkWords(check.answer);
-    return check.answer === null ? detail : `This length: ${sign} ${verdict}`;
+    if (check === null || capture.kind !== 'running')
+      return stageWords(this.session, this.kind === 'recording');
+    const { sign, verdict, detail } = lengthAnswerWords(check.answer);
+    return check.answer === null ? detail : readoutWords.check(sign, verdict);
   }
 
   private label(): string {
-    return this.shownDb === null
-      ? 'Rise above the room: no tone heard'
-      : `Rise above the room: ${fixed(this.shownDb, 0)} decibels`;
+    return this.shownDb === null ? readoutWords.noneSpoken : readoutWords.levelSpoken(this.shownDb);
   }
 }
 

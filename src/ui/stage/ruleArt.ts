@@ -1,5 +1,6 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
+import { columnLabels } from '../../words/page/columnPicture.ts';
 import { ruleTicks } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 
@@ -18,6 +19,6 @@ export function ruleArt(geometry: ColumnGeometry): TemplateResult {
             : svg`<text class="tick-label" x=${tick.atPx} y=${ruleBottomPx - 6} text-anchor="middle">${tick.label}</text>`
         }`,
     )}
-    <text class="tick-unit" x=${zeroPx - 12} y=${ruleBottomPx - 6} text-anchor="end">cm</text>
+    <text class="tick-unit" x=${zeroPx - 12} y=${ruleBottomPx - 6} text-anchor="end">${columnLabels.unit}</text>
   `;
 }

@@ -3,17 +3,14 @@ import { customElement, property, query } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { sourceWords } from '../../words/page/stage.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { settingsWords } from './settingsWords.ts';
 
 export type SourceKind = 'practice' | 'microphone' | 'recording';
 
-const SOURCES: readonly { kind: SourceKind; name: string }[] = [
-  { kind: 'practice', name: 'Practice column' },
-  { kind: 'microphone', name: 'Microphone' },
-  { kind: 'recording', name: 'Recording' },
-];
+const SOURCES: readonly SourceKind[] = ['practice', 'microphone', 'recording'];
 
 /**
  * Where the sound comes from, and the button that begins to listen.
@@ -106,22 +103,22 @@ export class SourceElement extends PartElement {
 
   override render() {
     const isOn = this.session.hearing.isListening;
-    const name = isOn ? 'Stop' : this.kind === 'recording' ? 'Open a recording' : 'Listen';
+    const name = isOn ? sourceWords.stop : this.kind === 'recording' ? sourceWords.open : sourceWords.listen;
     return html`
       <div class="line ${isOn ? 'running' : ''}">
         <button class="listen ${isOn ? 'on' : 'primary'}" @click=${this.toggle}>${name}</button>
         <fieldset>
-          <legend class="unseen">Sound from</legend>
+          <legend class="unseen">${sourceWords.legend}</legend>
           <div class="choices">
             ${SOURCES.map(
-              (source) =>
+              (kind) =>
                 html`<label
                   ><input
                     type="radio"
                     name="source"
-                    .checked=${live(source.kind === this.kind)}
-                    @change=${() => this.onKind(source.kind)}
-                  />${source.name}</label
+                    .checked=${live(kind === this.kind)}
+                    @change=${() => this.onKind(kind)}
+                  />${sourceWords.names[kind]}</label
                 >`,
             )}
           </div>
@@ -129,7 +126,7 @@ export class SourceElement extends PartElement {
         <input
           type="file"
           accept="audio/*,video/*,.wav,.m4a,.mp3,.ogg,.webm,.flac"
-          aria-label="Recording to open"
+          aria-label=${sourceWords.file}
           class="unseen"
           tabindex="-1"
           @change=${this.onFile}
@@ -143,7 +140,7 @@ export class SourceElement extends PartElement {
     const { progress } = this.session.hearing;
     if (progress === null) return nothing;
     return html`<label class="small row"
-      >Listening to the recording <progress max="1" .value=${progress}></progress
+      >${sourceWords.progress} <progress max="1" .value=${progress}></progress
     ></label>`;
   }
 

@@ -1,3 +1,5 @@
+import { wayBackWords } from '../../words/page/stage.ts';
+
 /** Nearer to the maximum than this counts as there, dB. */
 export const NEAR_DB = 1.5;
 const CLOSE_DB = 5;
@@ -9,8 +11,8 @@ const CLOSE_DB = 5;
  */
 export function spokenWayBack(belowDb: number | null, before: string): string {
   if (belowDb === null) return '';
-  if (belowDb <= NEAR_DB) return 'At the maximum.';
-  if (belowDb <= CLOSE_DB) return 'Close to the maximum.';
+  if (belowDb <= NEAR_DB) return wayBackWords.spoken.at;
+  if (belowDb <= CLOSE_DB) return wayBackWords.spoken.close;
   // Right after a flag it is no news that the column has gone on.
-  return before === '' ? '' : 'Away from the maximum.';
+  return before === '' ? '' : wayBackWords.spoken.away;
 }

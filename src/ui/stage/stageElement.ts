@@ -5,6 +5,7 @@ import { PracticeSource } from '../../capture/practiceSource.ts';
 import { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { taskWords } from '../../words/page/stage.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './sourceElement.ts';
@@ -230,7 +231,7 @@ export class StageElement extends PartElement {
           ></bench-source>
           <bench-now .session=${this.session}></bench-now>
         </div>
-        ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>Task:</strong> ${lesson.task}</p>`}
+        ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>${taskWords.task}</strong> ${lesson.task}</p>`}
         ${isLive ? this.readings() : this.captureState()}
         <bench-column
           .session=${this.session}

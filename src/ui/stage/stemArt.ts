@@ -1,6 +1,6 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { fixed, ordinal } from '../../words/numbers.ts';
+import { columnLabels } from '../../words/page/columnPicture.ts';
 import { toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import type { Stem } from './columnScene.ts';
@@ -39,7 +39,6 @@ function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): Tem
       : 8 + (Math.min(Math.max(stem.riseDb, 0), TALLEST_DB) / TALLEST_DB) * 20;
   const top = tubeTopPx - tall;
   const state = stem.isExcluded ? 'stem left-out' : stem.isOutlier ? 'stem outlier' : 'stem';
-  const name = stem.order === null ? '' : `${ordinal(stem.order)} · `;
   return svg`
     <g class=${state}>
       <path class="drop" d=${`M${x} ${tubeTopPx} V${ruleTopPx + 20}`} />
@@ -56,7 +55,7 @@ function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): Tem
       }
       ${
         isLabelled
-          ? svg`<text x=${x} y=${top - 9} text-anchor="middle">${name}${fixed(stem.lengthM * 100, 1)}</text>`
+          ? svg`<text x=${x} y=${top - 9} text-anchor="middle">${columnLabels.mark(stem)}</text>`
           : null
       }
     </g>

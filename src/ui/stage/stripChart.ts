@@ -1,6 +1,6 @@
 import { Chart, Decimation, LinearScale, LineController, LineElement, PointElement } from 'chart.js';
 import type { ChartDataset, Plugin, Point } from 'chart.js';
-import { fixed } from '../../words/numbers.ts';
+import { stripLabels } from '../../words/page/strip.ts';
 import { TRACE_S } from '../../session/hearing/recentLevels.ts';
 import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
 import type { LevelPoint } from '../../session/hearing/listeningTypes.ts';
@@ -76,7 +76,8 @@ export class StripChart {
       scale.ticks = {
         ...scale.ticks,
         color: ink,
-        callback: (value) => `${fixed(Number(value), 0)}${name === 'x' ? ' s' : ' dB'}`,
+        callback: (value) =>
+          name === 'x' ? stripLabels.timeTick(Number(value)) : stripLabels.levelTick(Number(value)),
       };
       scale.grid = { color: grid };
     }
@@ -125,11 +126,7 @@ export class StripChart {
       ctx.stroke();
       if (labelledFrom - x < LABEL_PX) continue;
       labelledFrom = x;
-      ctx.fillText(
-        `+${fixed(flag.riseDb, 0)} dB`,
-        Math.min(x, chart.width - LABEL_PX / 2),
-        chartArea.top - 4,
-      );
+      ctx.fillText(stripLabels.flag(flag.riseDb), Math.min(x, chart.width - LABEL_PX / 2), chartArea.top - 4);
     }
   }
 }

@@ -2,11 +2,11 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { stripLabels, stripWords } from '../../words/page/strip.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { ThemeWatch } from '../themeWatch.ts';
 import type { StripChart } from './stripChart.ts';
-import { stripWords } from './stripWords.ts';
 
 /** The last minute as a strip: tone at the fork's pitch, the room in the same band, the whole sound; flags on it. */
 @customElement('bench-strip')
@@ -57,7 +57,7 @@ export class StripElement extends PartElement {
 
   @property({ attribute: false }) session!: Session;
   @query('canvas') private canvas!: HTMLCanvasElement;
-  @state() private words = 'Nothing heard yet.';
+  @state() private words: string = stripLabels.nothing;
   @state() private chart: StripChart | null = null;
   private isAskedFor = false;
   private drawn = 0;
@@ -98,18 +98,12 @@ export class StripElement extends PartElement {
   override render() {
     return html`
       <div class="plot">
-        <canvas role="img" aria-label="Level of the last minute. ${this.words}"></canvas>
-        ${
-          this.chart === null
-            ? html`<p class="small" aria-hidden="true">
-                The last minute of sound shows here while the bench listens.
-              </p>`
-            : nothing
-        }
+        <canvas role="img" aria-label=${stripLabels.alternative(this.words)}></canvas>
+        ${this.chart === null ? html`<p class="small" aria-hidden="true">${stripLabels.empty}</p>` : nothing}
       </div>
       <p class="legend" aria-hidden="true">
-        <span>tone at the fork’s pitch</span><span class="room">room at the same pitch</span
-        ><span class="all">everything</span>
+        <span>${stripLabels.tone}</span><span class="room">${stripLabels.room}</span
+        ><span class="all">${stripLabels.all}</span>
       </p>
     `;
   }

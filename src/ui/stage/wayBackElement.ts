@@ -1,6 +1,6 @@
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { fixed } from '../../words/numbers.ts';
+import { wayBackWords } from '../../words/page/stage.ts';
 import type { Guidance } from '../../session/hearing/listeningTypes.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -89,10 +89,10 @@ export class WayBackElement extends PartElement {
       <p class=${below === null ? 'idle' : isNear ? 'near' : ''}>
         ${
           below === null
-            ? 'Way back to the maximum'
+            ? wayBackWords.idle
             : isNear
-              ? html`<strong>Here.</strong> Hold still and read the rule.`
-              : html`${fixed(below, 0)} dB below the maximum`
+              ? html`<strong>${wayBackWords.here}</strong> ${wayBackWords.holdStill}`
+              : wayBackWords.below(below)
         }
       </p>
       <p class="unseen" role="status">${this.spoken}</p>

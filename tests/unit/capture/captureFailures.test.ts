@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { failureBeforeAsking, failureOfError } from '../../../src/capture/captureFailures.ts';
 import type { CaptureSurroundings } from '../../../src/capture/captureFailures.ts';
+import { captureFailureWords } from '../../../src/words/capture.ts';
+import { inFull } from '../../../src/words/faultWords.ts';
 import { rawAudioConstraints, readSettings } from '../../../src/capture/captureSettings.ts';
 
 const USUAL: CaptureSurroundings = { isSecureContext: true, isFramed: false, policyAllows: null };
@@ -39,9 +41,10 @@ describe('failureOfError', () => {
   ] as const)('%s (%s, %o) is %s', (name, message, surroundings, code, help) => {
     const failure = failureOfError(new DOMException(message, name), { ...USUAL, ...surroundings });
     expect(failure.code).toBe(code);
-    expect(failure.message).toMatch(help);
+    const said = inFull(captureFailureWords(failure));
+    expect(said).toMatch(help);
     // There is always a way on without a microphone.
-    expect(failure.message).toMatch(/type lengths by hand/);
+    expect(said).toMatch(/type lengths by hand/);
   });
 
   it.each([undefined, null, 'text', 3, {}])('answers %s as well', (error) => {

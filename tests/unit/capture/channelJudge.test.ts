@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ChannelJudge } from '../../../src/capture/channelJudge.ts';
+import { channelWords } from '../../../src/words/soundChannel.ts';
 import { SeededRandom } from '../../../src/capture/practice/seededRandom.ts';
 
 const FRAMES = 48_000;
@@ -19,6 +20,11 @@ function choose(...channels: Float32Array[]) {
   return judge.choose();
 }
 
+function said(...channels: readonly Float32Array[]): string {
+  const { reason } = choose(...channels);
+  return reason === null ? '' : channelWords(reason);
+}
+
 describe('ChannelJudge', () => {
   it('has nothing to choose from one channel', () => {
     expect(choose(lively(0.001))).toEqual({ channel: 0, reason: null });
@@ -32,8 +38,11 @@ describe('ChannelJudge', () => {
     expect(choose(new Float32Array(FRAMES), lively(0.001)).channel).toBe(1);
     expect(choose(new Float32Array(FRAMES).fill(0.3), lively(0.001))).toEqual({
       channel: 1,
-      reason: 'Channel 2 of 2 is used: channel 1 is silent.',
+      reason: { channel: 1, channelCount: 2, faults: [{ channel: 0, fault: 'silent' }], isLessNoisy: true },
     });
+    expect(said(new Float32Array(FRAMES), lively(0.001))).toBe(
+      'Channel 2 of 2 is used: channel 1 is silent.',
+    );
   });
 
   it('leaves a noisy channel', () => {
@@ -41,7 +50,7 @@ describe('ChannelJudge', () => {
   });
 
   it('leaves a clipped channel, even when the other is faint', () => {
-    expect(choose(lively(0.001, 15), lively(0.001, 0.3)).reason).toMatch(/channel 1 clips/);
+    expect(said(lively(0.001, 15), lively(0.001, 0.3))).toMatch(/channel 1 clips/);
   });
 
   it('answers without any sound', () => {

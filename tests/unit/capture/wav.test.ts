@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { encodeWav, parseWavHeader, WavError, WavReader } from '../../../src/capture/wav.ts';
+import { inFull } from '../../../src/words/faultWords.ts';
+import { recordingFaultWords } from '../../../src/words/recordingFaults.ts';
 import { le, wavBytes } from './wavBytes.ts';
 import type { WavParts } from './wavBytes.ts';
 
@@ -113,7 +115,7 @@ describe('WavReader names what is wrong', () => {
     const fault = catchFault(() => parseWavHeader(bytes));
     expect(fault).toBeInstanceOf(WavError);
     expect(fault).toMatchObject({ code });
-    expect((fault as WavError).message).toMatch(message);
+    expect(inFull(recordingFaultWords((fault as WavError).fault))).toMatch(message);
   });
 
   it('never answers damaged bytes with anything but a format or a WavError', () => {
@@ -244,7 +246,9 @@ describe('WavReader.blocks', () => {
       bytes.length,
     );
     gone = true;
-    await expect(reader.readChannels(0, 10)).rejects.toThrow(/became shorter/);
+    await expect(reader.readChannels(0, 10)).rejects.toMatchObject({
+      fault: { code: 'not-audio', fault: 'shorter' },
+    });
   });
 });
 

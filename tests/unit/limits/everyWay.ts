@@ -32,7 +32,7 @@ import {
 } from '../../../src/session/experiment/turnRound.ts';
 import { columnGeometry, ruleTicks } from '../../../src/ui/stage/columnGeometry.ts';
 import { nodesAndAntinodes, standingWave, stemsOf } from '../../../src/ui/stage/columnScene.ts';
-import { columnWords } from '../../../src/ui/stage/columnWords.ts';
+import { columnWords } from '../../../src/words/page/columnPicture.ts';
 import { svgAddress } from '../../../src/ui/parts/svgAddress.ts';
 import { EXAMPLE_TIME } from '../notebook/exampleExperiment.ts';
 import { MemoryStore } from '../notebook/memoryStore.ts';

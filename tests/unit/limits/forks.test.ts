@@ -11,6 +11,10 @@ import { SweepRun } from '../../../src/session/hearing/sweepRun.ts';
 import { defaultToleranceHz, WIDEST_TOLERANCE_HZ } from '../../../src/session/hearing/forkTolerance.ts';
 import { Listening } from '../../../src/session/hearing/listening.ts';
 import { sweepFault } from '../../../src/session/hearing/sweepFault.ts';
+import type { SweepFault } from '../../../src/session/hearing/sweepFault.ts';
+import { inFull } from '../../../src/words/faultWords.ts';
+import { unheardPitchWords } from '../../../src/words/listening.ts';
+import { sweepFaultWords } from '../../../src/words/sweep.ts';
 import { whyNotHeard } from '../../../src/session/hearing/whyNotHeard.ts';
 import { PracticeSweep } from '../../../src/capture/practice/practiceSweep.ts';
 import { exampleExperiment } from '../notebook/exampleExperiment.ts';
@@ -163,14 +167,16 @@ describe('practice', { timeout: 120_000 }, () => {
     const wide: Experiment = { ...withFork(512), tube: { diameterM: 0.1, travelM: 1 } };
     const plan = { fromHz: 200, toHz: 4096, rateHzPerS: 12 };
     // ka = 1.5 at a radius of 50 mm and 343 m/s: 1638 Hz.
-    expect(sweepFault(wide, 0.5, plan, true)).toMatch(
+    expect(faultWords(sweepFault(wide, 0.5, plan, true))).toMatch(
       /a tube of 100 mm can be swept up to 16\d\d Hz, got 4096 Hz/,
     );
     expect(sweepFault(wide, 0.5, plan, false)).toBeNull();
     expect(sweepFault(wide, 0.5, { ...plan, toHz: 1600 }, true)).toBeNull();
-    expect(sweepFault(wide, 0.5, { ...plan, toHz: 200 }, true)).toContain('higher pitch');
+    expect(faultWords(sweepFault(wide, 0.5, { ...plan, toHz: 200 }, true))).toContain('higher pitch');
     const far = { ...wide, rule: { ...wide.rule, zeroOffsetM: 0.6 } };
-    expect(sweepFault(far, 0.5, plan, false)).toContain('a reading of 50 cm would be a column of −10 cm');
+    expect(faultWords(sweepFault(far, 0.5, plan, false))).toContain(
+      'a reading of 50 cm would be a column of −10 cm',
+    );
     const settings = {
       ...plan,
       toHz: 1600,
@@ -184,6 +190,14 @@ describe('practice', { timeout: 120_000 }, () => {
     }
   });
 });
+
+const faultWords = (fault: SweepFault | null): string | null =>
+  fault === null ? null : sweepFaultWords(fault);
+
+function unheardWords(sampleRateHz: number, pitchHz: number): string | null {
+  const why = whyNotHeard(sampleRateHz, pitchHz);
+  return why === null ? null : inFull(unheardPitchWords(why));
+}
 
 /** A source that runs at this rate and then is silent. */
 function sourceAt(
@@ -206,10 +220,10 @@ function sourceAt(
 
 describe('a pitch that the sample rate doesn’t carry', () => {
   it('is said with the pitches that it does carry, and what to do', () => {
-    expect(whyNotHeard(8000, 4096)).toBe(
+    expect(unheardWords(8000, 4096)).toBe(
       'A pitch of 4096 Hz can’t be heard at this sound’s sample rate of 8000 Hz: 60 to 3360 Hz can. Record at 44 100 or 48 000 Hz (a headset’s microphone often gives less), or choose another pitch. Lengths can be typed all the same.',
     );
-    expect(whyNotHeard(4000, 512)).toContain('the bench hears 8000 to 384000 Hz');
+    expect(unheardWords(4000, 512)).toContain('the bench hears 8000 to 384000 Hz');
     for (const rateHz of [44_100, 48_000, 96_000, 192_000]) {
       expect(whyNotHeard(rateHz, LIMITS.stampedHz.lowest)).toBeNull();
       expect(whyNotHeard(rateHz, LIMITS.pitchHz.highest)).toBeNull();
@@ -223,7 +237,7 @@ describe('a pitch that the sample rate doesn’t carry', () => {
     await bench.hearing.start(source);
     expect(bench.hearing.capture).toEqual({
       kind: 'failed',
-      failure: { code: 'pitch-unheard', message: whyNotHeard(8000, 4096) },
+      failure: { code: 'pitch-unheard', why: whyNotHeard(8000, 4096) },
     });
     expect(source.isStopped).toBe(true);
     bench.addMarkByHand(0.058);
@@ -237,7 +251,10 @@ describe('a pitch that the sample rate doesn’t carry', () => {
     const source = sourceAt(8000);
     const sweep = new SweepRun(source, { fromHz: 200, toHz: 4096, rateHzPerS: 12 }, null, () => undefined);
     await sweep.start();
-    expect(sweep.state).toEqual({ kind: 'failed', message: whyNotHeard(8000, 4096) });
+    expect(sweep.state).toEqual({
+      kind: 'failed',
+      failure: { code: 'pitch-unheard', why: whyNotHeard(8000, 4096) },
+    });
     expect(source.isStopped).toBe(true);
   });
 });

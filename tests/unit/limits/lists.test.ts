@@ -12,7 +12,7 @@ import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { marksCsv } from '../../../src/report/marksCsv.ts';
 import { cpuMs } from '../../support/cpuMs.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
-import { benchInTest } from '../session/benchInTest.ts';
+import { benchInTest, told } from '../session/benchInTest.ts';
 import { outside, rowsOf } from './everyWay.ts';
 import { PLAIN_ROW } from '../../support/plainRow.ts';
 
@@ -32,7 +32,7 @@ describe('full lists', () => {
     const bench = benchWith(exampleExperiment(waiting(LONGEST.list)));
     bench.addMarkByHand(0.158);
     expect(bench.experiment.marks).toHaveLength(LONGEST.list);
-    expect(bench.notice?.message).toBe(
+    expect(told(bench)).toBe(
       'An experiment holds 5000 marks at most. Begin another experiment for more (Records).',
     );
     expect(readExperiment(bench.experiment).kind).toBe('experiment');
@@ -46,7 +46,7 @@ describe('full lists', () => {
     bench.deleteMark('last');
     expect(bench.experiment.marks.map(({ id }) => id)).toEqual(['last']);
     expect(bench.experiment.deletedMarks).toHaveLength(LONGEST.list);
-    expect(bench.notice?.message).toContain('5000 deleted marks at most. Bring some back');
+    expect(told(bench)).toContain('5000 deleted marks at most. Bring some back');
   });
 
   it('let no deleted mark come back', () => {
@@ -56,7 +56,7 @@ describe('full lists', () => {
     });
     bench.restoreMark('gone');
     expect(bench.experiment.deletedMarks.map(({ id }) => id)).toEqual(['gone']);
-    expect(bench.notice?.message).toContain('5000 marks at most');
+    expect(told(bench)).toContain('5000 marks at most');
   });
 
   it('take no more forks and places', () => {
@@ -67,7 +67,7 @@ describe('full lists', () => {
     const more = { forks: [...forks, newFork('f', 256)], places: [...places, newPlace('p', 'y')] };
     for (const list of ['forks', 'places'] as const) {
       expect(bench.change('add', (now) => ({ ...now, [list]: more[list] }))).toBe(false);
-      expect(bench.notice?.message).toContain(`5000 ${list} at most. Remove one that has no marks.`);
+      expect(told(bench)).toContain(`5000 ${list} at most. Remove one that has no marks.`);
     }
   });
 
@@ -134,9 +134,7 @@ describe('a large experiment', () => {
       );
       const add = (now: Experiment): Experiment => ({ ...now, marks: [...now.marks, ...more] });
       expect(bench.change('add table', add)).toBe(false);
-      expect(bench.notice?.message).toMatch(
-        /would have 18\.\d MB; its file may have 18 MB. Begin another one/,
-      );
+      expect(told(bench)).toMatch(/would have 18\.\d MB; its file may have 18 MB. Begin another one/);
       expect(bench.experiment.marks).toHaveLength(count);
       bench.deleteMark('mark-0');
       expect(bench.experiment.deletedMarks).toHaveLength(1);

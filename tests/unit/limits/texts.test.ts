@@ -15,7 +15,7 @@ import { escapeMarkup } from '../../../src/report/markup.ts';
 import { pasteFault } from '../../../src/ui/parts/longPaste.ts';
 import { svgAddress } from '../../../src/ui/parts/svgAddress.ts';
 import { exampleExperiment } from '../notebook/exampleExperiment.ts';
-import { benchInTest } from '../session/benchInTest.ts';
+import { benchInTest, told } from '../session/benchInTest.ts';
 import { expectEveryWay, outside, rowsOf } from './everyWay.ts';
 import { boundaryExperiment } from './fields.ts';
 
@@ -117,7 +117,7 @@ describe('a text that is too long', () => {
     const bench = benchInTest();
     expect(bench.change('write note', (now) => ({ ...now, note: long(LONGEST.note + 1) }))).toBe(false);
     expect(bench.experiment.note).toBe('');
-    expect(bench.notice?.message).toContain(`at most ${LONGEST.note} characters`);
+    expect(told(bench)).toContain(`at most ${LONGEST.note} characters`);
   });
 
   it('does not come about where a title gets an end', () => {

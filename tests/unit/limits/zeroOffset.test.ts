@@ -3,6 +3,7 @@ import { readFile } from '../../../src/intake/readFile.ts';
 import { takeRows } from '../../../src/intake/takeRows.ts';
 import { columnM, hasColumn, readingLimit, readingOfColumnM } from '../../../src/marks/columnOfMark.ts';
 import { readingFault } from '../../../src/notebook/columnFault.ts';
+import { readingFaultWords } from '../../../src/words/columnFaults.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';
@@ -10,7 +11,7 @@ import { marksCsv } from '../../../src/report/marksCsv.ts';
 import { RecentLevels } from '../../../src/session/hearing/recentLevels.ts';
 import { FlagMarking } from '../../../src/session/hearing/flagMarking.ts';
 import { EXAMPLE_TIME, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
-import { benchInTest } from '../session/benchInTest.ts';
+import { benchInTest, told } from '../session/benchInTest.ts';
 import { outside, rowsOf } from './everyWay.ts';
 
 const withOffset = (experiment: Experiment, zeroOffsetM: number): Experiment => ({
@@ -43,7 +44,7 @@ describe('a zero offset that leaves a mark no column', () => {
     bench.addMarkByHand(0.158);
     expect(bench.change('change rule', (now) => withOffset(now, 0.2))).toBe(false);
     expect(bench.experiment.rule.zeroOffsetM).toBe(0);
-    expect(bench.notice?.message).toBe(
+    expect(told(bench)).toBe(
       'With the zero offset of 20 cm mark 2 at 15.8 cm would be a column of −4.2 cm: readings must be 20.01 cm to 1000 cm. Correct the offset, or correct the mark’s length.',
     );
     expect(bench.change('change rule', (now) => withOffset(now, 0.1579))).toBe(true);
@@ -56,14 +57,15 @@ describe('a zero offset that leaves a mark no column', () => {
     const [mark] = bench.experiment.marks;
     bench.deleteMark(mark?.id ?? '');
     expect(bench.change('change rule', (now) => withOffset(now, 0.2))).toBe(false);
-    expect(bench.notice?.message).toContain('the deleted mark at 15.8 cm would be a column of −4.2 cm');
-    expect(bench.notice?.message).toContain('bring that mark back');
+    expect(told(bench)).toContain('the deleted mark at 15.8 cm would be a column of −4.2 cm');
+    expect(told(bench)).toContain('bring that mark back');
   });
 });
 
 describe('a reading that leaves no column', () => {
   it('is refused where it is typed', () => {
-    expect(readingFault(0.158, 0.2)).toBe(
+    const fault = readingFault(0.158, 0.2);
+    expect(fault === null ? null : readingFaultWords(fault)).toBe(
       'With the zero offset of 20 cm a reading of 15.8 cm would be a column of −4.2 cm: readings must be 20.01 cm to 1000 cm. Correct it, or the zero offset under Apparatus.',
     );
     expect(readingFault(0.2001, 0.2)).toBeNull();
@@ -71,7 +73,7 @@ describe('a reading that leaves no column', () => {
     bench.change('change rule', (now) => withOffset(now, 0.2));
     bench.addMarkByHand(0.158);
     expect(bench.experiment.marks).toEqual([]);
-    expect(bench.notice?.message).toContain('mark 1 at 15.8 cm');
+    expect(told(bench)).toContain('mark 1 at 15.8 cm');
     bench.addMarkByHand(0.3, 0.199);
     expect(bench.experiment.marks).toEqual([]);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ConflictError, GoneError, storageFault } from '../../../src/notebook/storageFault.ts';
+import { storageFaultWords } from '../../../src/words/storageFaults.ts';
 
 describe('storageFault', () => {
   it.each([
@@ -19,6 +20,6 @@ describe('storageFault', () => {
   ] as const)('%s is %s', (error, kind, words) => {
     const fault = storageFault(error);
     expect(fault.kind).toBe(kind);
-    expect(fault.message).toMatch(words);
+    expect(storageFaultWords(fault)).toMatch(words);
   });
 });

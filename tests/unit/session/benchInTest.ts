@@ -1,6 +1,7 @@
 import { Session } from '../../../src/session/session.ts';
 import type { SessionOutside } from '../../../src/session/session.ts';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
+import { newsWords } from '../../../src/words/notices.ts';
 import { EXAMPLE_TIME } from '../notebook/exampleExperiment.ts';
 import { freeHold } from '../notebook/memoryStore.ts';
 
@@ -24,3 +25,7 @@ export function benchInTest(outside: Partial<SessionOutside> = {}): Session {
     ...outside,
   });
 }
+
+/** What a session's notice says; undefined where there is none. */
+export const told = ({ notice }: Session): string | undefined =>
+  notice === null ? undefined : newsWords(notice.news);

@@ -3,7 +3,7 @@ import type { SampleBlock, SoundListener, SoundSource } from '../../../src/captu
 import { newFork } from '../../../src/notebook/newExperiment.ts';
 import { Listening } from '../../../src/session/hearing/listening.ts';
 import { slideRecording } from '../../support/slideRecording.ts';
-import { benchInTest } from './benchInTest.ts';
+import { benchInTest, told } from './benchInTest.ts';
 
 const BLOCK_FRAMES = 2048;
 // Two soundings of a 512 Hz fork, each past one resonance.
@@ -112,7 +112,7 @@ describe('a change of fork while listening', () => {
     source.playUntil(second.timeS - 2);
     bench.setPresent({ forkId: 'fork-1' });
     expect(source.starts).toBe(2);
-    expect(bench.notice?.message).toMatch(/heard again from its beginning/);
+    expect(told(bench)).toMatch(/heard again from its beginning/);
     source.end();
     const timesS = bench.experiment.marks.map(({ evidence }) => evidence?.timeS ?? 0);
     expect(timesS).toHaveLength(2);

@@ -11,7 +11,7 @@ import type {
 } from '../../../src/session/hearing/listeningTypes.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { MemoryStore } from '../notebook/memoryStore.ts';
-import { benchInTest } from './benchInTest.ts';
+import { benchInTest, told } from './benchInTest.ts';
 
 const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
 
@@ -85,10 +85,10 @@ describe('Session', () => {
     expect(bench.experiment.marks).toMatchObject([
       { lengthM: null, evidence: { source: 'microphone', timeS: 5.5, riseDb: 13, confidence: 0.9 } },
     ]);
-    expect(bench.notice?.message).toBe('Resonance flagged, 13 dB. 1 mark waits for a length.');
+    expect(told(bench)).toBe('Resonance flagged, 13 dB. 1 mark waits for a length.');
     const [flagged] = bench.experiment.marks;
     bench.editMark(flagged?.id ?? '', { note: 'loud' });
-    expect(bench.notice?.message).toMatch(/1 mark waits/);
+    expect(told(bench)).toMatch(/1 mark waits/);
     // What it says is over at once, not after the seconds that a message stays.
     bench.editMark(flagged?.id ?? '', { lengthM: 0.158 });
     expect(bench.notice).toBeNull();
@@ -151,10 +151,11 @@ describe('Session', () => {
     const { bench } = session();
     const source = new HandSource('microphone');
     await bench.hearing.start(source);
-    const failure = { code: 'refused-by-user', message: 'Allow the microphone, then press Listen.' } as const;
+    const failure = { code: 'refused-by-user', how: 'refused' } as const;
     source.listener?.onState({ kind: 'failed', failure });
     expect(bench.hearing.isListening).toBe(false);
-    expect(bench.notice).toMatchObject({ kind: 'problem', message: failure.message });
+    expect(bench.notice?.kind).toBe('problem');
+    expect(told(bench)).toBe('The microphone was refused.');
   });
 
   it('says why a fork can’t be heard at this sample rate, instead of crashing', async () => {
@@ -167,7 +168,7 @@ describe('Session', () => {
     await bench.hearing.start(source);
     source.run();
     expect(source.stopped).toBe(1);
-    expect(bench.notice?.message).toMatch(/nominalHz must be below/);
+    expect(told(bench)).toMatch(/nominalHz must be below/);
   });
 
   it('hears nothing more after a stop', async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
+import { told } from './benchInTest.ts';
 import { BenchTabs } from './anyWork/benchTabs.ts';
 import type { Tab } from './anyWork/benchTabs.ts';
 
@@ -70,7 +71,7 @@ describe('a deleted experiment', () => {
     for (const act of ['bringBack', 'erase'] as const) {
       first.bench.dismissNotice();
       await first.bench.experiments[act](id);
-      expect(first.bench.notice?.message).toMatch(/open in another tab/);
+      expect(told(first.bench)).toMatch(/open in another tab/);
     }
     expect(await record(tabs, id)).toBeDefined();
     expect(second.bench.saveState).toEqual({ kind: 'saved' });

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import { columnGeometry } from '../../../src/ui/stage/columnGeometry.ts';
 import { stemsOf } from '../../../src/ui/stage/columnScene.ts';
-import { columnWords } from '../../../src/ui/stage/columnWords.ts';
+import { columnWords } from '../../../src/words/page/columnPicture.ts';
 import { stemsArt } from '../../../src/ui/stage/stemArt.ts';
 import { largeExperiment } from '../../support/largeExperiment.ts';
 

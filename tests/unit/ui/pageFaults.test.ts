@@ -49,8 +49,8 @@ describe('a fault that nothing else has caught', () => {
   it('is told as a view that didn’t load where a script of the site is missing', () => {
     // What Chromium, Firefox and Safari say; of the last two from memory.
     for (const words of [
-      'Failed to fetch dynamically imported module: https://a.example/assets/benchRecords-1.js',
-      'error loading dynamically imported module: https://a.example/assets/benchRecords-1.js',
+      'Failed to fetch dynamically imported module: https://a.example/assets/recordsElement-1.js',
+      'error loading dynamically imported module: https://a.example/assets/recordsElement-1.js',
       'Importing a module script failed.',
     ]) {
       rejected(new TypeError(words));

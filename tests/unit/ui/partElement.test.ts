@@ -6,7 +6,7 @@ import { join, resolve } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Session } from '../../../src/session/session.ts';
 import { PartElement } from '../../../src/ui/parts/partElement.ts';
-import { partName } from '../../../src/ui/parts/partNames.ts';
+import { partName } from '../../../src/words/page/partNames.ts';
 import { SessionWatch } from '../../../src/ui/sessionWatch.ts';
 import { benchInTest } from '../session/benchInTest.ts';
 

@@ -90,7 +90,7 @@ function expectSaid(tabs: BenchTabs, tab: Tab, stored: ReadonlyMap<string, Store
     keep(tabs, held, record);
     tab.isTroubled = tabs.notebook.isFailing;
   } else if (saveState.kind === 'refused') {
-    expect(tab.isTroubled || !tabs.hasLocks, `without cause: ${saveState.message}`).toBe(true);
+    expect(tab.isTroubled || !tabs.hasLocks, `without cause: ${saveState.fault}`).toBe(true);
     // The last write may have landed all the same.
     if (record !== undefined && isDeepStrictEqual(storedLine(record), line)) keep(tabs, line, record);
   } else if (saveState.kind === 'saving') throw new Error('What is said of saving has stopped at “saving”.');

@@ -10,7 +10,7 @@ import { experimentList } from '../../../../src/session/experiment/experimentLis
 import { FAULT_WORDS } from '../../../../src/words/pageFaults.ts';
 import { exampleExperiment, exampleMark } from '../../notebook/exampleExperiment.ts';
 import { MemoryStore, freeHold } from '../../notebook/memoryStore.ts';
-import { benchInTest } from '../benchInTest.ts';
+import { benchInTest, told } from '../benchInTest.ts';
 
 // Of all sessions together: several work on one store.
 let ids = 0;
@@ -148,7 +148,7 @@ describe('two tabs', () => {
     expect(bench.keeping.access).toBe('elsewhere');
     bench.addMarkByHand(0.2);
     expect(lengths(bench)).toEqual([0.16]);
-    expect(bench.notice?.message).toMatch(/open in another tab/);
+    expect(told(bench)).toMatch(/open in another tab/);
     store.saveFromElsewhere({ ...stored, marks: [exampleMark('a', { lengthM: 0.17 })] });
     other.handlers().onSaved('example');
     await new Promise((resolve) => setTimeout(resolve));
@@ -210,7 +210,7 @@ describe('storage that is taken away', () => {
     await new Promise((resolve) => setTimeout(resolve));
     await bench.keeping.idle();
     expect(second.experiment(bench.experiment.id)?.marks).toHaveLength(1);
-    expect(bench.notice?.message).toMatch(/was erased/);
+    expect(told(bench)).toMatch(/was erased/);
     expect(bench.saveState).toEqual({ kind: 'saved' });
   });
 
@@ -412,7 +412,7 @@ describe('what a visit begins with', () => {
     await bench.restore();
     expect(bench.experiment.id).toBe('two');
     expect(bench.saveState).toEqual({ kind: 'saved' });
-    expect(bench.notice?.message).toBe(FAULT_WORDS.follow);
+    expect(told(bench)).toBe(FAULT_WORDS.follow);
     expect(faults).toHaveLength(1);
     const listed = await bench.keeping.list();
     expect(
@@ -430,7 +430,7 @@ describe('what a visit begins with', () => {
   it('is said where it can’t be read; it is listed with its reason, and the others open', async () => {
     const broken = { id: 'broken', schemaVersion: 2, title: 'Half', marks: 'none' };
     const bench = await begin(new MemoryStore([one, two, broken]));
-    expect(bench.notice?.message).toMatch(/couldn’t be read: .*It is kept as it is, under Records/);
+    expect(told(bench)).toMatch(/couldn’t be read: .*It is kept as it is, under Records/);
     const listed = await bench.keeping.list();
     const entries = 'value' in listed ? experimentList(listed.value) : [];
     expect(entries.find(({ id }) => id === 'broken')?.fault).toMatch(/forks must be a list/);
@@ -441,7 +441,7 @@ describe('what a visit begins with', () => {
         .sort(),
     ).toEqual(['one', 'two']);
     await bench.experiments.openStored('broken');
-    expect(bench.notice?.message).toMatch(/can’t be opened: .* Under Records it can be saved as it is/);
+    expect(told(bench)).toMatch(/can’t be opened: .* Under Records it can be saved as it is/);
     await bench.experiments.openStored('one');
     expect(bench.experiment.id).toBe('one');
   });
@@ -518,7 +518,7 @@ describe('work that couldn’t be saved gives way only after a question', () => 
       expect(asked).toBe(1);
       expect(bench.experiment.id).toBe(id);
       expect(lengths(bench)).toEqual([0.2]);
-      expect(bench.notice?.message ?? '').not.toMatch(/set up|deleted/);
+      expect(told(bench) ?? '').not.toMatch(/set up|deleted/);
       answer = true;
       await go(bench);
       expect(asked).toBe(2);

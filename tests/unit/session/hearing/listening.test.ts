@@ -7,6 +7,7 @@ import { simulate } from '../../../bench/detector/simulate.ts';
 import type { Passage } from '../../../bench/detector/truth.ts';
 import { hear } from '../../../support/hear.ts';
 import { addStrikes, toneInNoise } from '../../../support/tones.ts';
+import { reportWarnings } from '../../../../src/words/listening.ts';
 
 const slide = simulate(
   { condition: 'quiet', durationS: 18, clean: true, nominalHz: 512, sampleRateHz: 44_100 },
@@ -126,7 +127,7 @@ describe('listening to a clean slide', () => {
     expect(matchFlags(report.resonances, others).counts).toEqual(others.map(() => 1));
     expect(report.durationS).toBeCloseTo(slide.samples.length / rate, 6);
     expect(update.warnings.map(({ code }) => code)).toContain('gap');
-    expect(report.warnings.find(({ code }) => code === 'gap')?.message).toMatch(/lost once, first at/);
+    expect(reportWarnings(report).find(({ code }) => code === 'gap')?.message).toMatch(/lost once, first at/);
   });
 
   it.each([127, 1000, 100_000])(

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ListeningWarning } from '../../../../src/session/hearing/listeningTypes.ts';
+import { listeningWarningWords } from '../../../../src/words/listening.ts';
 import { simulate } from '../../../bench/detector/simulate.ts';
 import { hear } from '../../../support/hear.ts';
 import { addStrikes, toneInNoise } from '../../../support/tones.ts';
@@ -15,10 +16,13 @@ const warningsOf = (samples: Float32Array): readonly ListeningWarning[] =>
 
 const codes = (samples: Float32Array): string[] => warningsOf(samples).map(({ code }) => code);
 
-const find = (warnings: readonly ListeningWarning[], code: ListeningWarning['code']): ListeningWarning => {
+const find = (
+  warnings: readonly ListeningWarning[],
+  code: ListeningWarning['code'],
+): { readonly message: string; readonly timeS: number | null } => {
   const found = warnings.find((warning) => warning.code === code);
   if (found === undefined) throw new Error(`no ${code} among ${warnings.map((w) => w.code).join(', ')}`);
-  return found;
+  return { message: listeningWarningWords(found), timeS: found.timeS };
 };
 
 /** A fork that sounds for 10 s in a quiet room. */
@@ -50,7 +54,7 @@ describe('warnings of a finished listening', () => {
   it('name no tone where people only talk', () => {
     const { samples, sampleRateHz, truth } = simulate({ condition: 'talk-alone', durationS: 14 }, 3);
     const { report } = hear(samples, sampleRateHz, truth.nominalHz);
-    for (const { message } of report.warnings) expect(message).not.toMatch(/one at about/);
+    for (const warning of report.warnings) expect(listeningWarningWords(warning)).not.toMatch(/one at about/);
   });
 
   it('name the beat of another fork of nearly the same pitch', () => {

@@ -7,6 +7,7 @@ import type { ListeningReport, ListeningWarning } from '../../../../src/session/
 import { RecordingListening } from '../../../../src/session/recording/recordingListening.ts';
 import { simulate } from '../../../bench/detector/simulate.ts';
 import { passageAt, soundingOf } from '../../../support/heardParts.ts';
+import { listeningWarningWords, reportWarnings } from '../../../../src/words/listening.ts';
 
 const BLOCK = 4096;
 
@@ -98,11 +99,19 @@ describe('joinReports', () => {
     },
   });
 
-  const warning = (code: ListeningWarning['code'], message: string): ListeningWarning => ({
-    code,
-    message,
+  const clipping = (times: number, limit: number | null = null): ListeningWarning => ({
+    code: 'clipping',
+    times,
+    limit,
     timeS: null,
   });
+  const noFork: ListeningWarning = {
+    code: 'no-fork-heard',
+    nominalHz: 512,
+    toleranceHz: 2.6,
+    otherHz: null,
+    timeS: null,
+  };
 
   it('keeps what two parts both heard once, and counts the soundings on', () => {
     const joined = joinReports([
@@ -164,25 +173,44 @@ describe('joinReports', () => {
   });
 
   it('says the same words once, and of words that differ where they hold', () => {
-    const narrow = warning('narrow-band', 'There is nothing above 4 kHz.');
+    const narrow: ListeningWarning = { code: 'narrow-band', edgeHz: 4000, timeS: null };
     const joined = joinReports([
-      part(0, 640, { warnings: [narrow, warning('clipping', 'Too loud once.')] }),
-      part(600, Infinity, {
-        durationS: 300,
-        warnings: [narrow, warning('clipping', 'Too loud 3 times.'), warning('no-fork-heard', 'No tone.')],
-      }),
+      part(0, 640, { warnings: [narrow, clipping(1)] }),
+      part(600, Infinity, { durationS: 300, warnings: [narrow, clipping(3), noFork] }),
     ]);
-    expect(joined.warnings.map(({ message }) => message)).toEqual([
-      'There is nothing above 4 kHz.',
-      'Between 0 and 640 s: Too loud once.',
-      'Between 600 and 900 s: Too loud 3 times.',
+    expect(reportWarnings(joined).map(({ message }) => message)).toEqual([
+      listeningWarningWords(narrow),
+      `Between 0 and 640 s: ${listeningWarningWords(clipping(1))}`,
+      `Between 600 and 900 s: ${listeningWarningWords(clipping(3))}`,
+    ]);
+  });
+
+  it('says once what differs from part to part by less than is said', () => {
+    const joined = joinReports([
+      part(0, 640, { warnings: [clipping(1, 0.501)] }),
+      part(600, Infinity, { durationS: 300, warnings: [clipping(1, 0.502)] }),
+    ]);
+    expect(joined.warnings).toHaveLength(2);
+    expect(reportWarnings(joined)).toEqual([
+      { code: 'clipping', message: listeningWarningWords(clipping(1, 0.5)) },
+    ]);
+    const apart = joinReports([
+      part(0, 640, { warnings: [clipping(1, 0.501)] }),
+      part(600, 1240, {}),
+      part(1200, Infinity, { durationS: 300, warnings: [clipping(1, 0.502)] }),
+    ]);
+    expect(reportWarnings(apart).map(({ message }) => message.slice(0, 22))).toEqual([
+      'Between 0 and 640 s: T',
+      'Between 1200 and 1500 ',
     ]);
   });
 
   it('says that no fork was heard only if none was in any part', () => {
-    const none = warning('no-fork-heard', 'No tone.');
-    const both = joinReports([part(0, 640, { warnings: [none] }), part(600, Infinity, { warnings: [none] })]);
-    expect(both.warnings).toEqual([none]);
+    const both = joinReports([
+      part(0, 640, { warnings: [noFork] }),
+      part(600, Infinity, { warnings: [noFork] }),
+    ]);
+    expect(both.warnings).toEqual([noFork]);
   });
 
   it('refuses to join nothing', () => {

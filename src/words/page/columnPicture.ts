@@ -1,12 +1,18 @@
 import type { Experiment } from '../../notebook/experiment.ts';
-import { fixed, ordinal } from '../../words/numbers.ts';
-import type { Stem } from './columnScene.ts';
+import { fixed, ordinal } from '../numbers.ts';
+
+/** A mark as it stands on the rule. */
+interface MarkOnRule {
+  /** Rule reading. */
+  readonly lengthM: number;
+  readonly order: number | null;
+}
 
 /** Nobody listens to more lengths than these. */
 const MOST_NAMED = 30;
 
 /** The column's picture in words, for those who don't see it. */
-export function columnWords(experiment: Experiment, lengthM: number, stems: readonly Stem[]): string {
+export function columnWords(experiment: Experiment, lengthM: number, stems: readonly MarkOnRule[]): string {
   const ends = experiment.present.ends === 'closed' ? 'closed at one end' : 'open at both ends';
   const reading = fixed((lengthM + experiment.rule.zeroOffsetM) * 100, 1);
   const marks = stems.map(
@@ -20,3 +26,15 @@ export function columnWords(experiment: Experiment, lengthM: number, stems: read
       : `Marks: ${marks.slice(0, MOST_NAMED).join(', ')}${more}.`;
   return `Air column ${ends}, drawn at ${reading} cm on the rule. ${list}`;
 }
+
+/** What is written into the picture and on its handle. */
+export const columnLabels = {
+  handle: 'Length of the column',
+  reading: (readingM: number) => `${fixed(readingM * 100, 1)} cm on the rule`,
+  unit: 'cm',
+  node: 'N',
+  antinode: 'A',
+  /** At a mark; the order stands before it where it is known. */
+  mark: ({ order, lengthM }: MarkOnRule) =>
+    `${order === null ? '' : `${ordinal(order)} · `}${fixed(lengthM * 100, 1)}`,
+} as const;

@@ -1,10 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { checkWords } from '../../../src/ui/check/checkWords.ts';
-import type { CheckHindrance } from '../../../src/resonance/lengthCheck/checkLength.ts';
+import { lengthAnswerWords } from '../../../../src/words/page/lengthCheck.ts';
+import type { CheckHindrance } from '../../../../src/resonance/lengthCheck/checkLength.ts';
 
 const detail = (hindrance: CheckHindrance, comparisons: number): string =>
-  checkWords({ verdict: 'cannot-tell', riseDb: null, standardUncertaintyDb: null, comparisons, hindrance })
-    .detail;
+  lengthAnswerWords({
+    verdict: 'cannot-tell',
+    riseDb: null,
+    standardUncertaintyDb: null,
+    comparisons,
+    hindrance,
+  }).detail;
 
 describe('a check that can’t tell', () => {
   it('counts comings and goings only where too few are the reason', () => {

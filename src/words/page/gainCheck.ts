@@ -1,17 +1,23 @@
-import { dayAndTime } from '../../words/times.ts';
-import { fixed } from '../../words/numbers.ts';
 import type { GainCheckRecord } from '../../notebook/experiment.ts';
 import type { GainAnswer } from '../../session/hearing/gainCheck.ts';
+import { fixed } from '../numbers.ts';
+import { dayAndTime } from '../times.ts';
 
 /** A gain check's answer in a sign, a word and a sentence. */
-export interface GainWords {
+export interface GainAnswerWords {
   readonly sign: string;
   readonly verdict: string;
   readonly detail: string;
 }
 
 /** What a check that goes on has found, and what it waits for. */
-export function gainWords({ verdict, departureDb, missing, followedS, talkS }: GainAnswer): GainWords {
+export function gainAnswerWords({
+  verdict,
+  departureDb,
+  missing,
+  followedS,
+  talkS,
+}: GainAnswer): GainAnswerWords {
   if (verdict === 'rewritten') {
     return {
       sign: '✕',
@@ -39,5 +45,5 @@ export function gainWords({ verdict, departureDb, missing, followedS, talkS }: G
 export function keptGainWords(check: GainCheckRecord): string {
   const when = dayAndTime(check.checkedAt);
   const what = check.verdict === 'steady' ? 'left alone' : 'rewritten';
-  return `${when}: ${what}, ${fixed(check.departureDb, 1)} dB from a smooth decay (limit ${fixed(check.limitDb, 1)} dB), ${check.device ?? 'microphone without a name'}.`;
+  return `Kept with the experiment: ${when}: ${what}, ${fixed(check.departureDb, 1)} dB from a smooth decay (limit ${fixed(check.limitDb, 1)} dB), ${check.device ?? 'microphone without a name'}.`;
 }

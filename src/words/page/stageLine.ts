@@ -1,22 +1,24 @@
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
-import type { SourceKind } from './sourceElement.ts';
+import { captureFailureWords, holdWords, waitsForWords } from '../capture.ts';
+import { inFull } from '../faultWords.ts';
 
-/** What is going on and what to do next, in one line. @param kind  of the source that is chosen */
+/** What is going on and what to do next, in one line. @param isRecording  whether that is the source that is chosen */
 export function stageWords(
   { experiment, hearing: { capture, trace, trust } }: Pick<Session, 'experiment' | 'hearing'>,
-  kind: SourceKind,
+  isRecording: boolean,
 ): string {
   switch (capture.kind) {
     case 'idle':
-      if (kind === 'recording') return 'Open a recording of the fork over the column.';
-      return 'Press Listen. Then both hands are free for fork and tube.';
+      return isRecording
+        ? 'Open a recording of the fork over the column.'
+        : 'Press Listen. Then both hands are free for fork and tube.';
     case 'starting':
-      return capture.message ?? 'Waiting for the sound…';
+      return capture.waitsFor === undefined ? 'Waiting for the sound…' : waitsForWords[capture.waitsFor];
     case 'interrupted':
-      return capture.message;
+      return holdWords[capture.hold];
     case 'failed':
-      return capture.failure.message;
+      return inFull(captureFailureWords(capture.failure));
     case 'ended':
       return waitingMarks(experiment).length > 0
         ? 'The recording is over. Type the lengths of the marks.'

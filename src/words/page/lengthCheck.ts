@@ -1,14 +1,14 @@
 import type { CheckHindrance, LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
-import { roundPair } from '../../words/numbers.ts';
+import { roundPair } from '../numbers.ts';
 
 /** The answer of a check in two lines: the verdict, and what it rests on. */
-export interface CheckWords {
+export interface LengthAnswerWords {
   readonly sign: string;
   readonly verdict: string;
   readonly detail: string;
 }
 
-export function checkWords(check: LengthCheck | null): CheckWords {
+export function lengthAnswerWords(check: LengthCheck | null): LengthAnswerWords {
   if (check === null) {
     return {
       sign: '…',

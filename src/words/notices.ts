@@ -1,0 +1,96 @@
+import type { News } from '../session/notice.ts';
+import { captureFailureWords, holdWords } from './capture.ts';
+import { trustWords } from './captureTrust.ts';
+import { reportWarnings } from './listening.ts';
+import { counted, fixed, plural } from './numbers.ts';
+import { FAULT_WORDS } from './pageFaults.ts';
+import { keepingFaultWords, notLoadedWords, tooLongWords } from './records.ts';
+import { storageFaultWords } from './storageFaults.ts';
+
+/** What is shown and announced of news. */
+export function newsWords(news: News | string): string {
+  if (typeof news === 'string') return news;
+  switch (news.code) {
+    case 'undone':
+      return `Undone: ${news.step}.`;
+    case 'done-again':
+      return `Done again: ${news.step}.`;
+    case 'mark-deleted':
+      return 'Mark deleted. It can be brought back below the list.';
+    case 'resonance-flagged':
+      return `Resonance flagged, ${fixed(news.riseDb, 0)} dB. ${news.waiting} ${plural(news.waiting, 'mark waits', 'marks wait')} for a length.`;
+    case 'resonance-again':
+      return `The same resonance again, ${fixed(news.riseDb, 0)} dB: counted with mark ${news.markNumber}.`;
+    case 'flag-withheld':
+      return `A resonance seemed to pass; it was not kept. ${trustWords(news.trust)}`;
+    case 'gain-check-passed':
+      return 'Gain check passed: the fork died smoothly while there was talk. It is kept with the experiment.';
+    case 'gain-check-failed':
+      return 'Gain check failed: something rewrites the level. Nothing is flagged until that is put right.';
+    case 'none-in-recording':
+      return reportWarnings(news.report)[0]?.message ?? 'No resonance was found in this recording.';
+    case 'found-in-recording':
+      return `${counted(news.resonances, 'resonance')} found in the recording${news.isWaiting ? ': type the lengths.' : '.'}`;
+    case 'recording-heard-again':
+      return 'The recording is heard again from its beginning, for this fork.';
+    case 'listening-failed':
+      return withVoid(captureFailureWords(news.failure).what, news.isVoid);
+    case 'listening-held':
+      return withVoid(holdWords[news.hold], news.isVoid);
+    case 'change-refused':
+      return keepingFaultWords(news.fault);
+    case 'page-fault':
+      return FAULT_WORDS[news.what];
+    case 'open-elsewhere':
+      return 'This experiment is open in another tab: take it over, or open a copy (top of the page).';
+    case 'busy-elsewhere':
+      return 'This experiment is open in another tab: close it there first.';
+    case 'taken-elsewhere':
+      return 'This experiment is now worked on in another tab; this one only shows it.';
+    case 'store-erased':
+      return 'What this browser had stored for the page was erased. The open experiment is saved again; others and kept sound are gone from this device.';
+    case 'last-unreadable':
+      return `The last experiment couldn’t be read: ${news.faults.at(0) ?? ''} It is kept as it is, under Records.`;
+    case 'changes-not-saved':
+      return `The last changes of “${news.title}” weren’t saved: ${storageFaultWords(news.fault)}`;
+    case 'not-opened':
+      return `This experiment can’t be opened: ${notLoadedWords(news.why)}`;
+    case 'not-duplicated':
+      return `This experiment can’t be duplicated: ${notLoadedWords(news.why)}`;
+    case 'copy-open':
+      return `You are working on “${news.title}” now. The original stays in the list.`;
+    case 'lesson-open':
+      return 'The lesson is set up. What was here before is kept in the list under Records.';
+    case 'experiment-deleted':
+      return 'Experiment deleted. It can be brought back below the list.';
+    case 'title-too-long':
+      return tooLongWords.title(news.length, news.longest);
+    case 'sound-not-kept':
+      return soundWords(news.why);
+  }
+}
+
+/**
+ * What must be heard with the news and is there for the eye already, where the listening was: what to do about a
+ * failure. Null where there is nothing.
+ */
+export function unshownWords(news: News | string): string | null {
+  if (typeof news === 'string' || news.code !== 'listening-failed') return null;
+  const { advice } = captureFailureWords(news.failure);
+  return advice === '' ? null : advice;
+}
+
+function withVoid(said: string, isVoid: boolean): string {
+  return isVoid ? `${said} The sounding that was going on is void: strike the fork again.` : said;
+}
+
+function soundWords(why: Extract<News, { code: 'sound-not-kept' }>['why']): string {
+  switch (why) {
+    case 'nothing-stored':
+      return 'Sound can’t be kept: this browser stores nothing for the page now.';
+    case 'limit':
+      return 'Kept sound has reached its limit: no more is kept. Save and erase some under Records.';
+    default:
+      return `Sound is no longer kept. ${storageFaultWords(why)}`;
+  }
+}

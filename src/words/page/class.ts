@@ -1,0 +1,20 @@
+export const classPageWords = {
+  heading: 'Class',
+  lead: 'Drop the groups’ files here (JSON or CSV, any number), or paste a table: marks with a column group, or results with group, speed_mps and standard_uncertainty_mps. Nothing is stored: the files are.',
+  back: 'Back to records',
+  saveCsv: 'Save class as CSV',
+  saveJson: 'Save class as JSON',
+  copy: 'Copy table',
+  copied: 'The class’s table was copied.',
+  empty: 'Empty the class view',
+  groups: 'Groups',
+  table: 'Table of groups',
+  use: 'Use',
+  group: 'Group',
+  speed: 'm/s (95 %)',
+  marks: 'Marks',
+  remarks: 'Remarks',
+  /** A group whose name others have, too. */
+  groupInFile: (name: string, fileName: string) => `${name}, ${fileName}`,
+  count: (group: string) => `Count ${group}`,
+} as const;

@@ -1,0 +1,50 @@
+import { fixed } from '../numbers.ts';
+
+/** The hands of the practice column. */
+export const practiceWords = {
+  heading: 'Practice column',
+  strike: 'Strike the fork',
+  forkAtMouth: 'Fork at the mouth',
+  damp: 'Damp it',
+  shorter: 'One millimetre shorter',
+  longer: 'One millimetre longer',
+  rule: 'The rule close up at the piston',
+  room: 'Room',
+  rooms: { quiet: 'quiet', talk: 'some talk', 'full class': 'full class' },
+  /** @param ownPlace  where they would be noted, if not at the present place */
+  instruments: (
+    temperatureC: number,
+    humidityPct: number,
+    diameterM: number,
+    ownPlace: string | null,
+  ): string => {
+    const read = `Instruments: ${fixed(temperatureC, 1)} °C, ${fixed(humidityPct, 0)} % humidity, tube ${fixed(diameterM * 1000, 1)} mm wide inside`;
+    return ownPlace === null
+      ? read
+      : `${read}. This place is another room: they get a place of their own, “${ownPlace}”`;
+  },
+  note: 'Note these readings',
+  noteStep: 'note readings',
+  noted: 'The readings are noted under Apparatus.',
+  notedApart: (place: string) =>
+    `The readings are noted under Apparatus, at a place of their own, “${place}”, which is now measured at.`,
+  otherTube: (diameterM: number, practiceDiameterM: number) =>
+    `The practice tube can’t be ${fixed(diameterM * 1000, 1)} mm wide as this experiment’s: it is ${fixed(practiceDiameterM * 1000, 1)} mm. Practise in a new experiment (Records).`,
+} as const;
+
+/** From the door to a speed of sound, step by step. */
+export const guideWords = {
+  heading: 'Guide',
+  count: (done: number, all: number) => `Guide, ${done} of ${all}:`,
+  steps: {
+    listen: 'Press Listen and wait a moment.',
+    strike: 'Strike the fork.',
+    slide: 'Drag the handle slowly to the right until the page flashes: the column answered.',
+    back: 'Go back until the dot lies in the ring (strike again if it fades), read the round window, type the length below.',
+    read: 'Read the instruments beside the fork’s buttons: press “Note these readings”.',
+    second: 'Slide on, about half a wavelength further, to the second resonance; read and type that one too.',
+  },
+  done: 'Done: the speed stands above. More marks make it more certain.',
+  showTruth: 'Show the truth',
+  hideTruth: 'Hide the truth',
+} as const;

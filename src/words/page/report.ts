@@ -1,0 +1,9 @@
+export const reportPageWords = {
+  name: 'Lab report',
+  print: 'Print or save as PDF',
+  save: 'Save as an HTML file',
+  back: 'Back to records',
+  lines: 'Names and discussion have empty lines to write on.',
+  /** What goes on stands after it. */
+  pending: 'The report is',
+} as const;

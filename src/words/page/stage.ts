@@ -1,0 +1,60 @@
+import { counted, fixed, stampedHertz } from '../numbers.ts';
+
+/** Where the sound comes from. */
+export const sourceWords = {
+  legend: 'Sound from',
+  names: { practice: 'Practice column', microphone: 'Microphone', recording: 'Recording' },
+  listen: 'Listen',
+  stop: 'Stop',
+  open: 'Open a recording',
+  file: 'Recording to open',
+  progress: 'Listening to the recording',
+} as const;
+
+/** The microphone's sound in three words; what to do about one that isn't raw stands elsewhere. */
+export function soundWords(sampleRateHz: number, processed: 'on' | 'unknown' | 'off'): string {
+  return `${fixed(sampleRateHz / 1000, 1)} kHz, ${RAW_WORDS[processed]}`;
+}
+
+const RAW_WORDS = { on: 'not raw', unknown: 'not proven raw', off: 'raw' } as const;
+
+/** What is measured now. */
+export const nowWords = {
+  legend: 'Measured now',
+  fork: 'Fork',
+  pitch: (frequencyHz: number) => `${stampedHertz(frequencyHz)} Hz`,
+  column: 'Column',
+  ends: { closed: 'closed at one end', open: 'open at both ends' },
+  place: 'Place',
+} as const;
+
+/** What is drawn in the column. */
+export const drawnWords = {
+  wave: 'Wave',
+  waveNamed: 'Wave drawn',
+  waves: { pressure: 'pressure', displacement: 'displacement', none: 'nothing' },
+  expected: 'Expected places',
+} as const;
+
+/** The level above the room, read from afar. */
+export const readoutWords = {
+  none: '–',
+  level: (riseDb: number) => fixed(riseDb, 0),
+  unit: 'dB above the room',
+  noneSpoken: 'Rise above the room: no tone heard',
+  levelSpoken: (riseDb: number) => `Rise above the room: ${fixed(riseDb, 0)} decibels`,
+  doubts: (count: number) => `${counted(count, 'thing')} to look at`,
+  check: (sign: string, verdict: string) => `This length: ${sign} ${verdict}`,
+} as const;
+
+/** The way back to the maximum. */
+export const wayBackWords = {
+  idle: 'Way back to the maximum',
+  here: 'Here.',
+  holdStill: 'Hold still and read the rule.',
+  below: (belowDb: number) => `${fixed(belowDb, 0)} dB below the maximum`,
+  spoken: { at: 'At the maximum.', close: 'Close to the maximum.', away: 'Away from the maximum.' },
+} as const;
+
+/** A task that a lesson sets. */
+export const taskWords = { task: 'Task:' } as const;
