@@ -66,7 +66,8 @@ export function columnGuess(tube: KnownTube, order: number, weight = 1): ColumnG
     halfWidthM: resonanceWidthM({ ...column, lengthM }) / 2,
     // The air that moves beyond the open ends rings, too.
     ringUpS:
-      (ringUpTimeS({ ...column, lengthM }) * (lengthM + endCorrectionM * (ends === 'open' ? 2 : 1))) / lengthM,
+      (ringUpTimeS({ ...column, lengthM }) * (lengthM + endCorrectionM * (ends === 'open' ? 2 : 1))) /
+      lengthM,
     weight,
   };
 }

@@ -65,15 +65,15 @@ export function shareAt(values: PassValues, pass: SteadyPass, ringUpS: number): 
   sweep(values, pass, ringUpS, room);
   // {1, t} are real: q and z are freed of them, then z is projected on what is left of q.
   let middle = 0;
-  for (let i = 0; i < n; i += 1) middle += (timesS[i] as number) / n;
+  for (let i = 0; i < n; i += 1) middle += timesS[i] / n;
   let spread = 0;
-  for (let i = 0; i < n; i += 1) spread += ((timesS[i] as number) - middle) ** 2;
+  for (let i = 0; i < n; i += 1) spread += (timesS[i] - middle) ** 2;
   const line = (values: Float64Array): [number, number] => {
     let mean = 0;
     let slope = 0;
     for (let i = 0; i < n; i += 1) {
-      mean += (values[i] as number) / n;
-      slope += ((values[i] as number) * ((timesS[i] as number) - middle)) / spread;
+      mean += values[i] / n;
+      slope += (values[i] * (timesS[i] - middle)) / spread;
     }
     return [mean, slope];
   };
@@ -83,11 +83,11 @@ export function shareAt(values: PassValues, pass: SteadyPass, ringUpS: number): 
   const [y0, y1] = line(im);
   let [own, acrossRe, acrossIm, all] = [0, 0, 0, 0];
   for (let i = 0; i < n; i += 1) {
-    const t = (timesS[i] as number) - middle;
-    const q = (room.re[i] as number) - q0 - q1 * t;
-    const p = (room.im[i] as number) - p0 - p1 * t;
-    const x = (re[i] as number) - x0 - x1 * t;
-    const y = (im[i] as number) - y0 - y1 * t;
+    const t = timesS[i] - middle;
+    const q = room.re[i] - q0 - q1 * t;
+    const p = room.im[i] - p0 - p1 * t;
+    const x = re[i] - x0 - x1 * t;
+    const y = im[i] - y0 - y1 * t;
     own += q * q + p * p;
     acrossRe += q * x + p * y;
     acrossIm += q * y - p * x;
@@ -118,13 +118,13 @@ function sweep(
   room: { re: Float64Array; im: Float64Array },
 ): void {
   // Begins in the steady state, a few time constants before the first value.
-  let t = (timesS[0] as number) - centreS - 5 * ringUpS;
+  let t = timesS[0] - centreS - 5 * ringUpS;
   let x = (direction * t) / halfWidthS;
   let re = 1 / (1 + x * x);
   let im = -x * re;
   const longestS = Math.min(0.02, halfWidthS / 6);
   for (let i = 0; i < timesS.length; i += 1) {
-    const goal = (timesS[i] as number) - centreS;
+    const goal = timesS[i] - centreS;
     const steps = Math.max(1, Math.ceil((goal - t) / longestS));
     const stepS = (goal - t) / steps;
     const decay = Math.exp(-stepS / ringUpS);

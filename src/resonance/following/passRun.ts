@@ -149,12 +149,12 @@ function runOne(order: PassOrder, values: PassValues, guess: ColumnGuess): PassR
     block.read(from, BLOCK_BEFORE, offsetHz);
     const timeS = middleS(from, BLOCK_BEFORE);
     mixture.stepAlong(BLOCK_BEFORE / rateHz, block, (state, index) => {
-      const { slide, rest } = paths[index] as (typeof paths)[number];
+      const { slide, rest } = paths[index];
       placeAlong(state, slide, rest, timeS);
     });
   }
   for (const [index, state] of mixture.states.entries()) {
-    freeState(state, (paths[index] as (typeof paths)[number]).slide, freeS);
+    freeState(state, paths[index].slide, freeS);
   }
   let next = start;
   for (; next + BLOCK <= untilIndex; next += BLOCK) {
@@ -222,8 +222,8 @@ function beginState(state: PlaceState, { fork }: PassOrder, guess: ColumnGuess, 
 
 /** The level that makes the state agree with what is heard. */
 export function beginLevel({ mean }: PlaceState, heard: ToneBlock): void {
-  const re = 1 + (mean[SHARE] as number) * (mean[Q] as number) - (mean[SHARE + 1] as number) * (mean[Q + 1] as number);
-  const im = (mean[SHARE] as number) * (mean[Q + 1] as number) + (mean[SHARE + 1] as number) * (mean[Q] as number);
+  const re = 1 + mean[SHARE] * mean[Q] - mean[SHARE + 1] * mean[Q + 1];
+  const im = mean[SHARE] * mean[Q + 1] + mean[SHARE + 1] * mean[Q];
   mean[LEVEL] = heard.logSize - 0.5 * Math.log(re * re + im * im + 1e-6);
   mean[LEVEL + 1] = heard.phaseRad - Math.atan2(im, re);
 }
@@ -240,8 +240,8 @@ function placeAlong(state: PlaceState, slide: Slide, rest: number, timeS: number
 /** From now on the column moves as the sound has it. */
 function freeState(state: PlaceState, slide: Slide, timeS: number): void {
   placeAlong(state, slide, Infinity, timeS);
-  const x = state.mean[X] as number;
-  const v = state.mean[V] as number;
+  const x = state.mean[X];
+  const v = state.mean[V];
   state.setCovariance(X, X, CENTRE_U ** 2 + (x * WIDTH_U) ** 2);
   state.setCovariance(V, V, (v * WIDTH_U) ** 2);
   state.setCovariance(X, V, x * v * WIDTH_U ** 2);
@@ -252,8 +252,8 @@ function freeState(state: PlaceState, slide: Slide, timeS: number): void {
 function centreOf(mixture: PlaceMixture): CentreMoment | null {
   let [whole, mean, square, speed] = [0, 0, 0, 0];
   for (const state of mixture.states) {
-    const v = state.mean[CROSSING + 1] as number;
-    const late = -(state.mean[CROSSING] as number) / v;
+    const v = state.mean[CROSSING + 1];
+    const late = -state.mean[CROSSING] / v;
     if (Number.isNaN(state.crossedS) || !(Math.abs(late) < FARTHEST_S)) continue;
     const timeS = state.crossedS + late;
     whole += state.weight;

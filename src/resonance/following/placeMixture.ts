@@ -107,7 +107,7 @@ export class PlaceMixture {
     let square = 0;
     let tooLong = 0;
     for (const state of this.states) {
-      const x = state.mean[index] as number;
+      const x = state.mean[index];
       const variance = Math.max(1e-6, state.variance(index));
       mean += state.weight * x;
       square += state.weight * (x * x + variance);
@@ -154,7 +154,8 @@ const byWeight = (a: PlaceState, b: PlaceState): number => b.weight - a.weight;
 /** Share of a standard normal below z (Abramowitz & Stegun 26.2.17, good to 8e-8). */
 export function normalShare(z: number): number {
   const t = 1 / (1 + 0.2316419 * Math.abs(z));
-  const poly = t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
+  const poly =
+    t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
   const above = 0.3989422804 * Math.exp((-z * z) / 2) * poly;
   return z > 0 ? 1 - above : above;
 }

@@ -63,11 +63,11 @@ export class PlaceState {
   }
 
   variance(i: number): number {
-    return this.covariance[i * SIZE + i] as number;
+    return this.covariance[i * SIZE + i];
   }
 
   covarianceOf(i: number, j: number): number {
-    return this.covariance[i * SIZE + j] as number;
+    return this.covariance[i * SIZE + j];
   }
 
   setCovariance(i: number, j: number, value: number): void {
@@ -89,27 +89,27 @@ export class PlaceState {
   /** Row and column `to` become those of `from`. */
   repeat(to: number, from: number): void {
     const P = this.covariance;
-    for (let i = 0; i < SIZE; i += 1) P[to * SIZE + i] = P[from * SIZE + i] as number;
-    for (let i = 0; i < SIZE; i += 1) P[i * SIZE + to] = P[i * SIZE + from] as number;
-    this.mean[to] = this.mean[from] as number;
+    for (let i = 0; i < SIZE; i += 1) P[to * SIZE + i] = P[from * SIZE + i];
+    for (let i = 0; i < SIZE; i += 1) P[i * SIZE + to] = P[i * SIZE + from];
+    this.mean[to] = this.mean[from];
   }
 
   /** Sets q to what a column does that keeps this speed, and lets it follow x. */
   settle(): void {
-    const x = this.mean[X] as number;
+    const x = this.mean[X];
     const power = 1 + x * x;
     const re = 1 / power;
     const im = -x / power;
     // dq/dx = −i q² in the steady state; a moving column lags by T dq/dt.
     const slopeRe = 2 * re * im;
     const slopeIm = im * im - re * re;
-    const lag = this.ringUpS * (this.mean[V] as number);
+    const lag = this.ringUpS * this.mean[V];
     this.mean[Q] = re - lag * slopeRe;
     this.mean[Q + 1] = im - lag * slopeIm;
     const P = this.covariance;
     for (let i = 0; i < SIZE; i += 1) {
-      this.setCovariance(Q, i, slopeRe * (P[i] as number));
-      this.setCovariance(Q + 1, i, slopeIm * (P[i] as number));
+      this.setCovariance(Q, i, slopeRe * P[i]);
+      this.setCovariance(Q + 1, i, slopeIm * P[i]);
     }
     const variance = this.variance(X);
     this.setCovariance(Q, Q, slopeRe * slopeRe * variance);
@@ -127,32 +127,32 @@ export class PlaceState {
     const { mean, covariance: P } = this;
     const size = this.#size;
     this.repeat(EARLIER, X);
-    const x = mean[X] as number;
+    const x = mean[X];
     this.#ring(stepS);
     const pull = HAND.pull * stepS;
     const keep = isChange ? HAND.changeKeeps : Math.exp(-stepS / HAND.speedMemoryS);
     const forget = Math.exp(-stepS / HAND.memoryS);
     // Rows, then columns, of F P Fᵀ: v −= pull x; x += step v; v fades; level += step slope; the unrest forgets itself.
     for (let i = 0; i < size; i += 1) {
-      const speed = (P[V * SIZE + i] as number) - pull * (P[i] as number);
-      P[i] = (P[i] as number) + stepS * speed;
+      const speed = P[V * SIZE + i] - pull * P[i];
+      P[i] = P[i] + stepS * speed;
       P[V * SIZE + i] = keep * speed;
       for (let k = 0; k < 2; k += 1) {
         const level = (LEVEL + k) * SIZE + i;
-        P[level] = (P[level] as number) + stepS * (P[(SLOPE + k) * SIZE + i] as number);
-        P[(UNREST + k) * SIZE + i] = forget * (P[(UNREST + k) * SIZE + i] as number);
+        P[level] = P[level] + stepS * P[(SLOPE + k) * SIZE + i];
+        P[(UNREST + k) * SIZE + i] = forget * P[(UNREST + k) * SIZE + i];
       }
     }
     for (let row = 0; row < size * SIZE; row += SIZE) {
-      const speed = (P[row + V] as number) - pull * (P[row] as number);
-      P[row] = (P[row] as number) + stepS * speed;
+      const speed = P[row + V] - pull * P[row];
+      P[row] = P[row] + stepS * speed;
       P[row + V] = keep * speed;
       for (let k = 0; k < 2; k += 1) {
-        P[row + LEVEL + k] = (P[row + LEVEL + k] as number) + stepS * (P[row + SLOPE + k] as number);
-        P[row + UNREST + k] = forget * (P[row + UNREST + k] as number);
+        P[row + LEVEL + k] = P[row + LEVEL + k] + stepS * P[row + SLOPE + k];
+        P[row + UNREST + k] = forget * P[row + UNREST + k];
       }
     }
-    const speed = (mean[V] as number) - pull * x;
+    const speed = mean[V] - pull * x;
     mean[X] = x + stepS * speed;
     mean[V] = keep * speed;
     this.#moveLevel(stepS, forget);
@@ -160,8 +160,8 @@ export class PlaceState {
       ? HAND.change ** 2 + (HAND.changeShare * speed) ** 2
       : (HAND.waver ** 2 + (HAND.waverShare * speed) ** 2) * stepS;
     // White acceleration through one block.
-    P[0] = (P[0] as number) + (unrest * stepS * stepS) / 3 + HAND.jitter ** 2 * stepS;
-    this.setCovariance(X, V, (P[V] as number) + (unrest * stepS) / 2);
+    P[0] = P[0] + (unrest * stepS * stepS) / 3 + HAND.jitter ** 2 * stepS;
+    this.setCovariance(X, V, P[V] + (unrest * stepS) / 2);
     this.blur(V, unrest);
     if (this.seeksCrossing && Number.isNaN(this.crossedS) && x * mean[X] <= 0) {
       this.crossedS = timeS;
@@ -177,12 +177,12 @@ export class PlaceState {
     for (let k = 0; k < 2; k += 1) {
       for (let i = 0; i < SIZE; i += 1) {
         const level = (LEVEL + k) * SIZE + i;
-        P[level] = (P[level] as number) + stepS * (P[(SLOPE + k) * SIZE + i] as number);
-        P[(UNREST + k) * SIZE + i] = forget * (P[(UNREST + k) * SIZE + i] as number);
+        P[level] = P[level] + stepS * P[(SLOPE + k) * SIZE + i];
+        P[(UNREST + k) * SIZE + i] = forget * P[(UNREST + k) * SIZE + i];
       }
       for (let row = 0; row < SIZE * SIZE; row += SIZE) {
-        P[row + LEVEL + k] = (P[row + LEVEL + k] as number) + stepS * (P[row + SLOPE + k] as number);
-        P[row + UNREST + k] = forget * (P[row + UNREST + k] as number);
+        P[row + LEVEL + k] = P[row + LEVEL + k] + stepS * P[row + SLOPE + k];
+        P[row + UNREST + k] = forget * P[row + UNREST + k];
       }
     }
     this.#moveLevel(stepS, forget);
@@ -191,10 +191,10 @@ export class PlaceState {
   /** Means of level and unrest, and what the hand adds to their uncertainty. */
   #moveLevel(stepS: number, forget: number): void {
     const { mean } = this;
-    const share = (HAND.shareDrift ** 2 * stepS * ((mean[SHARE] as number) ** 2 + (mean[SHARE + 1] as number) ** 2)) / 2;
+    const share = (HAND.shareDrift ** 2 * stepS * (mean[SHARE] ** 2 + mean[SHARE + 1] ** 2)) / 2;
     for (let k = 0; k < 2; k += 1) {
-      mean[LEVEL + k] = (mean[LEVEL + k] as number) + stepS * (mean[SLOPE + k] as number);
-      mean[UNREST + k] = forget * (mean[UNREST + k] as number);
+      mean[LEVEL + k] = mean[LEVEL + k] + stepS * mean[SLOPE + k];
+      mean[UNREST + k] = forget * mean[UNREST + k];
       this.blur(UNREST + k, HAND.unrest ** 2 * (1 - forget * forget));
       this.blur(LEVEL + k, HAND.drift ** 2 * stepS);
       this.blur(SLOPE + k, HAND.slopeDrift ** 2 * stepS);
@@ -206,7 +206,7 @@ export class PlaceState {
   #ring(stepS: number): void {
     const { mean, covariance: P, ringUpS } = this;
     const size = this.#size;
-    const x = (mean[X] as number) + 0.5 * stepS * (mean[V] as number);
+    const x = mean[X] + 0.5 * stepS * mean[V];
     const power = 1 + x * x;
     const restRe = 1 / power;
     const restIm = -x / power;
@@ -214,8 +214,8 @@ export class PlaceState {
     const decay = Math.exp(-part);
     const eRe = decay * Math.cos(x * part);
     const eIm = -decay * Math.sin(x * part);
-    const offRe = (mean[Q] as number) - restRe;
-    const offIm = (mean[Q + 1] as number) - restIm;
+    const offRe = mean[Q] - restRe;
+    const offIm = mean[Q + 1] - restIm;
     // ∂q/∂x = r' (1 − E) + (q − r) E', r' = −i r², E' = −i (step / T) E.
     const rRe = 2 * restRe * restIm;
     const rIm = restIm * restIm - restRe * restRe;
@@ -226,16 +226,16 @@ export class PlaceState {
     const re = Q * SIZE;
     const im = re + SIZE;
     for (let i = 0; i < size; i += 1) {
-      const a = P[re + i] as number;
-      const b = P[im + i] as number;
-      const dx = (P[i] as number) + 0.5 * stepS * (P[V * SIZE + i] as number);
+      const a = P[re + i];
+      const b = P[im + i];
+      const dx = P[i] + 0.5 * stepS * P[V * SIZE + i];
       P[re + i] = eRe * a - eIm * b + byXRe * dx;
       P[im + i] = eIm * a + eRe * b + byXIm * dx;
     }
     for (let row = 0; row < size * SIZE; row += SIZE) {
-      const a = P[row + Q] as number;
-      const b = P[row + Q + 1] as number;
-      const dx = (P[row] as number) + 0.5 * stepS * (P[row + V] as number);
+      const a = P[row + Q];
+      const b = P[row + Q + 1];
+      const dx = P[row] + 0.5 * stepS * P[row + V];
       P[row + Q] = eRe * a - eIm * b + byXRe * dx;
       P[row + Q + 1] = eIm * a + eRe * b + byXIm * dx;
     }
@@ -251,10 +251,10 @@ export class PlaceState {
   observe(heard: HeardBlock): number {
     const { mean, covariance: P } = this;
     const size = this.#size;
-    const shareRe = mean[SHARE] as number;
-    const shareIm = mean[SHARE + 1] as number;
-    const qRe = mean[Q] as number;
-    const qIm = mean[Q + 1] as number;
+    const shareRe = mean[SHARE];
+    const shareIm = mean[SHARE + 1];
+    const qRe = mean[Q];
+    const qIm = mean[Q + 1];
     // w = 1 + share · q; ∂ln w/∂q = share / w, ∂ln w/∂share = q / w.
     const wRe = 1 + shareRe * qRe - shareIm * qIm;
     const wIm = shareRe * qIm + shareIm * qRe;
@@ -265,45 +265,34 @@ export class PlaceState {
     const bIm = (qIm * wRe - qRe * wIm) / square;
     const { gainRe: re, gainIm: im } = this;
     for (let i = 0; i < size; i += 1) {
-      const q0 = P[Q * SIZE + i] as number;
-      const q1 = P[(Q + 1) * SIZE + i] as number;
-      const s0 = P[SHARE * SIZE + i] as number;
-      const s1 = P[(SHARE + 1) * SIZE + i] as number;
-      re[i] =
-        aRe * q0 - aIm * q1 + bRe * s0 - bIm * s1 + (P[UNREST * SIZE + i] as number) + (P[LEVEL * SIZE + i] as number);
+      const q0 = P[Q * SIZE + i];
+      const q1 = P[(Q + 1) * SIZE + i];
+      const s0 = P[SHARE * SIZE + i];
+      const s1 = P[(SHARE + 1) * SIZE + i];
+      re[i] = aRe * q0 - aIm * q1 + bRe * s0 - bIm * s1 + P[UNREST * SIZE + i] + P[LEVEL * SIZE + i];
       im[i] =
-        aIm * q0 +
-        aRe * q1 +
-        bIm * s0 +
-        bRe * s1 +
-        (P[(UNREST + 1) * SIZE + i] as number) +
-        (P[(LEVEL + 1) * SIZE + i] as number);
+        aIm * q0 + aRe * q1 + bIm * s0 + bRe * s1 + P[(UNREST + 1) * SIZE + i] + P[(LEVEL + 1) * SIZE + i];
     }
     const s00 =
-      aRe * (re[Q] as number) -
-      aIm * (re[Q + 1] as number) +
-      bRe * (re[SHARE] as number) -
-      bIm * (re[SHARE + 1] as number) +
-      (re[UNREST] as number) +
-      (re[LEVEL] as number) +
+      aRe * re[Q] -
+      aIm * re[Q + 1] +
+      bRe * re[SHARE] -
+      bIm * re[SHARE + 1] +
+      re[UNREST] +
+      re[LEVEL] +
       heard.variance;
     const s01 =
-      aIm * (re[Q] as number) +
-      aRe * (re[Q + 1] as number) +
-      bIm * (re[SHARE] as number) +
-      bRe * (re[SHARE + 1] as number) +
-      (re[UNREST + 1] as number) +
-      (re[LEVEL + 1] as number);
+      aIm * re[Q] + aRe * re[Q + 1] + bIm * re[SHARE] + bRe * re[SHARE + 1] + re[UNREST + 1] + re[LEVEL + 1];
     const s11 =
-      aIm * (im[Q] as number) +
-      aRe * (im[Q + 1] as number) +
-      bIm * (im[SHARE] as number) +
-      bRe * (im[SHARE + 1] as number) +
-      (im[UNREST + 1] as number) +
-      (im[LEVEL + 1] as number) +
+      aIm * im[Q] +
+      aRe * im[Q + 1] +
+      bIm * im[SHARE] +
+      bRe * im[SHARE + 1] +
+      im[UNREST + 1] +
+      im[LEVEL + 1] +
       heard.variance;
-    const offRe = heard.logSize - 0.5 * Math.log(square) - (mean[UNREST] as number) - (mean[LEVEL] as number);
-    const turn = heard.phaseRad - Math.atan2(wIm, wRe) - (mean[UNREST + 1] as number) - (mean[LEVEL + 1] as number);
+    const offRe = heard.logSize - 0.5 * Math.log(square) - mean[UNREST] - mean[LEVEL];
+    const turn = heard.phaseRad - Math.atan2(wIm, wRe) - mean[UNREST + 1] - mean[LEVEL + 1];
     const offIm = turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI));
     const determinant = s00 * s11 - s01 * s01;
     const surprise = (s11 * offRe * offRe - 2 * s01 * offRe * offIm + s00 * offIm * offIm) / determinant;
@@ -313,11 +302,11 @@ export class PlaceState {
     const i01 = (-trust * s01) / determinant;
     const i11 = (trust * s00) / determinant;
     for (let i = 0; i < size; i += 1) {
-      const byRe = (re[i] as number) * i00 + (im[i] as number) * i01;
-      const byIm = (re[i] as number) * i01 + (im[i] as number) * i11;
-      mean[i] = (mean[i] as number) + byRe * offRe + byIm * offIm;
+      const byRe = re[i] * i00 + im[i] * i01;
+      const byIm = re[i] * i01 + im[i] * i11;
+      mean[i] = mean[i] + byRe * offRe + byIm * offIm;
       for (let j = i; j < size; j += 1) {
-        const value = (P[i * SIZE + j] as number) - byRe * (re[j] as number) - byIm * (im[j] as number);
+        const value = P[i * SIZE + j] - byRe * re[j] - byIm * im[j];
         P[i * SIZE + j] = value;
         P[j * SIZE + i] = value;
       }
@@ -327,13 +316,13 @@ export class PlaceState {
 
   /** Are two states nearly one? */
   isNear(other: PlaceState): boolean {
-    const dx = (this.mean[X] as number) - (other.mean[X] as number);
-    const dv = (this.mean[V] as number) - (other.mean[V] as number);
+    const dx = this.mean[X] - other.mean[X];
+    const dv = this.mean[V] - other.mean[V];
     if (dx * dx > 0.5 * Math.min(this.variance(X), other.variance(X))) return false;
     if (dv * dv > Math.max(this.variance(V), other.variance(V))) return false;
     let apart = 0;
     for (let k = SHARE; k < SHARE + 2; k += 1) {
-      apart += ((this.mean[k] as number) - (other.mean[k] as number)) ** 2 / (this.variance(k) + 1e-6);
+      apart += (this.mean[k] - other.mean[k]) ** 2 / (this.variance(k) + 1e-6);
     }
     return apart < 2;
   }
@@ -344,9 +333,9 @@ export class PlaceState {
     const whole = this.weight + other.weight;
     const share = other.weight / whole;
     const apart = this.gainRe;
-    for (let i = 0; i < SIZE; i += 1) apart[i] = (other.mean[i] as number) - (mean[i] as number);
-    const turns = Math.round((apart[LEVEL + 1] as number) / (2 * Math.PI));
-    apart[LEVEL + 1] = (apart[LEVEL + 1] as number) - 2 * Math.PI * turns;
+    for (let i = 0; i < SIZE; i += 1) apart[i] = other.mean[i] - mean[i];
+    const turns = Math.round(apart[LEVEL + 1] / (2 * Math.PI));
+    apart[LEVEL + 1] = apart[LEVEL + 1] - 2 * Math.PI * turns;
     if (!Object.is(this.crossedS, other.crossedS)) {
       // Crossings at different moments have no common mean: the weightier one's stays.
       apart[CROSSING] = 0;
@@ -355,10 +344,10 @@ export class PlaceState {
     for (let i = 0; i < SIZE; i += 1) {
       for (let j = 0; j < SIZE; j += 1) {
         const at = i * SIZE + j;
-        const between = share * (1 - share) * (apart[i] as number) * (apart[j] as number);
-        P[at] = (1 - share) * (P[at] as number) + share * (other.covariance[at] as number) + between;
+        const between = share * (1 - share) * apart[i] * apart[j];
+        P[at] = (1 - share) * P[at] + share * other.covariance[at] + between;
       }
-      mean[i] = (mean[i] as number) + share * (apart[i] as number);
+      mean[i] = mean[i] + share * apart[i];
     }
     this.weight = whole;
   }

@@ -4,6 +4,7 @@ import type { ColumnGuess } from './columnGuess.ts';
 import { canTell } from './followedPlace.ts';
 import type { FollowedPlace } from './followedPlace.ts';
 import { HAND } from './handModel.ts';
+import { firstIndexOf, TEMPER } from './passCentre.ts';
 import type { SteadyPass } from './passFit.ts';
 import { ANY_FORK, beginLevel, runPass } from './passRun.ts';
 import type { CentreMoment } from './passRun.ts';
@@ -15,8 +16,6 @@ import { ToneBlock } from './toneBlock.ts';
 const BLOCK = 5;
 const BLOCKS_PER_PLACE = 2;
 const MOST_STATES = 8;
-/** How much the evidence for one guess over another counts: no model is right to the last decimal. */
-const TEMPER = 0.3;
 /** A slide's speed (a judgement): median, m/s, and standard deviation of its logarithm. */
 const USUAL_SLIDE_MPS = 0.024;
 const SLIDE_SPREAD = 0.45;
@@ -27,8 +26,6 @@ const LOST = 3.5;
 const SURPRISE_S = 1;
 /** Farther from resonance than this, half widths, a flag is another resonance. */
 const ANOTHER = 4;
-/** A strike's own sounds are over after this, s. */
-const STRUCK_S = 0.3;
 /** After a strike: level against the last one's (Np); what holding the fork anew does to the column's share. */
 const STRIKE_LEVEL_U = 0.7;
 const HELD_ANEW_U = 0.12;
@@ -116,10 +113,10 @@ export class ResonanceFollower {
     this.#isSounding = false;
   }
 
-  /** The fork is struck anew: its own phase and level are unknown, the column's share and width stay. @param fromIndex  of the strike */
-  strike(fromIndex: number): void {
+  /** The fork is struck anew: its own phase and level are unknown, the column's share and width stay. @param startS  of the strike */
+  strike(startS: number): void {
     if (this.#runs.length === 0) return;
-    const start = fromIndex + Math.round(STRUCK_S * this.#series.rateHz);
+    const start = firstIndexOf(startS, this.#series.rateHz);
     this.#block.read(Math.min(start, this.#series.length - BLOCK), BLOCK, this.#offsetHz);
     for (const run of this.#runs) run.mixture = struckAnew(run.mixture, run.guess, this.#block);
     this.#next = start;
@@ -179,7 +176,12 @@ export class ResonanceFollower {
   }
 }
 
-const NOTHING_TOLD = { halfWidths: null, standardUncertainty: null, distanceM: null, standardUncertaintyM: null };
+const NOTHING_TOLD = {
+  halfWidths: null,
+  standardUncertainty: null,
+  distanceM: null,
+  standardUncertaintyM: null,
+};
 
 /** ln of how usual the slide would be if the column were so. */
 function slideLogPrior({ halfWidthM }: ColumnGuess, pass: SteadyPass, centre: CentreMoment | null): number {

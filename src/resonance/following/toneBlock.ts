@@ -40,14 +40,14 @@ export class ToneBlock implements HeardBlock {
     for (let k = from; k < from + count; k += 1) {
       const cos = Math.cos(turn * k);
       const sin = Math.sin(turn * k);
-      x += (re[k] as number) * cos - (im[k] as number) * sin;
-      y += (re[k] as number) * sin + (im[k] as number) * cos;
+      x += re[k] * cos - im[k] * sin;
+      y += re[k] * sin + im[k] * cos;
     }
     this.re = x / count;
     this.im = y / count;
     const frame = sideBands.frameAt(from + count / 2);
-    const near = frame < 0 ? 0 : (sideBands.near[frame] as number);
-    const far = frame < 0 ? 0 : (sideBands.far[frame] as number);
+    const near = frame < 0 ? 0 : sideBands.near[frame];
+    const far = frame < 0 ? 0 : sideBands.far[frame];
     this.noise = Math.max(near, FAR_SHARE * far) * Math.min(bandwidthHz, rateHz / count) + 1e-14;
     const power = this.re * this.re + this.im * this.im + 1e-30;
     this.logSize = 0.5 * Math.log(power);

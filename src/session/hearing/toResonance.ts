@@ -1,22 +1,27 @@
+import type { CentreMoment } from '../../resonance/following/passRun.ts';
 import { aboveRoomDb, reasonText, riseDb, riseStandardUncertaintyDb } from '../../resonance/passages/rise.ts';
 import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
 import type { Resonance, Sounding } from './listeningTypes.ts';
 
 /**
  * A passage of the detector as the rest of the bench knows it.
+ * @param centre  when the length was right; null where it can't be told
  * @param flaggedAtS  null where it was found offline
  */
 export function toResonance(
   passage: DetectedPassage,
   soundings: readonly Sounding[],
+  centre: CentreMoment | null,
   flaggedAtS: number | null,
 ): Resonance {
   const { features, timeS, phaseSwingRad, halfPowerStartS, halfPowerEndS } = passage;
   const rise = riseDb(features);
   const above = aboveRoomDb(features, 5 * passage.noiseDensity);
-  const own = soundings.find((s) => s.startS <= timeS + 0.1 && (s.endS === null || timeS <= s.endS + 0.1));
+  const own = soundingOf(timeS, soundings);
   return {
     timeS,
+    centreS: centre?.timeS ?? null,
+    centreStandardUncertaintyS: centre?.standardUncertaintyS ?? null,
     riseDb: rise,
     riseStandardUncertaintyDb: riseStandardUncertaintyDb(features),
     aboveRoomDb: above,
@@ -30,3 +35,7 @@ export function toResonance(
     reason: reasonText(rise, above, phaseSwingRad),
   };
 }
+
+/** The sounding in which something happened; undefined where none was made out. */
+export const soundingOf = (timeS: number, soundings: readonly Sounding[]): Sounding | undefined =>
+  soundings.find((s) => s.startS <= timeS + 0.1 && (s.endS === null || timeS <= s.endS + 0.1));

@@ -1,5 +1,6 @@
 import type { ColumnGuess } from '../../resonance/following/columnGuess.ts';
 import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
+import { firstIndexOf, steadyPass } from '../../resonance/following/passCentre.ts';
 import type { CentreMoment } from '../../resonance/following/passRun.ts';
 import { ResonanceFollower } from '../../resonance/following/resonanceFollower.ts';
 import { OnlineDetector } from '../../resonance/passages/onlineDetector.ts';
@@ -11,6 +12,9 @@ import { SoundingTrack } from '../hearing/soundingTrack.ts';
 const SOUNDING_STEP = 25;
 /** The side bands around a value are complete within so many further values. */
 const LOOKAHEAD = 12;
+
+/** How long a fork sounds before a passage where nothing says so, s. */
+const UNKNOWN_S = 3;
 
 export interface FollowingOptions {
   readonly sampleRateHz: number;
@@ -62,15 +66,11 @@ export class FollowingAnalysis {
     for (const { passage } of flags) {
       const { offsetHz } = this.#detector;
       if (offsetHz === null) continue;
-      const startS = this.#track.open?.startS ?? passage.timeS - 3;
+      const startS = this.#track.open?.startS ?? passage.timeS - UNKNOWN_S;
       this.#follower.flag({
-        pass: {
-          centreS: passage.timeS,
-          halfWidthS: Math.exp(passage.features.logHalfWidth),
-          direction: passage.direction,
-        },
+        pass: steadyPass(passage),
         offsetHz,
-        fromIndex: Math.max(0, Math.round((startS + 0.3) * series.rateHz)),
+        fromIndex: firstIndexOf(startS, series.rateHz),
       });
       if (this.#follower.centre !== null) this.#centres.push(this.#follower.centre);
     }
@@ -84,7 +84,7 @@ export class FollowingAnalysis {
     const open = this.#track.open;
     if ((open?.index ?? null) === this.#sounding) return;
     if (open === null) this.#follower.end();
-    else if (this.#sounding !== open.index) this.#follower.strike(Math.round(open.startS * this.#stream.series.rateHz));
+    else if (this.#sounding !== open.index) this.#follower.strike(open.startS);
     this.#sounding = open?.index ?? null;
   }
 }

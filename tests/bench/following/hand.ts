@@ -85,7 +85,8 @@ export class HandPath {
       const dt = 1 / HAND_RATE_HZ;
       const off = this.#positionM - middleM;
       speed +=
-        (-speed / memoryS - pull * off) * dt + size * Math.sqrt((2 * dt) / memoryS) * 0.7 * this.#random.gauss();
+        (-speed / memoryS - pull * off) * dt +
+        size * Math.sqrt((2 * dt) / memoryS) * 0.7 * this.#random.gauss();
       this.#put(this.#positionM + speed * dt, 1);
     }
   }

@@ -1,6 +1,5 @@
 import { parseArgs } from 'node:util';
-import { guessesOf } from '../../../src/resonance/following/columnGuess.ts';
-import { FollowingAnalysis } from '../../../src/session/recording/followingAnalysis.ts';
+import { analyseRecording } from '../../../src/session/recording/analyseRecording.ts';
 import { defaultToleranceHz } from '../../../src/session/hearing/forkTolerance.ts';
 import { HAND_RATE_HZ } from './hand.ts';
 import { drawRecording, SAMPLE_RATE_HZ } from './recording.ts';
@@ -27,20 +26,16 @@ interface Score {
   readonly errorsMm: readonly number[];
   readonly errorsHalfWidths: readonly number[];
   readonly scale: number;
-  readonly centreMs: number | null;
+  /** Of each resonance found, against the nearest moment in which the length was right. */
+  readonly lateMs: { readonly level: readonly number[]; readonly centre: readonly number[] };
   readonly isFlagged: boolean;
 }
 
 function score({ samples, scene, plan, truth }: Recording): Score {
   const fork = { nominalHz: scene.nominalHz, toleranceHz: defaultToleranceHz(scene.nominalHz) };
-  const tube = {
-    frequencyHz: scene.nominalHz,
-    ends: scene.closed ? ('closed' as const) : ('open' as const),
-    diameterM: scene.diameterM,
-  };
-  const analysis = new FollowingAnalysis({ sampleRateHz: SAMPLE_RATE_HZ, fork, guesses: guessesOf(tube) });
-  for (let at = 0; at < samples.length; at += 4096) analysis.push(samples.subarray(at, at + 4096));
-  const { places, centres } = analysis.finish();
+  const tube = { ends: scene.closed ? ('closed' as const) : ('open' as const), diameterM: scene.diameterM };
+  const report = analyseRecording(samples, { sampleRateHz: SAMPLE_RATE_HZ, fork, follow: { tube } });
+  const places = report.following ?? [];
   const sounding = (timeS: number) =>
     plan.strikes.some(({ startS, endS }) => timeS > startS + 0.4 && timeS < endS - 0.1);
   let [beyond, named, right] = [0, 0, 0];
@@ -62,7 +57,14 @@ function score({ samples, scene, plan, truth }: Recording): Score {
     if (halfWidths !== null && distanceM !== null) scales.push(distanceM / halfWidths / truth.halfWidthM);
     if (distanceM !== null) errorsMm.push(1000 * Math.abs(distanceM - offM));
   }
-  const own = centres.find(({ timeS }) => Math.abs(timeS - truth.centreS) < 0.5);
+  const crossings = crossingsOf(truth.offM, sounding);
+  const lateMs = { level: [] as number[], centre: [] as number[] };
+  for (const { timeS, centreS } of report.resonances) {
+    const own = nearest(crossings, timeS);
+    if (Math.abs(own - timeS) > 0.5) continue;
+    lateMs.level.push(1000 * (timeS - own));
+    if (centreS !== null) lateMs.centre.push(1000 * (centreS - own));
+  }
   return {
     beyond,
     named,
@@ -70,7 +72,7 @@ function score({ samples, scene, plan, truth }: Recording): Score {
     errorsMm,
     errorsHalfWidths,
     scale: median(scales),
-    centreMs: own === undefined ? null : 1000 * (own.timeS - truth.centreS),
+    lateMs,
     isFlagged: places.length > 0,
   };
 }
@@ -78,6 +80,18 @@ function score({ samples, scene, plan, truth }: Recording): Score {
 function median(list: readonly number[]): number {
   return [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? NaN;
 }
+
+/** Moments in which the length passes resonance while the fork sounds, s. */
+function crossingsOf(offM: Float64Array, isSounding: (timeS: number) => boolean): number[] {
+  const found: number[] = [];
+  for (let i = 1; i < offM.length; i += 1) {
+    if (offM[i - 1] * offM[i] <= 0 && isSounding(i / HAND_RATE_HZ)) found.push(i / HAND_RATE_HZ);
+  }
+  return found;
+}
+
+const nearest = (timesS: readonly number[], timeS: number): number =>
+  timesS.reduce((best, one) => (Math.abs(one - timeS) < Math.abs(best - timeS) ? one : best), Infinity);
 
 const began = performance.now();
 for (const world of ['one pole', 'line'] as World[]) {
@@ -91,7 +105,7 @@ for (const world of ['one pole', 'line'] as World[]) {
       if (values.list) {
         const { scene } = recording;
         console.log(
-          `  ${seed} ${scene.nominalHz} ${scene.closed ? 'closed' : 'open'} ${scene.order} d ${(1000 * scene.diameterM).toFixed(0)} rise ${scene.riseDb.toFixed(0)} θ ${scene.angleRad.toFixed(1)} named ${one.named}/${one.beyond} right ${one.right} error ${median(one.errorsMm).toFixed(2)} mm ${median(one.errorsHalfWidths).toFixed(2)} h (${(1000*recording.truth.halfWidthM).toFixed(1)} mm, scale ${one.scale.toFixed(2)}) centre ${one.centreMs?.toFixed(0) ?? '–'} ms`,
+          `  ${seed} ${scene.nominalHz} ${scene.closed ? 'closed' : 'open'} ${scene.order} d ${(1000 * scene.diameterM).toFixed(0)} rise ${scene.riseDb.toFixed(0)} θ ${scene.angleRad.toFixed(1)} named ${one.named}/${one.beyond} right ${one.right} error ${median(one.errorsMm).toFixed(2)} mm ${median(one.errorsHalfWidths).toFixed(2)} h (${(1000 * recording.truth.halfWidthM).toFixed(1)} mm, scale ${one.scale.toFixed(2)}) centres ${one.lateMs.centre.map((late) => late.toFixed(0)).join(' ')} ms`,
         );
       }
     }
@@ -108,9 +122,10 @@ for (const world of ['one pole', 'line'] as World[]) {
         median(one.errorsMm) <= 0.6,
     ).length;
     const scaled = scores.filter((one) => Math.abs(Math.log(one.scale)) < 0.15).length;
-    const centres = scores.flatMap(({ centreMs }) => (centreMs === null ? [] : [Math.abs(centreMs)]));
+    const centres = scores.flatMap(({ lateMs }) => lateMs.centre.map(Math.abs));
+    const levels = scores.flatMap(({ lateMs }) => lateMs.level.map(Math.abs));
     console.log(
-      `${world}, ${room}: flagged ${sum((one) => Number(one.isFlagged))}/${scores.length}, named ${((100 * named) / beyond).toFixed(1)} %, right ${((100 * right) / named).toFixed(1)} %, error ${median(all).toFixed(2)} mm, per recording ${median(scores.map((one) => median(one.errorsMm))).toFixed(2)} mm, in half widths ${median(scores.map((one) => median(one.errorsHalfWidths))).toFixed(2)}, width right ${scaled}, all bars ${good}/${scores.length}, centre ${median(centres).toFixed(0)} ms`,
+      `${world}, ${room}: flagged ${sum((one) => Number(one.isFlagged))}/${scores.length}, named ${((100 * named) / beyond).toFixed(1)} %, right ${((100 * right) / named).toFixed(1)} %, error ${median(all).toFixed(2)} mm, per recording ${median(scores.map((one) => median(one.errorsMm))).toFixed(2)} mm, in half widths ${median(scores.map((one) => median(one.errorsHalfWidths))).toFixed(2)}, width right ${scaled}, all bars ${good}/${scores.length}, centre off by ${median(centres).toFixed(0)} ms in ${centres.length}, level by ${median(levels).toFixed(0)} ms in ${levels.length}`,
     );
   }
 }

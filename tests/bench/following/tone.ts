@@ -47,7 +47,8 @@ export function toneEnvelope(random: Random, scene: Scene, plan: Plan): Envelope
     direct.re[i] = size * (x * Math.cos(turn) - y * Math.sin(turn));
     direct.im[i] = size * (x * Math.sin(turn) + y * Math.cos(turn));
   }
-  const column = scene.world === 'line' ? lineColumn(scene, plan, direct) : onePoleColumn(scene, plan, direct);
+  const column =
+    scene.world === 'line' ? lineColumn(scene, plan, direct) : onePoleColumn(scene, plan, direct);
   const share = scene.hand.apartShare;
   for (let i = 0; i < count; i += 1) {
     const [x, y] = share > 0 ? moved(direct, i, apart, share) : [direct.re[i], direct.im[i]];
