@@ -1,4 +1,4 @@
-import { reasonWords } from '../words/classroom.ts';
+import { POOLING_METHOD, reasonWords } from '../words/classroom.ts';
 import type { ClassResult } from './classResult.ts';
 
 /** Name of the form, as in public/schema/class.schema.json: another form gets another number. */
@@ -9,7 +9,7 @@ export function classJson(result: ClassResult): string {
   const { pooled, air, theoryMps } = result;
   const whole = {
     $schema: CLASS_SCHEMA,
-    method: 'random-effects mean (Paule & Mandel 1982), interval after Hartung & Knapp 2001',
+    method: POOLING_METHOD,
     pooled:
       pooled === null
         ? null

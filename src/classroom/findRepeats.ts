@@ -32,8 +32,11 @@ export function findRepeats(groups: readonly ClassGroup[]): ReadonlyMap<string, 
       repeats.set(left.id, { of: kept.id, why });
     }
   };
+  // The reasons stand in the class's file as they are.
   note(marksKey, 'same marks');
+  // eslint-disable-next-line bench/text-in-words
   note(({ experimentId }) => experimentId, 'earlier state of the same experiment');
+  // eslint-disable-next-line bench/text-in-words
   note((source) => (source.isNamed ? plainName(source.name) : null), 'same group again');
   return repeats;
 }

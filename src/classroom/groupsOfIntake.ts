@@ -5,10 +5,9 @@ import type { Experiment } from '../notebook/experiment.ts';
 import { measuredMarks } from '../notebook/measuredMarks.ts';
 import { solverMarks } from '../session/experiment/solverMarks.ts';
 import { marksOfRows } from '../solver/marksOfRows.ts';
+import { unnamedGroupWords } from '../words/classroom.ts';
+import { isGivenTitle } from '../words/titles.ts';
 import type { GroupSource } from './classGroup.ts';
-
-/** Titles that the bench gives by itself: they name nobody. */
-const UNNAMED = /^(experiment|lesson)?( \d+)?( \(copy( \d+)?\))*$/i;
 
 /** The groups in what was read from one file: a table may hold many. Empty for a recording or where nothing was read. */
 export function groupsOfIntake(intake: Intake): readonly GroupSource[] {
@@ -22,7 +21,7 @@ export function groupsOfIntake(intake: Intake): readonly GroupSource[] {
       return groupsOfRows(content.rows, fileName, stem);
     case 'results':
       return content.results.map((stated, index) => ({
-        name: stated.group === '' ? `${stem}, row ${index + 1}` : stated.group,
+        name: stated.group === '' ? unnamedGroupWords(stem, index + 1) : stated.group,
         isNamed: stated.group !== '',
         fileName,
         experimentId: null,
@@ -39,7 +38,7 @@ export function groupsOfIntake(intake: Intake): readonly GroupSource[] {
 
 function groupOfExperiment(experiment: Experiment, fileName: string, stem: string): GroupSource {
   const title = experiment.title.trim();
-  const isNamed = !UNNAMED.test(title);
+  const isNamed = !isGivenTitle(title);
   return {
     name: isNamed ? title : stem,
     isNamed,

@@ -1,12 +1,11 @@
 import { escapeMarkup } from '../report/markup.ts';
 import type { Picture } from '../report/plots/picture.ts';
-import { roundTicks } from '../report/plots/plot.ts';
+import { PLOT_FONTS, roundTicks } from '../report/plots/plot.ts';
 import type { PlotPalette } from '../report/plots/plot.ts';
-import { spreadWords } from '../words/classroom.ts';
-import { fixed } from '../words/numbers.ts';
+import { spreadPictureWords, spreadWords } from '../words/classroom.ts';
+import { unrounded } from '../words/numbers.ts';
 import type { ClassResult } from './classResult.ts';
 
-const TITLE = 'Spread of the class';
 const WIDTH = 760;
 const LEFT = 150;
 const RIGHT = 24;
@@ -20,7 +19,7 @@ const WIDEST = 4;
 /** The picture of a class's spread. */
 export function spreadPicture(result: ClassResult): Picture {
   return {
-    title: TITLE,
+    title: spreadPictureWords.title,
     words: spreadWords(result),
     svg: (palette) => spreadSvg(result, palette),
   };
@@ -58,7 +57,7 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
   const bottom = height - BOTTOM;
   const ticks = roundTicks(low, high, 8).map(
     (tick) =>
-      `<path d="M${x(tick)} ${TOP}V${bottom}" stroke="${palette.line}"/><text x="${x(tick)}" y="${bottom + 20}" text-anchor="middle">${tick}</text>`,
+      `<path d="M${x(tick)} ${TOP}V${bottom}" stroke="${palette.line}"/><text x="${x(tick)}" y="${bottom + 20}" text-anchor="middle">${unrounded(tick)}</text>`,
   );
   const band =
     pooled === null
@@ -77,7 +76,7 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
     const isBeyond = speedMps < low || speedMps > high;
     const beyond =
       isBeyond && isNamed
-        ? `<text x="${speedMps > high ? at - 12 : at + 12}" y="${y + 4}" text-anchor="${speedMps > high ? 'end' : 'start'}" font-size="12">${fixed(speedMps, 0)} ${speedMps > high ? '→' : '←'}</text>`
+        ? `<text x="${speedMps > high ? at - 12 : at + 12}" y="${y + 4}" text-anchor="${speedMps > high ? 'end' : 'start'}" font-size="12">${spreadPictureWords.beyond(speedMps)} ${speedMps > high ? '→' : '←'}</text>`
         : '';
     const name = isNamed
       ? `<text x="${LEFT - 10}" y="${y + 4}" text-anchor="end" font-size="12">${escapeMarkup(short(row.group.source.name))}</text>`
@@ -85,14 +84,14 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
     return `<path d="M${x(speedMps - halfMps)} ${y}H${x(speedMps + halfMps)}" stroke="${colour}" stroke-width="${isNamed ? 1.5 : 0.8}"/>${shape}${name}${beyond}`;
   });
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
-    `<title>${TITLE}</title><desc>${escapeMarkup(spreadWords(result))}</desc>`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" font-family="${PLOT_FONTS}" font-size="14" fill="${palette.ink}">`,
+    `<title>${escapeMarkup(spreadPictureWords.title)}</title><desc>${escapeMarkup(spreadWords(result))}</desc>`,
     `<rect width="${WIDTH}" height="${height}" fill="${palette.paper}"/>`,
-    `<text x="16" y="26" font-size="16" font-weight="600">Speed of sound, group by group</text>`,
+    `<text x="16" y="26" font-size="16" font-weight="600">${escapeMarkup(spreadPictureWords.heading)}</text>`,
     ...ticks,
     band,
     ...points,
-    `<text x="${(LEFT + WIDTH - RIGHT) / 2}" y="${height - 12}" text-anchor="middle">speed of sound, m/s (bars: 95 %)</text>`,
+    `<text x="${(LEFT + WIDTH - RIGHT) / 2}" y="${height - 12}" text-anchor="middle">${escapeMarkup(spreadPictureWords.axis)}</text>`,
     '</svg>',
   ].join('\n');
 }

@@ -2,6 +2,7 @@ import type { FollowedPlace } from '../resonance/following/followedPlace.ts';
 import type { LengthCheck } from '../resonance/lengthCheck/checkLength.ts';
 import type { CheckedReport } from '../session/recording/analyseRecording.ts';
 import { reportWarnings } from '../words/listening.ts';
+import { resonanceReason } from '../words/resonances.ts';
 
 /** One line of JSON for a file. The keys are a contract: see README. */
 export function analysisLine(file: string, report: CheckedReport): string {
@@ -11,13 +12,13 @@ export function analysisLine(file: string, report: CheckedReport): string {
     sampleRateHz: report.sampleRateHz,
     fork: report.fork,
     soundings: report.soundings.map(({ startS, endS, decayTimeS }) => ({ startS, endS, decayTimeS })),
-    resonances: report.resonances.map(({ timeS, centreS, riseDb, confidence, flaggedAtS, reason }) => ({
-      timeS,
-      centreS,
-      riseDb,
-      confidence,
-      ...(flaggedAtS === null ? {} : { flaggedAtS }),
-      reason,
+    resonances: report.resonances.map((resonance) => ({
+      timeS: resonance.timeS,
+      centreS: resonance.centreS,
+      riseDb: resonance.riseDb,
+      confidence: resonance.confidence,
+      ...(resonance.flaggedAtS === null ? {} : { flaggedAtS: resonance.flaggedAtS }),
+      reason: resonanceReason(resonance),
     })),
     check: report.check === null ? null : checkKeys(report.check),
     ...(report.following === null ? {} : { following: report.following.map(placeKeys) }),
@@ -52,7 +53,7 @@ export function analysisTable(file: string, report: CheckedReport): string {
   for (const resonance of report.resonances) {
     const said = resonance.flaggedAtS === null ? '' : `, flagged at ${resonance.flaggedAtS.toFixed(2)} s`;
     lines.push(
-      `  resonance  ${resonance.timeS.toFixed(2)} s  ${resonance.reason}; sure to ${(100 * resonance.confidence).toFixed(0)} %${said}`,
+      `  resonance  ${resonance.timeS.toFixed(2)} s  ${resonanceReason(resonance)}; sure to ${(100 * resonance.confidence).toFixed(0)} %${said}`,
     );
   }
   if (report.following !== null) {

@@ -4,6 +4,9 @@ import { mendRecord } from '../notebook/mendRecord.ts';
 import { migrateExperiment } from '../notebook/migrateExperiment.ts';
 import { readExperiment } from '../notebook/readExperiment.ts';
 import type { ExperimentReading } from '../notebook/readExperiment.ts';
+import type { RecordFault } from '../notebook/recordFault.ts';
+import { mendedNote } from '../words/mended.ts';
+import { fieldFaultWords, recordFaultWords } from '../words/recordFaults.ts';
 import type { Intake, IntakeFault } from './intakeTypes.ts';
 import { jsonDepth } from './jsonDepth.ts';
 
@@ -12,12 +15,10 @@ type Fields = Readonly<Record<string, unknown>>;
 /** Lists whose single items may be left out. */
 const LISTS = ['marks', 'deletedMarks', 'forks', 'places'] as const;
 const ITEM = new RegExp(`^(${LISTS.join('|')})\\[(\\d+)\\]`);
-const DANGLING = /^mark (.*): there is no (fork|place) “/s;
 /** What a class's result calls itself, as public/schema/class.schema.json has it. */
 const CLASS_SCHEMA = /^urn:air-column-bench:class:/;
 /** A mark may name a fork that was left out for a fault of its own, and what is measured now may, too. */
 const MOST_ROUNDS = 5;
-const NOT_PRESENT = /^present: there is no (fork|place) “/;
 
 /** Reads JSON text as an experiment. Where single items are faulty, the experiment without them is the good part. */
 export function readExperimentText(name: string, text: string): Intake {
@@ -60,12 +61,11 @@ export function readExperimentText(name: string, text: string): Intake {
   };
 }
 
-/** "marks[3].lengthM must be…" apart into the field and what is said of it. */
-function located(fault: string): IntakeFault {
-  const match = /^([\w.[\]]+) (must .*)$/s.exec(fault);
-  return match === null
-    ? { row: null, column: null, message: fault }
-    : { row: null, column: match[1] ?? null, message: match[2] ?? fault };
+/** The field and what is said of it. */
+function located(fault: RecordFault): IntakeFault {
+  return 'path' in fault
+    ? { row: null, column: fault.path, message: fieldFaultWords(fault) }
+    : { row: null, column: null, message: recordFaultWords(fault) };
 }
 
 /** What of the experiment can be used: numbers brought into their limits, faulty items left out; null: nothing. */
@@ -75,7 +75,7 @@ function goodPart(value: unknown, first: ExperimentReading): Experiment | null {
   let fields = migrated.record;
   let reading = first;
   for (let round = 0; round < MOST_ROUNDS && reading.kind === 'faults'; round += 1) {
-    const mended = mendRecord(fields, reading.outside);
+    const mended = mendRecord(fields, reading.outside, mendedNote);
     const rest = mended === fields ? withoutFaulty(fields, reading.faults) : mended;
     if (rest === null) return null;
     fields = rest;
@@ -86,17 +86,19 @@ function goodPart(value: unknown, first: ExperimentReading): Experiment | null {
 }
 
 /** The record without its faulty items; null where something else is wrong. */
-function withoutFaulty(fields: Fields, faults: readonly string[]): Fields | null {
+function withoutFaulty(fields: Fields, faults: readonly RecordFault[]): Fields | null {
   const bad = new Map(LISTS.map((list) => [list as string, new Set<number>()]));
   const badMarks = new Set<string>();
   let isPresentGone = false;
   for (const fault of faults) {
-    const item = ITEM.exec(fault);
-    const dangling = DANGLING.exec(fault);
-    if (item !== null) bad.get(item[1] ?? '')?.add(Number(item[2]));
-    else if (dangling !== null) badMarks.add(dangling[1] ?? '');
-    else if (NOT_PRESENT.test(fault)) isPresentGone = true;
-    else return null;
+    if (fault.code === 'dangling') {
+      if (fault.markId === null) isPresentGone = true;
+      else badMarks.add(fault.markId);
+      continue;
+    }
+    const item = 'path' in fault ? ITEM.exec(fault.path) : null;
+    if (item === null) return null;
+    bad.get(item[1] ?? '')?.add(Number(item[2]));
   }
   let rest = fields;
   for (const list of LISTS) {

@@ -23,12 +23,6 @@ export function hasColumn(readingM: number, zeroOffsetM: number): boolean {
   return isWithin(LIMITS.lengthM, columnM(readingM, zeroOffsetM));
 }
 
-/** Which readings a zero offset allows, as a record's fault says it. */
-export function columnRule(zeroOffsetM: number): string {
-  const { lowest, highest } = readingLimit(zeroOffsetM);
-  return `must be from ${lowest} to ${highest}, so that the zero offset of ${zeroOffsetM} leaves a column`;
-}
-
 /** The readings that are possible with a zero offset: both they and their columns are lengths. */
 export function readingLimit(zeroOffsetM: number): Limit {
   const { lowest, highest } = LIMITS.lengthM;

@@ -6,6 +6,7 @@ import type { Experiment, Fork, Place } from './experiment.ts';
 import type { Mark } from '../marks/mark.ts';
 import { readExperiment } from './readExperiment.ts';
 import type { ReadItems } from './readExperiment.ts';
+import type { RecordFault } from './recordFault.ts';
 import { recordBytes } from './recordBytes.ts';
 import type { KnownBytes } from './recordBytes.ts';
 
@@ -16,8 +17,8 @@ const LISTS = ['marks', 'deletedMarks', 'forks', 'places'] as const;
 export type KeepingFault =
   | { readonly code: 'list-full'; readonly list: (typeof LISTS)[number]; readonly most: number }
   | { readonly code: 'no-column'; readonly fault: ColumnFault }
-  /** What a reader of the record would say. */
-  | { readonly code: 'unreadable'; readonly fault: string }
+  /** What a reader of the record would find. */
+  | { readonly code: 'unreadable'; readonly fault: RecordFault }
   | { readonly code: 'too-large'; readonly bytes: number; readonly mostBytes: number };
 
 /**
@@ -43,7 +44,8 @@ export class KeepingRule {
     const fault = columnFault(experiment);
     if (fault !== null) return { code: 'no-column', fault };
     const reading = readExperiment(experiment, this.readItems);
-    if (reading.kind === 'faults') return { code: 'unreadable', fault: reading.faults.at(0) ?? '' };
+    const [unreadable] = reading.kind === 'faults' ? reading.faults : [];
+    if (unreadable !== undefined) return { code: 'unreadable', fault: unreadable };
     const bytes = recordBytes(experiment, this.bytes);
     if (bytes <= LARGEST_RECORD_BYTES || bytes <= recordBytes(before, this.bytes)) return null;
     return { code: 'too-large', bytes, mostBytes: LARGEST_RECORD_BYTES };

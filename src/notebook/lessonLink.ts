@@ -5,6 +5,7 @@ import type { ColumnEnds } from '../marks/mark.ts';
 import type { Experiment, Lesson } from './experiment.ts';
 import { newExperiment, newFork } from './newExperiment.ts';
 import { readLesson } from './readExperiment.ts';
+import type { RecordFault } from './recordFault.ts';
 import { RecordReader } from './recordReader.ts';
 
 /** What a lesson link carries: apparatus and rules, nothing about a person. */
@@ -25,23 +26,30 @@ export function lessonHash(plan: LessonPlan): string {
   return PREFIX + text.replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
 }
 
-/** Why a lesson can't be handed out as a link; null where it can. */
-export function lessonFault(plan: LessonPlan): string | null {
-  const { task } = plan.lesson;
-  if (task.length > LONGEST.task) {
-    return `The task has ${task.length} characters; ${LONGEST.task} is the most that a lesson link holds. Shorten it.`;
-  }
+/** Why a lesson can't be handed out as a link. */
+export type LessonFault =
+  | { readonly code: 'task-too-long'; readonly length: number; readonly longest: number }
+  | { readonly code: 'link-too-long'; readonly longest: number; readonly forks: number };
+
+/** Why an address that holds a lesson can't be used: what arrived is not whole, or has a fault. */
+export type LinkFault =
+  { readonly code: 'damaged' } | { readonly code: 'record'; readonly fault: RecordFault };
+
+/** Null where it can be handed out. */
+export function lessonFault(plan: LessonPlan): LessonFault | null {
+  const { length } = plan.lesson.task;
+  if (length > LONGEST.task) return { code: 'task-too-long', length, longest: LONGEST.task };
   if (lessonHash(plan).length <= LONGEST_LINK) return null;
-  return `The link would be longer than the ${LONGEST_LINK} characters that it may have: ${plan.forksHz.length} forks are too many for one lesson. Take forks out, or shorten the task.`;
+  return { code: 'link-too-long', longest: LONGEST_LINK, forks: plan.forksHz.length };
 }
 
 /**
  * Reads a lesson out of an address.
- * @returns the plan; null where the address holds no lesson; a message where it is damaged
+ * @returns the plan; null where the address holds no lesson
  */
-export function readLessonHash(hash: string): LessonPlan | null | { readonly fault: string } {
+export function readLessonHash(hash: string): LessonPlan | null | { readonly fault: LinkFault } {
   if (!hash.startsWith(PREFIX)) return null;
-  const damaged = { fault: 'This lesson link is damaged: ask for it again, and copy all of it.' };
+  const damaged = { fault: { code: 'damaged' } } as const;
   if (hash.length > LONGEST_LINK) return damaged;
   let value: unknown;
   try {
@@ -59,12 +67,8 @@ export function readLessonHash(hash: string): LessonPlan | null | { readonly fau
     travelM: reader.number('travelM', LIMITS.travelM),
     lesson: readLesson(reader.child('lesson')),
   };
-  const [fault] = reader.faults.texts;
-  if (fault !== undefined) {
-    return {
-      fault: `This lesson link can’t be used: ${fault} Ask for it again, made anew with the bench.`,
-    };
-  }
+  const [fault] = reader.faults.all;
+  if (fault !== undefined) return { fault: { code: 'record', fault } };
   return plan.forksHz.length > 0 ? plan : damaged;
 }
 

@@ -3,11 +3,42 @@ import type { Outside } from './recordReader.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
+/** What a field that may be mended holds. */
+export type MendedQuantity =
+  | 'inside-diameter'
+  | 'longest-column'
+  | 'reading-uncertainty'
+  | 'fork-uncertainty'
+  | 'measured-pitch'
+  | 'temperature'
+  | 'humidity'
+  | 'pressure'
+  | 'temperature-uncertainty'
+  | 'length'
+  | 'order'
+  | 'heard-pitch';
+
+/** A number outside of today's limits and what became of it. */
+export interface Mended {
+  /** The list and the number, from 1, of the item that it stood in; null where it was the experiment's own. */
+  readonly item: { readonly list: ItemList; readonly number: number } | null;
+  readonly quantity: MendedQuantity;
+  /** As it stood there, in the record's unit. */
+  readonly found: number;
+  /** The limit that was taken in its place; null where it was left out. */
+  readonly takenAs: number | null;
+}
+
+/** Writes what was mended into one line, for the experiment's note. */
+export type WriteMended = (mended: readonly Mended[]) => string;
+
+const ITEM_LISTS = ['forks', 'places', 'marks', 'deletedMarks'] as const;
+type ItemList = (typeof ITEM_LISTS)[number];
+
 /** How one field comes back within its limit: `empty`: as if it had not been read; `nearest`: the limit itself. */
 interface Mend {
   readonly field: RegExp;
-  readonly name: string;
-  readonly unit: string;
+  readonly quantity: MendedQuantity;
   readonly how: 'empty' | 'nearest';
   /** Fields beside it that mean nothing without it: emptied, too. */
   readonly with?: readonly string[];
@@ -15,64 +46,48 @@ interface Mend {
 
 /** A fork's stamp is not among them: neither is its fork anything without it, nor does another pitch do. */
 const MENDS: readonly Mend[] = [
-  { field: /^tube\.diameterM$/, name: 'inside diameter', unit: 'm', how: 'empty' },
-  { field: /^tube\.travelM$/, name: 'longest column', unit: 'm', how: 'nearest' },
-  {
-    field: /^rule\.readingStandardUncertaintyM$/,
-    name: 'reading uncertainty',
-    unit: 'm',
-    how: 'nearest',
-  },
-  { field: /^forks\[\d+\]\.standardUncertaintyHz$/, name: 'uncertainty', unit: 'Hz', how: 'nearest' },
+  { field: /^tube\.diameterM$/, quantity: 'inside-diameter', how: 'empty' },
+  { field: /^tube\.travelM$/, quantity: 'longest-column', how: 'nearest' },
+  { field: /^rule\.readingStandardUncertaintyM$/, quantity: 'reading-uncertainty', how: 'nearest' },
+  { field: /^forks\[\d+\]\.standardUncertaintyHz$/, quantity: 'fork-uncertainty', how: 'nearest' },
   {
     field: /^forks\[\d+\]\.(measuredHz|measuredStandardUncertaintyHz)$/,
-    name: 'measured pitch or its uncertainty',
-    unit: 'Hz',
+    quantity: 'measured-pitch',
     how: 'empty',
     with: ['measuredHz', 'measuredStandardUncertaintyHz'],
   },
-  { field: /^places\[\d+\]\.temperatureC$/, name: 'air temperature', unit: '°C', how: 'empty' },
-  { field: /^places\[\d+\]\.humidityPct$/, name: 'humidity', unit: '%', how: 'empty' },
-  { field: /^places\[\d+\]\.pressurePa$/, name: 'pressure', unit: 'Pa', how: 'empty' },
+  { field: /^places\[\d+\]\.temperatureC$/, quantity: 'temperature', how: 'empty' },
+  { field: /^places\[\d+\]\.humidityPct$/, quantity: 'humidity', how: 'empty' },
+  { field: /^places\[\d+\]\.pressurePa$/, quantity: 'pressure', how: 'empty' },
   {
     field: /^places\[\d+\]\.temperatureStandardUncertaintyC$/,
-    name: 'uncertainty of the temperature',
-    unit: '°C',
+    quantity: 'temperature-uncertainty',
     how: 'nearest',
   },
   {
     field: /^(marks|deletedMarks)\[\d+\]\.(lengthM|otherLengthM)$/,
-    name: 'length',
-    unit: 'm',
+    quantity: 'length',
     how: 'empty',
     with: ['lengthM', 'otherLengthM'],
   },
-  { field: /^(marks|deletedMarks)\[\d+\]\.order$/, name: 'order', unit: '', how: 'empty' },
+  { field: /^(marks|deletedMarks)\[\d+\]\.order$/, quantity: 'order', how: 'empty' },
   {
     field: /^(marks|deletedMarks)\[\d+\]\.evidence\.(frequencyHz|frequencyStandardUncertaintyHz)$/,
-    name: 'heard pitch or its uncertainty',
-    unit: 'Hz',
+    quantity: 'heard-pitch',
     how: 'empty',
     with: ['frequencyHz', 'frequencyStandardUncertaintyHz'],
   },
 ];
 
-/** What an item of a list is called; its number follows. */
-const ITEM_NAMES: Readonly<Record<string, string>> = {
-  forks: 'fork',
-  places: 'place',
-  marks: 'mark',
-  deletedMarks: 'deleted mark',
-};
-
 /**
  * The record with the numbers that stand outside of today's limits brought into them, as far as there is a way that
  * claims nothing new. What stood there is written into its note, so that nothing is lost. `record` is not touched.
  * @param outside  what `readExperiment` found in it
+ * @param write  makes the line for the note
  * @returns the very same record where nothing can be mended
  */
-export function mendRecord(record: Fields, outside: readonly Outside[]): Fields {
-  const words: string[] = [];
+export function mendRecord(record: Fields, outside: readonly Outside[], write: WriteMended): Fields {
+  const done: Mended[] = [];
   let mended = record;
   for (const { path, found, limit } of outside) {
     const mend = MENDS.find(({ field }) => field.test(path));
@@ -82,12 +97,12 @@ export function mendRecord(record: Fields, outside: readonly Outside[]): Fields 
     for (const field of [String(way.at(-1)), ...(mend.with ?? [])]) {
       mended = withField(mended, [...way.slice(0, -1), field], mend.how === 'empty' ? null : nearest);
     }
-    const became = mend.how === 'empty' ? 'left out' : `taken as ${nearest}`;
-    words.push(`${whereWords(way)}${mend.name} ${found} ${mend.unit}`.trim() + ` (${became})`);
+    const takenAs = mend.how === 'empty' ? null : nearest;
+    done.push({ item: itemOf(way), quantity: mend.quantity, found, takenAs });
   }
-  if (words.length === 0) return record;
+  if (done.length === 0) return record;
   const { note } = record;
-  const told = `Outside of what the bench works with: ${words.join('; ')}.`;
+  const told = write(done);
   const whole = typeof note === 'string' && note !== '' ? `${told}\n${note}` : told;
   // A note that leaves no room for it keeps all its own words.
   return whole.length > LONGEST.note ? record : { ...mended, note: whole };
@@ -101,9 +116,9 @@ function wayOf(path: string): (string | number)[] {
     .map((part) => (/^\d+$/.test(part) ? Number(part) : part));
 }
 
-function whereWords([list, index]: readonly (string | number)[]): string {
-  const name = ITEM_NAMES[String(list)];
-  return name === undefined || typeof index !== 'number' ? '' : `${name} ${index + 1}: `;
+function itemOf([first, index]: readonly (string | number)[]): Mended['item'] {
+  const list = ITEM_LISTS.find((name) => name === first);
+  return list === undefined || typeof index !== 'number' ? null : { list, number: index + 1 };
 }
 
 /** A copy of a value with one field within it changed; the same where the way leads nowhere. */

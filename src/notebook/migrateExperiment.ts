@@ -1,5 +1,5 @@
 import { SCHEMA_VERSION } from './experiment.ts';
-import { foundWords } from './foundWords.ts';
+import type { RecordFault } from './recordFault.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -19,21 +19,19 @@ const STEPS: Readonly<Record<number, (record: Fields) => Fields>> = {
  * the outcome. What is no record passes through as far as it can.
  * @returns the record, or what is wrong with it as a whole
  */
-export function migrateExperiment(value: unknown): { readonly record: Fields } | { readonly fault: string } {
-  if (!isFields(value)) return { fault: 'This isn’t an experiment: a JSON object was expected.' };
+export function migrateExperiment(
+  value: unknown,
+): { readonly record: Fields } | { readonly fault: RecordFault } {
+  if (!isFields(value)) return { fault: { code: 'no-object' } };
   let record = value;
   let version = ownVersion(record);
   if (typeof version === 'number' && Number.isInteger(version) && version > SCHEMA_VERSION) {
-    return {
-      fault: `schemaVersion is ${version}; this bench reads up to version ${SCHEMA_VERSION}. The record was made by a newer bench: open it there, or load this page anew.`,
-    };
+    return { fault: { code: 'newer-version', version, newest: SCHEMA_VERSION } };
   }
   while (version !== SCHEMA_VERSION) {
     const step = typeof version === 'number' && Object.hasOwn(STEPS, version) ? STEPS[version] : undefined;
     if (step === undefined) {
-      return {
-        fault: `schemaVersion is ${foundWords(version)}; a whole number from 1 to ${SCHEMA_VERSION} was expected. This may be a file of another program.`,
-      };
+      return { fault: { code: 'no-version', found: version, newest: SCHEMA_VERSION } };
     }
     record = step(record);
     version = ownVersion(record);

@@ -1,10 +1,11 @@
 import { LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
 import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
-import { columnRule, hasColumn } from '../marks/columnOfMark.ts';
+import { hasColumn } from '../marks/columnOfMark.ts';
 import { SCHEMA_VERSION } from './experiment.ts';
 import type { Experiment, Fork, GainCheckRecord, Lesson, Place } from './experiment.ts';
 import { migrateExperiment } from './migrateExperiment.ts';
+import type { RecordFault } from './recordFault.ts';
 import { RecordReader } from './recordReader.ts';
 import type { Outside, RecordFaults } from './recordReader.ts';
 
@@ -13,7 +14,7 @@ export type ExperimentReading =
   | { readonly kind: 'experiment'; readonly experiment: Experiment }
   | {
       readonly kind: 'faults';
-      readonly faults: readonly string[];
+      readonly faults: readonly RecordFault[];
       /** Those of them that are numbers outside of their limits. */
       readonly outside: readonly Outside[];
     };
@@ -75,11 +76,11 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
     ...(reader.raw('gainCheck') === undefined ? {} : { gainCheck: readGainCheck(reader.child('gainCheck')) }),
   };
   const { faults } = reader;
-  if (faults.texts.length === 0) findColumnFaults(experiment, faults);
-  const texts = [...faults.texts, ...danglingFaults(experiment)];
-  return texts.length === 0
+  if (faults.all.length === 0) findColumnFaults(experiment, faults);
+  const all = [...faults.all, ...danglingFaults(experiment)];
+  return all.length === 0
     ? { kind: 'experiment', experiment }
-    : { kind: 'faults', faults: texts, outside: faults.outside };
+    : { kind: 'faults', faults: all, outside: faults.outside };
 }
 
 /** Readings from which the rule's zero offset leaves no column. */
@@ -91,7 +92,7 @@ function findColumnFaults(experiment: Experiment, faults: RecordFaults): void {
         const found = mark[field];
         if (found === null || hasColumn(found, zeroOffsetM)) continue;
         const path = `${list}[${index}].${field}`;
-        faults.addOutside({ path, found, limit: LIMITS.lengthM }, columnRule(zeroOffsetM));
+        faults.addOutside({ path, found, limit: LIMITS.lengthM }, { kind: 'reading', zeroOffsetM });
       }
     }
   }
@@ -104,9 +105,9 @@ function readOnce(readItems: ReadItems) {
       const { source } = reader;
       const known = source === null ? undefined : readItems.get(source);
       if (known !== undefined) return known as T;
-      const faultsBefore = reader.faults.texts.length;
+      const faultsBefore = reader.faults.all.length;
       const item = read(reader);
-      if (source !== null && reader.faults.texts.length === faultsBefore) readItems.set(source, item);
+      if (source !== null && reader.faults.all.length === faultsBefore) readItems.set(source, item);
       return item;
     };
 }
@@ -197,7 +198,7 @@ function readEvidence(evidence: RecordReader): MarkEvidence {
 function readTrace(trace: RecordReader): LevelStretch {
   const toneDb = trace.numbers('toneDb', LONGEST.trace, LIMITS.traceDb, true);
   const roomDb = trace.numbers('roomDb', LONGEST.trace, LIMITS.traceDb);
-  trace.require(toneDb.length === roomDb.length, 'must have as many values in toneDb as in roomDb');
+  trace.requireSameLength(['toneDb', 'roomDb'], [toneDb.length, roomDb.length]);
   return {
     startS: trace.number('startS', LIMITS.timeS),
     stepS: trace.number('stepS', LIMITS.traceStepS),
@@ -207,22 +208,22 @@ function readTrace(trace: RecordReader): LevelStretch {
 }
 
 /** Ids that occur twice, and marks that point at a fork or place that isn't there. */
-function danglingFaults(experiment: Experiment): string[] {
-  const faults: string[] = [];
+function danglingFaults(experiment: Experiment): RecordFault[] {
+  const faults: RecordFault[] = [];
   const forkIds = new Set(experiment.forks.map((fork) => fork.id));
   const placeIds = new Set(experiment.places.map((place) => place.id));
   const allMarks = [...experiment.marks, ...experiment.deletedMarks];
-  if (forkIds.size !== experiment.forks.length) faults.push('forks: two forks have the same id.');
-  if (placeIds.size !== experiment.places.length) faults.push('places: two places have the same id.');
+  if (forkIds.size !== experiment.forks.length) faults.push({ code: 'same-id', list: 'forks' });
+  if (placeIds.size !== experiment.places.length) faults.push({ code: 'same-id', list: 'places' });
   if (new Set(allMarks.map((mark) => mark.id)).size !== allMarks.length) {
-    faults.push('marks: two marks have the same id.');
+    faults.push({ code: 'same-id', list: 'marks' });
   }
-  const users = [{ where: 'present', ...experiment.present }].concat(
-    allMarks.map((mark) => ({ where: `mark ${mark.id}`, ...mark })),
-  );
-  for (const { where, forkId, placeId } of users) {
-    if (!forkIds.has(forkId)) faults.push(`${where}: there is no fork “${forkId}” in this file.`);
-    if (!placeIds.has(placeId)) faults.push(`${where}: there is no place “${placeId}” in this file.`);
+  for (const { markId, forkId, placeId } of [
+    { ...experiment.present, markId: null },
+    ...allMarks.map((mark) => ({ ...mark, markId: mark.id })),
+  ]) {
+    if (!forkIds.has(forkId)) faults.push({ code: 'dangling', markId, to: 'fork', id: forkId });
+    if (!placeIds.has(placeId)) faults.push({ code: 'dangling', markId, to: 'place', id: placeId });
   }
   return faults;
 }

@@ -1,7 +1,9 @@
 import type { Experiment } from './experiment.ts';
 import { beginHistory } from './history.ts';
 import type { History } from './history.ts';
+import type { WriteMended } from './mendRecord.ts';
 import type { ExperimentReading, ReadItems } from './readExperiment.ts';
+import type { RecordFault } from './recordFault.ts';
 import { readKept } from './readKept.ts';
 import { readHistory } from './readHistory.ts';
 
@@ -14,32 +16,37 @@ export interface StoredRecord {
 
 export type StoredReading =
   | { readonly kind: 'history'; readonly history: History<Experiment> }
-  | { readonly kind: 'faults'; readonly faults: readonly string[] };
+  | { readonly kind: 'faults'; readonly faults: readonly RecordFault[] };
 
-/** Reads a stored experiment with its steps. Never throws, whatever the record holds. */
-export function readStored(stored: StoredRecord): StoredReading {
+/** Reads a stored experiment with its steps. Never throws, whatever the record holds. @param write  as for `readKept` */
+export function readStored(stored: StoredRecord, write: WriteMended): StoredReading {
   const readItems: ReadItems = new WeakMap();
-  const reading = readRecord(stored.experiment, readItems);
+  const reading = readRecord(stored.experiment, write, readItems);
   if (reading.kind === 'faults') return reading;
-  return { kind: 'history', history: withSteps(stored.history, reading.experiment, readItems) };
+  return { kind: 'history', history: withSteps(stored.history, reading.experiment, write, readItems) };
 }
 
-/** Reads a stored experiment alone. Never throws, whatever the record holds. */
-export function readRecord(record: unknown, readItems?: ReadItems): ExperimentReading {
+/** Reads a stored experiment alone. Never throws, whatever the record holds. @param write  as for `readKept` */
+export function readRecord(record: unknown, write: WriteMended, readItems?: ReadItems): ExperimentReading {
   try {
-    return readKept(record, readItems);
+    return readKept(record, write, readItems);
   } catch (error) {
     // A record that even its reader can't take must not hide the others.
-    const detail = error instanceof Error ? error.message : String(error);
-    return { kind: 'faults', faults: [`This record can’t be read (${detail}).`], outside: [] };
+    const said = error instanceof Error ? error.message : String(error);
+    return { kind: 'faults', faults: [{ code: 'unreadable', said }], outside: [] };
   }
 }
 
 /** The state is never given up for its steps. */
-function withSteps(steps: unknown, present: Experiment, readItems: ReadItems): History<Experiment> {
+function withSteps(
+  steps: unknown,
+  present: Experiment,
+  write: WriteMended,
+  readItems: ReadItems,
+): History<Experiment> {
   if (steps === null) return beginHistory(present);
   try {
-    return readHistory(steps, present, readItems);
+    return readHistory(steps, present, write, readItems);
   } catch {
     return beginHistory(present);
   }

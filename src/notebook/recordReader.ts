@@ -1,11 +1,11 @@
 import { isWithin } from '../limits/limits.ts';
 import type { Limit } from '../limits/limits.ts';
 import { wellFormed } from '../limits/texts.ts';
-import { foundWords } from './foundWords.ts';
+import type { FieldRule, RecordFault } from './recordFault.ts';
 
 /** A number that stands outside of its limit: nothing else is wrong with its field. */
 export interface Outside {
-  /** As in a fault's words: marks[3].lengthM. */
+  /** As in a fault: marks[3].lengthM. */
   readonly path: string;
   readonly found: number;
   readonly limit: Limit;
@@ -13,15 +13,13 @@ export interface Outside {
 
 /** What is wrong with a record. */
 export class RecordFaults {
-  /** Every fault in words. */
-  readonly texts: string[] = [];
+  readonly all: RecordFault[] = [];
   /** Those among them that are numbers outside of their limits. */
   readonly outside: Outside[] = [];
 
-  /** @param what  follows the path in the fault's words, “must be …” */
-  addOutside(outside: Outside, what: string): void {
+  addOutside(outside: Outside, rule: FieldRule): void {
     this.outside.push(outside);
-    this.texts.push(`${outside.path} ${what}, but it is ${foundWords(outside.found)}.`);
+    this.all.push({ code: 'field', path: outside.path, rule, found: outside.found });
   }
 }
 
@@ -43,7 +41,7 @@ export class RecordReader {
     this.isObject = typeof value === 'object' && value !== null && !Array.isArray(value);
     this.source = this.isObject ? (value as object) : null;
     this.fields = this.isObject ? (value as Record<string, unknown>) : {};
-    if (!this.isObject && path !== '') this.fault('', 'must be an object', value);
+    if (!this.isObject && path !== '') this.fault('', { kind: 'object' }, value);
   }
 
   /** The field as it stands; undefined where it is missing or inherited. */
@@ -55,7 +53,7 @@ export class RecordReader {
   text(name: string, longest: number): string {
     const value = this.raw(name);
     if (typeof value === 'string' && value.length <= longest) return wellFormed(value);
-    return this.fault(name, `must be text of at most ${longest} characters`, value, '');
+    return this.fault(name, { kind: 'text', longest }, value, '');
   }
 
   textOrNull(name: string, longest: number): string | null {
@@ -65,7 +63,7 @@ export class RecordReader {
   number(name: string, limit: Limit): number {
     const value = this.raw(name);
     if (typeof value === 'number' && isWithin(limit, value)) return value;
-    const rule = rangeWords(limit);
+    const rule: FieldRule = { kind: 'number', limit };
     // An endless one is no number that anybody wrote.
     if (typeof value !== 'number' || !Number.isFinite(value))
       return this.fault(name, rule, value, limit.lowest);
@@ -80,18 +78,18 @@ export class RecordReader {
   wholeOrNull(name: string, limit: Limit): number | null {
     const value = this.numberOrNull(name, limit);
     if (value === null || Number.isInteger(value)) return value;
-    return this.fault(name, 'must be a whole number', value, limit.lowest);
+    return this.fault(name, { kind: 'whole-number' }, value, limit.lowest);
   }
 
   flag(name: string): boolean {
     const value = this.raw(name);
-    return typeof value === 'boolean' ? value : this.fault(name, 'must be true or false', value, false);
+    return typeof value === 'boolean' ? value : this.fault(name, { kind: 'flag' }, value, false);
   }
 
   choice<T extends string>(name: string, choices: readonly T[]): T {
     const value = this.raw(name);
     const found = choices.find((choice) => choice === value);
-    return found ?? this.fault(name, `must be one of ${choices.join(', ')}`, value, choices.at(0));
+    return found ?? this.fault(name, { kind: 'choice', choices }, value, choices.at(0));
   }
 
   child(name: string): RecordReader {
@@ -105,7 +103,7 @@ export class RecordReader {
   list(name: string, longest: number): readonly RecordReader[] {
     const value = this.raw(name);
     if (!Array.isArray(value) || value.length > longest) {
-      return this.fault(name, `must be a list of at most ${longest}`, value, []);
+      return this.fault(name, { kind: 'list', longest }, value, []);
     }
     return value.map((item, index) => new RecordReader(`${this.pathTo(name)}[${index}]`, item, this.faults));
   }
@@ -116,30 +114,26 @@ export class RecordReader {
   numbers(name: string, longest: number, limit: Limit, mayBeNull = false): readonly (number | null)[] {
     const value = this.raw(name);
     if (!Array.isArray(value) || value.length > longest) {
-      return this.fault(name, `must be a list of at most ${longest}`, value, []);
+      return this.fault(name, { kind: 'list', longest }, value, []);
     }
     const isGood = (item: unknown): boolean =>
       typeof item === 'number' ? isWithin(limit, item) : mayBeNull && item === null;
     const bad = value.findIndex((item) => !isGood(item));
     if (bad < 0) return value.slice() as (number | null)[];
-    return this.fault(`${name}[${bad}]`, rangeWords(limit), value[bad], []);
+    return this.fault(`${name}[${bad}]`, { kind: 'number', limit }, value[bad], []);
   }
 
-  /** Notes a fault of this object as a whole unless `isGood`. */
-  require(isGood: boolean, rule: string): void {
-    if (!isGood) this.faults.texts.push(`${this.path} ${rule}.`);
+  /** Notes a fault unless two of this object's lists have the same length. */
+  requireSameLength(lists: readonly [string, string], lengths: readonly [number, number]): void {
+    if (lengths[0] !== lengths[1]) this.faults.all.push({ code: 'unequal-lists', path: this.path, lists });
   }
 
   private pathTo(name: string): string {
     return [this.path, name].filter((part) => part !== '').join('.');
   }
 
-  private fault<T>(name: string, rule: string, found: unknown, standIn?: T): T {
-    this.faults.texts.push(`${this.pathTo(name)} ${rule}, but it is ${foundWords(found)}.`);
+  private fault<T>(name: string, rule: FieldRule, found: unknown, standIn?: T): T {
+    this.faults.all.push({ code: 'field', path: this.pathTo(name), rule, found });
     return standIn as T;
   }
-}
-
-function rangeWords({ lowest, highest }: Limit): string {
-  return `must be a number from ${lowest} to ${highest}`;
 }

@@ -1,7 +1,7 @@
 import { encodeWav } from '../capture/wav.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import type { KeptSound } from '../notebook/keptSound.ts';
-import { cueLabel } from './cueLabel.ts';
+import { cueLabel } from '../words/cueLabel.ts';
 
 /**
  * A kept sound as a WAV file of 16 bits, its marks as cue points with labels.

@@ -1,10 +1,11 @@
 import type { CaptureFailure, CaptureHold } from '../capture/soundSource.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import type { KeepingFault } from '../notebook/keepingRule.ts';
+import type { RecordFault } from '../notebook/recordFault.ts';
 import type { StorageFault } from '../notebook/storageFault.ts';
 import type { CaptureTrust } from './hearing/captureTrust.ts';
 import type { ListeningReport } from './hearing/listeningTypes.ts';
-import type { NotLoaded } from './experiment/keeping.ts';
+import type { NotLoaded } from './experiment/loaded.ts';
 
 /** What the session has to say. */
 export type News =
@@ -40,7 +41,7 @@ export type News =
   | { readonly code: 'change-refused'; readonly fault: KeepingFault }
   /** Of the page itself: something didn't follow a change, or listening couldn't. */
   | { readonly code: 'page-fault'; readonly what: 'follow' | 'hearing' }
-  | { readonly code: 'last-unreadable'; readonly faults: readonly string[] }
+  | { readonly code: 'last-unreadable'; readonly faults: readonly RecordFault[] }
   | { readonly code: 'changes-not-saved'; readonly title: string; readonly fault: StorageFault }
   | { readonly code: 'not-opened' | 'not-duplicated'; readonly why: NotLoaded }
   | { readonly code: 'copy-open'; readonly title: string }

@@ -17,6 +17,7 @@ import { Hearing } from './hearing/hearing.ts';
 import { Keeping } from './experiment/keeping.ts';
 import type { KeepingOutside } from './experiment/keeping.ts';
 import type { CreateListening } from './hearing/listeningLike.ts';
+import type { Resonance } from './hearing/listeningTypes.ts';
 import type { Outcome } from './experiment/outcome.ts';
 import { Topics } from './topics.ts';
 import type { Topic } from './topics.ts';
@@ -29,6 +30,8 @@ export interface SessionOutside extends KeepingOutside {
   now(): string;
   newId(): string;
   createListening: CreateListening;
+  /** Why a resonance was flagged, in one line for a person: it is kept with the mark. */
+  reasonOf(resonance: Resonance): string;
   solve(experiment: Experiment, known?: SolvedGroups): Outcome;
   /** Answers what takes time beside the page; absent where all is answered on the page. */
   readonly answerElsewhere?: AskElsewhere;
@@ -107,6 +110,7 @@ export class Session {
         change: (step, make) => this.change(step, make),
         amend: (make) => this.amend(make),
         isOnlyShown: () => this.isOnlyShown(),
+        reasonOf: (resonance) => outside.reasonOf(resonance),
         tell: (kind, news, holds) => this.tell(kind, news, holds),
         announce: (topic) => this.topics.announce(topic),
       },

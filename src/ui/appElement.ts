@@ -27,6 +27,7 @@ import './parts/noticeElement.ts';
 import './records/keepingBarElement.ts';
 import './stage/stageElement.ts';
 import './stage/stripElement.ts';
+import { linkFaultWords } from '../words/lessonLink.ts';
 
 /** One press of an arrow, m: the handle's own step. */
 const KEY_STEP_M = 0.001;
@@ -151,7 +152,7 @@ export class AppElement extends PartElement {
     if (plan !== null) history.replaceState(null, '', '#measure');
     await this.goTo(viewOf(location.hash));
     if (plan === null) return;
-    if ('fault' in plan) this.session.tell('problem', plan.fault);
+    if ('fault' in plan) this.session.tell('problem', linkFaultWords(plan.fault));
     else await this.session.experiments.openLesson(plan);
   }
 

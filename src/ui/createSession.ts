@@ -6,6 +6,8 @@ import type { AskElsewhere } from '../session/experiment/answers.ts';
 import { solveExperiment } from '../session/experiment/solveExperiment.ts';
 import { Session } from '../session/session.ts';
 import { Listening } from '../session/hearing/listening.ts';
+import { mendedNote } from '../words/mended.ts';
+import { resonanceReason } from '../words/resonances.ts';
 import type { AnswersInWorker } from './answers/answersInWorker.ts';
 
 /** The session of this page, joined to the browser's clock, storage and sources of chance. */
@@ -20,6 +22,8 @@ export function createSession(): Session {
     tabMemory,
     draftPlace,
     createListening: (options) => new Listening(options),
+    reasonOf: resonanceReason,
+    writeMended: mendedNote,
     solve: solveExperiment,
     onFault: (error) => console.error(error),
     answerElsewhere: lateWorker(),

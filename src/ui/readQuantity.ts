@@ -12,6 +12,7 @@ import {
 } from '../marks/parseQuantities.ts';
 import { LENGTH_UNITS, parseQuantity } from '../marks/parseQuantity.ts';
 import type { TypedUnit } from '../marks/parseQuantity.ts';
+import { quantityWords } from '../words/page/quantities.ts';
 
 /** One kind of quantity that is typed on the page: the unit it is shown in, and how it is read. */
 export interface QuantityKind {
@@ -31,55 +32,55 @@ const MPS: TypedUnit = { symbol: 'm/s', scale: 1 };
 /** Everything typed on the page except the lengths of marks. What is taken stands in `LIMITS`. */
 export const QUANTITIES = {
   forkHz: {
-    name: 'pitch',
+    name: quantityWords.pitch,
     unit: 'Hz',
     read: (text: string) => scaled(parseStamp(text), (read) => read.frequencyHz),
   },
   uncertaintyHz: {
-    name: 'uncertainty',
+    name: quantityWords.uncertainty,
     unit: 'Hz',
     digits: 3,
     read: (text: string) =>
-      scaled(parseForkUncertainty(text, 'uncertainty'), (read) => read.standardUncertaintyHz),
+      scaled(parseForkUncertainty(text, quantityWords.uncertainty), (read) => read.standardUncertaintyHz),
   },
   diameterMm: {
-    name: 'diameter',
+    name: quantityWords.diameter,
     unit: 'mm',
     read: (text: string) => scaled(parseDiameter(text), (read) => read.diameterM * 1000),
   },
-  travelCm: plain('longest column', CENTIMETRES, LIMITS.travelM, 'cm, mm or m'),
-  zeroOffsetCm: plain('zero offset', CENTIMETRES, LIMITS.zeroOffsetM, 'cm, mm or m'),
+  travelCm: plain(quantityWords.travel, CENTIMETRES, LIMITS.travelM, quantityWords.lengthUnits),
+  zeroOffsetCm: plain(quantityWords.zeroOffset, CENTIMETRES, LIMITS.zeroOffsetM, quantityWords.lengthUnits),
   readingMm: {
-    name: 'reading uncertainty',
+    name: quantityWords.reading,
     unit: 'mm',
     read: (text: string) =>
       scaled(
-        parseReadingUncertainty(text, 'reading uncertainty'),
+        parseReadingUncertainty(text, quantityWords.reading),
         (read) => read.standardUncertaintyM * 1000,
       ),
   },
   temperatureC: {
-    name: 'temperature',
+    name: quantityWords.temperature,
     unit: '°C',
     read: (text: string) => scaled(parseTemperature(text), (read) => read.temperatureC),
   },
   temperatureUncertaintyC: plain(
-    'uncertainty',
+    quantityWords.uncertainty,
     { '': KELVIN, c: KELVIN, k: KELVIN },
     LIMITS.temperatureStandardUncertaintyC,
-    '°C or K',
+    quantityWords.kelvinUnits,
   ),
   humidityPct: {
-    name: 'humidity',
+    name: quantityWords.humidity,
     unit: '%',
     read: (text: string) => scaled(parseHumidity(text), (read) => read.humidityPct),
   },
   pressureHpa: {
-    name: 'pressure',
+    name: quantityWords.pressure,
     unit: 'hPa',
     read: (text: string) => scaled(parsePressure(text), (read) => read.pressurePa / 100),
   },
-  speedMps: plain('speed', { '': MPS, 'm/s': MPS }, LIMITS.speedMps, 'm/s'),
+  speedMps: plain(quantityWords.speed, { '': MPS, 'm/s': MPS }, LIMITS.speedMps, quantityWords.speedUnits),
 } as const satisfies Record<string, QuantityKind>;
 
 /** A quantity that only this page reads; its value is in the unit of a plain number. */

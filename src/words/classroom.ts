@@ -109,6 +109,23 @@ export function reasonWords({ group, reason }: Pick<SpokenGroup, 'group' | 'reas
   return group.problems.length === 0 ? null : solverWarningWords(group.problems, nameMark).join(' ');
 }
 
+/** How the groups' results become one, as the class's file says it. */
+export const POOLING_METHOD =
+  'random-effects mean (Paule & Mandel 1982), interval after Hartung & Knapp 2001';
+
+export const spreadPictureWords = {
+  title: 'Spread of the class',
+  heading: 'Speed of sound, group by group',
+  axis: 'speed of sound, m/s (bars: 95 %)',
+  /** Where a group lies beyond the picture's edge. */
+  beyond: (speedMps: number) => fixed(speedMps, 0),
+} as const;
+
+/** A group that a table of results doesn't name. @param table  the file's name without its ending */
+export function unnamedGroupWords(table: string, row: number): string {
+  return `${table}, row ${row}`;
+}
+
 /** What the picture of the class's spread shows, for those who don't see it. */
 export function spreadWords({ rows, pooled }: Pick<SpokenClass, 'rows' | 'pooled'>): string {
   const outlying = rows.filter(({ state }) => state === 'outlying').length;

@@ -4,6 +4,7 @@ import { trustWords } from './captureTrust.ts';
 import { reportWarnings } from './listening.ts';
 import { counted, fixed, plural } from './numbers.ts';
 import { FAULT_WORDS } from './pageFaults.ts';
+import { firstFaultWords } from './recordFaults.ts';
 import { keepingFaultWords, notLoadedWords, tooLongWords } from './records.ts';
 import { storageFaultWords } from './storageFaults.ts';
 
@@ -50,7 +51,7 @@ export function newsWords(news: News | string): string {
     case 'store-erased':
       return 'What this browser had stored for the page was erased. The open experiment is saved again; others and kept sound are gone from this device.';
     case 'last-unreadable':
-      return `The last experiment couldn’t be read: ${news.faults.at(0) ?? ''} It is kept as it is, under Records.`;
+      return `The last experiment couldn’t be read: ${firstFaultWords(news.faults)} It is kept as it is, under Records.`;
     case 'changes-not-saved':
       return `The last changes of “${news.title}” weren’t saved: ${storageFaultWords(news.fault)}`;
     case 'not-opened':

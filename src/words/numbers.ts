@@ -75,6 +75,11 @@ function raised(exponent: number): string {
   return exponent < 0 ? `⁻${digits}` : digits;
 }
 
+/** A number that is round already, such as one on an axis, with all its digits and a true minus sign. */
+export function unrounded(value: number): string {
+  return String(value).replace('-', MINUS);
+}
+
 /** With at most two decimals, without zeros at their end: 512, 341.3. */
 export function short(value: number): string {
   return String(Number(value.toFixed(2)));

@@ -1,7 +1,8 @@
 import type { KeepingFault } from '../notebook/keepingRule.ts';
-import type { NotLoaded } from '../session/experiment/keeping.ts';
+import type { NotLoaded } from '../session/experiment/loaded.ts';
 import { columnFaultWords } from './columnFaults.ts';
 import { fixed } from './numbers.ts';
+import { firstFaultWords, recordFaultWords } from './recordFaults.ts';
 import { storageFaultWords } from './storageFaults.ts';
 
 /** A text that is longer than an experiment may hold, and what to do. */
@@ -36,7 +37,7 @@ export function keepingFaultWords(fault: KeepingFault): string {
     case 'no-column':
       return columnFaultWords(fault.fault);
     case 'unreadable':
-      return `That can’t be kept: ${fault.fault}`;
+      return `That can’t be kept: ${recordFaultWords(fault.fault)}`;
     case 'too-large':
       return `The experiment would have ${fixed(fault.bytes / 1e6, 1)} MB; its file may have ${fixed(fault.mostBytes / 1e6, 0)} MB. Begin another one for more (Records), or shorten its notes.`;
   }
@@ -48,7 +49,7 @@ export function notLoadedWords(loaded: NotLoaded): string {
     case 'missing':
       return 'it is no longer there.';
     case 'unreadable':
-      return `${loaded.faults.at(0) ?? ''} Under Records it can be saved as it is.`;
+      return `${firstFaultWords(loaded.faults)} Under Records it can be saved as it is.`;
     case 'refused':
       return storageFaultWords(loaded.fault);
   }

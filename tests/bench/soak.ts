@@ -122,6 +122,8 @@ const session = new Session({
   createHold: () => freeHold,
   tabMemory: { get: () => null, set: () => undefined },
   createListening: (options) => new Listening(options),
+  reasonOf: () => '',
+  writeMended: () => '',
   solve: () => ({ places: [] }),
   draftPlace: { get: () => null, set: () => undefined },
   onFault: (error) => {

@@ -54,6 +54,5 @@ function flag(passage: number, timeS: number): Resonance {
     halfPowerEndS: timeS + 0.1,
     soundingIndex: null,
     flaggedAtS: timeS,
-    reason: 'a coded passage',
   };
 }

@@ -34,5 +34,4 @@ export const passageAt = (
   halfPowerEndS: timeS + 0.1,
   soundingIndex,
   flaggedAtS,
-  reason: 'a test',
 });

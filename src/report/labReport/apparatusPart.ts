@@ -1,8 +1,15 @@
-import type { Experiment, Fork, Place } from '../../notebook/experiment.ts';
+import type { ColumnEnds } from '../../marks/mark.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
+import {
+  airWords,
+  apparatusPartWords,
+  forkWords,
+  ruleWords,
+  tubeWords,
+} from '../../words/report/labReport.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
-import { fixed, roundPair, stampedHertz } from '../../words/numbers.ts';
 import { MOST_LINES_PRINTED } from './mostPrinted.ts';
 
 type Fact = readonly [name: string, words: string];
@@ -15,26 +22,21 @@ export function apparatusPart(experiment: Experiment): Markup {
   const forks = experiment.forks.filter((fork) => usedForks.has(fork.id));
   const places = experiment.places.filter((place) => usedPlaces.has(place.id));
   const labels = placeLabels(experiment);
+  const words = apparatusPartWords;
   const facts: Fact[] = [
-    ...linesOf(forks.length > 0 ? forks : experiment.forks, 'Further forks', (fork) => [
-      'Fork',
+    ...linesOf(forks.length > 0 ? forks : experiment.forks, words.forksLeft, (fork) => [
+      words.fork,
       forkWords(fork),
     ]),
-    [
-      'Tube',
-      `${tube.diameterM === null ? 'inside diameter not measured' : `inside diameter ${fixed(tube.diameterM * 1000, 1)} mm`}; ${endsWords(experiment)}`,
-    ],
-    [
-      'Rule',
-      `one reading ± ${fixed(rule.readingStandardUncertaintyM * 1000, 1)} mm (standard uncertainty, finding the resonance included); it reads ${fixed(rule.zeroOffsetM * 1000, 1)} mm at no length`,
-    ],
-    ...linesOf(places.length > 0 ? places : experiment.places, 'Further places', (place) => [
-      `Air, ${labels.get(place.id) ?? ''}`,
+    [words.tube, tubeWords(tube.diameterM, usedEnds(experiment))],
+    [words.rule, ruleWords(rule.readingStandardUncertaintyM, rule.zeroOffsetM)],
+    ...linesOf(places.length > 0 ? places : experiment.places, words.placesLeft, (place) => [
+      words.air(labels.get(place.id) ?? ''),
       airWords(place),
     ]),
   ];
-  return markup`<section><h2>Apparatus</h2><table class="facts"><tbody>${facts.map(
-    ([name, words]) => markup`<tr><th scope="row">${name}</th><td>${words}</td></tr>`,
+  return markup`<section><h2>${words.heading}</h2><table class="facts"><tbody>${facts.map(
+    ([name, fact]) => markup`<tr><th scope="row">${name}</th><td>${fact}</td></tr>`,
   )}</tbody></table></section>`;
 }
 
@@ -42,33 +44,12 @@ export function apparatusPart(experiment: Experiment): Markup {
 function linesOf<T>(items: readonly T[], rest: string, line: (item: T) => Fact): Fact[] {
   const left = items.length - MOST_LINES_PRINTED;
   const lines = items.slice(0, MOST_LINES_PRINTED).map(line);
-  return left > 0 ? [...lines, [rest, `${left}, not printed; the table of marks holds them`]] : lines;
+  return left > 0 ? [...lines, [rest, apparatusPartWords.left(left)]] : lines;
 }
 
-function forkWords(fork: Fork): string {
-  const stamped = `stamped ${stampedHertz(fork.nominalHz)} Hz`;
-  if (fork.measuredHz === null || !(fork.measuredStandardUncertaintyHz ?? 0))
-    return `${stamped} ± ${fixed(fork.standardUncertaintyHz, 2)} Hz (standard uncertainty)`;
-  const pair = roundPair(fork.measuredHz, fork.measuredStandardUncertaintyHz ?? 1);
-  return `${stamped}, measured ${pair.value} ± ${pair.uncertainty} Hz (standard uncertainty): the measured pitch counts`;
-}
-
-function endsWords({ marks, present }: Experiment): string {
+/** The ends that the marks were made with; those that are set now where there are none. */
+function usedEnds({ marks, present }: Experiment): readonly ColumnEnds[] {
   const used = new Set(marks.map((mark) => mark.ends));
   if (used.size === 0) used.add(present.ends);
-  return [...used]
-    .map((ends) => (ends === 'closed' ? 'closed at one end' : 'open at both ends'))
-    .join(' and ');
-}
-
-function airWords(place: Place): string {
-  const { temperatureC, humidityPct, pressurePa } = place;
-  const parts = [
-    temperatureC === null
-      ? 'temperature not read'
-      : `${fixed(temperatureC, 1)} ± ${fixed(place.temperatureStandardUncertaintyC, 1)} °C (standard uncertainty)`,
-    humidityPct === null ? 'humidity not read' : `${fixed(humidityPct, 0)} % humidity`,
-    pressurePa === null ? 'pressure not read' : `${fixed(pressurePa / 100, 0)} hPa`,
-  ];
-  return parts.join(', ');
+  return [...used];
 }

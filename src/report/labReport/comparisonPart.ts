@@ -4,6 +4,7 @@ import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { placeSpeeds, temperaturePlot } from '../plots/temperaturePlot.ts';
+import { comparisonPartWords, comparisonsLeftWords } from '../../words/report/labReport.ts';
 import { resultLines } from '../../words/result.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import { figurePart } from './figurePart.ts';
@@ -18,7 +19,7 @@ export function comparisonPart({
   pairsLeftOut = 0,
 }: LabReportInput): Markup {
   if (hidesTheory(experiment)) {
-    return markup`<section><h2>Comparison</h2><p>Theory is not shown in this lesson.</p></section>`;
+    return markup`<section><h2>${comparisonPartWords.headingHidden}</h2><p>${comparisonPartWords.hidden}</p></section>`;
   }
   const nameGroup = groupNames(experiment, 'place');
   const between = comparisons.map((comparison) => markup`<li>${comparisonWords(comparison, nameGroup)}</li>`);
@@ -27,29 +28,13 @@ export function comparisonPart({
   const solved = solvedPlaces(places);
   const withTheory = solved.slice(0, MOST_LINES_PRINTED).map(({ placeId, solution }) => {
     const difference = resultLines(solution).facts.find(({ kind }) => kind === 'difference')?.value;
-    const { agreement } = solution;
-    const words =
-      difference === undefined || agreement === null
-        ? 'the air’s temperature wasn’t noted, so theory gives no speed to compare with.'
-        : `measured minus theory is ${difference}.`;
-    return markup`<li>${labels.get(placeId) ?? ''}: ${words}</li>`;
+    return markup`<li>${comparisonPartWords.place(labels.get(placeId) ?? '', difference ?? null)}</li>`;
   });
+  const left = comparisonsLeftWords(solved.length - withTheory.length, pairsLeftOut);
   const plot = speeds.length === 0 ? null : temperaturePlot(speeds);
-  return markup`<section><h2>Comparison with theory</h2>
-<p>Theory is the speed of sound in air at the noted temperature, humidity and pressure (Cramer 1993).</p>
+  return markup`<section><h2>${comparisonPartWords.heading}</h2>
+<p>${comparisonPartWords.theory}</p>
 <ul>${withTheory}${between}</ul>
-${leftOutWords(solved.length - withTheory.length, pairsLeftOut)}
+${left === null ? null : markup`<p class="small">${left}</p>`}
 ${plot === null ? null : figurePart(plot)}</section>`;
-}
-
-/** What a report of very many places doesn't print. */
-function leftOutWords(places: number, pairs: number): Markup | null {
-  if (places <= 0 && pairs === 0) return null;
-  const parts = [
-    places <= 0 ? '' : `${places} further places are in the table “Result” under Records.`,
-    pairs === 0
-      ? ''
-      : `${pairs} further pairs of places are not printed: Compare on the page sets any two against each other.`,
-  ];
-  return markup`<p class="small">${parts.filter((part) => part !== '').join(' ')}</p>`;
 }

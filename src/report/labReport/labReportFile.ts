@@ -1,14 +1,15 @@
+import { reportWords } from '../../words/report/labReport.ts';
 import { markup, trusted } from '../markup.ts';
 import { labReport } from './labReport.ts';
 import type { LabReportInput } from './labReportInput.ts';
 import { LAB_REPORT_STYLE } from './labReportStyle.ts';
 
 /** Nothing may run and nothing may be fetched, should the file be tampered with. */
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
+const POLICY = ["default-src 'none'", "style-src 'unsafe-inline'"].join('; ');
 
 /** The report as one HTML file: no script, nothing from outside. */
 export function labReportFile(input: LabReportInput): string {
-  const title = input.experiment.title.trim() === '' ? 'Air column report' : input.experiment.title;
+  const title = input.experiment.title.trim() === '' ? reportWords.fileTitle : input.experiment.title;
   return markup`<!doctype html>
 <html lang="en">
 <head>

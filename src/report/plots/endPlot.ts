@@ -1,7 +1,6 @@
 import { LOW_FREQUENCY_END_RATIO } from '../../air/endCorrection.ts';
 import type { EndRatio } from '../../solver/endRatio.ts';
-import { fixed, roundPair } from '../../words/numbers.ts';
-import { listOfSome } from './listOfSome.ts';
+import { endPlotWords } from '../../words/report/endPlot.ts';
 import { MOST_LABELS } from './plot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
@@ -37,10 +36,10 @@ export function endPlot(tubes: readonly EndPoint[], line: EndRatio | null): Plot
           },
         ];
   return {
-    title: 'End correction against diameter',
-    xLabel: 'inside diameter of the tube, mm',
-    yLabel: 'end correction, mm',
-    words: `${endWords(tubes, line)} The dashed line is theory for a thin rim, 0.307 · d.`,
+    title: endPlotWords.title,
+    xLabel: endPlotWords.x,
+    yLabel: endPlotWords.y,
+    words: endPlotWords.shows(tubes, line),
     points: tubes.map((tube): PlotPoint => ({
       x: 2000 * tube.radiusM,
       y: 1000 * tube.endCorrectionM,
@@ -53,18 +52,4 @@ export function endPlot(tubes: readonly EndPoint[], line: EndRatio | null): Plot
     bands: [],
     include: { x: [0], y: [0] },
   };
-}
-
-/** The line as e/d, or what is still missing for it. */
-function endWords(tubes: readonly EndPoint[], line: EndRatio | null): string {
-  if (line !== null) {
-    const pair = roundPair(line.ratio / 2, line.expandedUncertainty / 2);
-    return `The tubes’ line rises by (${pair.value} ± ${pair.uncertainty}) · d (95 %).`;
-  }
-  const list = listOfSome(
-    tubes.map((tube) => `${fixed(2000 * tube.radiusM, 1)} mm: ${fixed(1000 * tube.endCorrectionM, 1)} mm`),
-  );
-  return list === ''
-    ? 'No tube with a measured end correction yet.'
-    : `${list}. A tube of another diameter gives the line: begin a new experiment under Records.`;
 }

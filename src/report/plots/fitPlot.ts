@@ -4,8 +4,7 @@ import type { Mark } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Solution, SolvedMark } from '../../solver/solution.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
-import { fixed, ordinal, signed } from '../../words/numbers.ts';
-import { listOfSome } from './listOfSome.ts';
+import { fitPlotWords, residualPlotWords } from '../../words/report/fitPlot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 interface FitPoint {
@@ -24,7 +23,7 @@ interface FitPoint {
  */
 export function fitPlot(experiment: Experiment, solution: Solution): Plot {
   const points = fitPoints(experiment, solution);
-  const labels = points.map((point) => `${ordinal(point.solved.order)}, ${fixed(point.frequencyHz, 0)} Hz`);
+  const labels = points.map((point) => fitPlotWords.label(point.solved.order, point.frequencyHz));
   const labelled = new Set<string>();
   const firstOf = (label: string): string | null =>
     labelled.size === labelled.add(label).size ? null : label;
@@ -40,10 +39,10 @@ export function fitPlot(experiment: Experiment, solution: Solution): Plot {
     ];
   });
   return {
-    title: 'Length against the sound’s time along the column',
-    xLabel: 'half waves in the column ÷ (2 × pitch), ms',
-    yLabel: 'length, cm',
-    words: `${points.length} marks; the slope is the speed, the start below zero is the end correction of ${fixed(solution.endCorrectionM * 1000, 1)} mm.`,
+    title: fitPlotWords.title,
+    xLabel: fitPlotWords.x,
+    yLabel: fitPlotWords.y,
+    words: fitPlotWords.shows(points.length, solution.endCorrectionM),
     points: points.map((point, index): PlotPoint => ({
       x: point.timeMs,
       y: 100 * point.lengthM,
@@ -63,16 +62,12 @@ export function residualPlot(experiment: Experiment, solution: Solution): Plot {
   // An outlier would press all the others into one line.
   const points = fitPoints(experiment, solution).filter((point) => !point.solved.outlier);
   const readingMm = experiment.rule.readingStandardUncertaintyM * 1000;
-  const list = listOfSome(
-    points.map(
-      (point) => `${fixed(100 * point.lengthM, 1)} cm: ${signed(1000 * point.solved.residualM, 1)} mm`,
-    ),
-  );
+  const residuals = points.map(({ lengthM, solved }) => ({ lengthM, residualM: solved.residualM }));
   return {
-    title: 'What is left after the fit',
-    xLabel: 'length, cm',
-    yLabel: 'measured − fitted, mm',
-    words: `Residuals: ${list}.${points.length < solution.marks.length ? ' Outliers are not shown.' : ''}`,
+    title: residualPlotWords.title,
+    xLabel: residualPlotWords.x,
+    yLabel: residualPlotWords.y,
+    words: residualPlotWords.shows(residuals, points.length < solution.marks.length),
     points: points.map((point): PlotPoint => ({
       x: 100 * point.lengthM,
       y: 1000 * point.solved.residualM,

@@ -54,7 +54,7 @@ export function labelPlaces(
           one.toPx < other.fromPx || one.fromPx > other.toPx || Math.abs(one.yPx - other.yPx) >= LINE_PX,
       );
     const best = all.find(isFree) ?? all.at(0);
-    if (best === undefined) throw new Error('A label always has four places.');
+    if (best === undefined) throw new RangeError('a label has four places');
     taken.push(best);
     return best.place;
   });

@@ -53,6 +53,9 @@ export interface Plot {
   readonly include: { readonly x: readonly number[]; readonly y: readonly number[] };
 }
 
+/** Typefaces of a picture's texts, the first that is there. */
+export const PLOT_FONTS = ['Segoe UI', 'Noto Sans', 'Liberation Sans', 'sans-serif'].join(', ');
+
 /** More labels than these stand on each other, wherever they are put. */
 export const MOST_LABELS = 30;
 

@@ -1,6 +1,7 @@
+import { unrounded } from '../../words/numbers.ts';
 import { escapeMarkup } from '../markup.ts';
 import { labelPlaces } from './labelPlaces.ts';
-import { roundTicks } from './plot.ts';
+import { PLOT_FONTS, roundTicks } from './plot.ts';
 import type { Plot, PlotBand, PlotLine, PlotPalette, PlotPoint } from './plot.ts';
 
 const LEFT = 76;
@@ -54,7 +55,7 @@ export function plotSvg(plot: Plot, palette: PlotPalette, isSmall = false): stri
   const x = scale(xs, LEFT, widthPx - RIGHT);
   const y = scale(ys, heightPx - BOTTOM, TOP);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthPx} ${heightPx}" width="${widthPx}" height="${heightPx}" font-family="Segoe UI, Noto Sans, Liberation Sans, sans-serif" font-size="14" fill="${palette.ink}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthPx} ${heightPx}" width="${widthPx}" height="${heightPx}" font-family="${PLOT_FONTS}" font-size="14" fill="${palette.ink}">`,
     `<title>${escapeMarkup(plot.title)}</title><desc>${escapeMarkup(plot.words)}</desc>`,
     `<rect width="${widthPx}" height="${heightPx}" fill="${palette.paper}"/>`,
     `<text x="${size.titlePx}" y="24" font-size="${size.titleFontPx}" font-weight="600">${escapeMarkup(plot.title)}</text>`,
@@ -84,11 +85,11 @@ function axes(plot: Plot, x: Scale, y: Scale, palette: PlotPalette, size: PlotSi
   return [
     ...roundTicks(x.low, x.high, xTicks).map(
       (tick) =>
-        `<path d="M${px(x.at(tick))} ${TOP}V${bottom}" stroke="${palette.line}"/><text x="${px(x.at(tick))}" y="${bottom + 20}" text-anchor="middle">${minus(tick)}</text>`,
+        `<path d="M${px(x.at(tick))} ${TOP}V${bottom}" stroke="${palette.line}"/><text x="${px(x.at(tick))}" y="${bottom + 20}" text-anchor="middle">${unrounded(tick)}</text>`,
     ),
     ...roundTicks(y.low, y.high, 6).map(
       (tick) =>
-        `<path d="M${LEFT} ${px(y.at(tick))}H${widthPx - RIGHT}" stroke="${tick === 0 ? palette.ink : palette.line}"/><text x="${LEFT - 8}" y="${px(y.at(tick) + 5)}" text-anchor="end">${minus(tick)}</text>`,
+        `<path d="M${LEFT} ${px(y.at(tick))}H${widthPx - RIGHT}" stroke="${tick === 0 ? palette.ink : palette.line}"/><text x="${LEFT - 8}" y="${px(y.at(tick) + 5)}" text-anchor="end">${unrounded(tick)}</text>`,
     ),
     `<path d="M${LEFT} ${TOP}V${bottom}H${widthPx - RIGHT}" fill="none" stroke="${palette.ink}"/>`,
     `<text x="${middle}" y="${heightPx - 14}" text-anchor="middle">${escapeMarkup(plot.xLabel)}</text>`,
@@ -150,8 +151,4 @@ function labelsSvg(points: readonly PlotPoint[], x: Scale, y: Scale, rightPx: nu
 
 function px(value: number): number {
   return Math.round(value * 10) / 10;
-}
-
-function minus(value: number): string {
-  return String(value).replace('-', '−');
 }

@@ -1,7 +1,7 @@
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import type { SweepCurve } from '../../tone/sweepCurve.ts';
 import { levelDb } from '../../tone/level.ts';
-import { fixed } from '../../words/numbers.ts';
+import { sweepPlotWords } from '../../words/report/sweepPlot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 /** Level against pitch on both ways of a sweep, its resonances marked. */
@@ -9,22 +9,18 @@ export function sweepPlot(found: SweepResonances): Plot {
   const { up, down, resonances } = found;
   const heard = [...(up?.levels ?? []), ...(down?.levels ?? [])];
   const top = Math.max(...heard.map((one) => levelDb(one.meanSquare)), -200);
-  const list = resonances.map((one) => `${fixed(one.frequencyHz, 1)} Hz`).join(', ');
   return {
-    title: 'Level against the pitch of the tone',
-    xLabel: 'pitch of the played tone, Hz',
-    yLabel: 'level, dB (0 dB: a sine of amplitude 1)',
-    words:
-      resonances.length === 0
-        ? 'No resonance was heard on both ways.'
-        : `Resonances heard both on the way up (solid) and back (dashed): ${list}.`,
+    title: sweepPlotWords.title,
+    xLabel: sweepPlotWords.x,
+    yLabel: sweepPlotWords.y,
+    words: sweepPlotWords.shows(resonances.map((one) => one.frequencyHz)),
     points: resonances.map((one): PlotPoint => ({
       x: one.frequencyHz,
       y: top + 2,
       yBar: null,
       shape: 'diamond',
       colour: 'ink',
-      label: fixed(one.frequencyHz, 1),
+      label: sweepPlotWords.label(one.frequencyHz),
     })),
     lines: [...linesOf(up, null), ...linesOf(down, '5 4')],
     bands: [],

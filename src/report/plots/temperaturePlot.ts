@@ -1,9 +1,8 @@
 import { airFromReadings } from '../../air/airState.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { fixed } from '../../words/numbers.ts';
+import { temperaturePlotWords } from '../../words/report/temperaturePlot.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
-import { listOfSome } from './listOfSome.ts';
 import { MOST_LABELS } from './plot.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
@@ -46,17 +45,12 @@ export function temperaturePlot(places: readonly PlaceSpeed[]): Plot {
       speedOfSound(airFromReadings({ temperatureC, humidityPct })).speedMps;
     return { x: temperatureC, low: at(0), high: at(100) };
   });
-  const list = listOfSome(
-    places.map(
-      (place) => `${place.name}: ${fixed(place.speedMps, 1)} m/s at ${fixed(place.temperatureC, 1)} °C`,
-    ),
-  );
   const isNamed = places.length <= MOST_LABELS;
   return {
-    title: 'Speed of sound against temperature',
-    xLabel: 'air temperature, °C',
-    yLabel: 'speed of sound, m/s',
-    words: `${list === '' ? 'No place with a temperature yet' : list}.${isNamed ? '' : ' So many points bear no names in the picture.'} The band is theory from dry to saturated air.`,
+    title: temperaturePlotWords.title,
+    xLabel: temperaturePlotWords.x,
+    yLabel: temperaturePlotWords.y,
+    words: temperaturePlotWords.shows(places, isNamed),
     points: places.map((place): PlotPoint => ({
       x: place.temperatureC,
       y: place.speedMps,

@@ -20,9 +20,3 @@ export function riseStandardUncertaintyDb(features: PassageFeatures): number {
   const side = (2 * features.noisePower) / Math.max(features.sidePower, features.noisePower) / 4;
   return Math.hypot(1, DB_PER_LN_POWER * Math.sqrt(peak + side));
 }
-
-/** The evidence in one line for a person. */
-export function reasonText(rise: number, aboveRoom: number, phaseSwingRad: number): string {
-  const degrees = Math.round((phaseSwingRad * 180) / Math.PI / 10) * 10;
-  return `+${rise.toFixed(0)} dB above the fork alone, ${aboveRoom.toFixed(0)} dB above the room, phase turned ${degrees}°`;
-}

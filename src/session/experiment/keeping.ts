@@ -4,6 +4,7 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import type { History } from '../../notebook/history.ts';
 import type { StoredExperiment } from '../../notebook/notebookStore.ts';
 import { readStored } from '../../notebook/readStored.ts';
+import type { RecordFault } from '../../notebook/recordFault.ts';
 import {
   ConflictError,
   GoneError,
@@ -14,6 +15,7 @@ import {
 import type { Asked, StorageFault } from '../../notebook/storageFault.ts';
 import type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
 import type { Tell } from '../notice.ts';
+import type { Loaded } from './loaded.ts';
 
 export type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
 
@@ -32,16 +34,6 @@ export interface KeepingHandlers {
  * `apart`: another tab saved something else meanwhile; what this tab holds is in its memory only.
  */
 export type TabAccess = 'own' | 'elsewhere' | 'apart';
-
-/** What came of looking for a stored experiment. */
-export type Loaded =
-  | { readonly kind: 'there'; readonly history: History<Experiment>; readonly revision: number }
-  | { readonly kind: 'missing' }
-  | { readonly kind: 'unreadable'; readonly faults: readonly string[] }
-  | { readonly kind: 'refused'; readonly fault: StorageFault };
-
-/** Why it isn't there to be opened. */
-export type NotLoaded = Exclude<Loaded, { readonly kind: 'there' }>;
 
 /** An experiment as this tab has it from the store. */
 interface Sheet {
@@ -165,7 +157,7 @@ export class Keeping {
     if ('fault' in asked) return { kind: 'refused', fault: asked.fault };
     const stored = asked.value;
     if (stored === null || (stored.deletedAt !== null && !orPutAway)) return MISSING;
-    const reading = readStored(stored);
+    const reading = readStored(stored, this.outside.writeMended);
     return reading.kind === 'faults'
       ? { kind: 'unreadable', faults: reading.faults }
       : { kind: 'there', history: reading.history, revision: stored.revision };

@@ -1,6 +1,7 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { History } from '../../notebook/history.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
+import type { WriteMended } from '../../notebook/mendRecord.ts';
 import type { StoredExperiment, StoreTaker } from '../../notebook/notebookStore.ts';
 import type { TabHandlers } from '../../notebook/tabHold.ts';
 
@@ -43,6 +44,8 @@ export interface KeepingOutside {
   /** @param onGone  told when the store is taken away while it is in use */
   openStore(onGone: (by: StoreTaker) => void): Promise<ExperimentStore>;
   createHold(handlers: TabHandlers): ExperimentHold;
+  /** Writes into one line what was brought into today's limits, for the note of an old record. */
+  readonly writeMended: WriteMended;
   /** The experiment that this tab had open before it was loaded anew; null for a new tab. */
   readonly tabMemory: { get(): string | null; set(id: string): void };
 }

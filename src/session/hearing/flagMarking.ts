@@ -27,6 +27,8 @@ export interface FlagMarkingOutside {
   amend(make: (experiment: Experiment) => Experiment): void;
   /** A mark was made of a resonance. @param timeS  of its peak on the run's time axis */
   onMark(id: string, timeS: number): void;
+  /** Why a resonance was flagged, in one line for a person: it is kept with the mark. */
+  reasonOf(resonance: Resonance): string;
   tell: Tell;
 }
 
@@ -123,7 +125,8 @@ export class FlagMarking {
 
   private evidence(resonance: Resonance, source: MarkEvidence['source'], endS?: number): MarkEvidence {
     const sounding = this.trace.soundings.find((one) => one.index === resonance.soundingIndex);
-    return evidenceOf(resonance, sounding, source, evidenceTrace(this.log, resonance.timeS, endS));
+    const trace = evidenceTrace(this.log, resonance.timeS, endS);
+    return evidenceOf(resonance, sounding, source, trace, this.outside.reasonOf(resonance));
   }
 
   private tellOf({ riseDb }: Resonance, repeatOf: string | null): void {

@@ -1,7 +1,7 @@
 import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '../../capture/soundSource.ts';
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Experiment, Fork } from '../../notebook/experiment.ts';
-import { LengthCheckRun } from './lengthCheckRun.ts';
+import type { LengthCheckRun } from './lengthCheckRun.ts';
 import { GainCheckRun } from './gainCheckRun.ts';
 import { SourceRun } from './sourceRun.ts';
 import type { Topic } from '../topics.ts';
@@ -29,6 +29,8 @@ export interface HearingOutside {
   amend(make: (experiment: Experiment) => Experiment): void;
   /** Says so and gives true where another tab works on the experiment. */
   isOnlyShown(): boolean;
+  /** Why a resonance was flagged, in one line for a person. */
+  reasonOf(resonance: Resonance): string;
   tell: Tell;
   announce(topic: Topic): void;
 }
@@ -90,8 +92,12 @@ export class Hearing {
     this.listen?.stop();
   }
 
-  /** Begins to check the present length: until it ends, nothing is marked. Only while listening. */
-  beginCheck(): void {
+  /**
+   * Begins to check the present length: until it ends, nothing is marked. Only while listening. What checks comes with
+   * the first check.
+   */
+  async beginCheck(): Promise<void> {
+    const { LengthCheckRun } = await import('./lengthCheckRun.ts');
     if (this.capture.kind !== 'running') return;
     this.check = new LengthCheckRun({ sampleRateHz: this.capture.sampleRateHz, fork: this.forkPitch() });
     this.outside.announce('capture');
@@ -209,6 +215,7 @@ export class Hearing {
       experiment: () => this.outside.experiment(),
       change: (step, make) => this.outside.change(step, make),
       amend: (make) => this.outside.amend(make),
+      reasonOf: (resonance) => this.outside.reasonOf(resonance),
       onMark: (id, timeS) => this.sound.addMark(id, timeS),
       tell: (kind, news, holds) => this.outside.tell(kind, news, holds),
     });

@@ -63,8 +63,6 @@ export interface Resonance {
   readonly soundingIndex: number | null;
   /** Live: the source's time at which it was flagged. Offline: null. */
   readonly flaggedAtS: number | null;
-  /** Why it was flagged, in one line for a person. */
-  readonly reason: string;
 }
 
 /** What the listener should know of, as a value; `timeS`: when it was noticed, on the source's time axis. */

@@ -16,12 +16,14 @@ export function evidenceTrace(log: LevelLog, peakS: number, endS = Infinity): Le
 /**
  * What is kept with a mark of the resonance that led to it.
  * @param sounding  the one it was found in; undefined where none was made out
+ * @param reason  why it was flagged, in one line for a person
  */
 export function evidenceOf(
   resonance: Resonance,
   sounding: Sounding | undefined,
   source: MarkEvidence['source'],
   trace: LevelStretch | null,
+  reason: string,
 ): MarkEvidence {
   return {
     source,
@@ -31,7 +33,7 @@ export function evidenceOf(
     confidence: resonance.confidence,
     frequencyHz: sounding?.frequencyHz ?? null,
     frequencyStandardUncertaintyHz: sounding?.frequencyStandardUncertaintyHz ?? null,
-    reason: resonance.reason,
+    reason,
     trace,
   };
 }

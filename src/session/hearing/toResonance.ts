@@ -1,5 +1,5 @@
 import type { CentreMoment } from '../../resonance/following/passRun.ts';
-import { aboveRoomDb, reasonText, riseDb, riseStandardUncertaintyDb } from '../../resonance/passages/rise.ts';
+import { aboveRoomDb, riseDb, riseStandardUncertaintyDb } from '../../resonance/passages/rise.ts';
 import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
 import type { Resonance, Sounding } from './listeningTypes.ts';
 
@@ -15,16 +15,14 @@ export function toResonance(
   flaggedAtS: number | null,
 ): Resonance {
   const { features, timeS, phaseSwingRad, halfPowerStartS, halfPowerEndS } = passage;
-  const rise = riseDb(features);
-  const above = aboveRoomDb(features, 5 * passage.noiseDensity);
   const own = soundingOf(timeS, soundings);
   return {
     timeS,
     centreS: centre?.timeS ?? null,
     centreStandardUncertaintyS: centre?.standardUncertaintyS ?? null,
-    riseDb: rise,
+    riseDb: riseDb(features),
     riseStandardUncertaintyDb: riseStandardUncertaintyDb(features),
-    aboveRoomDb: above,
+    aboveRoomDb: aboveRoomDb(features, 5 * passage.noiseDensity),
     confidence: passage.probability,
     phaseSwingRad,
     halfPowerStartS,
@@ -32,7 +30,6 @@ export function toResonance(
     slide: passage.direction > 0 ? 'longer' : 'shorter',
     soundingIndex: own?.index ?? null,
     flaggedAtS,
-    reason: reasonText(rise, above, phaseSwingRad),
   };
 }
 

@@ -40,7 +40,7 @@ export class AnswersInWorker {
   }
 
   private fail(): void {
-    for (const { reject } of this.waiting.values()) reject(new Error('The worker failed.'));
+    for (const { reject } of this.waiting.values()) reject(new Error('answerWorker.ts has failed'));
     this.waiting.clear();
   }
 }

@@ -7,6 +7,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { captureFailureWords, holdWords } from '../../words/capture.ts';
 import { inFull } from '../../words/faultWords.ts';
+import { captureWords } from '../../words/page/capture.ts';
 import { captureStyles } from './captureStyles.ts';
 
 /**
@@ -33,26 +34,26 @@ export class CaptureStateElement extends PartElement {
   }
 
   private failed(failure: CaptureFailure) {
-    return html`<section class="stack bad" aria-label="Listening ended">
-      <p><strong>Not listening.</strong> ${inFull(captureFailureWords(failure))}</p>
+    return html`<section class="stack bad" aria-label=${captureWords.ended}>
+      <p><strong>${captureWords.notListening}</strong> ${inFull(captureFailureWords(failure))}</p>
       <p class="row">
-        <button class="primary" @click=${this.onAgain}>Start again</button>
+        <button class="primary" @click=${this.onAgain}>${captureWords.again}</button>
         ${
           failure.code === 'framed'
             ? html`<a class="button" href=${location.href} target="_blank" rel="noopener"
-                >Open in a tab of its own</a
+                >${captureWords.ownTab}</a
               >`
             : nothing
         }
-        <a href="#microphone">Help with the microphone</a>
+        <a href="#microphone">${captureWords.help}</a>
       </p>
     </section>`;
   }
 
   private paused(message: string) {
-    return html`<section class="stack" aria-label="Listening is paused">
-      <p><strong>Paused.</strong> ${message}</p>
-      <p class="row"><button @click=${this.onAgain}>Start again</button></p>
+    return html`<section class="stack" aria-label=${captureWords.held}>
+      <p><strong>${captureWords.paused}</strong> ${message}</p>
+      <p class="row"><button @click=${this.onAgain}>${captureWords.again}</button></p>
     </section>`;
   }
 }

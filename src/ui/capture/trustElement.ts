@@ -5,8 +5,8 @@ import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { trustWords } from '../../words/captureTrust.ts';
+import { captureWords, flagWords, trustPartWords } from '../../words/page/capture.ts';
 import { captureStyles } from './captureStyles.ts';
-import { flagFacts } from './flagFacts.ts';
 
 /** While the microphone runs: whether its level may be rewritten, what the browser says of it, and what to do. */
 @customElement('bench-trust')
@@ -40,19 +40,21 @@ export class TrustElement extends PartElement {
     const { trust, withheldFlags, capture, gainCheck } = this.session.hearing;
     if (trust.kind === 'trusted' || capture.kind !== 'running' || capture.settings === null) return nothing;
     const isBlocked = trust.kind === 'blocked';
-    return html`<section class="stack ${isBlocked ? 'bad' : ''}" aria-label="Can the level be trusted?">
-      <p><strong>${isBlocked ? 'Flags are off.' : 'Not proven raw.'}</strong> ${trustWords(trust)}</p>
+    return html`<section class="stack ${isBlocked ? 'bad' : ''}" aria-label=${trustPartWords.name}>
+      <p>
+        <strong>${isBlocked ? trustPartWords.blocked : trustPartWords.unproven}</strong> ${trustWords(trust)}
+      </p>
       <ul>
-        ${flagFacts(capture.settings).map(({ name, state }) => html`<li>${name}: <strong>${state}</strong></li>`)}
+        ${flagWords(capture.settings).map(({ name, state }) => html`<li>${name}: <strong>${state}</strong></li>`)}
       </ul>
-      ${withheldFlags > 0 ? html`<p>Withheld so far: ${withheldFlags}.</p>` : nothing}
+      ${withheldFlags > 0 ? html`<p>${trustPartWords.withheld(withheldFlags)}</p>` : nothing}
       <p class="row">
         ${
           trust.gainCheckHelps && gainCheck === null
-            ? html`<a class="button" href="#check">Go to the gain check</a>`
+            ? html`<a class="button" href="#check">${trustPartWords.toCheck}</a>`
             : nothing
         }
-        <a href="#microphone">Help with the microphone</a>
+        <a href="#microphone">${captureWords.help}</a>
       </p>
     </section>`;
   }

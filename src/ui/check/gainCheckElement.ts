@@ -3,10 +3,10 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { listMicrophones, watchMicrophones } from '../../capture/listMicrophones.ts';
 import type { Microphone } from '../../capture/listMicrophones.ts';
 import type { Session } from '../../session/session.ts';
+import { flagWords } from '../../words/page/capture.ts';
 import { gainCheckWords } from '../../words/page/check.ts';
 import { gainAnswerWords, keptGainWords } from '../../words/page/gainCheck.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { flagFacts } from '../capture/flagFacts.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -81,7 +81,7 @@ export class GainCheckElement extends PartElement {
         settings === null
           ? nothing
           : html`<dl aria-label=${gainCheckWords.browserSays}>
-              ${flagFacts(settings).map(
+              ${flagWords(settings).map(
                 ({ name, state: flag }) =>
                   html`<dt>${name}</dt>
                     <dd>${flag}</dd>`,

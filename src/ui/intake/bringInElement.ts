@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import type { PropertyValues } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import { REQUIRED_COLUMNS } from '../../marks/markColumns.ts';
 import { bringInWords } from '../../words/page/bringIn.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { isOtherDraft } from '../parts/typedEntry.ts';
@@ -79,7 +80,7 @@ export class BringInElement extends PartElement {
         <textarea
           rows="4"
           spellcheck="false"
-          placeholder="fork_hz;ends;length_cm"
+          placeholder=${REQUIRED_COLUMNS.join(';')}
           @input=${this.onInput}
         ></textarea>
       </label>

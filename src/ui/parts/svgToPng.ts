@@ -13,8 +13,6 @@ export async function svgToPng(svg: string): Promise<Blob> {
   canvas.height = image.naturalHeight * SCALE;
   canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height);
   return new Promise((resolve, reject) => {
-    canvas.toBlob((blob) =>
-      blob === null ? reject(new Error('The picture couldn’t be drawn.')) : resolve(blob),
-    );
+    canvas.toBlob((blob) => (blob === null ? reject(new Error('canvas.toBlob gave null')) : resolve(blob)));
   });
 }

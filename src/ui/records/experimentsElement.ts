@@ -15,6 +15,8 @@ import { saveFile } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/askElement.ts';
+import { mendedNote } from '../../words/mended.ts';
+import { recordFaultWords } from '../../words/recordFaults.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** Every experiment kept in this browser: open, rename, duplicate, delete and bring back. */
@@ -81,7 +83,7 @@ export class ExperimentsElement extends PartElement {
       this.isStale = false;
       await this.session.keeping.idle();
       const listed = await this.session.keeping.list();
-      if ('value' in listed) this.entries = experimentList(listed.value);
+      if ('value' in listed) this.entries = experimentList(listed.value, mendedNote);
       this.listFault = 'fault' in listed ? storageFaultWords(listed.fault) : null;
     }
     this.isLoading = false;
@@ -238,7 +240,7 @@ export class ExperimentsElement extends PartElement {
   private faultyLine(entry: ExperimentEntry) {
     return html`<li>
       <span class="title">${titleOf(entry)}</span>
-      <span class="fault">${entry.fault}</span>
+      <span class="fault">${entry.fault === null ? '' : recordFaultWords(entry.fault)}</span>
       <div class="row tools">
         <button @click=${() => this.run(() => this.onSaveRecord(entry))}>
           ${experimentsWords.saveUnreadable}

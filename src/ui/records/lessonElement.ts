@@ -6,6 +6,7 @@ import { RecordFaults, RecordReader } from '../../notebook/recordReader.ts';
 import { LONGEST } from '../../limits/longest.ts';
 import { wellFormed } from '../../limits/texts.ts';
 import { lessonFault, lessonHash, planOf } from '../../notebook/lessonLink.ts';
+import { lessonFaultWords } from '../../words/lessonLink.ts';
 import type { Session } from '../../session/session.ts';
 import { lessonWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -79,8 +80,9 @@ export class LessonElement extends PartElement {
 
   private onMake(): void {
     const plan = planOf(this.session.experiment, { ...this.form, task: wellFormed(this.task.value.trim()) });
-    this.fault = lessonFault(plan);
-    this.link = this.fault === null ? location.href.split('#').at(0) + lessonHash(plan) : '';
+    const fault = lessonFault(plan);
+    this.fault = fault === null ? null : lessonFaultWords(fault);
+    this.link = fault === null ? location.href.split('#').at(0) + lessonHash(plan) : '';
   }
 
   private async onCopy(): Promise<void> {
@@ -119,7 +121,7 @@ function readForm(draft: string | null): Lesson {
   try {
     const reader = new RecordReader('', JSON.parse(draft ?? 'null'), new RecordFaults());
     const form = readLesson(reader);
-    return reader.faults.texts.length === 0 ? form : empty;
+    return reader.faults.all.length === 0 ? form : empty;
   } catch {
     return empty;
   }

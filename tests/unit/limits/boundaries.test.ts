@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { solveTable } from '../../../src/cli/solveTable.ts';
+import { linkFaultWords } from '../../../src/words/lessonLink.ts';
 import { readFile } from '../../../src/intake/readFile.ts';
 import { readPasted } from '../../../src/intake/readPasted.ts';
 import { experimentFromRows } from '../../../src/intake/takeRows.ts';
@@ -137,7 +138,8 @@ describe('lesson links', () => {
         const read = readLessonHash(lessonHash(planOf(field.put(base, si), lesson)));
         const { lowest, highest } = field.limit;
         expect(read).toHaveProperty('fault');
-        expect((read as { fault: string }).fault).toContain(`from ${lowest} to ${highest}, but it is ${si}`);
+        const fault = read !== null && 'fault' in read ? linkFaultWords(read.fault) : '';
+        expect(fault).toContain(`from ${lowest} to ${highest}, but it is ${si}`);
       }
     },
   );

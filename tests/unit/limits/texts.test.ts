@@ -9,6 +9,7 @@ import { copyExperiment } from '../../../src/notebook/copyExperiment.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { beginHistory } from '../../../src/notebook/history.ts';
 import { lessonFault, lessonHash, planOf, readLessonHash } from '../../../src/notebook/lessonLink.ts';
+import type { LessonPlan } from '../../../src/notebook/lessonLink.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { escapeMarkup } from '../../../src/report/markup.ts';
@@ -18,6 +19,7 @@ import { exampleExperiment } from '../notebook/exampleExperiment.ts';
 import { benchInTest, told } from '../session/benchInTest.ts';
 import { expectEveryWay, outside, rowsOf } from './everyWay.ts';
 import { boundaryExperiment } from './fields.ts';
+import { lessonFaultWords } from '../../../src/words/lessonLink.ts';
 
 const HALF = '\ud83d';
 const base = boundaryExperiment();
@@ -133,12 +135,16 @@ describe('a text that is too long', () => {
 
   it('of a lesson goes into the link as long as it fits, in any script', () => {
     const lesson = (task: string) => ({ task, hideExpected: false, hideTheory: false, hideTruth: false });
+    const said = (faulty: LessonPlan): string => {
+      const fault = lessonFault(faulty);
+      return fault === null ? '' : lessonFaultWords(fault);
+    };
     const plan = planOf(base, lesson('\u4e16'.repeat(LONGEST.task)));
     expect(lessonFault(plan)).toBeNull();
     expect(readLessonHash(lessonHash(plan))).toEqual(plan);
-    expect(lessonFault(planOf(base, lesson('x'.repeat(LONGEST.task + 1))))).toContain('2000 is the most');
+    expect(said(planOf(base, lesson('x'.repeat(LONGEST.task + 1))))).toContain('2000 is the most');
     const forks = Array.from({ length: 4000 }, (_, index) => 100 + index / 7);
-    expect(lessonFault({ ...plan, forksHz: forks })).toContain('4000 forks are too many');
+    expect(said({ ...plan, forksHz: forks })).toContain('4000 forks are too many');
   });
 
   it('is not cut by a paste without a word', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
+import { recordFaultWords } from '../../../src/words/recordFaults.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { exampleExperiment, exampleMark } from './exampleExperiment.ts';
 
@@ -25,7 +26,7 @@ const full = exampleExperiment([
 
 function faultsOf(value: unknown): readonly string[] {
   const reading = readExperiment(value);
-  return reading.kind === 'faults' ? reading.faults : [];
+  return reading.kind === 'faults' ? reading.faults.map(recordFaultWords) : [];
 }
 
 describe('readExperiment', () => {

@@ -4,6 +4,8 @@ import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import type { ReadItems } from '../../../src/notebook/readExperiment.ts';
 import { readHistory } from '../../../src/notebook/readHistory.ts';
 import { exampleExperiment, exampleMark } from './exampleExperiment.ts';
+import { mendedNote } from '../../../src/words/mended.ts';
+import { recordFaultWords } from '../../../src/words/recordFaults.ts';
 
 const first = exampleExperiment();
 const second = { ...first, marks: [exampleMark('a', { lengthM: 0.158 })] };
@@ -20,8 +22,8 @@ function read(stored: unknown) {
   const readItems: ReadItems = new WeakMap();
   const { present, past, future } = structuredClone({ ...history, ...(stored as object) });
   const reading = readExperiment(present, readItems);
-  if (reading.kind === 'faults') throw new Error(reading.faults.join(' '));
-  return readHistory({ past, future }, reading.experiment, readItems);
+  if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
+  return readHistory({ past, future }, reading.experiment, mendedNote, readItems);
 }
 
 describe('readHistory', () => {
@@ -39,8 +41,8 @@ describe('readHistory', () => {
   });
 
   it('begins anew where there are no steps at all', () => {
-    expect(readHistory(null, first, new WeakMap())).toEqual(beginHistory(first));
-    expect(readHistory({ past: 'none' }, first, new WeakMap())).toEqual(beginHistory(first));
+    expect(readHistory(null, first, mendedNote, new WeakMap())).toEqual(beginHistory(first));
+    expect(readHistory({ past: 'none' }, first, mendedNote, new WeakMap())).toEqual(beginHistory(first));
   });
 
   it('takes over no steps of another experiment', () => {

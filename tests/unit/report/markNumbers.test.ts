@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { describe, expect, it } from 'vitest';
 import { markNumber, ownMarks } from '../../../src/notebook/markList.ts';
-import { cueLabel } from '../../../src/report/cueLabel.ts';
+import { cueLabel } from '../../../src/words/cueLabel.ts';
 import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';
 import { fitRows } from '../../../src/report/tables/fitRows.ts';
 import { traceRows } from '../../../src/report/tables/traceRows.ts';

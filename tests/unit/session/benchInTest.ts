@@ -1,7 +1,9 @@
 import { Session } from '../../../src/session/session.ts';
 import type { SessionOutside } from '../../../src/session/session.ts';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
+import { mendedNote } from '../../../src/words/mended.ts';
 import { newsWords } from '../../../src/words/notices.ts';
+import { resonanceReason } from '../../../src/words/resonances.ts';
 import { EXAMPLE_TIME } from '../notebook/exampleExperiment.ts';
 import { freeHold } from '../notebook/memoryStore.ts';
 
@@ -17,6 +19,8 @@ export function benchInTest(outside: Partial<SessionOutside> = {}): Session {
     createListening: () => {
       throw new Error('nothing is heard here');
     },
+    reasonOf: resonanceReason,
+    writeMended: mendedNote,
     solve: solveExperiment,
     draftPlace: { get: () => null, set: () => undefined },
     onFault: (error) => {

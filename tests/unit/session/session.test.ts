@@ -29,7 +29,6 @@ const resonance = (timeS: number): Resonance => ({
   halfPowerEndS: timeS + 0.1,
   soundingIndex: null,
   flaggedAtS: null,
-  reason: 'level and phase agree',
 });
 
 const REPORT: ListeningReport = {

@@ -7,10 +7,18 @@ import type {
 } from '../../../../src/session/experiment/keeping.ts';
 import type { Session } from '../../../../src/session/session.ts';
 import { experimentList } from '../../../../src/session/experiment/experimentList.ts';
+import type { ExperimentEntry } from '../../../../src/session/experiment/experimentList.ts';
 import { FAULT_WORDS } from '../../../../src/words/pageFaults.ts';
 import { exampleExperiment, exampleMark } from '../../notebook/exampleExperiment.ts';
 import { MemoryStore, freeHold } from '../../notebook/memoryStore.ts';
 import { benchInTest, told } from '../benchInTest.ts';
+import { mendedNote } from '../../../../src/words/mended.ts';
+import { recordFaultWords } from '../../../../src/words/recordFaults.ts';
+
+function faultOf(entries: readonly ExperimentEntry[], entryId: string): string | null {
+  const fault = entries.find(({ id }) => id === entryId)?.fault ?? null;
+  return fault === null ? null : recordFaultWords(fault);
+}
 
 // Of all sessions together: several work on one store.
 let ids = 0;
@@ -417,7 +425,7 @@ describe('what a visit begins with', () => {
     const listed = await bench.keeping.list();
     expect(
       'value' in listed &&
-        experimentList(listed.value)
+        experimentList(listed.value, mendedNote)
           .map(({ id }) => id)
           .sort(),
     ).toEqual(['one', 'two']);
@@ -432,8 +440,8 @@ describe('what a visit begins with', () => {
     const bench = await begin(new MemoryStore([one, two, broken]));
     expect(told(bench)).toMatch(/couldn’t be read: .*It is kept as it is, under Records/);
     const listed = await bench.keeping.list();
-    const entries = 'value' in listed ? experimentList(listed.value) : [];
-    expect(entries.find(({ id }) => id === 'broken')?.fault).toMatch(/forks must be a list/);
+    const entries = 'value' in listed ? experimentList(listed.value, mendedNote) : [];
+    expect(faultOf(entries, 'broken')).toMatch(/forks must be a list/);
     expect(
       entries
         .filter(({ fault }) => fault === null)
@@ -465,9 +473,12 @@ describe('what a visit begins with', () => {
       revision: 1,
       deletedAt: null,
     });
-    const entries = experimentList([record('one', one), record('hostile', hostile), record('two', two)]);
+    const entries = experimentList(
+      [record('one', one), record('hostile', hostile), record('two', two)],
+      mendedNote,
+    );
     expect(entries.map(({ id }) => id).sort()).toEqual(['hostile', 'one', 'two']);
-    expect(entries.find(({ id }) => id === 'hostile')?.fault).toMatch(/can’t be read/);
+    expect(faultOf(entries, 'hostile')).toMatch(/can’t be read/);
   });
 
   it('a file of an experiment whose record can’t be read opens as a copy; the record stays', async () => {

@@ -7,6 +7,7 @@ import { simulate } from '../../../bench/detector/simulate.ts';
 import type { Passage } from '../../../bench/detector/truth.ts';
 import { hear } from '../../../support/hear.ts';
 import { addStrikes, toneInNoise } from '../../../support/tones.ts';
+import { resonanceReason } from '../../../../src/words/resonances.ts';
 import { reportWarnings } from '../../../../src/words/listening.ts';
 
 const slide = simulate(
@@ -59,7 +60,9 @@ describe('listening to a clean slide', () => {
       expect(flag.halfPowerEndS).toBeGreaterThan(flag.timeS);
       expect(flag.riseStandardUncertaintyDb).toBeGreaterThan(0);
       expect(flag.phaseSwingRad).toBeGreaterThan(0.3);
-      expect(flag.reason).toMatch(/dB above the fork alone, .* dB above the room, phase turned \d+°/);
+      expect(resonanceReason(flag)).toMatch(
+        /dB above the fork alone, .* dB above the room, phase turned \d+°/,
+      );
     }
   });
 

@@ -15,7 +15,6 @@ const heardAt = (timeS: number): Resonance => ({
   halfPowerEndS: timeS + 0.1,
   soundingIndex: null,
   flaggedAtS: null,
-  reason: '',
   slide: 'longer',
 });
 

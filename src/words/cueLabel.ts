@@ -1,7 +1,7 @@
 import type { Mark } from '../marks/mark.ts';
 import { markNumber, repeatedMark } from '../notebook/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
-import { fixed, stampedHertz } from '../words/numbers.ts';
+import { fixed, stampedHertz } from './numbers.ts';
 
 /** What a sound editor shows beside a mark: its number, fork, ends and length. Plain ASCII, as the file format wants. */
 export function cueLabel(experiment: Experiment, mark: Mark): string {
