@@ -47,11 +47,10 @@ export const ANY_COLUMN: readonly ColumnGuess[] = ANY_RING_UP_S.map((ringUpS) =>
 /**
  * One resonance of a tube from walls and radiation.
  * @param order  n = 1, 2, 3…
- * @returns null where the open ends leave no length to it
  * @throws RangeError naming the argument, its range and the value
  * @see resonanceWidthM
  */
-export function columnGuess(tube: KnownTube, order: number, weight = 1): ColumnGuess | null {
+export function columnGuess(tube: KnownTube, order: number, weight = 1): ColumnGuess {
   const { frequencyHz, ends, diameterM, temperatureC = USUAL_AIR.temperatureC } = tube;
   const radiusM = diameterM / 2;
   const freeMps = speedOfSound({ ...USUAL_AIR, temperatureC }).speedMps;
@@ -59,7 +58,6 @@ export function columnGuess(tube: KnownTube, order: number, weight = 1): ColumnG
   const speedMps = freeMps * speedRatio;
   const { endCorrectionM } = endCorrection(radiusM, frequencyHz, speedMps);
   const lengthM = resonantLengthM({ order, ends, speedMps, frequencyHz, endCorrectionM });
-  if (!(lengthM > 0)) return null;
   const column = { ends, radiusM, frequencyHz, speedMps, attenuationNpPerM };
   return {
     order,
@@ -74,4 +72,4 @@ export function columnGuess(tube: KnownTube, order: number, weight = 1): ColumnG
 
 /** What the resonance that is passed first may be, in a tube that is known. */
 export const guessesOf = (tube: KnownTube): readonly ColumnGuess[] =>
-  FIRST_MET.flatMap((weight, i) => columnGuess(tube, i + 1, weight) ?? []);
+  FIRST_MET.map((weight, i) => columnGuess(tube, i + 1, weight));

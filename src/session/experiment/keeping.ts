@@ -4,7 +4,6 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import type { History } from '../../notebook/history.ts';
 import type { StoredExperiment } from '../../notebook/notebookStore.ts';
 import { readStored } from '../../notebook/readStored.ts';
-import type { RecordFault } from '../../notebook/recordFault.ts';
 import {
   ConflictError,
   GoneError,
