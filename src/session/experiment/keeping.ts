@@ -13,6 +13,7 @@ import {
 } from '../../notebook/storageFault.ts';
 import type { Asked, StorageFault } from '../../notebook/storageFault.ts';
 import type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
+import type { Loaded } from './loaded.ts';
 import type { Tell } from '../notice.ts';
 import type { Loaded } from './loaded.ts';
 
