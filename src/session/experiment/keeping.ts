@@ -15,7 +15,6 @@ import type { Asked, StorageFault } from '../../notebook/storageFault.ts';
 import type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
 import type { Loaded } from './loaded.ts';
 import type { Tell } from '../notice.ts';
-import type { Loaded } from './loaded.ts';
 
 export type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
 
