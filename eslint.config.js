@@ -13,8 +13,7 @@ const TEXT_TO_MOVE = [
   'src/intake/**',
   'src/limits/texts.ts',
   'src/marks/**',
-  'src/notebook/**',
-  'src/resonance/passages/rise.ts',
+  'src/notebook/storageFault.ts',
   'src/session/hearing/flagMarking.ts',
   'src/session/session.ts',
 ];

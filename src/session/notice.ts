@@ -5,7 +5,7 @@ import type { RecordFault } from '../notebook/recordFault.ts';
 import type { StorageFault } from '../notebook/storageFault.ts';
 import type { CaptureTrust } from './hearing/captureTrust.ts';
 import type { ListeningReport } from './hearing/listeningTypes.ts';
-import type { NotLoaded } from './experiment/keeping.ts';
+import type { NotLoaded } from './experiment/loaded.ts';
 
 /** What the session has to say. */
 export type News =

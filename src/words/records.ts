@@ -1,5 +1,5 @@
 import type { KeepingFault } from '../notebook/keepingRule.ts';
-import type { NotLoaded } from '../session/experiment/keeping.ts';
+import type { NotLoaded } from '../session/experiment/loaded.ts';
 import { columnFaultWords } from './columnFaults.ts';
 import { fixed } from './numbers.ts';
 import { firstFaultWords, recordFaultWords } from './recordFaults.ts';

@@ -4,7 +4,6 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import type { History } from '../../notebook/history.ts';
 import type { StoredExperiment } from '../../notebook/notebookStore.ts';
 import { readStored } from '../../notebook/readStored.ts';
-import type { RecordFault } from '../../notebook/recordFault.ts';
 import {
   ConflictError,
   GoneError,
@@ -14,6 +13,7 @@ import {
 } from '../../notebook/storageFault.ts';
 import type { Asked, StorageFault } from '../../notebook/storageFault.ts';
 import type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
+import type { Loaded } from './loaded.ts';
 import type { Tell } from '../notice.ts';
 
 export type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
@@ -33,16 +33,6 @@ export interface KeepingHandlers {
  * `apart`: another tab saved something else meanwhile; what this tab holds is in its memory only.
  */
 export type TabAccess = 'own' | 'elsewhere' | 'apart';
-
-/** What came of looking for a stored experiment. */
-export type Loaded =
-  | { readonly kind: 'there'; readonly history: History<Experiment>; readonly revision: number }
-  | { readonly kind: 'missing' }
-  | { readonly kind: 'unreadable'; readonly faults: readonly RecordFault[] }
-  | { readonly kind: 'refused'; readonly fault: StorageFault };
-
-/** Why it isn't there to be opened. */
-export type NotLoaded = Exclude<Loaded, { readonly kind: 'there' }>;
 
 /** An experiment as this tab has it from the store. */
 interface Sheet {

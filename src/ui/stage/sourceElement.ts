@@ -3,10 +3,9 @@ import { customElement, property, query } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { sourceWords } from '../../words/page/stage.ts';
+import { soundWords, sourceWords } from '../../words/page/stage.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { settingsWords } from './settingsWords.ts';
 
 export type SourceKind = 'practice' | 'microphone' | 'recording';
 
@@ -147,7 +146,7 @@ export class SourceElement extends PartElement {
   private settings() {
     const { capture } = this.session.hearing;
     if (capture.kind !== 'running' || capture.settings === null) return nothing;
-    return html`<span class="small settings">${settingsWords(capture.settings, capture.sampleRateHz)}</span>`;
+    return html`<span class="small settings">${soundWords(capture.settings, capture.sampleRateHz)}</span>`;
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import { fixed, ordinal } from '../numbers.ts';
+import { nowWords } from './stage.ts';
 
 /** A mark as it stands on the rule. */
 interface MarkOnRule {
@@ -13,7 +14,6 @@ const MOST_NAMED = 30;
 
 /** The column's picture in words, for those who don't see it. */
 export function columnWords(experiment: Experiment, lengthM: number, stems: readonly MarkOnRule[]): string {
-  const ends = experiment.present.ends === 'closed' ? 'closed at one end' : 'open at both ends';
   const reading = fixed((lengthM + experiment.rule.zeroOffsetM) * 100, 1);
   const marks = stems.map(
     (stem) =>
@@ -24,7 +24,7 @@ export function columnWords(experiment: Experiment, lengthM: number, stems: read
     marks.length === 0
       ? 'No marks on the rule yet.'
       : `Marks: ${marks.slice(0, MOST_NAMED).join(', ')}${more}.`;
-  return `Air column ${ends}, drawn at ${reading} cm on the rule. ${list}`;
+  return `Air column ${nowWords.ends[experiment.present.ends]}, drawn at ${reading} cm on the rule. ${list}`;
 }
 
 /** What is written into the picture and on its handle. */

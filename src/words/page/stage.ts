@@ -1,3 +1,5 @@
+import { stepsThatAre } from '../../capture/processingSteps.ts';
+import type { CaptureSettings } from '../../capture/soundSource.ts';
 import { counted, fixed, stampedHertz } from '../numbers.ts';
 
 /** Where the sound comes from. */
@@ -12,8 +14,9 @@ export const sourceWords = {
 } as const;
 
 /** The microphone's sound in three words; what to do about one that isn't raw stands elsewhere. */
-export function soundWords(sampleRateHz: number, processed: 'on' | 'unknown' | 'off'): string {
-  return `${fixed(sampleRateHz / 1000, 1)} kHz, ${RAW_WORDS[processed]}`;
+export function soundWords(settings: CaptureSettings, sampleRateHz: number): string {
+  const worst = (['on', 'unknown'] as const).find((state) => stepsThatAre(state, settings).length > 0);
+  return `${fixed(sampleRateHz / 1000, 1)} kHz, ${RAW_WORDS[worst ?? 'off']}`;
 }
 
 const RAW_WORDS = { on: 'not raw', unknown: 'not proven raw', off: 'raw' } as const;
