@@ -237,9 +237,11 @@ export class AppElement extends PartElement {
     commands[command]();
   }
 
+  /** Whoever has gone elsewhere while they loaded isn't shown them. */
   private async showKeys(): Promise<void> {
+    const { hash } = location;
     await import('./parts/keysElement.ts');
-    await this.keys.show();
+    if (location.hash === hash) await this.keys.show();
   }
 
   private async toLengths(): Promise<void> {

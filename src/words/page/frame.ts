@@ -1,4 +1,4 @@
-import { counted } from '../numbers.ts';
+import { counted, plural } from '../numbers.ts';
 
 /** What stands around every view: the head of the page and the line along its lower edge. */
 export const frameWords = {
@@ -18,7 +18,7 @@ export const frameWords = {
   drop: 'Drop to open',
   groupsTaken: (count: number) => `${counted(count, 'group')} taken into the class view.`,
   close: 'Close',
-  lengthsToType: (count: number) => (count === 1 ? 'Type a length' : `Type ${count} lengths`),
+  lengthsToType: (count: number) => `Type ${plural(count, 'a length', `${count} lengths`)}`,
   saved: { nothing: '', saved: 'Saved', saving: 'Saving…', refused: 'Not saved on this device' },
 } as const;
 

@@ -1,5 +1,5 @@
 import type { CheckHindrance, LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
-import { roundPair } from '../numbers.ts';
+import { roundPair, times } from '../numbers.ts';
 
 /** The answer of a check in two lines: the verdict, and what it rests on. */
 export interface LengthAnswerWords {
@@ -38,7 +38,7 @@ function hindranceWords(hindrance: CheckHindrance, comparisons: number): string 
     case 'lost-sound':
       return 'Sound was lost meanwhile: close other programs and begin again.';
     case 'few-changes':
-      return `The fork has come or gone ${comparisons === 1 ? 'once' : `${comparisons} times`} so far; at least three times are needed.`;
+      return `The fork has come or gone ${times(comparisons)} so far; at least three times are needed.`;
     case 'noise':
       return 'The room is too loud beside the fork to compare. Strike harder, hold the fork nearer, or wait until it is quieter.';
     case 'unsteady':
