@@ -19,16 +19,14 @@ import {
 } from '../../words/sweep.ts';
 import type { SweepRemark } from '../../words/sweep.ts';
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
-import { SweepRun, speedFromSweep } from '../../session/hearing/sweepRun.ts';
 import type { CaptureTrust } from '../../session/hearing/captureTrust.ts';
-import type { SweepFindings, SweepState } from '../../session/hearing/sweepRun.ts';
+import type { SweepFindings, SweepRun, SweepState } from '../../session/hearing/sweepRun.ts';
 import { sweepFault } from '../../session/hearing/sweepFault.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { sweepSource } from './sweepSource.ts';
 import '../parts/pictureElement.ts';
 import '../parts/lengthField.ts';
 import '../parts/numberField.ts';
@@ -37,6 +35,8 @@ import '../parts/numberField.ts';
 const RATE_HZ_PER_S = 12;
 /** Of the cap: the played sweep starts quiet, and the device's own volume does the rest. */
 const LOUDNESS = 0.25;
+
+const loadTools = () => import('./sweepTools.ts');
 
 /** The other way round: the column's length stays, a slowly swept tone finds the pitches at which it resonates. */
 @customElement('bench-sweep')
@@ -78,6 +78,8 @@ export class SweepCardElement extends PartElement {
   @state() private fault: string | null = null;
   private readonly player = new TonePlayer();
   private sweep: SweepRun | null = null;
+  /** Null until they are needed. */
+  private tools: Awaited<ReturnType<typeof loadTools>> | null = null;
   /** Of the sweep whose result is shown. */
   private wasPractice = true;
   protected readonly watch = new SessionWatch(this, ['notebook']);
@@ -100,10 +102,14 @@ export class SweepCardElement extends PartElement {
     const fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
     this.fault = fault === null ? null : sweepFaultWords(fault);
     if (fault !== null) return;
+    this.tools ??= await loadTools();
+    // Meanwhile the view may have been left, or the button pressed once more.
+    if (!this.isConnected || this.sweep?.state.kind === 'running') return;
     // One microphone, one listener.
     this.session.hearing.stop();
     const { experiment, hearing } = this.session;
     this.wasPractice = this.isPractice;
+    const { SweepRun, sweepSource } = this.tools;
     const source = sweepSource(this.isPractice, experiment, lengthM, plan, hearing.microphoneId);
     this.sweep = new SweepRun(source, plan, experiment.gainCheck ?? null, () => this.onSweep());
     try {
@@ -129,6 +135,8 @@ export class SweepCardElement extends PartElement {
 
   private onLength(event: CustomEvent<{ lengthM: number } | null>): void {
     this.lengthM = event.detail?.lengthM ?? null;
+    // Browsers let a page play only soon after a button was pressed: nothing should be waited for then.
+    if (this.lengthM !== null) loadTools().catch(() => undefined);
   }
 
   private onPractice(event: Event): void {
@@ -211,7 +219,7 @@ export class SweepCardElement extends PartElement {
     if (trust.kind === 'blocked') return doubts;
     const { experiment } = this.session;
     const { lengthM } = this;
-    const speed = lengthM === null ? null : speedFromSweep(experiment, lengthM, found);
+    const speed = lengthM === null ? null : (this.tools?.speedFromSweep(experiment, lengthM, found) ?? null);
     if (lengthM === null || speed === null) {
       return html`${doubts}
         <p role="status">${sweepCardWords.noResonance}</p>
