@@ -2,15 +2,24 @@ import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { isWithin, LIMITS } from '../limits/limits.ts';
 import { defaultToleranceHz, WIDEST_TOLERANCE_HZ } from '../session/hearing/forkTolerance.ts';
+import { guessesOf } from '../resonance/following/columnGuess.ts';
+import type { FollowedTube } from '../session/recording/analyseRecording.ts';
 import type { AnalysisOrder, FileAnswer } from './answerFile.ts';
 
-const USAGE = `usage: npm run --silent analyse -- --fork HZ [--tolerance HZ] [--live] [--check] [--threads N] [--json] FILE.wav…
+const mm = (lengthM: number): number => Number((1000 * lengthM).toPrecision(6));
+
+const USAGE = `usage: npm run --silent analyse -- --fork HZ [--tolerance HZ] [--live] [--check] [--follow] [--ends closed|open] [--diameter MM] [--threads N] [--json] FILE.wav…
   --fork       pitch stamped on the fork, ${LIMITS.stampedHz.lowest}..${LIMITS.stampedHz.highest} Hz
   --tolerance  how far the real pitch may be off it (default: 0.5 % or 1.5 Hz, whichever is more)
   --live       what the live detector flags, as the page would show it while listening
   --check      the column stays, the fork goes away and comes back: is it at resonance?
+  --follow     where the column is after each pass, ten times a second: how far from resonance, and on which side
+  --ends       of the tube that is followed: closed (one end) or open (both)
+  --diameter   its inside diameter, ${mm(LIMITS.diameterM.lowest)}..${mm(LIMITS.diameterM.highest)} mm; with --ends, distances are in metres, too
   --threads    files worked on at a time (default: as many as the machine has cores)
   --json       one line of JSON a file`;
+
+const MM_PER_M = 1000;
 
 interface Order extends AnalysisOrder {
   readonly files: readonly string[];
@@ -29,6 +38,9 @@ function readOrder(words: readonly string[]): Order | string {
         tolerance: { type: 'string' },
         live: { type: 'boolean', default: false },
         check: { type: 'boolean', default: false },
+        follow: { type: 'boolean', default: false },
+        ends: { type: 'string' },
+        diameter: { type: 'string' },
         threads: { type: 'string', default: String(availableParallelism()) },
         json: { type: 'boolean', default: false },
       },
@@ -49,6 +61,19 @@ function readOrder(words: readonly string[]): Order | string {
   if (!(toleranceHz > 0 && toleranceHz <= WIDEST_TOLERANCE_HZ)) {
     return `--tolerance ${values.tolerance ?? ''} is not a width from 0 to ${WIDEST_TOLERANCE_HZ} Hz`;
   }
+  const { ends } = values;
+  if (ends !== undefined && ends !== 'closed' && ends !== 'open')
+    return `--ends ${ends} is neither closed nor open`;
+  const diameterM =
+    values.diameter === undefined ? null : Number(values.diameter.replace(',', '.')) / MM_PER_M;
+  if (diameterM !== null && !isWithin(LIMITS.diameterM, diameterM)) {
+    const { lowest, highest } = LIMITS.diameterM;
+    return `--diameter ${values.diameter ?? ''} is not a width from ${mm(lowest)} to ${mm(highest)} mm`;
+  }
+  const tube: FollowedTube | null = ends === undefined || diameterM === null ? null : { ends, diameterM };
+  if (tube !== null && !canBeFollowed(tube, forkHz)) {
+    return `--diameter ${values.diameter ?? ''} mm is no tube that resonates clearly at ${forkHz} Hz`;
+  }
   const threads = Number(values.threads);
   if (!(Number.isInteger(threads) && threads >= 1 && threads <= 256)) {
     return `--threads ${values.threads} is not a whole number from 1 to 256`;
@@ -59,10 +84,21 @@ function readOrder(words: readonly string[]): Order | string {
     toleranceHz,
     live: values.live,
     check: values.check,
+    ...(values.follow ? { follow: { tube } } : {}),
     json: values.json,
     threads,
     files: positionals,
   };
+}
+
+/** Whether the physics of tubes holds for it. */
+function canBeFollowed(tube: FollowedTube, frequencyHz: number): boolean {
+  try {
+    return guessesOf({ ...tube, frequencyHz }).length > 0;
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
 }
 
 /** What is wrong with the options, in one line. */

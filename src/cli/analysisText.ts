@@ -1,3 +1,4 @@
+import type { FollowedPlace } from '../resonance/following/followedPlace.ts';
 import type { LengthCheck } from '../resonance/lengthCheck/checkLength.ts';
 import type { CheckedReport } from '../session/recording/analyseRecording.ts';
 import { reportWarnings } from '../words/listening.ts';
@@ -13,18 +14,25 @@ export function analysisLine(file: string, report: CheckedReport): string {
     soundings: report.soundings.map(({ startS, endS, decayTimeS }) => ({ startS, endS, decayTimeS })),
     resonances: report.resonances.map((resonance) => ({
       timeS: resonance.timeS,
+      centreS: resonance.centreS,
       riseDb: resonance.riseDb,
       confidence: resonance.confidence,
       ...(resonance.flaggedAtS === null ? {} : { flaggedAtS: resonance.flaggedAtS }),
       reason: resonanceReason(resonance),
     })),
     check: report.check === null ? null : checkKeys(report.check),
+    ...(report.following === null ? {} : { following: report.following.map(placeKeys) }),
     warnings: reportWarnings(report),
   });
 }
 
 function checkKeys({ verdict, riseDb, standardUncertaintyDb, comparisons }: LengthCheck): object {
   return { verdict, riseDb, standardUncertaintyDb, comparisons };
+}
+
+/** `halfWidths` is null where the side can't be told, `distanceM` also where the tube isn't known. */
+function placeKeys({ timeS, halfWidths, distanceM, standardUncertaintyM }: FollowedPlace): object {
+  return { timeS, halfWidths, distanceM, standardUncertaintyM };
 }
 
 /** The same for a person. */
@@ -46,6 +54,12 @@ export function analysisTable(file: string, report: CheckedReport): string {
     const said = resonance.flaggedAtS === null ? '' : `, flagged at ${resonance.flaggedAtS.toFixed(2)} s`;
     lines.push(
       `  resonance  ${resonance.timeS.toFixed(2)} s  ${resonanceReason(resonance)}; sure to ${(100 * resonance.confidence).toFixed(0)} %${said}`,
+    );
+  }
+  if (report.following !== null) {
+    const told = report.following.filter(({ halfWidths }) => halfWidths !== null).length;
+    lines.push(
+      `  followed   side told in ${told} of ${report.following.length} moments; all of them with --json`,
     );
   }
   if (report.resonances.length === 0) lines.push('  no resonance');

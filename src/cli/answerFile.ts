@@ -1,7 +1,7 @@
 import { open } from 'node:fs/promises';
 import { WavError, WavReader } from '../capture/wav.ts';
 import { RecordingAnalysis } from '../session/recording/analyseRecording.ts';
-import type { CheckedReport } from '../session/recording/analyseRecording.ts';
+import type { CheckedReport, FollowedTube } from '../session/recording/analyseRecording.ts';
 import { analysisLine, analysisTable } from './analysisText.ts';
 import { whyNotHeard } from '../session/hearing/whyNotHeard.ts';
 import { inFull } from '../words/faultWords.ts';
@@ -15,6 +15,7 @@ export interface AnalysisOrder {
   readonly toleranceHz: number;
   readonly live: boolean;
   readonly check: boolean;
+  readonly follow?: { readonly tube: FollowedTube | null };
   readonly json: boolean;
 }
 
@@ -83,6 +84,7 @@ async function analyseFile(file: string, order: AnalysisOrder): Promise<CheckedR
       fork: { nominalHz: order.forkHz, toleranceHz: order.toleranceHz },
       live: order.live,
       check: order.check,
+      ...(order.follow === undefined ? {} : { follow: order.follow }),
     });
     let collectedFrame = 0;
     for await (const block of reader.blocks(4096, false)) {

@@ -23,6 +23,8 @@ export const passageAt = (
 ): Resonance => ({
   timeS,
   riseDb: 10,
+  centreS: null,
+  centreStandardUncertaintyS: null,
   riseStandardUncertaintyDb: 1,
   aboveRoomDb: 20,
   confidence: 0.9,

@@ -2,6 +2,8 @@ import { ANALYSIS_BLOCK } from '../../capture/signal/analysisBlock.ts';
 import type { SampleBlock } from '../../capture/soundSource.ts';
 import { decayTimeS } from '../../resonance/decayTime.ts';
 import { detectOffline } from '../../resonance/passages/offlineDetector.ts';
+import type { CentreMoment } from '../../resonance/following/passRun.ts';
+import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
 import { OnlineDetector } from '../../resonance/passages/onlineDetector.ts';
 import type { OnlineFlag } from '../../resonance/passages/onlineDetector.ts';
 import { LevelRoomCorrelation } from '../../room/levelRoomCorrelation.ts';
@@ -23,19 +25,35 @@ import type {
 import { gapWarning, listeningWarnings, pumpingSoFar } from './listeningWarnings.ts';
 import { SignalHealth } from './signalHealth.ts';
 import { SoundingTrack } from './soundingTrack.ts';
-import { toResonance } from './toResonance.ts';
+import { soundingOf, toResonance } from './toResonance.ts';
 
 /** Narrow values between two searches for soundings. */
 const SOUNDING_STEP = 25;
 /** The side bands around a value are complete this many values later. */
 const SIDE_BAND_DELAY = 12;
 
+/** Finds when the length was right during a passage; see `passCentre`. */
+export type CentreOf = (
+  series: ToneSeries,
+  passage: DetectedPassage,
+  offsetHz: number,
+  sounding: Sounding,
+) => CentreMoment | null;
+
+export interface ListeningOptions {
+  /** 8000..384000 */
+  readonly sampleRateHz: number;
+  readonly fork: ForkPitch;
+  /** Where it isn't given, no resonance has its centre. */
+  readonly centreOf?: CentreOf;
+}
+
 /**
  * Runs the stages on one source, live: samples in, level points, soundings, resonances and warnings out. All
  * decisions fall on fixed places of the time axis, so blocks of any size give the same result.
  */
 export class Listening {
-  readonly #options: { readonly sampleRateHz: number; readonly fork: ForkPitch };
+  readonly #options: ListeningOptions;
   readonly #stream: ToneStream;
   readonly #series: ToneSeries;
   readonly #detector: OnlineDetector;
@@ -58,7 +76,7 @@ export class Listening {
   #added = nothingAdded();
 
   /** @throws RangeError when the fork's frequency doesn't fit the sample rate */
-  constructor(options: { readonly sampleRateHz: number; readonly fork: ForkPitch }) {
+  constructor(options: ListeningOptions) {
     this.#options = options;
     const { sampleRateHz, fork } = options;
     this.#stream = new ToneStream(sampleRateHz, fork.nominalHz);
@@ -119,7 +137,9 @@ export class Listening {
       frequencyHz: frequency === null ? null : fork.nominalHz + frequency.offsetHz,
       frequencyStandardUncertaintyHz: frequency?.standardUncertaintyHz ?? null,
     }));
-    const resonances = found.passages.map((passage) => toResonance(passage, soundings, null));
+    const resonances = found.passages.map((passage) =>
+      toResonance(passage, soundings, this.#centreOf(passage, found.offsetHz, soundings), null),
+    );
     const report = {
       durationS,
       sampleRateHz,
@@ -209,9 +229,18 @@ export class Listening {
 
   #flag({ passage, decidedIndex }: OnlineFlag): void {
     const flaggedAtS = decidedIndex / this.#series.rateHz + this.#stream.delayS;
-    const resonance = toResonance(passage, this.#track.soundings, flaggedAtS);
+    const { soundings } = this.#track;
+    const centre = this.#centreOf(passage, this.#detector.offsetHz ?? 0, soundings);
+    const resonance = toResonance(passage, soundings, centre, flaggedAtS);
     this.#resonances.push(resonance);
     this.#added.resonances.push(resonance);
+  }
+
+  #centreOf(passage: DetectedPassage, offsetHz: number, soundings: readonly Sounding[]): CentreMoment | null {
+    const own = soundingOf(passage.timeS, soundings);
+    return own === undefined
+      ? null
+      : (this.#options.centreOf?.(this.#series, passage, offsetHz, own) ?? null);
   }
 
   #followSoundings(ready: number): void {

@@ -41,6 +41,10 @@ export interface Sounding {
 export interface Resonance {
   /** When the level peaked, on the source's time axis. */
   readonly timeS: number;
+  /** When the length was right: the level peaks later, and beside it. null where it can't be told. */
+  readonly centreS: number | null;
+  /** null with it. */
+  readonly centreStandardUncertaintyS: number | null;
   /** Rise of the level over the fork alone (before and after), dB. */
   readonly riseDb: number;
   readonly riseStandardUncertaintyDb: number;

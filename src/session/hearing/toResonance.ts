@@ -1,20 +1,25 @@
+import type { CentreMoment } from '../../resonance/following/passRun.ts';
 import { aboveRoomDb, riseDb, riseStandardUncertaintyDb } from '../../resonance/passages/rise.ts';
 import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
 import type { Resonance, Sounding } from './listeningTypes.ts';
 
 /**
  * A passage of the detector as the rest of the bench knows it.
+ * @param centre  when the length was right; null where it can't be told
  * @param flaggedAtS  null where it was found offline
  */
 export function toResonance(
   passage: DetectedPassage,
   soundings: readonly Sounding[],
+  centre: CentreMoment | null,
   flaggedAtS: number | null,
 ): Resonance {
   const { features, timeS, phaseSwingRad, halfPowerStartS, halfPowerEndS } = passage;
-  const own = soundings.find((s) => s.startS <= timeS + 0.1 && (s.endS === null || timeS <= s.endS + 0.1));
+  const own = soundingOf(timeS, soundings);
   return {
     timeS,
+    centreS: centre?.timeS ?? null,
+    centreStandardUncertaintyS: centre?.standardUncertaintyS ?? null,
     riseDb: riseDb(features),
     riseStandardUncertaintyDb: riseStandardUncertaintyDb(features),
     aboveRoomDb: aboveRoomDb(features, 5 * passage.noiseDensity),
@@ -27,3 +32,7 @@ export function toResonance(
     flaggedAtS,
   };
 }
+
+/** The sounding in which something happened; undefined where none was made out. */
+export const soundingOf = (timeS: number, soundings: readonly Sounding[]): Sounding | undefined =>
+  soundings.find((s) => s.startS <= timeS + 0.1 && (s.endS === null || timeS <= s.endS + 0.1));

@@ -1,10 +1,19 @@
 import type { SampleBlock } from '../../capture/soundSource.ts';
+import { ANY_COLUMN, guessesOf } from '../../resonance/following/columnGuess.ts';
+import type { KnownTube } from '../../resonance/following/columnGuess.ts';
+import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
+import { passCentre } from '../../resonance/following/passCentre.ts';
 import { checkLength } from '../../resonance/lengthCheck/checkLength.ts';
 import type { LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
 import { ToneStream } from '../../tone/toneStream.ts';
 import { Listening } from '../hearing/listening.ts';
+import type { CentreOf } from '../hearing/listening.ts';
 import type { ForkPitch, ListeningReport, Resonance } from '../hearing/listeningTypes.ts';
+import { FollowingAnalysis } from './followingAnalysis.ts';
 import { RecordingListening } from './recordingListening.ts';
+
+/** The tube that is slid; its fork is the one that is listened for. */
+export type FollowedTube = Omit<KnownTube, 'frequencyHz'>;
 
 /** What is asked of a recording. */
 export interface AnalysisOptions {
@@ -14,11 +23,15 @@ export interface AnalysisOptions {
   readonly live?: boolean;
   /** Also judge whether the fixed column is at resonance. */
   readonly check?: boolean;
+  /** Also follow the column after each pass; the tube where it is known. */
+  readonly follow?: { readonly tube: FollowedTube | null };
 }
 
 /** A report with the answer to "is this length at resonance?" where it was asked. */
 export interface CheckedReport extends ListeningReport {
   readonly check: LengthCheck | null;
+  /** Where the column was after each pass, ten times a second; null where it wasn't asked for. */
+  readonly following: readonly FollowedPlace[] | null;
 }
 
 const BLOCK = 4096;
@@ -47,24 +60,34 @@ export class RecordingAnalysis {
   readonly #flagged: Resonance[] = [];
   /** The judgement of one length needs all of the sound at once; null where it isn't asked for. */
   readonly #whole: ToneStream | null;
+  readonly #following: FollowingAnalysis | null;
 
   /** @throws RangeError when the fork's pitch doesn't fit the sample rate */
   constructor(options: AnalysisOptions) {
     this.#options = options;
-    const { sampleRateHz, fork } = options;
-    this.#listening = new RecordingListening(sampleRateHz, () => new Listening({ sampleRateHz, fork }));
+    const { sampleRateHz, fork, follow } = options;
+    const tube = follow?.tube ?? null;
+    const guesses = tube === null ? ANY_COLUMN : guessesOf({ ...tube, frequencyHz: fork.nominalHz });
+    const centreOf: CentreOf = (series, passage, offsetHz, sounding) =>
+      passCentre(series, passage, offsetHz, sounding, guesses);
+    this.#following = follow === undefined ? null : new FollowingAnalysis({ sampleRateHz, fork, guesses });
+    this.#listening = new RecordingListening(
+      sampleRateHz,
+      () => new Listening({ sampleRateHz, fork, centreOf }),
+    );
     this.#whole = options.check === true ? new ToneStream(sampleRateHz, fork.nominalHz) : null;
   }
 
   push(block: SampleBlock): void {
     this.#flagged.push(...this.#listening.push(block).resonances);
     this.#whole?.push(block.samples);
+    this.#following?.push(block.samples);
   }
 
   finish(): CheckedReport {
     this.#flagged.push(...this.#listening.finish().resonances);
     const found = this.#listening.offlineReport();
-    const report = { ...found, check: this.#check() };
+    const report = { ...found, check: this.#check(), following: this.#following?.finish().places ?? null };
     if (this.#options.live !== true) return report;
     const resonances = this.#flagged.sort((a, b) => a.timeS - b.timeS);
     return { ...report, resonances };

@@ -84,10 +84,37 @@ describe('analyse', { timeout: 60_000 }, () => {
     [['--fork', '-512'], '--fork needs a value, and none below zero'],
     [['--frok', '512'], '--frok is no option of this command'],
     [['--json=yes', '--fork', '512'], '--json takes no value'],
+    [['--fork', '512', '--ends', 'shut'], '--ends shut is neither closed nor open'],
+    [['--fork', '512', '--diameter', '1'], '--diameter 1 is not a width from 2 to 500 mm'],
+    [
+      ['--fork', '4096', '--ends', 'closed', '--diameter', '500'],
+      '--diameter 500 mm is no tube that resonates clearly at 4096 Hz',
+    ],
   ])('names the fault of %j in its own words', async (words, fault) => {
     const { status, err } = await analyse(...words, at('small.wav'));
     expect(status).toBe(1);
     expect(err.split('\n')[0]).toBe(fault);
+  });
+
+  it('follows the column ten times a second after a pass, in metres where the tube is given', async () => {
+    const known = ['--ends', 'closed', '--diameter', '35'];
+    const [withTube, without] = await Promise.all(
+      [known, []].map(async (tube) => {
+        const { out, err } = await analyse('--fork', '512', '--follow', ...tube, '--json', at('slide.wav'));
+        expect(err).toBe('');
+        const [line] = lines(out);
+        expect(Object.keys(line ?? {}).slice(-2)).toEqual(['following', 'warnings']);
+        return line?.['following'] as Record<string, number | null>[];
+      }),
+    );
+    expect(withTube.length).toBeGreaterThan(5);
+    expect(withTube.map(({ timeS }) => timeS)).toEqual(without.map(({ timeS }) => timeS));
+    for (const place of withTube) {
+      expect(Object.keys(place)).toEqual(['timeS', 'halfWidths', 'distanceM', 'standardUncertaintyM']);
+      expect(place['distanceM'] === null).toBe(place['halfWidths'] === null);
+    }
+    expect(withTube.some(({ distanceM }) => distanceM !== null)).toBe(true);
+    expect(without.every(({ distanceM }) => distanceM === null)).toBe(true);
   });
 
   it('gives a line of JSON a file with the keys of the contract', async () => {

@@ -30,6 +30,13 @@ function matchFlags(flags: readonly Resonance[], passages: readonly Passage[]) {
   };
 }
 
+/** What listens is told how to find a centre; the one that is compared with isn't. */
+const withoutCentre = (resonance: Resonance): Resonance => ({
+  ...resonance,
+  centreS: null,
+  centreStandardUncertaintyS: null,
+});
+
 describe('listening to a clean slide', () => {
   const audible = slide.truth.passages.filter((passage) => passage.audible);
   const heard = hear(slide.samples, slide.sampleRateHz, 512);
@@ -86,11 +93,14 @@ describe('listening to a clean slide', () => {
   );
 
   it('gives from a file what it gave live', () => {
-    const { check, ...report } = analyseRecording(slide.samples, { sampleRateHz: slide.sampleRateHz, fork });
-    expect(check).toBeNull();
-    expect(report).toEqual(heard.report);
+    const { check, following, ...report } = analyseRecording(slide.samples, {
+      sampleRateHz: slide.sampleRateHz,
+      fork,
+    });
+    expect([check, following]).toEqual([null, null]);
+    expect({ ...report, resonances: report.resonances.map(withoutCentre) }).toEqual(heard.report);
     const live = analyseRecording(slide.samples, { sampleRateHz: slide.sampleRateHz, fork, live: true });
-    expect(live.resonances).toEqual([...heard.flagged].sort((a, b) => a.timeS - b.timeS));
+    expect(live.resonances.map(withoutCentre)).toEqual([...heard.flagged].sort((a, b) => a.timeS - b.timeS));
     expect(live.resonances.every((resonance) => resonance.flaggedAtS !== null)).toBe(true);
   });
 

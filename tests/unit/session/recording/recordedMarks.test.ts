@@ -5,6 +5,8 @@ import { lengthOfLabel, matchCues } from '../../../../src/session/recording/reco
 const heardAt = (timeS: number): Resonance => ({
   timeS,
   riseDb: 12,
+  centreS: null,
+  centreStandardUncertaintyS: null,
   riseStandardUncertaintyDb: 0.5,
   aboveRoomDb: 25,
   confidence: 0.9,

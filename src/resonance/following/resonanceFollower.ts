@@ -1,0 +1,228 @@
+import type { ToneSeries } from '../../tone/toneSeries.ts';
+import { ANY_COLUMN } from './columnGuess.ts';
+import type { ColumnGuess } from './columnGuess.ts';
+import { canTell } from './followedPlace.ts';
+import type { FollowedPlace } from './followedPlace.ts';
+import { HAND } from './handModel.ts';
+import { firstIndexOf, TEMPER } from './passCentre.ts';
+import type { SteadyPass } from './passFit.ts';
+import { ANY_FORK, beginLevel, runPass } from './passRun.ts';
+import type { CentreMoment } from './passRun.ts';
+import { blankReading, PlaceMixture } from './placeMixture.ts';
+import { LEVEL, SHARE, SLOPE, UNREST, V, X } from './placeState.ts';
+import { ToneBlock } from './toneBlock.ts';
+
+/** Values in a block, and blocks between two answers: ten a second. */
+const BLOCK = 5;
+const BLOCKS_PER_PLACE = 2;
+const MOST_STATES = 8;
+/** A slide's speed (a judgement): median, m/s, and standard deviation of its logarithm. */
+const USUAL_SLIDE_MPS = 0.024;
+const SLIDE_SPREAD = 0.45;
+/** How badly a model that holds foresees a block (chi-square with two degrees of freedom), and one that doesn't. */
+const FORESEEN = 2;
+const LOST = 3.5;
+/** Over which it is averaged, s. */
+const SURPRISE_S = 1;
+/** Farther from resonance than this, half widths, a flag is another resonance. */
+const ANOTHER = 4;
+/** After a strike: level against the last one's (Np); what holding the fork anew does to the column's share. */
+const STRIKE_LEVEL_U = 0.7;
+const HELD_ANEW_U = 0.12;
+/** Of the fork's dying and frequency when struck anew, 1/s and rad/s. */
+const DYING_ANEW_U = 0.04;
+const TURN_ANEW_U = 0.03;
+/** Places tried after a strike, half widths. */
+const TRIED = [-4, -3.2, -2.4, -1.6, -0.8, 0, 0.8, 1.6, 2.4, 3.2, 4] as const;
+const TRIED_U = 0.4;
+const MOST_STATES_SEEKING = 14;
+/** How far a hand goes between two strikes, half widths, standard. */
+const MOVED_MEANWHILE = 1.5;
+
+/** A flagged pass. */
+export interface FlaggedPass {
+  readonly pass: SteadyPass;
+  /** The frame's offset as known then, Hz beside the frequency moved to 0 Hz. */
+  readonly offsetHz: number;
+  /** First value of the sounding that counts. */
+  readonly fromIndex: number;
+}
+
+/** One idea of the column with all that follows from it. */
+interface Run {
+  readonly guess: ColumnGuess;
+  mixture: PlaceMixture;
+  /** ln of how probable the guess was when the pass was over, sound and usual speeds together. */
+  readonly logPrior: number;
+}
+
+/**
+ * Follows the column after a pass: ten times a second how far it is from resonance, with its side. It is fed by asking:
+ * `advance` works through what the series has got since. Causal: each answer uses what was heard by then.
+ */
+export class ResonanceFollower {
+  /** Of the newest pass; null where it wasn't seen clearly, or before the first. */
+  centre: CentreMoment | null = null;
+  readonly #series: ToneSeries;
+  readonly #guesses: readonly ColumnGuess[];
+  readonly #block: ToneBlock;
+  /** How badly the model foresaw the newest second. */
+  #surprise = FORESEEN;
+  #runs: Run[] = [];
+  #offsetHz = 0;
+  #next = 0;
+  #blocks = 0;
+  #isSounding = false;
+
+  /** @param guesses  what the column may be; see `guessesOf` */
+  constructor(series: ToneSeries, guesses: readonly ColumnGuess[] = ANY_COLUMN) {
+    this.#series = series;
+    this.#guesses = guesses;
+    this.#block = new ToneBlock(series);
+  }
+
+  /** A pass was flagged. One that belongs to the resonance that is being followed changes nothing. */
+  flag({ pass, offsetHz, fromIndex }: FlaggedPass): void {
+    if (this.#isSounding && !this.#isLost && Math.abs(this.#read().halfWidths) < ANOTHER) return;
+    const order = {
+      series: this.#series,
+      offsetHz,
+      fromIndex,
+      untilIndex: this.#series.length,
+      pass,
+      fork: ANY_FORK,
+      share: null,
+    };
+    const found = runPass(order, this.#guesses);
+    this.#runs = found.map(({ guess, mixture, logEvidence, centre }) => ({
+      guess,
+      mixture: mixture.thinned(MOST_STATES),
+      logPrior: Math.log(guess.weight) + TEMPER * logEvidence + slideLogPrior(guess, pass, centre),
+    }));
+    for (const { mixture } of this.#runs) mixture.logEvidence = 0;
+    this.centre = found[this.#likeliest()].centre;
+    this.#surprise = FORESEEN;
+    this.#offsetHz = offsetHz;
+    this.#next = found[0].nextIndex;
+    this.#blocks = 0;
+    this.#isSounding = true;
+  }
+
+  /** The fork was damped or has died. What was learnt of column and microphone stays. */
+  end(): void {
+    this.#isSounding = false;
+  }
+
+  /** The fork is struck anew: its own phase and level are unknown, the column's share and width stay. @param startS  of the strike */
+  strike(startS: number): void {
+    if (this.#runs.length === 0) return;
+    const start = firstIndexOf(startS, this.#series.rateHz);
+    this.#block.read(Math.min(start, this.#series.length - BLOCK), BLOCK, this.#offsetHz);
+    for (const run of this.#runs) run.mixture = struckAnew(run.mixture, run.guess, this.#block);
+    this.#next = start;
+    this.#isSounding = true;
+  }
+
+  /** All answers that have become due. */
+  advance(): FollowedPlace[] {
+    const places: FollowedPlace[] = [];
+    const { rateHz } = this.#series;
+    for (; this.#runs.length > 0 && this.#next + BLOCK <= this.#series.length; this.#next += BLOCK) {
+      if (!this.#isSounding) continue;
+      this.#block.read(this.#next, BLOCK, this.#offsetHz);
+      const heard = this.#block.isHeard ? this.#block : null;
+      const timeS = (this.#next + (BLOCK - 1) / 2) / rateHz;
+      for (const { mixture } of this.#runs) mixture.step(BLOCK / rateHz, timeS, heard);
+      if (heard !== null) {
+        const { surprise } = this.#runs[this.#likeliest()].mixture;
+        this.#surprise += ((surprise - this.#surprise) * BLOCK) / (SURPRISE_S * rateHz);
+      }
+      this.#blocks += 1;
+      if (this.#blocks % BLOCKS_PER_PLACE === 0) places.push(this.#place(timeS));
+    }
+    return places;
+  }
+
+  /** Which run explains best what was heard. */
+  #likeliest(): number {
+    const logs = this.#runs.map(({ mixture, logPrior }) => logPrior + TEMPER * mixture.logEvidence);
+    return logs.indexOf(Math.max(...logs));
+  }
+
+  /** The sound isn't what the model foresees: it was another pass, or the hand did something else. */
+  get #isLost(): boolean {
+    return this.#surprise > LOST;
+  }
+
+  /** What the likeliest guess says: between two widths there is none that is right. */
+  #read() {
+    const { guess, mixture } = this.#runs[this.#likeliest()];
+    const reading = blankReading();
+    mixture.read(reading, X);
+    return { ...reading, halfWidthM: guess.halfWidthM };
+  }
+
+  #place(timeS: number): FollowedPlace {
+    const reading = this.#read();
+    if (this.#isLost || !canTell(reading)) return { timeS, ...NOTHING_TOLD };
+    const { halfWidths, standardUncertainty, halfWidthM } = reading;
+    return {
+      timeS,
+      halfWidths,
+      standardUncertainty,
+      distanceM: halfWidthM === null ? null : halfWidths * halfWidthM,
+      standardUncertaintyM: halfWidthM === null ? null : standardUncertainty * halfWidthM,
+    };
+  }
+}
+
+const NOTHING_TOLD = {
+  halfWidths: null,
+  standardUncertainty: null,
+  distanceM: null,
+  standardUncertaintyM: null,
+};
+
+/** ln of how usual the slide would be if the column were so. */
+function slideLogPrior({ halfWidthM }: ColumnGuess, pass: SteadyPass, centre: CentreMoment | null): number {
+  if (halfWidthM === null) return 0;
+  const halfWidthsPerS =
+    centre === null
+      ? 1 / pass.halfWidthS
+      : centre.standardUncertaintyHalfWidths / centre.standardUncertaintyS;
+  return -0.5 * (Math.log((halfWidthM * halfWidthsPerS) / USUAL_SLIDE_MPS) / SLIDE_SPREAD) ** 2;
+}
+
+/** The column at any place near where it was, and the level that would make each agree with what is heard. */
+function struckAnew(before: PlaceMixture, guess: ColumnGuess, heard: ToneBlock): PlaceMixture {
+  const old = before.best;
+  const mixture = new PlaceMixture(MOST_STATES_SEEKING);
+  if (old === null) return mixture;
+  for (const x of TRIED) {
+    const state = mixture.add();
+    state.copy(old);
+    state.ringUpS = guess.ringUpS;
+    state.seeksCrossing = false;
+    state.mean[X] = x;
+    state.mean[V] = 0;
+    state.setVariance(X, TRIED_U ** 2);
+    state.setVariance(V, HAND.change ** 2);
+    const share = HELD_ANEW_U ** 2 * (old.mean[SHARE] ** 2 + old.mean[SHARE + 1] ** 2);
+    for (let k = 0; k < 2; k += 1) {
+      state.mean[UNREST + k] = 0;
+      state.setVariance(UNREST + k, HAND.unrest ** 2);
+      state.blur(SHARE + k, share);
+      state.setVariance(LEVEL + k, 0.3 ** 2);
+    }
+    state.blur(SLOPE, DYING_ANEW_U ** 2);
+    state.blur(SLOPE + 1, TURN_ANEW_U ** 2);
+    state.settle();
+    beginLevel(state, heard);
+    const off = (state.mean[LEVEL] - old.mean[LEVEL]) / STRIKE_LEVEL_U;
+    const moved = (x - old.mean[X]) / Math.hypot(MOVED_MEANWHILE, 1);
+    state.weight = Math.exp(-0.5 * (off * off + moved * moved));
+  }
+  mixture.normalise();
+  mixture.logEvidence = before.logEvidence;
+  return mixture;
+}
