@@ -1,36 +1,36 @@
 /**
- * What can be undone, by the name under which it is kept with the experiment. The names stay as they are: `src/words`
- * says them to people.
+ * What can be undone, by the name under which the history keeps it. The names stay as they are: `src/words` says them to
+ * people.
  */
 export type Step =
   | 'add fork'
   | 'add mark'
   | 'add place'
   | 'add table'
-  | 'bring mark back'
   | 'change fork'
   | 'change place'
+  | 'change present'
   | 'change rule'
   | 'change tube'
-  | 'change what is measured'
   | 'delete mark'
   | 'edit mark'
+  | 'exclude mark'
   | 'flagged resonance'
   | 'gain check'
+  | 'include mark'
   | 'join marks'
-  | 'leave mark out'
   | 'listen again'
-  | 'marked in the recording'
   | 'new experiment'
   | 'note readings'
   | 'note sweep'
   | 'open file'
   | 'open lesson'
   | 'open table'
-  | 'put mark back in'
+  | 'recording mark'
   | 'remove fork'
   | 'remove place'
   | 'rename'
+  | 'restore mark'
   | 'separate marks'
   | 'set order'
   | 'type length'

@@ -1,34 +1,35 @@
 import type { Step } from '../notebook/step.ts';
 
-const STEP_WORDS: Readonly<Record<Step, string>> = {
+/** What undo calls the steps, by what the history calls them. */
+const STEPS: Readonly<Record<Step, string>> = {
   'add fork': 'add fork',
   'add mark': 'add mark',
   'add place': 'add place',
   'add table': 'add table',
-  'bring mark back': 'bring mark back',
   'change fork': 'change fork',
   'change place': 'change place',
+  'change present': 'change what is measured',
   'change rule': 'change rule',
   'change tube': 'change tube',
-  'change what is measured': 'change what is measured',
   'delete mark': 'delete mark',
   'edit mark': 'edit mark',
+  'exclude mark': 'leave mark out',
   'flagged resonance': 'flagged resonance',
   'gain check': 'gain check',
+  'include mark': 'put mark back in',
   'join marks': 'join marks',
-  'leave mark out': 'leave mark out',
   'listen again': 'listen again',
-  'marked in the recording': 'marked in the recording',
   'new experiment': 'new experiment',
   'note readings': 'note readings',
   'note sweep': 'note sweep',
   'open file': 'open file',
   'open lesson': 'open lesson',
   'open table': 'open table',
-  'put mark back in': 'put mark back in',
+  'recording mark': 'marked in the recording',
   'remove fork': 'remove fork',
   'remove place': 'remove place',
   rename: 'rename',
+  'restore mark': 'bring mark back',
   'separate marks': 'separate marks',
   'set order': 'set order',
   'type length': 'type length',
@@ -36,7 +37,7 @@ const STEP_WORDS: Readonly<Record<Step, string>> = {
   'write note': 'write note',
 };
 
-/** What can be undone, within a sentence. @param step  a kept name; one of another version stands for itself */
+/** Names a step, for the undo button and for notices. A history kept by another bench may have steps of its own. */
 export function stepWords(step: string): string {
-  return Object.hasOwn(STEP_WORDS, step) ? STEP_WORDS[step as Step] : step;
+  return Object.hasOwn(STEPS, step) ? STEPS[step as Step] : step;
 }

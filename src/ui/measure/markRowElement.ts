@@ -147,7 +147,7 @@ export class MarkRowElement extends PartElement {
 
   private onExclude(): void {
     const { id, excluded } = this.mark;
-    this.session.editMark(id, { excluded: !excluded }, excluded ? 'put mark back in' : 'leave mark out');
+    this.session.editMark(id, { excluded: !excluded }, excluded ? 'include mark' : 'exclude mark');
   }
 
   /** The mark as the notebook has it: `mark` is handed down only with the next picture. */

@@ -2,9 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { stepWords } from '../../../src/words/steps.ts';
 
 describe('stepWords', () => {
-  it('says what a kept step did, and one that it doesn’t know by its kept name', () => {
-    expect(stepWords('put mark back in')).toBe('put mark back in');
-    expect(stepWords('turn the tube')).toBe('turn the tube');
-    expect(stepWords('toString')).toBe('toString');
+  it('names steps as people call them', () => {
+    expect(stepWords('restore mark')).toBe('bring mark back');
+    expect(stepWords('add mark')).toBe('add mark');
+  });
+
+  it('leaves a step of another bench as it was kept', () => {
+    expect(stepWords('bring mark back')).toBe('bring mark back');
+    expect(stepWords('constructor')).toBe('constructor');
   });
 });

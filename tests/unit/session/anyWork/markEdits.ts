@@ -114,7 +114,7 @@ const bringBack = (pick: number): Edit => ({
     tab.bench.restoreMark(mark.id);
     const marks = [...before.marks, ...before.deletedMarks.filter(({ id }) => back.has(id))];
     return {
-      step: 'bring mark back',
+      step: 'restore mark',
       state: {
         ...before,
         marks: marks.sort((one, other) => Math.sign(Date.parse(one.createdAt) - Date.parse(other.createdAt))),
@@ -148,7 +148,7 @@ export const anyMarkEdit: fc.Arbitrary<Edit> = fc.oneof(
   {
     weight: 2,
     arbitrary: pick.map((at) =>
-      change('leave out or in', at, 'leave mark out', ({ excluded }) => ({ excluded: !excluded })),
+      change('leave out or in', at, 'exclude mark', ({ excluded }) => ({ excluded: !excluded })),
     ),
   },
   {
