@@ -1,4 +1,4 @@
-import { describeFaults, readMarksTable } from '../marks/marksTable.ts';
+import { readMarksTable } from '../marks/marksTable.ts';
 import { marksOfRows } from '../solver/marksOfRows.ts';
 import type { BudgetLine, NoSolution, Solution, SolverMark } from '../solver/solution.ts';
 import { solve } from '../solver/solve.ts';
@@ -7,6 +7,7 @@ import type { SolverWarning, SolverWarningCode } from '../solver/solverWarning.t
 import { budgetQuantity } from '../words/budgetLines.ts';
 import { outlierCauseWords } from '../words/outlierCauses.ts';
 import { solverWarningMessage, solverWarningWords } from '../words/solverWarnings.ts';
+import { tableFaultsWords } from '../words/tableFaults.ts';
 import { tableWarningWords } from '../words/tableWarnings.ts';
 import type { TableWarning } from '../words/tableWarnings.ts';
 import { workingStepWords } from '../words/workingSteps.ts';
@@ -69,7 +70,7 @@ const MOST_PLACES = 40;
  */
 export function solveTable(text: string): SolvedTable | { readonly error: string } {
   const table = readMarksTable(text);
-  if (!table.ok) return { error: describeFaults(table.faults) };
+  if (!table.ok) return { error: tableFaultsWords(table.faults) };
   const rows = table.rows.filter(({ excluded }) => !excluded);
   const marks = marksOfRows(rows);
   const solution = solve(marks);

@@ -5,6 +5,7 @@ import { migrateExperiment } from '../notebook/migrateExperiment.ts';
 import { readExperiment } from '../notebook/readExperiment.ts';
 import type { ExperimentReading } from '../notebook/readExperiment.ts';
 import type { RecordFault } from '../notebook/recordFault.ts';
+import { intakeFaultWords, intakeRemarkWords } from '../words/intakeFaults.ts';
 import { mendedNote } from '../words/mended.ts';
 import { fieldFaultWords, recordFaultWords } from '../words/recordFaults.ts';
 import type { Intake, IntakeFault } from './intakeTypes.ts';
@@ -29,19 +30,17 @@ export function readExperimentText(name: string, text: string): Intake {
     remarks: [],
   });
   if (jsonDepth(text, DEEPEST_JSON) > DEEPEST_JSON) {
-    return refuse('The file is nested far deeper than any experiment: it is something else.');
+    return refuse(intakeFaultWords.nested);
   }
   let value: unknown;
   try {
     value = JSON.parse(text);
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
-    return refuse(`The file isn’t whole JSON: ${reason}. Save it again from the bench.`);
+    return refuse(intakeFaultWords.noJson(reason));
   }
   if (CLASS_SCHEMA.test(String((value as Fields | null)?.['$schema']))) {
-    return refuse(
-      'This is the result of a whole class: it holds no marks. Open the groups’ own files, or the class’s CSV file.',
-    );
+    return refuse(intakeFaultWords.classResult);
   }
   const reading = readExperiment(value);
   if (reading.kind === 'experiment') {
@@ -53,11 +52,7 @@ export function readExperimentText(name: string, text: string): Intake {
     name,
     content: rest === null ? null : { kind: 'experiment', experiment: rest },
     faults,
-    remarks: [
-      rest === null
-        ? 'Put the fields that are named right in the file, or save it again from the bench, then open it once more.'
-        : 'The good part is without what is named here; numbers that were left out stand in its note.',
-    ],
+    remarks: [rest === null ? intakeRemarkWords.mendFile : intakeRemarkWords.goodPart],
   };
 }
 

@@ -3,6 +3,7 @@ import { wellFormed } from '../limits/texts.ts';
 import type { TableDefaults } from '../marks/marksTable.ts';
 import type { Intake } from './intakeTypes.ts';
 import { readExperimentText } from './readExperimentText.ts';
+import { intakeFaultWords, pastedName } from '../words/intakeFaults.ts';
 import { readTableText } from './readTableText.ts';
 
 /**
@@ -10,10 +11,10 @@ import { readTableText } from './readTableText.ts';
  * @param defaults  the fork and the ends that are set on the bench
  */
 export function readPasted(pasted: string, defaults: TableDefaults): Intake {
-  const name = 'Pasted text';
+  const name = pastedName;
   const text = wellFormed(pasted);
   if (text.length > LARGEST_TABLE_BYTES) {
-    const message = `The text has ${Math.round(text.length / 1e6)} million characters: no table of marks is that long.`;
+    const message = intakeFaultWords.longPaste(text.length);
     return { name, content: null, faults: [{ row: null, column: null, message }], remarks: [] };
   }
   return /^\s*[{[]/.test(text) ? readExperimentText(name, text) : readTableText(name, text, defaults);

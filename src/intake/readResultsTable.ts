@@ -1,15 +1,17 @@
 import { LIMITS } from '../limits/limits.ts';
 import type { Limit } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
-import { textFault } from '../limits/texts.ts';
 import type { DelimitedRecord } from '../marks/delimited.ts';
 import { unguarded } from '../marks/formulaGuard.ts';
 import { parseDecimal, shorten } from '../marks/parseDecimal.ts';
+import type { ResultColumn } from '../marks/parseFault.ts';
+import { intakeFaultWords } from '../words/intakeFaults.ts';
+import { parseFaultWords } from '../words/parseFaults.ts';
+import { tooLongWords } from '../words/records.ts';
 import { parseTemperature } from '../marks/parseQuantities.ts';
 import type { IntakeFault, StatedResult } from './intakeTypes.ts';
 
-type Column =
-  'group' | 'speed_mps' | 'standard_uncertainty_mps' | 'expanded_uncertainty_mps' | 'temperature_c';
+type Column = 'group' | ResultColumn | 'temperature_c';
 
 /** Whether a heading is that of a table of results. */
 export function isResultsHeading(names: readonly string[]): boolean {
@@ -26,8 +28,7 @@ export function readResultsTable(
   records: readonly DelimitedRecord[],
 ): { readonly results: readonly StatedResult[]; readonly faults: readonly IntakeFault[] } {
   if (!names.includes('standard_uncertainty_mps') && !names.includes('expanded_uncertainty_mps')) {
-    const message =
-      'results need a column standard_uncertainty_mps or expanded_uncertainty_mps (95 %): without it they can’t be weighed.';
+    const message = intakeFaultWords.noUncertainty;
     return { results: [], faults: [{ row: 1, column: 'standard_uncertainty_mps', message }] };
   }
   const faults: IntakeFault[] = [];
@@ -39,16 +40,13 @@ export function readResultsTable(
       faults.push({ row, column, message });
       return null;
     };
-    const number = (column: Column, { lowest, highest }: Limit, scale = 1): number | null => {
+    const number = (column: ResultColumn, { lowest, highest }: Limit, scale = 1): number | null => {
       const [low, high] = [lowest * scale, highest * scale];
       const parsed = parseDecimal(cell(column), column);
-      if (!parsed.ok) return fail(column, parsed.message);
+      if (!parsed.ok) return fail(column, parseFaultWords(parsed.fault));
       const isSpeed = parsed.unit === '' || /^m\/s$/i.test(parsed.unit);
       if (isSpeed && parsed.value >= low && parsed.value <= high) return parsed.value;
-      return fail(
-        column,
-        `must be ${low}..${high} m/s, got ${shorten(cell(column))}. Check the number and its unit.`,
-      );
+      return fail(column, intakeFaultWords.noSpeed(low, high, shorten(cell(column))));
     };
     const speedMps = number('speed_mps', LIMITS.speedMps);
     const standard =
@@ -56,10 +54,9 @@ export function readResultsTable(
         ? number('standard_uncertainty_mps', LIMITS.speedStandardUncertaintyMps)
         : halved(number('expanded_uncertainty_mps', LIMITS.speedStandardUncertaintyMps, 2));
     const temperature = cell('temperature_c') === '' ? null : parseTemperature(cell('temperature_c'));
-    if (temperature?.ok === false) fail('temperature_c', temperature.message);
+    if (temperature?.ok === false) fail('temperature_c', parseFaultWords(temperature.fault));
     const group = unguarded(cell('group'));
-    const tooLong = textFault('The group’s name', group, LONGEST.name);
-    if (tooLong !== null) fail('group', tooLong);
+    if (group.length > LONGEST.name) fail('group', tooLongWords.group(group.length, LONGEST.name));
     if (faults.length > before || speedMps === null || standard === null) continue;
     results.push({
       group,

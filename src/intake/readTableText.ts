@@ -1,8 +1,14 @@
 import { splitDelimited } from '../marks/delimited.ts';
 import { columnName, likelyDelimiter, readMarksTable } from '../marks/marksTable.ts';
-import type { TableDefaults } from '../marks/marksTable.ts';
-import type { Intake } from './intakeTypes.ts';
+import type { TableDefaults, TableFault } from '../marks/marksTable.ts';
+import { faultyColumn, tableProblemWords } from '../words/tableFaults.ts';
+import type { Intake, IntakeFault } from './intakeTypes.ts';
+import { intakeFaultWords, intakeRemarkWords } from '../words/intakeFaults.ts';
 import { isResultsHeading, readResultsTable } from './readResultsTable.ts';
+
+function located(fault: TableFault): IntakeFault {
+  return { row: fault.row, column: faultyColumn(fault), message: tableProblemWords(fault.fault) };
+}
 
 /**
  * Reads text as a table of marks, or of results where its heading has speed_mps.
@@ -14,7 +20,7 @@ export function readTableText(name: string, text: string, defaults: TableDefault
   const names = records.at(0)?.cells.map(columnName) ?? [];
   if (fault === null && isResultsHeading(names)) {
     const { results, faults } = readResultsTable(names, records.slice(1));
-    const none = { row: null, column: null, message: 'The table has a heading but no results.' };
+    const none = { row: null, column: null, message: intakeFaultWords.noResults };
     return {
       name,
       content: results.length === 0 ? null : { kind: 'results', results },
@@ -27,15 +33,11 @@ export function readTableText(name: string, text: string, defaults: TableDefault
     const content = table.rows.some(({ excluded }) => !excluded)
       ? ({ kind: 'table', rows: table.rows } as const)
       : null;
-    return { name, content, faults: table.faults, remarks: [] };
+    return { name, content, faults: table.faults.map(located), remarks: [] };
   }
   const remarks = [
-    table.passedOver.length === 0
-      ? null
-      : `These columns are not read: ${table.passedOver.slice(0, 8).join(', ')}.`,
-    table.skipped.length === 0
-      ? null
-      : `Excluded rows that can’t be read are passed over: ${table.skipped.slice(0, 8).join(', ')}.`,
+    table.passedOver.length === 0 ? null : intakeRemarkWords.notRead(table.passedOver),
+    table.skipped.length === 0 ? null : intakeRemarkWords.skipped(table.skipped),
   ].filter((remark) => remark !== null);
   return { name, content: { kind: 'table', rows: table.rows }, faults: [], remarks };
 }

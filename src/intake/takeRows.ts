@@ -3,13 +3,13 @@ import { LONGEST } from '../limits/longest.ts';
 import { LARGEST_RECORD_BYTES } from '../limits/sizes.ts';
 import { beginningOf, wellFormed } from '../limits/texts.ts';
 import { readingLimit, readingOfColumnM } from '../marks/columnOfMark.ts';
-import { inCm } from '../marks/lengthText.ts';
 import type { Mark } from '../marks/mark.ts';
 import type { MarkRow } from '../marks/marksTable.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
 import { itemBytes, recordBytes } from '../notebook/recordBytes.ts';
 import type { IntakeFault } from './intakeTypes.ts';
+import { intakeFaultWords, intakeRemarkWords } from '../words/intakeFaults.ts';
 import { RowForks } from './rowForks.ts';
 import { RowPlaces } from './rowPlaces.ts';
 
@@ -49,12 +49,7 @@ export function experimentFromRows(title: string, rows: readonly MarkRow[], outs
   const usualM = fresh.rule.readingStandardUncertaintyM;
   const widths = new Set(rows.map((row) => row.lengthUncertaintyM ?? usualM));
   const readingM = Math.max(...widths);
-  const remarks =
-    widths.size > 1
-      ? [
-          `The lengths have different uncertainties (${usualM * 1000} mm where none is stated): the largest, ${readingM * 1000} mm, is taken for all.`,
-        ]
-      : [];
+  const remarks = widths.size > 1 ? [intakeRemarkWords.widestTaken(usualM, readingM)] : [];
   return {
     experiment: { ...whole, present, rule: { ...whole.rule, readingStandardUncertaintyM: readingM } },
     faults: taken.faults,
@@ -98,7 +93,7 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
     for (const item of [...forks.all.slice(counts[0]), ...places.all.slice(counts[1])])
       bytes += itemBytes(item);
     if (bytes + itemBytes(mark) > LARGEST_RECORD_BYTES) {
-      const message = `with this row the experiment’s file would have more than ${LARGEST_RECORD_BYTES / 1e6} MB. Begin another one for the rest, or shorten the notes.`;
+      const message = intakeFaultWords.recordFull(LARGEST_RECORD_BYTES);
       faults.push({ row: row.row, column: null, message });
       continue;
     }
@@ -106,12 +101,7 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
     diameterM ??= row.diameterM;
     marks.push(mark);
   }
-  const remarks =
-    offsetM === 0
-      ? []
-      : [
-          `The table’s lengths are taken as columns’: the rule’s zero offset of ${Number((offsetM * 1000).toPrecision(8))} mm is put back.`,
-        ];
+  const remarks = offsetM === 0 ? [] : [intakeRemarkWords.offsetPutBack(offsetM)];
   return {
     experiment: {
       ...base,
@@ -135,17 +125,17 @@ interface Meeting {
 
 function misfit(row: MarkRow, { diameterM, count, offsetM }: Meeting): IntakeFault | null {
   if (count >= LONGEST.list) {
-    const message = `an experiment holds ${LONGEST.list} marks, forks or places at most. Begin another one for the rest.`;
+    const message = intakeFaultWords.listFull(LONGEST.list);
     return { row: row.row, column: null, message };
   }
   const noReading = rowReadingFault(row, offsetM);
   if (noReading !== null) return noReading;
   if (row.order !== null && !isWithin(LIMITS.order, row.order)) {
-    const message = `an order of ${row.order} is outside of ${LIMITS.order.lowest} to ${LIMITS.order.highest}. Leave it empty where you don’t know.`;
+    const message = intakeFaultWords.badOrder(row.order, LIMITS.order);
     return { row: row.row, column: 'order', message };
   }
   if (row.diameterM !== null && diameterM !== null && Math.abs(row.diameterM - diameterM) > SAME_DIAMETER_M) {
-    const message = `this tube is ${row.diameterM * 1000} mm wide, the experiment’s is ${diameterM * 1000} mm. Another tube is another experiment.`;
+    const message = intakeFaultWords.otherTube(row.diameterM, diameterM);
     return { row: row.row, column: 'diameter_mm', message };
   }
   return null;
@@ -158,9 +148,8 @@ function rowReadingFault({ row, lengthM, otherLengthM }: MarkRow, offsetM: numbe
     columnM !== null && !isWithin(limit, readingOfColumnM(columnM, offsetM));
   const column = isMissing(lengthM) ? 'length_cm' : isMissing(otherLengthM) ? 'other_length_cm' : null;
   if (column === null) return null;
-  const { lowest, highest } = LIMITS.lengthM;
   const found = column === 'length_cm' ? lengthM : (otherLengthM ?? lengthM);
-  const message = `with the rule’s zero offset of ${inCm(offsetM)} a column of ${inCm(found)} would be read at ${inCm(found + offsetM)}; readings are ${inCm(lowest)} to ${inCm(highest)}. Open the table as a new experiment, or change the zero offset under Apparatus first.`;
+  const message = intakeFaultWords.noReading(offsetM, found, LIMITS.lengthM);
   return { row, column, message };
 }
 

@@ -8,9 +8,3 @@ export function beginningOf(text: string, longest: number): string {
   if (text.length <= longest) return text;
   return text.slice(0, longest).replace(/[\ud800-\udbff]$/, '');
 }
-
-/** What is wrong with a text that is too long, and what to do; null where it fits. @param name  “The note” */
-export function textFault(name: string, text: string, longest: number): string | null {
-  if (text.length <= longest) return null;
-  return `${name} has ${text.length} characters; ${longest} is the most. Shorten it.`;
-}

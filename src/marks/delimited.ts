@@ -8,7 +8,7 @@ export interface DelimitedRecord {
 export interface QuoteFault {
   readonly row: number;
   readonly cell: number;
-  readonly message: string;
+  readonly quote: 'unclosed' | 'text-behind' | 'stray';
 }
 
 /**
@@ -25,9 +25,9 @@ export function splitDelimited(
   let row = 1;
   let cells: string[] = [];
   let at = 0;
-  const fail = (message: string): ReturnType<typeof splitDelimited> => ({
+  const fail = (quote: QuoteFault['quote']): ReturnType<typeof splitDelimited> => ({
     records,
-    fault: { row, cell: cells.length + 1, message },
+    fault: { row, cell: cells.length + 1, quote },
   });
   const endsRecord = (character: string | undefined): boolean =>
     character === undefined || character === '\n' || character === '\r';
@@ -47,7 +47,7 @@ export function splitDelimited(
       at += 1;
       for (;;) {
         const close = text.indexOf('"', at);
-        if (close < 0) return fail('a quote (") is opened and never closed. Close it, or take it away');
+        if (close < 0) return fail('unclosed');
         cell += text.slice(at, close);
         at = close + 1;
         if (text[at] !== '"') break;
@@ -55,13 +55,12 @@ export function splitDelimited(
         at += 1;
       }
       while (text[at] === ' ') at += 1;
-      if (!endsRecord(text[at]) && text[at] !== delimiter)
-        return fail('text stands behind a closing quote ("). Put it inside the quotes, or take them away');
+      if (!endsRecord(text[at]) && text[at] !== delimiter) return fail('text-behind');
     } else {
       at = start;
       while (!endsRecord(text[at]) && text[at] !== delimiter) at += 1;
       cell = text.slice(start, at).trim();
-      if (cell.includes('"')) return fail('a stray quote (") stands inside the cell. Take it away');
+      if (cell.includes('"')) return fail('stray');
     }
     cells.push(cell);
     if (text[at] === delimiter) {

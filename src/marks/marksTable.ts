@@ -1,15 +1,15 @@
 import { isWithin, LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
 import { MOST_TABLE_ROWS } from '../limits/sizes.ts';
-import { textFault } from '../limits/texts.ts';
 import { splitDelimited } from './delimited.ts';
-import type { DelimitedRecord } from './delimited.ts';
+import type { DelimitedRecord, QuoteFault } from './delimited.ts';
 import type { ColumnEnds } from './mark.ts';
 import { unguarded } from './formulaGuard.ts';
 import { READ_COLUMNS, REQUIRED_COLUMNS } from './markColumns.ts';
 import type { ReadColumn, RequiredColumn } from './markColumns.ts';
 import { parseDecimal, shorten } from './parseDecimal.ts';
 import type { Parsed } from './parseDecimal.ts';
+import type { ParseFault } from './parseFault.ts';
 import { parseExcluded } from './parseExcluded.ts';
 import { parseLength } from './parseLength.ts';
 import {
@@ -53,9 +53,37 @@ export interface MarkRow {
 export interface TableFault {
   /** null where the whole table is meant. */
   readonly row: number | null;
+  /** null where no single column is meant, or it has no name. */
   readonly column: string | null;
-  readonly message: string;
+  readonly fault: TableProblem;
 }
+
+/** What is wrong with a table, or one of its cells. */
+export type TableProblem =
+  | ParseFault
+  | {
+      readonly code: 'no-text' | 'no-content' | 'no-heading' | 'no-rows' | 'all-excluded' | 'column-twice';
+    }
+  /** The cell counts from 1. */
+  | { readonly code: 'quote'; readonly quote: QuoteFault['quote']; readonly cell: number }
+  | { readonly code: 'many-rows'; readonly rows: number; readonly most: number }
+  /** More cells than headings; commas may be decimal commas. */
+  | {
+      readonly code: 'many-cells';
+      readonly cells: number;
+      readonly headings: number;
+      readonly isComma: boolean;
+    }
+  | {
+      readonly code: 'columns-missing';
+      readonly columns: readonly RequiredColumn[];
+      /** Headings that are there, shortened. */
+      readonly found: readonly string[];
+      /** Of one cell only, where the delimiter or the heading may be at fault; null where some column is there. */
+      readonly isOneCell: boolean | null;
+      /** Headings that were likely meant. */
+      readonly alike: readonly { readonly heading: string; readonly column: RequiredColumn }[];
+    };
 
 export type MarksTable =
   | {
@@ -91,9 +119,9 @@ export interface TableDefaults {
  * @returns the rows in the table's order, or every fault with its row and column
  */
 export function readMarksTable(text: string, defaults: TableDefaults | null = null): MarksTable {
-  if (text.includes('\u0000')) return refuse('The file is no text: save it as CSV, not as a spreadsheet.');
+  if (text.includes('\u0000')) return refuse({ code: 'no-text' });
   let body = text.replace(/^\ufeff/, '');
-  if (body.trim() === '') return refuse('The file is empty.');
+  if (body.trim() === '') return refuse({ code: 'no-content' });
   let skipped = 0;
   // Some spreadsheets write "sep=;" as a first line to name the delimiter.
   const named = /^"?sep=(.)"?[ \t]*(\r\n|\n|\r)/i.exec(body);
@@ -111,27 +139,16 @@ export function readMarksTable(text: string, defaults: TableDefaults | null = nu
   const heading = withHeading.at(0)?.cells.map(columnName)[fault.cell - 1] ?? null;
   const broken: TableFault = {
     row: fault.row + skipped,
-    column: heading ?? `cell ${fault.cell}`,
-    message: `${fault.message}.`,
+    column: heading,
+    fault: { code: 'quote', quote: fault.quote, cell: fault.cell },
   };
   if (withHeading.length < 2) return { ok: false, faults: [broken], rows: [] };
   const before = readRecords(withHeading, delimiter, defaults);
   return { ok: false, faults: [...(before.ok ? [] : before.faults), broken], rows: before.rows };
 }
 
-/** All faults in one sentence each, for a person. */
-export function describeFaults(faults: readonly TableFault[]): string {
-  const shown = faults.slice(0, 5).map(({ row, column, message }) => {
-    const where = [row === null ? null : `row ${row}`, column === null ? null : `column ${column}`];
-    const prefix = where.filter((part) => part !== null).join(', ');
-    return prefix === '' ? message : `${prefix}: ${message}`;
-  });
-  const more = faults.length - shown.length;
-  return shown.join(' ') + (more > 0 ? ` And ${more} more.` : '');
-}
-
-function refuse(message: string): MarksTable {
-  return { ok: false, faults: [{ row: null, column: null, message }], rows: [] };
+function refuse(fault: TableProblem): MarksTable {
+  return { ok: false, faults: [{ row: null, column: null, fault }], rows: [] };
 }
 
 export function likelyDelimiter(body: string): string {
@@ -179,35 +196,30 @@ function readRecords(
   defaults: TableDefaults | null,
 ): MarksTable {
   const [heading, ...rest] = records;
-  if (heading === undefined) return refuse('The file has no heading row.');
+  if (heading === undefined) return refuse({ code: 'no-heading' });
   const names = heading.cells.map(columnName);
   const needed = REQUIRED_COLUMNS.filter((column) => defaults === null || column === 'length_cm');
   const missing = needed.filter((column) => !names.includes(column));
   const faults: TableFault[] = missing.length === 0 ? [] : [missingColumns(heading, names, missing)];
   for (const column of READ_COLUMNS) {
     if (names.filter((name) => name === column).length > 1) {
-      faults.push({ row: heading.row, column, message: 'the column is there more than once.' });
+      faults.push({ row: heading.row, column, fault: { code: 'column-twice' } });
     }
   }
   if (faults.length > 0) return { ok: false, faults, rows: [] };
-  if (rest.length === 0) return refuse('The file has a heading but no rows of marks.');
+  if (rest.length === 0) return refuse({ code: 'no-rows' });
   if (rest.length > MOST_TABLE_ROWS)
-    return refuse(
-      `The file has ${rest.length} rows; ${MOST_TABLE_ROWS} is the most. Split it into several files.`,
-    );
+    return refuse({ code: 'many-rows', rows: rest.length, most: MOST_TABLE_ROWS });
 
   const rows: MarkRow[] = [];
   const skipped: number[] = [];
   for (const { row, cells } of rest) {
     if (cells.slice(names.length).some((cell) => cell !== '')) {
-      const hint =
-        delimiter === ','
-          ? ' With decimal commas put semicolons between the cells, or quotes around them.'
-          : '';
+      const counts = { cells: cells.length, headings: names.length };
       faults.push({
         row,
         column: null,
-        message: `there are ${cells.length} cells under ${names.length} headings.${hint}`,
+        fault: { code: 'many-cells', ...counts, isComma: delimiter === ',' },
       });
       continue;
     }
@@ -223,7 +235,7 @@ function readRecords(
     else faults.push(...read);
   }
   if (faults.length > 0) return { ok: false, faults, rows };
-  if (rows.every(({ excluded }) => excluded)) return { ...refuse('Every row of marks is excluded.'), rows };
+  if (rows.every(({ excluded }) => excluded)) return { ...refuse({ code: 'all-excluded' }), rows };
   return { ok: true, rows, passedOver: unreadColumns(heading.cells, names), skipped };
 }
 
@@ -233,35 +245,31 @@ function isExcluded(text: string): boolean {
   return parsed.ok && parsed.excluded;
 }
 
+/** More headings of a table than this help nobody. */
+const MOST_HEADINGS = 12;
+
 /** One fault for all columns that are missing, with what is likely behind it. */
 function missingColumns(
   heading: DelimitedRecord,
   names: readonly string[],
   missing: readonly RequiredColumn[],
 ): TableFault {
-  const found = heading.cells.map(shorten).slice(0, 12).join(', ');
-  const { row } = heading;
-  if (missing.length === REQUIRED_COLUMNS.length) {
-    const hint =
-      heading.cells.length === 1
-        ? ' Put commas, semicolons or tabs between the cells, and no title above the heading (or begin it with #).'
-        : ' Put a heading on top.';
-    const message = `the heading has none of the columns ${REQUIRED_COLUMNS.join(', ')}. It reads: ${found}.${hint}`;
-    return { row, column: missing.join(' and '), message };
-  }
+  const isNone = missing.length === REQUIRED_COLUMNS.length;
   const alike = missing.flatMap((column) => {
     const [stem = ''] = column.split('_');
     const near = names.findIndex((name) => name !== column && name.startsWith(stem));
-    return near < 0 ? [] : [`Is “${shorten(heading.cells[near] ?? '')}” meant? Call it ${column}.`];
+    return near < 0 ? [] : [{ heading: shorten(heading.cells[near] ?? ''), column }];
   });
-  const unit = missing.includes('length_cm')
-    ? ' Plain lengths are in cm; a cell may say its own unit, like 158 mm.'
-    : '';
   return {
-    row,
-    column: missing.join(' and '),
-    message:
-      `${missing.length === 1 ? 'the column is' : 'these columns are'} missing. The heading has: ${found}. Needed: ${REQUIRED_COLUMNS.join(', ')}. ${alike.join(' ')}${alike.length > 0 ? unit : ''}`.trim(),
+    row: heading.row,
+    column: missing.length === 1 ? (missing[0] ?? null) : null,
+    fault: {
+      code: 'columns-missing',
+      columns: missing,
+      found: heading.cells.map(shorten).slice(0, MOST_HEADINGS),
+      isOneCell: isNone ? heading.cells.length === 1 : null,
+      alike: isNone ? [] : alike,
+    },
   };
 }
 
@@ -274,7 +282,7 @@ function readRow(row: number, cell: (column: ReadColumn) => string): MarkRow | T
   ): V | null => {
     const parsed = read(cell(column));
     if (parsed.ok) return pick(parsed);
-    faults.push({ row, column, message: parsed.message });
+    faults.push({ row, column, fault: parsed.fault });
     return null;
   };
   const takeIfThere: typeof take = (column, read, pick) =>
@@ -300,15 +308,16 @@ function readRow(row: number, cell: (column: ReadColumn) => string): MarkRow | T
     (value) => value.standardUncertaintyHz,
   );
   const excluded = take('excluded', parseExcluded, (value) => value.excluded) ?? false;
-  const takeText = (column: ReadColumn, name: string, longest: number): string => {
+  const takeText = (column: 'place' | 'group' | 'note', longest: number): string => {
     const text = unguarded(cell(column));
-    const message = textFault(name, text, longest);
-    if (message !== null) faults.push({ row, column, message });
+    const { length } = text;
+    if (length > longest)
+      faults.push({ row, column, fault: { code: 'long-text', what: column, length, longest } });
     return text;
   };
-  const place = takeText('place', 'The place’s name', LONGEST.name);
-  const group = takeText('group', 'The group’s name', LONGEST.name);
-  const note = takeText('note', 'The note', LONGEST.markNote);
+  const place = takeText('place', LONGEST.name);
+  const group = takeText('group', LONGEST.name);
+  const note = takeText('note', LONGEST.markNote);
   if (faults.length > 0 || forkHz === null || ends === null || lengthM === null) return faults;
   return {
     row,
@@ -334,8 +343,7 @@ function readRow(row: number, cell: (column: ReadColumn) => string): MarkRow | T
 function parseEnds(text: string): Parsed<{ readonly ends: ColumnEnds }> {
   const ends = text.trim().toLowerCase();
   if (ends === 'closed' || ends === 'open') return { ok: true, ends };
-  const got = ends === '' ? 'The cell is empty.' : `“${shorten(text)}” is neither.`;
-  return { ok: false, message: `${got} Write closed (one end closed) or open (both ends open).` };
+  return { ok: false, fault: { code: 'no-ends', typed: ends === '' ? '' : shorten(text) } };
 }
 
 function parseOrder(text: string): Parsed<{ readonly order: number }> {
@@ -344,8 +352,5 @@ function parseOrder(text: string): Parsed<{ readonly order: number }> {
   const { value, unit } = parsed;
   if (unit === '' && Number.isInteger(value) && isWithin(LIMITS.order, value))
     return { ok: true, order: value };
-  return {
-    ok: false,
-    message: `The order must be a whole number ${LIMITS.order.lowest}..${LIMITS.order.highest}, got ${shorten(text)}. The first resonance has 1; leave it empty where you don’t know.`,
-  };
+  return { ok: false, fault: { code: 'bad-order', ...LIMITS.order, typed: shorten(text) } };
 }

@@ -16,8 +16,5 @@ export function parseExcluded(text: string): Parsed<{ readonly excluded: boolean
   const word = text.trim().normalize('NFC').toLowerCase();
   if (word === '' || NO.has(word)) return { ok: true, excluded: false };
   if (YES.has(word)) return { ok: true, excluded: true };
-  return {
-    ok: false,
-    message: `“${shorten(text)}” is neither yes nor no. Write yes for a mark that is left out of the fit, else leave the cell empty.`,
-  };
+  return { ok: false, fault: { code: 'neither-yes-nor-no', typed: shorten(text) } };
 }

@@ -1,5 +1,6 @@
 import { LIMITS } from '../limits/limits.ts';
 import type { Parsed } from './parseDecimal.ts';
+import type { QuantityName } from './parseFault.ts';
 import { LENGTH_UNITS, parseQuantity } from './parseQuantity.ts';
 import type { TypedKind } from './parseQuantity.ts';
 
@@ -13,8 +14,8 @@ const TEMPERATURE: TypedKind = {
     f: { symbol: '°F', scale: 5 / 9, shift: -160 / 9 },
     k: { symbol: 'K', scale: 1, shift: -273.15 },
   },
-  known: '°C, °F or K',
-  hint: (value) => (value > 200 ? `For kelvin write ${value} K.` : `For Fahrenheit write ${value} °F.`),
+  known: ['°C', '°F', 'K'],
+  hint: (value) => (value > 200 ? 'kelvin' : 'fahrenheit'),
 };
 
 /** Reads an air temperature: plain numbers and °C alike, also °F and K. */
@@ -28,7 +29,7 @@ const HUMIDITY: TypedKind = {
   name: 'humidity',
   limit: LIMITS.humidityPct,
   units: { '': PERCENT, '%': PERCENT },
-  known: '%',
+  known: ['%'],
 };
 /** Between 0 and this a plain number is more likely a fraction: no room is that dry. */
 const DRIEST_PLAIN_PCT = 1;
@@ -38,8 +39,7 @@ export function parseHumidity(text: string): Parsed<{ readonly humidityPct: numb
   const read = parseQuantity(text, HUMIDITY);
   if (!read.ok) return read;
   if (read.unit === '' && isHumidityDoubtful(read.si)) {
-    const message = `${read.value} % is drier than any room. If a fraction is meant, write ${Number((100 * read.value).toPrecision(12))}; else write ${read.value} %.`;
-    return { ok: false, message };
+    return { ok: false, fault: { code: 'doubtful-humidity', value: read.value } };
   }
   return { ok: true, humidityPct: read.si };
 }
@@ -60,8 +60,8 @@ const PRESSURE: TypedKind = {
     kpa: { symbol: 'kPa', scale: 1000 },
     pa: { symbol: 'Pa', scale: 1 },
   },
-  known: 'hPa, mbar, kPa or Pa',
-  hint: () => 'Plain numbers are hPa: sea level has about 1013.',
+  known: ['hPa', 'mbar', 'kPa', 'Pa'],
+  hint: () => 'plain-hpa',
 };
 
 /** Reads an air pressure: plain numbers are hPa; also mbar, kPa and Pa. */
@@ -76,8 +76,8 @@ const PITCH: TypedKind = {
   name: 'pitch',
   limit: LIMITS.pitchHz,
   units: PITCH_UNITS,
-  known: 'Hz or kHz',
-  hint: () => 'The bench works with forks of these pitches: check the number, or take another fork.',
+  known: ['Hz', 'kHz'],
+  hint: () => 'fork-pitches',
 };
 
 /** Reads the pitch in use of a fork, measured or stamped: plain numbers are Hz; also kHz. */
@@ -97,8 +97,8 @@ const DIAMETER: TypedKind = {
   name: 'diameter',
   limit: LIMITS.diameterM,
   units: MILLIMETRES,
-  known: 'mm, cm or m',
-  hint: () => 'Plain numbers are mm.',
+  known: ['mm', 'cm', 'm'],
+  hint: () => 'plain-mm',
 };
 
 /** Reads a tube's inside diameter: plain numbers are mm; also cm and m. */
@@ -110,13 +110,13 @@ export function parseDiameter(text: string): Parsed<{ readonly diameterM: number
 /** Reads the standard uncertainty of a reading, or of a length in a table: plain numbers are mm; also cm and m. */
 export function parseReadingUncertainty(
   text: string,
-  name = 'uncertainty of the length',
+  name: QuantityName = 'length-uncertainty',
 ): Parsed<{ readonly standardUncertaintyM: number }> {
   const read = parseQuantity(text, {
     name,
     limit: LIMITS.readingStandardUncertaintyM,
     units: MILLIMETRES,
-    known: 'mm, cm or m',
+    known: ['mm', 'cm', 'm'],
   });
   return read.ok ? { ok: true, standardUncertaintyM: read.si } : read;
 }
@@ -124,13 +124,13 @@ export function parseReadingUncertainty(
 /** Reads the standard uncertainty of a fork's pitch, Hz. */
 export function parseForkUncertainty(
   text: string,
-  name = 'uncertainty of the fork',
+  name: QuantityName = 'fork-uncertainty',
 ): Parsed<{ readonly standardUncertaintyHz: number }> {
   const read = parseQuantity(text, {
     name,
     limit: LIMITS.forkStandardUncertaintyHz,
     units: { '': HERTZ, hz: HERTZ },
-    known: 'Hz',
+    known: ['Hz'],
   });
   return read.ok ? { ok: true, standardUncertaintyHz: read.si } : read;
 }

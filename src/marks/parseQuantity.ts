@@ -2,10 +2,11 @@ import { isWithin } from '../limits/limits.ts';
 import type { Limit } from '../limits/limits.ts';
 import { parseDecimal, shorten } from './parseDecimal.ts';
 import type { Parsed } from './parseDecimal.ts';
+import type { PlainHint, QuantityName } from './parseFault.ts';
 
 /** A unit that may be typed: SI value = typed × scale + shift. */
 export interface TypedUnit {
-  /** As messages write it. */
+  /** As it is written. */
   readonly symbol: string;
   readonly scale: number;
   readonly shift?: number;
@@ -20,15 +21,15 @@ export const LENGTH_UNITS = {
 
 /** One kind of quantity as people type it. */
 export interface TypedKind {
-  readonly name: string;
+  readonly name: QuantityName;
   /** In SI. */
   readonly limit: Limit;
   /** By what is typed behind the number, in small letters without blanks and degree signs; '' for a plain number. */
   readonly units: Readonly<Record<string, TypedUnit>>;
-  /** The units to choose from, for messages: “cm, mm or m”. */
-  readonly known: string;
-  /** What a plain number outside of the limit was likely meant as, as a sentence; null: no idea. */
-  readonly hint?: (value: number) => string | null;
+  /** The units to choose from. */
+  readonly known: readonly string[];
+  /** What a plain number outside of the limit was likely meant as. */
+  readonly hint?: (value: number) => PlainHint;
 }
 
 /** A typed quantity that was understood. */
@@ -41,7 +42,7 @@ export interface TypedQuantity {
 
 /**
  * Reads a quantity within its limits. A refusal names the quantity, its range and the value in the unit that was typed,
- * and what to do.
+ * and what was likely meant.
  */
 export function parseQuantity(text: string, kind: TypedKind): Parsed<TypedQuantity> {
   const { name, limit, known } = kind;
@@ -51,15 +52,18 @@ export function parseQuantity(text: string, kind: TypedKind): Parsed<TypedQuanti
   const unit = parsed.unit.toLowerCase().replace(/[°º\s]|deg(rees)?/g, '');
   const typed = Object.hasOwn(kind.units, unit) ? kind.units[unit] : undefined;
   if (typed === undefined) {
-    return { ok: false, message: `“${shorten(parsed.unit)}” is no unit for the ${name}. Use ${known}.` };
+    return { ok: false, fault: { code: 'unknown-unit', name, typed: shorten(parsed.unit), known } };
   }
   const { scale, shift = 0, symbol } = typed;
   const si = tidy(value * scale + shift);
   if (isWithin(limit, si)) return { ok: true, si, value, unit };
-  const [lowest, highest] = [limit.lowest, limit.highest].map((end) => tidy((end - shift) / scale));
-  const hint = (unit === '' ? kind.hint?.(value) : null) ?? `Check the number and its unit (${known}).`;
-  const message = `The ${name} must be ${lowest}..${highest} ${symbol}, got ${tidy(value)} ${symbol}. ${hint}`;
-  return { ok: false, message };
+  const inTyped = (end: number): number => tidy((end - shift) / scale);
+  const [lowest, highest] = [inTyped(limit.lowest), inTyped(limit.highest)];
+  const hint = (unit === '' ? kind.hint?.(value) : null) ?? null;
+  return {
+    ok: false,
+    fault: { code: 'out-of-range', name, lowest, highest, value, unit: symbol, known, hint },
+  };
 }
 
 /** Drops the noise of a change of units. */

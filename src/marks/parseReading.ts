@@ -18,7 +18,7 @@ const WIDEST_M = 0.15;
 /**
  * Reads a length, or a bracket around a resonance: “15.2–16.4”, “15,2 - 16,4 cm”, “152 to 164 mm”. A unit at the end
  * counts for both.
- * @returns metres, the shorter length first, or a message that says what to do
+ * @returns metres, the shorter length first, or what is wrong
  */
 export function parseReading(text: string): Parsed<Reading> {
   const match = BRACKET.exec(text.trim());
@@ -36,10 +36,7 @@ export function parseReading(text: string): Parsed<Reading> {
   const otherLengthM = Math.max(from.lengthM, to.lengthM);
   if (otherLengthM === lengthM) return { ok: true, lengthM, otherLengthM: null };
   if (otherLengthM - lengthM > WIDEST_M) {
-    return {
-      ok: false,
-      message: `The two lengths are more than ${WIDEST_M * 100} cm apart: a bracket holds one resonance. Type them closer, or as two marks.`,
-    };
+    return { ok: false, fault: { code: 'wide-bracket', widestM: WIDEST_M } };
   }
   return { ok: true, lengthM, otherLengthM };
 }

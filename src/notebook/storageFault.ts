@@ -16,7 +16,7 @@ export type StorageFault =
 export class ConflictError extends Error {
   override readonly name = 'ConflictError';
   constructor() {
-    super('Another tab has saved this experiment since.');
+    super('saved elsewhere');
   }
 }
 
@@ -25,7 +25,7 @@ export class GoneError extends Error {
   override readonly name = 'GoneError';
   /** @param by  who took it */
   constructor(readonly by: Taker) {
-    super(`${by} has closed or erased what is stored for this page.`);
+    super(`taken by ${by}`);
   }
 }
 

@@ -149,7 +149,7 @@ export class Session {
   get presentFork(): Fork {
     const { forks, present } = this.experiment;
     const fork = forks.find((candidate) => candidate.id === present.forkId) ?? forks.at(0);
-    if (fork === undefined) throw new Error('An experiment always has a fork.');
+    if (fork === undefined) throw new RangeError('an experiment must have a fork');
     return fork;
   }
 

@@ -1,6 +1,7 @@
 import { LIMITS } from '../limits/limits.ts';
 import type { Limit } from '../limits/limits.ts';
 import type { Parsed } from '../marks/parseDecimal.ts';
+import type { QuantityName } from '../marks/parseFault.ts';
 import {
   parseDiameter,
   parseForkUncertainty,
@@ -12,11 +13,9 @@ import {
 } from '../marks/parseQuantities.ts';
 import { LENGTH_UNITS, parseQuantity } from '../marks/parseQuantity.ts';
 import type { TypedUnit } from '../marks/parseQuantity.ts';
-import { quantityWords } from '../words/page/quantities.ts';
 
 /** One kind of quantity that is typed on the page: the unit it is shown in, and how it is read. */
 export interface QuantityKind {
-  readonly name: string;
   /** What a bare number means, and what `value` is in. */
   readonly unit: string;
   /** How many significant digits a field shows of it; nobody knows an uncertainty to more than three. */
@@ -32,67 +31,59 @@ const MPS: TypedUnit = { symbol: 'm/s', scale: 1 };
 /** Everything typed on the page except the lengths of marks. What is taken stands in `LIMITS`. */
 export const QUANTITIES = {
   forkHz: {
-    name: quantityWords.pitch,
     unit: 'Hz',
     read: (text: string) => scaled(parseStamp(text), (read) => read.frequencyHz),
   },
   uncertaintyHz: {
-    name: quantityWords.uncertainty,
     unit: 'Hz',
     digits: 3,
     read: (text: string) =>
-      scaled(parseForkUncertainty(text, quantityWords.uncertainty), (read) => read.standardUncertaintyHz),
+      scaled(parseForkUncertainty(text, 'uncertainty'), (read) => read.standardUncertaintyHz),
   },
   diameterMm: {
-    name: quantityWords.diameter,
     unit: 'mm',
     read: (text: string) => scaled(parseDiameter(text), (read) => read.diameterM * 1000),
   },
-  travelCm: plain(quantityWords.travel, CENTIMETRES, LIMITS.travelM, quantityWords.lengthUnits),
-  zeroOffsetCm: plain(quantityWords.zeroOffset, CENTIMETRES, LIMITS.zeroOffsetM, quantityWords.lengthUnits),
+  travelCm: plain('longest-column', CENTIMETRES, LIMITS.travelM, ['cm', 'mm', 'm']),
+  zeroOffsetCm: plain('zero-offset', CENTIMETRES, LIMITS.zeroOffsetM, ['cm', 'mm', 'm']),
   readingMm: {
-    name: quantityWords.reading,
     unit: 'mm',
     read: (text: string) =>
       scaled(
-        parseReadingUncertainty(text, quantityWords.reading),
+        parseReadingUncertainty(text, 'reading-uncertainty'),
         (read) => read.standardUncertaintyM * 1000,
       ),
   },
   temperatureC: {
-    name: quantityWords.temperature,
     unit: '°C',
     read: (text: string) => scaled(parseTemperature(text), (read) => read.temperatureC),
   },
   temperatureUncertaintyC: plain(
-    quantityWords.uncertainty,
+    'uncertainty',
     { '': KELVIN, c: KELVIN, k: KELVIN },
     LIMITS.temperatureStandardUncertaintyC,
-    quantityWords.kelvinUnits,
+    ['°C', 'K'],
   ),
   humidityPct: {
-    name: quantityWords.humidity,
     unit: '%',
     read: (text: string) => scaled(parseHumidity(text), (read) => read.humidityPct),
   },
   pressureHpa: {
-    name: quantityWords.pressure,
     unit: 'hPa',
     read: (text: string) => scaled(parsePressure(text), (read) => read.pressurePa / 100),
   },
-  speedMps: plain(quantityWords.speed, { '': MPS, 'm/s': MPS }, LIMITS.speedMps, quantityWords.speedUnits),
+  speedMps: plain('speed', { '': MPS, 'm/s': MPS }, LIMITS.speedMps, ['m/s']),
 } as const satisfies Record<string, QuantityKind>;
 
 /** A quantity that only this page reads; its value is in the unit of a plain number. */
 function plain(
-  name: string,
+  name: QuantityName,
   units: Readonly<Record<'', TypedUnit>> & Readonly<Record<string, TypedUnit>>,
   limit: Limit,
-  known: string,
+  known: readonly string[],
 ): QuantityKind {
   const { symbol, scale } = units[''];
   return {
-    name,
     unit: symbol,
     read: (text) => scaled(parseQuantity(text, { name, units, limit, known }), (read) => read.si / scale),
   };

@@ -1,6 +1,7 @@
 import type { Mark } from '../marks/mark.ts';
 import { markNumber, repeatedMark } from '../notebook/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
+import { ENDS_SHORT } from './columnEnds.ts';
 import { fixed, stampedHertz } from './numbers.ts';
 
 /** What a sound editor shows beside a mark: its number, fork, ends and length. Plain ASCII, as the file format wants. */
@@ -9,8 +10,9 @@ export function cueLabel(experiment: Experiment, mark: Mark): string {
   const number = markNumber(marks, mark.id);
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
   const pitch = fork === undefined ? '' : `, ${stampedHertz(fork.nominalHz)} Hz`;
+  const ends = ENDS_SHORT[mark.ends];
   // Without the length, which would count twice when the file is opened again.
-  if (repeatedMark(marks, mark) !== null) return `Mark ${number} again${pitch}, ${mark.ends}`;
+  if (repeatedMark(marks, mark) !== null) return `Mark ${number} again${pitch}, ${ends}`;
   const length = mark.lengthM === null ? 'no length yet' : `${fixed(mark.lengthM * 100, 2)} cm`;
-  return `Mark ${number}${pitch}, ${mark.ends}, ${length}`;
+  return `Mark ${number}${pitch}, ${ends}, ${length}`;
 }

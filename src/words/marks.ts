@@ -3,6 +3,7 @@ import type { Mark } from '../marks/mark.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import type { SolvedMark } from '../solver/solution.ts';
 import { placeLabel } from '../notebook/placeLabels.ts';
+import { ENDS_SHORT } from './columnEnds.ts';
 import { fixed, ordinal, roundPair, signed, stampedHertz } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
 
@@ -35,7 +36,7 @@ export function markWords(
   labels?: ReadonlyMap<string, string>,
 ): MarkWords {
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
-  const parts = [`${fork === undefined ? '?' : stampedHertz(fork.nominalHz)} Hz`, mark.ends];
+  const parts = [`${fork === undefined ? '?' : stampedHertz(fork.nominalHz)} Hz`, ENDS_SHORT[mark.ends]];
   if (experiment.places.length > 1)
     parts.push(labels?.get(mark.placeId) ?? placeLabel(experiment, mark.placeId));
   const { evidence } = mark;

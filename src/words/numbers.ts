@@ -112,7 +112,7 @@ export function fullCentimetres(lengthM: number): string {
 
 /** Metres as millimetres in full, without the noise of a change of units. */
 export function fullMillimetres(lengthM: number): string {
-  return String(Number((lengthM * 1000).toPrecision(6)));
+  return String(Number((lengthM * 1000).toPrecision(8)));
 }
 
 /** A size in megabytes of 10⁶ bytes; with one decimal below 10 of them. @param bytes  >= 0 */
@@ -146,6 +146,18 @@ export function counted(count: number, one: string, many?: string): string {
 /** "once", "2 times". */
 export function times(count: number): string {
   return count === 1 ? 'once' : counted(count, 'time');
+}
+
+/** A number with its digits, without the noise of a change of units. */
+export function tidy(value: number): string {
+  return String(Number(value.toPrecision(12)));
+}
+
+/** "a, b or c". */
+export function either(parts: readonly string[]): string {
+  const last = parts.at(-1);
+  if (last === undefined || parts.length === 1) return parts.join('');
+  return `${parts.slice(0, -1).join(', ')} or ${last}`;
 }
 
 /** "a, b and c". */

@@ -9,6 +9,12 @@ import { storageFaultWords } from './storageFaults.ts';
 export const tooLongWords = {
   title: (length: number, longest: number): string =>
     `The title has ${length} characters; ${longest} is the most. Shorten it.`,
+  place: (length: number, longest: number): string =>
+    `The place’s name has ${length} characters; ${longest} is the most. Shorten it.`,
+  group: (length: number, longest: number): string =>
+    `The group’s name has ${length} characters; ${longest} is the most. Shorten it.`,
+  note: (length: number, longest: number): string =>
+    `The note has ${length} characters; ${longest} is the most. Shorten it.`,
 } as const;
 
 /** What each list of an experiment is called, and what makes room in it. */

@@ -1,5 +1,5 @@
-import type { ColumnEnds } from '../marks/mark.ts';
 import type { MarkFault, OrderGap, SolverWarning } from '../solver/solverWarning.ts';
+import { ENDS_LONG, ENDS_SHORT } from './columnEnds.ts';
 import type { NameMark } from './markNames.ts';
 import { fixed, hertz, listed } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
@@ -36,7 +36,7 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
     case 'nothing-fits':
       return `Most of these lengths lie on no resonance of one speed and end correction. Check the unit of the lengths${warning.hasDiameter ? ' and of the diameter' : ''}, the fork and the ends before using the result.`;
     case 'column-type':
-      return `These lengths don’t fit a column ${columnWords(warning.notedEnds)}, but do fit one ${columnWords(warning.fittingEnds)}. Check which ends were open.`;
+      return `These lengths don’t fit a column ${ENDS_LONG[warning.notedEnds]}, but do fit one ${ENDS_LONG[warning.fittingEnds]}. Check which ends were open.`;
     case 'length-unit':
       return `These lengths don’t fit as they are, but their numbers do fit in ${warning.unit}. Check the unit.`;
     case 'order-ambiguous': {
@@ -89,12 +89,8 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
   }
 }
 
-function columnWords(ends: ColumnEnds): string {
-  return ends === 'open' ? 'open at both ends' : 'closed at one end';
-}
-
 function gapWords({ frequencyHz, ends, orders }: OrderGap): string {
-  return `order ${listed(orders.slice(0, MOST_NAMED).map(String))} (${hertz(frequencyHz)} Hz, ${ends})`;
+  return `order ${listed(orders.slice(0, MOST_NAMED).map(String))} (${hertz(frequencyHz)} Hz, ${ENDS_SHORT[ends]})`;
 }
 
 const QUANTITIES: Readonly<Record<Extract<MarkFault, { code: 'out-of-range' }>['quantity'], string>> = {

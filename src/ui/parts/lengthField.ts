@@ -9,6 +9,7 @@ import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { parseFaultWords } from '../../words/parseFaults.ts';
 
 /**
  * A length as read off the rule, or two around a resonance. Enter takes it and says that the hand may go on to the next.
@@ -68,7 +69,7 @@ export class LengthField extends PartElement {
     const parsed = parseReading(text);
     const fault = parsed.ok
       ? (this.check(parsed.lengthM) ?? this.checkOther(parsed.otherLengthM))
-      : parsed.message;
+      : parseFaultWords(parsed.fault);
     if (fault !== null || !parsed.ok) {
       this.entry.type(text);
       this.faultMessage = fault;

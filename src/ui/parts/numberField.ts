@@ -6,6 +6,7 @@ import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { parseFaultWords } from '../../words/parseFaults.ts';
 
 /**
  * A number with its unit, typed as people write it. A fault is shown under it and what was typed stays.
@@ -79,7 +80,8 @@ export class NumberField extends PartElement {
     }
     const isEmpty = text.trim() === '';
     const reading = isEmpty && this.optional ? null : this.kind.read(text);
-    const fault = reading === null ? null : reading.ok ? this.check(reading.value) : reading.message;
+    const fault =
+      reading === null ? null : reading.ok ? this.check(reading.value) : parseFaultWords(reading.fault);
     if (fault !== null || reading?.ok === false) {
       this.entry.type(text);
       this.faultMessage = fault;

@@ -1,3 +1,4 @@
+import { ENDS_LONG } from '../columnEnds.ts';
 import { stepsThatAre } from '../../capture/processingSteps.ts';
 import type { CaptureSettings } from '../../capture/soundSource.ts';
 import { counted, fixed, stampedHertz } from '../numbers.ts';
@@ -27,7 +28,7 @@ export const nowWords = {
   fork: 'Fork',
   pitch: (frequencyHz: number) => `${stampedHertz(frequencyHz)} Hz`,
   column: 'Column',
-  ends: { closed: 'closed at one end', open: 'open at both ends' },
+  ends: ENDS_LONG,
   place: 'Place',
 } as const;
 

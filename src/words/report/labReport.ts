@@ -1,5 +1,6 @@
 import type { ColumnEnds, Mark, MarkEvidence } from '../../marks/mark.ts';
 import type { Fork, Place } from '../../notebook/experiment.ts';
+import { ENDS_LONG } from '../columnEnds.ts';
 import type { MarkWords } from '../marks.ts';
 import { counted, fixed, roundPair, stampedHertz } from '../numbers.ts';
 import type { RoundedPair } from '../numbers.ts';
@@ -77,13 +78,8 @@ export function forkWords(fork: Fork): string {
 export function tubeWords(diameterM: number | null, ends: readonly ColumnEnds[]): string {
   const width =
     diameterM === null ? 'inside diameter not measured' : `inside diameter ${fixed(diameterM * 1000, 1)} mm`;
-  return `${width}; ${ends.map((one) => ENDS[one]).join(' and ')}`;
+  return `${width}; ${ends.map((one) => ENDS_LONG[one]).join(' and ')}`;
 }
-
-const ENDS: Readonly<Record<ColumnEnds, string>> = {
-  closed: 'closed at one end',
-  open: 'open at both ends',
-};
 
 export function ruleWords(readingStandardUncertaintyM: number, zeroOffsetM: number): string {
   return `one reading ± ${fixed(readingStandardUncertaintyM * 1000, 1)} mm (standard uncertainty, finding the resonance included); it reads ${fixed(zeroOffsetM * 1000, 1)} mm at no length`;

@@ -12,6 +12,7 @@ import { marksCsv } from '../../../src/report/marksCsv.ts';
 import { expectEveryWay, outside, rowsOf } from './everyWay.ts';
 import { badValues, boundaryExperiment, FIELDS, goodValues, manyValues } from './fields.ts';
 import type { Field } from './fields.ts';
+import { parseFaultWords } from '../../../src/words/parseFaults.ts';
 
 const base = boundaryExperiment();
 let imports = 0;
@@ -90,8 +91,9 @@ describe.each(FIELDS)('$path', { timeout: 60_000 }, (field) => {
         const [lowest, highest] = [field.limit.lowest, field.limit.highest].map((end) =>
           written(end, perUnit),
         );
-        expect(read.message).toContain(`${lowest}..${highest} ${kind.unit}`);
-        expect(read.message.length).toBeLessThan(260);
+        const said = parseFaultWords(read.fault);
+        expect(said).toContain(`${lowest}..${highest} ${kind.unit}`);
+        expect(said.length).toBeLessThan(260);
       }
     }
   });

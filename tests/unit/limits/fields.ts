@@ -50,7 +50,6 @@ const rule = (change: (si: number) => Partial<Rule>): Field['put'] => {
 };
 
 const LENGTH: QuantityKind = {
-  name: 'length',
   unit: 'cm',
   read: (text) => {
     const parsed = parseLength(text);

@@ -3,7 +3,7 @@ import { readFile } from '../../../src/intake/readFile.ts';
 import { readPasted } from '../../../src/intake/readPasted.ts';
 import { experimentFromRows } from '../../../src/intake/takeRows.ts';
 import { LONGEST } from '../../../src/limits/longest.ts';
-import { beginningOf, textFault, wellFormed } from '../../../src/limits/texts.ts';
+import { beginningOf, wellFormed } from '../../../src/limits/texts.ts';
 import { solveTable } from '../../../src/cli/solveTable.ts';
 import { copyExperiment } from '../../../src/notebook/copyExperiment.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
@@ -20,6 +20,8 @@ import { benchInTest, told } from '../session/benchInTest.ts';
 import { expectEveryWay, outside, rowsOf } from './everyWay.ts';
 import { boundaryExperiment } from './fields.ts';
 import { lessonFaultWords } from '../../../src/words/lessonLink.ts';
+import { tableFaultsWords } from '../../../src/words/tableFaults.ts';
+import { readMarksTable } from '../../../src/marks/marksTable.ts';
 
 const HALF = '\ud83d';
 const base = boundaryExperiment();
@@ -79,10 +81,13 @@ describe('a text that is too long', () => {
   const long = (length: number): string => 'ü'.repeat(length);
 
   it('is a fault with its length, the most, and what to do', () => {
-    expect(textFault('The note', long(10_001), 10_000)).toBe(
-      'The note has 10001 characters; 10000 is the most. Shorten it.',
+    const table = (length: number): string =>
+      `fork_hz,ends,length_cm,note\n512,closed,15.8,${long(length)}\n`;
+    const read = readMarksTable(table(10_001));
+    expect(read.ok ? '' : tableFaultsWords(read.faults)).toBe(
+      'row 2, column note: The note has 10001 characters; 10000 is the most. Shorten it.',
     );
-    expect(textFault('The note', long(10_000), 10_000)).toBeNull();
+    expect(readMarksTable(table(10_000)).ok).toBe(true);
   });
 
   it.each([

@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { splitDelimited } from '../../../src/marks/delimited.ts';
-import { describeFaults, readMarksTable } from '../../../src/marks/marksTable.ts';
+import { readMarksTable } from '../../../src/marks/marksTable.ts';
+import { tableFaultsWords } from '../../../src/words/tableFaults.ts';
 
 const faultsOf = (text: string): string => {
   const table = readMarksTable(text);
-  return table.ok ? '' : describeFaults(table.faults);
+  return table.ok ? '' : tableFaultsWords(table.faults);
 };
 const lengthsOf = (text: string): number[] => {
   const table = readMarksTable(text);
-  if (!table.ok) throw new Error(describeFaults(table.faults));
+  if (!table.ok) throw new Error(tableFaultsWords(table.faults));
   return table.rows.filter(({ excluded }) => !excluded).map(({ lengthM }) => lengthM);
 };
 
@@ -239,7 +240,7 @@ describe('what spreadsheets and people put into a table', () => {
       lines('fork_hz,ends,length_cm,excluded', '512,closed,15.8,perhaps', '512,closed,49.3,no'),
     );
     expect(table.ok ? [] : table.faults.map(({ row, column }) => [row, column])).toEqual([[2, 'excluded']]);
-    expect(table.ok ? '' : describeFaults(table.faults)).toContain('“perhaps” is neither yes nor no');
+    expect(table.ok ? '' : tableFaultsWords(table.faults)).toContain('“perhaps” is neither yes nor no');
   });
 
   it.each([
@@ -251,13 +252,13 @@ describe('what spreadsheets and people put into a table', () => {
   ])('a heading like %j is refused in one fault with a hint: %s', (heading, hint) => {
     const table = readMarksTable(lines(heading, '512,closed,15.8'));
     expect(table.ok ? [] : table.faults).toHaveLength(1);
-    expect(table.ok ? '' : (table.faults[0]?.message ?? '')).toContain(hint);
+    expect(table.ok ? '' : tableFaultsWords(table.faults)).toContain(hint);
   });
 
   it('huge and tiny exponents are too large or too short, not malformed', () => {
     const reasonOf = (length: string): string => {
       const table = readMarksTable(lines('fork_hz,ends,length_cm', `512,closed,${length}`));
-      return table.ok ? '' : (table.faults[0]?.message ?? '');
+      return table.ok ? '' : tableFaultsWords(table.faults);
     };
     expect(reasonOf('1e999')).toContain('too large');
     expect(reasonOf('1e-300')).toContain('shorter than any column');
@@ -265,7 +266,7 @@ describe('what spreadsheets and people put into a table', () => {
 
   it('a humidity below 1 without a unit is asked about', () => {
     const table = readMarksTable(lines('fork_hz,ends,length_cm,humidity_pct', '512,closed,15.8,0.5'));
-    expect(table.ok ? '' : table.faults[0]?.message).toContain('write 50');
+    expect(table.ok ? '' : tableFaultsWords(table.faults)).toContain('write 50');
     expect(readMarksTable(lines('fork_hz,ends,length_cm,humidity_pct', '512,closed,15.8,0')).ok).toBe(true);
   });
 });
@@ -287,7 +288,7 @@ describe('a table with faults', () => {
   it('keeps the rows before a broken quote', () => {
     const table = readMarksTable('fork_hz,ends,length_cm\n512,closed,15.8\n512,"closed,49.3\n');
     expect(table.rows.map(({ row }) => row)).toEqual([2]);
-    expect(table.ok ? '' : describeFaults(table.faults)).toContain('row 3, column ends: a quote');
+    expect(table.ok ? '' : tableFaultsWords(table.faults)).toContain('row 3, column ends: a quote');
   });
 
   it('passes over an excluded row that can’t be read, and says which', () => {
@@ -317,6 +318,6 @@ describe('a table that was pasted, fork and ends known', () => {
 
   it('asks for a heading where the columns can’t be guessed', () => {
     const table = readMarksTable('512\tclosed\t15.8\t20.5', known);
-    expect(table.ok ? '' : describeFaults(table.faults)).toContain('length_cm');
+    expect(table.ok ? '' : tableFaultsWords(table.faults)).toContain('length_cm');
   });
 });

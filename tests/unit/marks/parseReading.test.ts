@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseReading } from '../../../src/marks/parseReading.ts';
+import { parseFaultWords } from '../../../src/words/parseFaults.ts';
 
 describe('parseReading', () => {
   it.each([
@@ -31,6 +32,6 @@ describe('parseReading', () => {
     ['', /empty/],
   ])('says what is wrong with “%s”', (text, words) => {
     const read = parseReading(text);
-    expect(read.ok ? '' : read.message).toMatch(words);
+    expect(read.ok ? '' : parseFaultWords(read.fault)).toMatch(words);
   });
 });

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { QUANTITIES } from '../../../src/ui/readQuantity.ts';
 import type { QuantityKind } from '../../../src/ui/readQuantity.ts';
+import { parseFaultWords } from '../../../src/words/parseFaults.ts';
 
 function value(kind: QuantityKind, text: string): number | string {
   const parsed = kind.read(text);
-  return parsed.ok ? parsed.value : parsed.message;
+  return parsed.ok ? parsed.value : parseFaultWords(parsed.fault);
 }
 
 describe('quantities typed on the page', () => {
