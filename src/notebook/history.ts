@@ -1,7 +1,7 @@
 /** A value with the way it came about, so that each step can be undone and redone. */
 export interface History<T> {
   readonly present: T;
-  /** Oldest first. `step` says what was done next, for the undo button. */
+  /** Oldest first. `step` names what was done next. */
   readonly past: readonly HistoryStep<T>[];
   /** Nearest last. `step` says what would be done again. */
   readonly future: readonly HistoryStep<T>[];

@@ -197,7 +197,7 @@ export class Session {
   }
 
   /**
-   * Makes a change that can be undone. `step` names it for the undo button: “delete mark”. What couldn't be opened again
+   * Makes a change that can be undone. `step` is what the history calls it: “delete mark”. What couldn't be opened again
    * is refused with a message.
    * @returns whether the experiment is now as asked
    */
@@ -280,11 +280,11 @@ export class Session {
   }
 
   restoreMark(id: string): void {
-    this.change('bring mark back', (experiment) => restoreMark(experiment, id));
+    this.change('restore mark', (experiment) => restoreMark(experiment, id));
   }
 
   setPresent(present: Partial<Experiment['present']>): void {
-    this.change('change what is measured', (experiment) => ({
+    this.change('change present', (experiment) => ({
       ...experiment,
       present: { ...experiment.present, ...present },
     }));

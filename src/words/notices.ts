@@ -6,6 +6,7 @@ import { counted, fixed, plural } from './numbers.ts';
 import { FAULT_WORDS } from './pageFaults.ts';
 import { firstFaultWords } from './recordFaults.ts';
 import { keepingFaultWords, notLoadedWords, tooLongWords } from './records.ts';
+import { stepWords } from './steps.ts';
 import { storageFaultWords } from './storageFaults.ts';
 
 /** What is shown and announced of news. */
@@ -13,9 +14,9 @@ export function newsWords(news: News | string): string {
   if (typeof news === 'string') return news;
   switch (news.code) {
     case 'undone':
-      return `Undone: ${news.step}.`;
+      return `Undone: ${stepWords(news.step)}.`;
     case 'done-again':
-      return `Done again: ${news.step}.`;
+      return `Done again: ${stepWords(news.step)}.`;
     case 'mark-deleted':
       return 'Mark deleted. It can be brought back below the list.';
     case 'resonance-flagged':

@@ -94,7 +94,7 @@ export class FlagMarking {
         ...this.knownOf(cue?.label ?? ''),
         note: cue?.label ?? '',
       };
-      outside.change('marked in the recording', (experiment) => addMark(experiment, mark));
+      outside.change('recording mark', (experiment) => addMark(experiment, mark));
       return;
     }
     if (old === undefined) {

@@ -130,29 +130,24 @@ export class MarkRowElement extends PartElement {
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };
-    this.session.editMark(this.mark.id, reading, markRowWords.steps.length);
+    this.session.editMark(this.mark.id, reading, 'type length');
   }
 
   private onSame(mark: Mark): void {
-    this.session.editMark(this.mark.id, { repeatOf: mark.id }, markRowWords.steps.join);
+    this.session.editMark(this.mark.id, { repeatOf: mark.id }, 'join marks');
   }
 
   private onSeparate(repeat: Mark): void {
-    this.session.editMark(repeat.id, { repeatOf: null }, markRowWords.steps.separate);
+    this.session.editMark(repeat.id, { repeatOf: null }, 'separate marks');
   }
 
   private onOrder(value: string): void {
-    this.session.editMark(
-      this.mark.id,
-      { order: value === '' ? null : Number(value) },
-      markRowWords.steps.order,
-    );
+    this.session.editMark(this.mark.id, { order: value === '' ? null : Number(value) }, 'set order');
   }
 
   private onExclude(): void {
     const { id, excluded } = this.mark;
-    const { putBack, leaveOut } = markRowWords.steps;
-    this.session.editMark(id, { excluded: !excluded }, excluded ? putBack : leaveOut);
+    this.session.editMark(id, { excluded: !excluded }, excluded ? 'include mark' : 'exclude mark');
   }
 
   /** The mark as the notebook has it: `mark` is handed down only with the next picture. */

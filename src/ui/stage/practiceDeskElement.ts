@@ -134,7 +134,7 @@ export class PracticeDeskElement extends PartElement {
     const isApart = needsOwnPlace(this.session.experiment, readings);
     const id = this.session.newId();
     this.session.tell('info', isApart ? practiceWords.notedApart(PRACTICE_PLACE) : practiceWords.noted);
-    this.session.change(practiceWords.noteStep, (experiment) => noteReadings(experiment, readings, id));
+    this.session.change('note readings', (experiment) => noteReadings(experiment, readings, id));
   }
 
   private onStep(byM: number): void {

@@ -1,10 +1,11 @@
 import { fixed, ordinal, plural } from '../numbers.ts';
 import type { RoundedPair } from '../numbers.ts';
+import { stepWords } from '../steps.ts';
 
 /** The list of marks. */
 export const marksWords = {
   heading: 'Marks',
-  undo: (step: string | null) => (step === null ? 'Undo' : `Undo ${step}`),
+  undo: (step: string | null) => (step === null ? 'Undo' : `Undo ${stepWords(step)}`),
   redo: 'Redo',
   newLength: 'Length of a new mark',
   add: 'Add mark',
@@ -41,15 +42,6 @@ export const markRowWords = {
   separateNamed: (number: number) => `Make the repeat of mark ${number} a mark of its own`,
   same: (number: number) => `Same as ${number}`,
   sameNamed: (number: number, other: number) => `Mark ${number} is the same resonance as mark ${other}`,
-  /** What undo calls the steps. */
-  steps: {
-    length: 'type length',
-    join: 'join marks',
-    separate: 'separate marks',
-    order: 'set order',
-    leaveOut: 'leave mark out',
-    putBack: 'put mark back in',
-  },
 } as const;
 
 /** The speed of sound at the present place. */

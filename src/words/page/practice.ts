@@ -24,7 +24,6 @@ export const practiceWords = {
       : `${read}. This place is another room: they get a place of their own, “${ownPlace}”`;
   },
   note: 'Note these readings',
-  noteStep: 'note readings',
   noted: 'The readings are noted under Apparatus.',
   notedApart: (place: string) =>
     `The readings are noted under Apparatus, at a place of their own, “${place}”, which is now measured at.`,

@@ -231,7 +231,7 @@ const present = fc.tuple(fc.constantFrom('fork', 'place', 'ends' as const), pick
     make: (tab, before) => {
       tab.bench.setPresent(wanted(before));
       const state = { ...before, present: { ...before.present, ...wanted(before) } };
-      return { step: 'change what is measured', state };
+      return { step: 'change present', state };
     },
   };
 });

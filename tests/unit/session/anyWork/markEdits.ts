@@ -113,7 +113,7 @@ const bringBack = (pick: number): Edit => ({
     tab.bench.restoreMark(mark.id);
     const marks = [...before.marks, ...before.deletedMarks.filter(({ id }) => back.has(id))];
     return {
-      step: 'bring mark back',
+      step: 'restore mark',
       state: {
         ...before,
         marks: marks.sort((one, other) => Math.sign(Date.parse(one.createdAt) - Date.parse(other.createdAt))),
