@@ -27,7 +27,6 @@ import './parts/noticeElement.ts';
 import './records/keepingBarElement.ts';
 import './stage/stageElement.ts';
 import './stage/stripElement.ts';
-import { linkFaultWords } from '../words/lessonLink.ts';
 
 /** One press of an arrow, m: the handle's own step. */
 const KEY_STEP_M = 0.001;
@@ -152,8 +151,10 @@ export class AppElement extends PartElement {
     if (plan !== null) history.replaceState(null, '', '#measure');
     await this.goTo(viewOf(location.hash));
     if (plan === null) return;
-    if ('fault' in plan) this.session.tell('problem', linkFaultWords(plan.fault));
-    else await this.session.experiments.openLesson(plan);
+    if ('fault' in plan) {
+      const { linkFaultWords } = await import('../words/lessonLink.ts');
+      this.session.tell('problem', linkFaultWords(plan.fault));
+    } else await this.session.experiments.openLesson(plan);
   }
 
   /** Work that storage refused is in this tab's memory only. */

@@ -1,4 +1,5 @@
 import { median } from '../../numeric/median.ts';
+import { REWRITTEN_DB, STEADY_DB } from './gainLimits.ts';
 import type { LevelPoint } from './listeningTypes.ts';
 
 /** What a struck fork beside a fixed column, and somebody talking, say about the gain. */
@@ -14,13 +15,6 @@ export interface GainAnswer {
   /** What is still missing for an answer; null with one. */
   readonly missing: 'strike' | 'time' | 'talk' | 'fork' | null;
 }
-
-/**
- * Departure up to which a level counts as left alone, and from which as rewritten, dB. On generated recordings
- * that went through a browser (`npm run bench:capture`) raw ones stay below the first, processed ones above the second.
- */
-export const STEADY_DB = 0.45;
-export const REWRITTEN_DB = 0.9;
 
 /** After the strike its click and the fork's clang die first, s. */
 const SETTLE_S = 0.6;

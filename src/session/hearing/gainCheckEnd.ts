@@ -3,7 +3,7 @@ import { LONGEST } from '../../limits/longest.ts';
 import { beginningOf, wellFormed } from '../../limits/texts.ts';
 import type { GainCheckRecord } from '../../notebook/experiment.ts';
 import type { GainCheckRun } from './gainCheckRun.ts';
-import { REWRITTEN_DB, STEADY_DB } from './gainCheck.ts';
+import { REWRITTEN_DB, STEADY_DB } from './gainLimits.ts';
 
 /**
  * What the experiment keeps of a gain check that has ended with a verdict.

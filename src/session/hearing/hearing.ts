@@ -3,7 +3,7 @@ import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '..
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Experiment, Fork } from '../../notebook/experiment.ts';
 import type { LengthCheckRun } from './lengthCheckRun.ts';
-import { GainCheckRun } from './gainCheckRun.ts';
+import type { GainCheckRun } from './gainCheckRun.ts';
 import { SourceRun } from './sourceRun.ts';
 import type { Topic } from '../topics.ts';
 import { RecentLevels } from './recentLevels.ts';
@@ -121,8 +121,12 @@ export class Hearing {
     return captureTrust(this.settings, this.trace.warnings, this.outside.experiment().gainCheck ?? null);
   }
 
-  /** Begins to check whether something rewrites the level; nothing is marked meanwhile. Only while listening. */
-  beginGainCheck(): void {
+  /**
+   * Begins to check whether something rewrites the level; nothing is marked meanwhile. Only while listening. What checks
+   * comes with the first check.
+   */
+  async beginGainCheck(): Promise<void> {
+    const { GainCheckRun } = await import('./gainCheckRun.ts');
     if (this.capture.kind !== 'running') return;
     this.check = null;
     this.gainCheck = new GainCheckRun();

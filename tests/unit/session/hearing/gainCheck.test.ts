@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { judgeGain, REWRITTEN_DB, STEADY_DB } from '../../../../src/session/hearing/gainCheck.ts';
+import { judgeGain } from '../../../../src/session/hearing/gainCheck.ts';
+import { REWRITTEN_DB, STEADY_DB } from '../../../../src/session/hearing/gainLimits.ts';
 import type { GainAnswer } from '../../../../src/session/hearing/gainCheck.ts';
 import { Random } from '../../../bench/detector/random.ts';
 import { generatedVoice } from '../../../bench/detector/voices/generatedVoice.ts';
