@@ -12,8 +12,8 @@ import type { Candidate, JudgedCandidate } from './candidates.ts';
 import { detectedPassage } from './detectedPassage.ts';
 import type { DetectedPassage } from './detectedPassage.ts';
 import { BESIDE_S, offlineCandidates } from './offlineCandidates.ts';
-import { passageProbability, probabilityAtMost } from './passageClassifier.ts';
-import type { PassageClassifier } from './passageClassifier.ts';
+import { passageProbability, probabilityAtMost } from './passageProbability.ts';
+import type { PassageClassifier } from './passageProbability.ts';
 import { OFFLINE_CLASSIFIER } from './perceptronWeights.ts';
 
 /** What the online detector flagged too needs no more than this probability: two that agree are surer than one. */

@@ -6,12 +6,12 @@ import { onePerPassage, samePassage, strongestPower, touchesGap } from './candid
 import type { Candidate, JudgedCandidate, Peak } from './candidates.ts';
 import { detectedPassage } from './detectedPassage.ts';
 import type { DetectedPassage } from './detectedPassage.ts';
-import { EARLY_THRESHOLD, judgementOf } from './judgements.ts';
+import { EARLY_THRESHOLD, judgementOf } from './lookAheads.ts';
 import { suppressNonMaxima } from './matchedFilter.ts';
 import type { TemplateMatch } from './matchedFilter.ts';
 import { OnlineFilter, STEP } from './onlineFilter.ts';
-import { passageProbability } from './passageClassifier.ts';
-import type { PassageClassifier } from './passageClassifier.ts';
+import { passageProbability } from './passageProbability.ts';
+import type { PassageClassifier } from './passageProbability.ts';
 import { passageFeatures } from './passageFeatures.ts';
 import { ONLINE_CLASSIFIER } from './perceptronWeights.ts';
 

@@ -2,7 +2,7 @@ import type { ToneView } from '../toneView.ts';
 import { LEAST_STATISTIC } from './candidates.ts';
 import { RecentBackground } from './cfarBackground.ts';
 import { DecimatedView } from './decimatedView.ts';
-import { JUDGEMENTS } from './judgements.ts';
+import { JUDGEMENTS } from './lookAheads.ts';
 import { emptyRow, fillStatistics, localMaxima, matchAt } from './matchedFilter.ts';
 import type { StatisticRow, TemplateMatch } from './matchedFilter.ts';
 import { templateBank } from './passageTemplates.ts';

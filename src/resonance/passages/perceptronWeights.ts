@@ -1,4 +1,4 @@
-import type { PassageClassifier } from './passageClassifier.ts';
+import type { PassageClassifier } from './passageProbability.ts';
 
 /**
  * Trained by tests/bench/detector/fitDetector.ts on the tuning set of the simulator, inputs in the order of

@@ -10,7 +10,7 @@ import { LevelRoomCorrelation } from '../../room/levelRoomCorrelation.ts';
 import { BroadbandMeter } from '../../tone/broadbandMeter.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
 import { ToneStream } from '../../tone/toneStream.ts';
-import { DistanceToMaximum } from './distanceToMaximum.ts';
+import { LevelBelowMaximum } from './levelBelowMaximum.ts';
 import { LevelTrace } from './levelTrace.ts';
 import type {
   ForkPitch,
@@ -25,7 +25,7 @@ import type {
 import { gapWarning, listeningWarnings, pumpingSoFar } from './listeningWarnings.ts';
 import { SignalHealth } from './signalHealth.ts';
 import { SoundingTrack } from './soundingTrack.ts';
-import { soundingOf, toResonance } from './toResonance.ts';
+import { soundingOf, resonanceOfPassage } from './resonanceOfPassage.ts';
 
 /** Narrow values between two searches for soundings. */
 const SOUNDING_STEP = 25;
@@ -60,7 +60,7 @@ export class Listening {
   readonly #trace: LevelTrace;
   readonly #track: SoundingTrack;
   readonly #roomCorrelation: LevelRoomCorrelation;
-  readonly #distance = new DistanceToMaximum();
+  readonly #distance = new LevelBelowMaximum();
   readonly #broadband: BroadbandMeter;
   readonly #health: SignalHealth;
   /** Samples of the block that isn't complete yet, and how many of them the checks of the signal have had. */
@@ -138,7 +138,7 @@ export class Listening {
       frequencyStandardUncertaintyHz: frequency?.standardUncertaintyHz ?? null,
     }));
     const resonances = found.passages.map((passage) =>
-      toResonance(passage, soundings, this.#centreOf(passage, found.offsetHz, soundings), null),
+      resonanceOfPassage(passage, soundings, this.#centreOf(passage, found.offsetHz, soundings), null),
     );
     const report = {
       durationS,
@@ -231,7 +231,7 @@ export class Listening {
     const flaggedAtS = decidedIndex / this.#series.rateHz + this.#stream.delayS;
     const { soundings } = this.#track;
     const centre = this.#centreOf(passage, this.#detector.offsetHz ?? 0, soundings);
-    const resonance = toResonance(passage, soundings, centre, flaggedAtS);
+    const resonance = resonanceOfPassage(passage, soundings, centre, flaggedAtS);
     this.#resonances.push(resonance);
     this.#added.resonances.push(resonance);
   }

@@ -29,7 +29,7 @@ export interface Following {
   readonly centres: readonly CentreMoment[];
 }
 
-/** Where the column was after each pass, worked out while the sound comes, as the page does. */
+/** Where the column was after each pass, from what was heard by then. */
 export class FollowingAnalysis {
   readonly #stream: ToneStream;
   readonly #detector: OnlineDetector;

@@ -1,4 +1,4 @@
-import type { PassageClassifier } from '../../../src/resonance/passages/passageClassifier.ts';
+import type { PassageClassifier } from '../../../src/resonance/passages/passageProbability.ts';
 
 /** Both classifiers, as trained. */
 export interface TrainedClassifiers {

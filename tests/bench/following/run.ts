@@ -7,6 +7,13 @@ import type { Recording } from './recording.ts';
 import { ROOMS } from './scene.ts';
 import type { Room, World } from './scene.ts';
 
+/*
+ * How well a column is followed after one pass, against the truth of two simulated worlds.
+ * usage: npm run bench:following -- [--count 8] [--first 1] [--again] [--list]
+ *   --count  recordings of each world and room    --again  the fork is struck once more half-way
+ *   --first  seed of the first                    --list   a line a recording
+ */
+
 /** Nearer than this the side doesn't matter, half widths. */
 const HERE = 0.35;
 
@@ -125,7 +132,7 @@ for (const world of ['one pole', 'line'] as World[]) {
     const centres = scores.flatMap(({ lateMs }) => lateMs.centre.map(Math.abs));
     const levels = scores.flatMap(({ lateMs }) => lateMs.level.map(Math.abs));
     console.log(
-      `${world}, ${room}: flagged ${sum((one) => Number(one.isFlagged))}/${scores.length}, named ${((100 * named) / beyond).toFixed(1)} %, right ${((100 * right) / named).toFixed(1)} %, error ${median(all).toFixed(2)} mm, per recording ${median(scores.map((one) => median(one.errorsMm))).toFixed(2)} mm, in half widths ${median(scores.map((one) => median(one.errorsHalfWidths))).toFixed(2)}, width right ${scaled}, all bars ${good}/${scores.length}, centre off by ${median(centres).toFixed(0)} ms in ${centres.length}, level by ${median(levels).toFixed(0)} ms in ${levels.length}`,
+      `${world}, ${room}: flagged ${sum((one) => Number(one.isFlagged))}/${scores.length}, named ${((100 * named) / beyond).toFixed(1)} %, right ${((100 * right) / named).toFixed(1)} %, error ${median(all).toFixed(2)} mm, per recording ${median(scores.map((one) => median(one.errorsMm))).toFixed(2)} mm, in half widths ${median(scores.map((one) => median(one.errorsHalfWidths))).toFixed(2)}, width right ${scaled}, named in 70 %, right in 98 % and within 0.6 mm ${good}/${scores.length}, centre off by ${median(centres).toFixed(0)} ms in ${centres.length}, level by ${median(levels).toFixed(0)} ms in ${levels.length}`,
     );
   }
 }

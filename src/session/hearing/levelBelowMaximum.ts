@@ -14,7 +14,7 @@ interface TonePoint {
 }
 
 /** How far the level is under the best of the present sounding, the fork's dying taken out. */
-export class DistanceToMaximum {
+export class LevelBelowMaximum {
   /** Of the present sounding, in order of time. */
   readonly #points: TonePoint[] = [];
 

@@ -8,7 +8,7 @@ import type { Resonance, Sounding } from './listeningTypes.ts';
  * @param centre  when the length was right; null where it can't be told
  * @param flaggedAtS  null where it was found offline
  */
-export function toResonance(
+export function resonanceOfPassage(
   passage: DetectedPassage,
   soundings: readonly Sounding[],
   centre: CentreMoment | null,

@@ -5,7 +5,7 @@ import {
   classifierInputs,
   passageProbability,
   probabilityAtMost,
-} from '../../../../src/resonance/passages/passageClassifier.ts';
+} from '../../../../src/resonance/passages/passageProbability.ts';
 import type { PassageFeatures } from '../../../../src/resonance/passages/passageFeatures.ts';
 import {
   OFFLINE_CLASSIFIER,
