@@ -9,11 +9,13 @@ const WORD = /^[“„"'(‘]*\p{L}[\p{L}\p{M}’'-]*[.,:;!?…)”"’]*$/u;
 /** So many words make a text for people of a string. */
 const SENTENCE_WORDS = 3;
 const MARKUP = new Set(['html', 'svg']);
+/** What takes the name of a step; its type has each of them. */
+const STEP_TAKERS = new Set(['change', 'changeTyped', 'editMark']);
 
 /**
  * Text for people stands in src/words, from where it can be translated: not in templates, and no sentence in a string.
- * Let be is what programs or programmers read: errors of a wrong call, the console, styles, imports, types, and words
- * that are known when somebody types them.
+ * Let be is what programs or programmers read: errors of a wrong call, the console, styles, imports, types, names
+ * of steps, and words that are known when somebody types them.
  * @type {Rule.RuleModule}
  */
 export const textInWords = {
@@ -112,7 +114,7 @@ function isForPrograms(node, parents) {
   if (parent === undefined) return false;
   // What imports and exports call a module's name.
   if ('source' in parent && parent.source === node) return true;
-  if (isCutUp(parent) || /^TS.*Type$/.test(parent.type)) return true;
+  if (isCutUp(parent) || isStepTaker(parents) || /^TS.*Type$/.test(parent.type)) return true;
   return parents.some((one) => isWrongCall(one) || isConsole(one) || isStyle(one));
 }
 
@@ -120,6 +122,17 @@ function isForPrograms(node, parents) {
 function isCutUp(node) {
   return (
     node.type === 'MemberExpression' && node.property.type === 'Identifier' && node.property.name === 'split'
+  );
+}
+
+/** @param {readonly Node[]} parents  outermost first, of what may be the step or one of several */
+function isStepTaker(parents) {
+  const call = parents.findLast(({ type }) => type !== 'ConditionalExpression');
+  return (
+    call?.type === 'CallExpression' &&
+    call.callee.type === 'MemberExpression' &&
+    call.callee.property.type === 'Identifier' &&
+    STEP_TAKERS.has(call.callee.property.name)
   );
 }
 

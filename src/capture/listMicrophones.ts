@@ -1,8 +1,8 @@
 /** A microphone of the browser's list. */
 export interface Microphone {
   readonly deviceId: string;
-  /** As the browser gives it; a number where it gives none. */
-  readonly name: string;
+  /** As the browser gives it; null where it gives none. */
+  readonly name: string | null;
 }
 
 /**
@@ -15,7 +15,7 @@ export async function listMicrophones(
   const devices = (await mediaDevices?.enumerateDevices().catch(() => [])) ?? [];
   return devices
     .filter(({ kind, deviceId }) => kind === 'audioinput' && deviceId !== '')
-    .map(({ deviceId, label }, i) => ({ deviceId, name: label === '' ? `Microphone ${i + 1}` : label }));
+    .map(({ deviceId, label }) => ({ deviceId, name: label === '' ? null : label }));
 }
 
 /** Calls back when a device comes or goes; what it returns ends that. */

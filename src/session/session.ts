@@ -1,3 +1,4 @@
+import type { Step } from '../notebook/step.ts';
 import { addMark, deleteMark, editMark, restoreMark } from '../notebook/markList.ts';
 import type { MarkChange } from '../notebook/markList.ts';
 import { newMark } from '../notebook/newMark.ts';
@@ -201,7 +202,7 @@ export class Session {
    * is refused with a message.
    * @returns whether the experiment is now as asked
    */
-  change(step: string, make: (experiment: Experiment) => Experiment): boolean {
+  change(step: Step, make: (experiment: Experiment) => Experiment): boolean {
     if (this.isOnlyShown()) return false;
     const made = make(this.experiment);
     if (made === this.experiment) return true;
@@ -219,7 +220,7 @@ export class Session {
    * Takes a text while it is typed: what goes on in the same field is one step, as long as nothing else is done.
    * @param field  one name a field, for all of its texts
    */
-  changeTyped(step: string, field: string, make: (experiment: Experiment) => Experiment): void {
+  changeTyped(step: Step, field: string, make: (experiment: Experiment) => Experiment): void {
     const goesOn = this.typing?.field === field && this.typing.experiment === this.experiment;
     const before = this.experiment;
     if (!goesOn) this.change(step, make);
@@ -268,7 +269,7 @@ export class Session {
     );
   }
 
-  editMark(id: string, change: MarkChange, step = 'edit mark'): void {
+  editMark(id: string, change: MarkChange, step: Step = 'edit mark'): void {
     this.change(step, (experiment) => editMark(experiment, id, change));
   }
 

@@ -1,5 +1,7 @@
+import type { Step } from '../notebook/step.ts';
+
 /** What undo calls the steps, by what the history calls them. */
-const STEPS: Readonly<Record<string, string>> = {
+const STEPS: Readonly<Record<Step, string>> = {
   'add fork': 'add fork',
   'add mark': 'add mark',
   'add place': 'add place',
@@ -17,6 +19,7 @@ const STEPS: Readonly<Record<string, string>> = {
   'include mark': 'put mark back in',
   'join marks': 'join marks',
   'listen again': 'listen again',
+  'new experiment': 'new experiment',
   'note readings': 'note readings',
   'note sweep': 'note sweep',
   'open file': 'open file',
@@ -36,5 +39,5 @@ const STEPS: Readonly<Record<string, string>> = {
 
 /** Names a step, for the undo button and for notices. A history kept by another bench may have steps of its own. */
 export function stepWords(step: string): string {
-  return Object.hasOwn(STEPS, step) ? (STEPS[step] ?? step) : step;
+  return Object.hasOwn(STEPS, step) ? STEPS[step as Step] : step;
 }

@@ -1,3 +1,4 @@
+import type { Step } from '../../notebook/step.ts';
 import { LONGEST } from '../../limits/longest.ts';
 import { wellFormed } from '../../limits/texts.ts';
 import { copyExperiment } from '../../notebook/copyExperiment.ts';
@@ -14,7 +15,7 @@ import type { Tell } from '../notice.ts';
 export interface OpenExperiment {
   readonly history: History<Experiment>;
   /** Makes a change that can be undone. @returns false where it was refused */
-  change(step: string, make: (experiment: Experiment) => Experiment): boolean;
+  change(step: Step, make: (experiment: Experiment) => Experiment): boolean;
   /** Saves what is shown, as it is. */
   save(): void;
   /** Says so and gives true where another tab works on it. */
@@ -51,11 +52,11 @@ export class Experiments {
    * step that can be undone; any other opens beside what was open, which stays in the list.
    * @returns false where the person would rather keep what is open, and where it was refused
    */
-  open(experiment: Experiment, step: string): Promise<boolean> {
+  open(experiment: Experiment, step: Step): Promise<boolean> {
     return this.inTurn(() => this.openAfterAsking(experiment, step));
   }
 
-  private async openAfterAsking(experiment: Experiment, step: string): Promise<boolean> {
+  private async openAfterAsking(experiment: Experiment, step: Step): Promise<boolean> {
     if (this.isOpen(experiment.id) && this.keeping.access !== 'elsewhere') {
       return this.bench.change(step, () => experiment);
     }
@@ -63,7 +64,7 @@ export class Experiments {
     return this.openNow(experiment, step);
   }
 
-  private async openNow(experiment: Experiment, step: string): Promise<boolean> {
+  private async openNow(experiment: Experiment, step: Step): Promise<boolean> {
     const there = await this.keeping.load(experiment.id, true);
     // A record that can't be read stays as it is.
     if (there.kind === 'unreadable') {

@@ -1,3 +1,4 @@
+import type { Step } from '../../notebook/step.ts';
 import type { SoundSource } from '../../capture/soundSource.ts';
 import { amendTrace } from '../../notebook/amendTrace.ts';
 import { hasColumn } from '../../marks/columnOfMark.ts';
@@ -22,7 +23,7 @@ export interface FlagMarkingOutside {
   newId(): string;
   experiment(): Experiment;
   /** Makes a change that can be undone. @returns false where it was refused */
-  change(step: string, make: (experiment: Experiment) => Experiment): boolean;
+  change(step: Step, make: (experiment: Experiment) => Experiment): boolean;
   /** Makes the same change in every step. */
   amend(make: (experiment: Experiment) => Experiment): void;
   /** A mark was made of a resonance. @param timeS  of its peak on the run's time axis */

@@ -1,3 +1,4 @@
+import type { Step } from '../../notebook/step.ts';
 import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '../../capture/soundSource.ts';
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Experiment, Fork } from '../../notebook/experiment.ts';
@@ -24,7 +25,7 @@ export interface HearingOutside {
   createListening: CreateListening;
   experiment(): Experiment;
   presentFork(): Fork;
-  change(step: string, make: (experiment: Experiment) => Experiment): boolean;
+  change(step: Step, make: (experiment: Experiment) => Experiment): boolean;
   /** Changes what the last step made, without a step of its own. */
   amend(make: (experiment: Experiment) => Experiment): void;
   /** Says so and gives true where another tab works on the experiment. */

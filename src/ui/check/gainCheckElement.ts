@@ -5,7 +5,7 @@ import type { Microphone } from '../../capture/listMicrophones.ts';
 import type { Session } from '../../session/session.ts';
 import { flagWords } from '../../words/page/capture.ts';
 import { gainCheckWords } from '../../words/page/check.ts';
-import { gainAnswerWords, keptGainWords } from '../../words/page/gainCheck.ts';
+import { gainAnswerWords, keptGainWords, namelessMicrophone } from '../../words/page/gainCheck.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
@@ -127,7 +127,10 @@ export class GainCheckElement extends PartElement {
 
   private choice() {
     if (this.microphones.length < 2) return nothing;
-    const named = this.microphones.map(({ deviceId, name }) => ({ value: deviceId, name }));
+    const named = this.microphones.map(({ deviceId, name }, index) => ({
+      value: deviceId,
+      name: name ?? namelessMicrophone(index + 1),
+    }));
     return html`<label
       >${gainCheckWords.microphone}
       ${choice({

@@ -61,7 +61,6 @@ export class SoundCheckElement extends PartElement {
     const finding = forkFinding(this.session.hearing.trace.soundings, this.session.presentFork);
     if (finding === null) return;
     const { id } = this.session.presentFork;
-    // eslint-disable-next-line bench/text-in-words -- a step's name, as histories keep it
     this.session.change('use measured pitch', (experiment) => ({
       ...experiment,
       forks: experiment.forks.map((fork) =>

@@ -1,3 +1,4 @@
+import type { Step } from '../../notebook/step.ts';
 import type { ReactiveController } from 'lit';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
@@ -9,7 +10,7 @@ export interface TypedText {
   /** One name a field, over all visits. */
   readonly field: string;
   /** Names the step for the undo button. */
-  readonly step: string;
+  readonly step: Step;
   /** Undefined where the experiment has no such text any more. */
   readonly read: (experiment: Experiment) => string | undefined;
   readonly write: (experiment: Experiment, text: string) => Experiment;

@@ -47,3 +47,8 @@ export function keptGainWords(check: GainCheckRecord): string {
   const what = check.verdict === 'steady' ? 'left alone' : 'rewritten';
   return `Kept with the experiment: ${when}: ${what}, ${fixed(check.departureDb, 1)} dB from a smooth decay (limit ${fixed(check.limitDb, 1)} dB), ${check.device ?? 'microphone without a name'}.`;
 }
+
+/** A microphone that the browser names not at all, by its place in the list. @param number  from 1 */
+export function namelessMicrophone(number: number): string {
+  return `Microphone ${number}`;
+}

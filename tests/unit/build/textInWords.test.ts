@@ -23,6 +23,7 @@ new RuleTester({ languageOptions: { parser } }).run('text-in-words', textInWords
     'class OutOfRange extends RangeError { constructor(n) { super(`the length is ${n}`); } }',
     'console.error("This part has failed:", error);',
     'const yes = new Set("yes true ja oui".split(" "));',
+    'session.change(isOut ? "put mark back in" : "leave mark out", (now) => now);',
     'const font = "600 12px sans-serif";',
   ],
   invalid: [
@@ -34,6 +35,7 @@ new RuleTester({ languageOptions: { parser } }).run('text-in-words', textInWords
     { code: 'html`<p aria-label=${isOn ? "Stop at once" : nothing}></p>`', errors: reports('Stop at once') },
     { code: 'tell("No marks yet.");', errors: reports('No marks yet.') },
     { code: 'tell(`Type ${n} lengths and go on`);', errors: reports('Type 0 lengths and go on') },
+    { code: 'session.change(step, () => tell("No marks yet."));', errors: reports('No marks yet.') },
     { code: 'throw new Error("The file is empty.");', errors: reports('The file is empty.') },
   ],
 });

@@ -66,7 +66,7 @@ describe('full lists', () => {
     const bench = benchWith({ ...example, forks, places });
     const more = { forks: [...forks, newFork('f', 256)], places: [...places, newPlace('p', 'y')] };
     for (const list of ['forks', 'places'] as const) {
-      expect(bench.change('add', (now) => ({ ...now, [list]: more[list] }))).toBe(false);
+      expect(bench.change('add fork', (now) => ({ ...now, [list]: more[list] }))).toBe(false);
       expect(told(bench)).toContain(`5000 ${list} at most. Remove one that has no marks.`);
     }
   });

@@ -53,7 +53,7 @@ class SlideSource implements SoundSource {
 /** A session that listens to the slide with the first of two forks, 512 and 384 Hz. */
 async function listening(kind: SoundSource['kind'], forkId = 'fork-1') {
   const bench = benchInTest({ createListening: (options) => new Listening(options) });
-  bench.change('another fork', (experiment) => ({
+  bench.change('add fork', (experiment) => ({
     ...experiment,
     forks: [...experiment.forks, newFork('fork-2', 384)],
   }));

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { Experiment, Fork, Place } from '../../../../src/notebook/experiment.ts';
+import type { Step } from '../../../../src/notebook/step.ts';
 import type { QuantityKind } from '../../../../src/ui/readQuantity.ts';
 import { QUANTITIES } from '../../../../src/ui/readQuantity.ts';
 import { changed, picked } from './edit.ts';
@@ -9,7 +10,7 @@ import { anyText } from './readings.ts';
 type Change = (before: Experiment) => Experiment | null;
 
 /** A change as a view of the page makes it, through the session's one door. @param make  null: its control is off */
-function change(words: string, step: string, make: Change): Edit {
+function change(words: string, step: Step, make: Change): Edit {
   return {
     words,
     make: (tab, before) => {
@@ -22,7 +23,7 @@ function change(words: string, step: string, make: Change): Edit {
 }
 
 /** Something that is added gets its id from the session. */
-function addition(words: string, step: string, make: (before: Experiment, id: string) => Experiment): Edit {
+function addition(words: string, step: Step, make: (before: Experiment, id: string) => Experiment): Edit {
   return {
     words,
     make: (tab, before) => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
+import type { Step } from '../../../../src/notebook/step.ts';
 import type { Mark } from '../../../../src/marks/mark.ts';
 import { likelyRepeated, ownMarks, repeatsOf } from '../../../../src/notebook/markList.ts';
 import type { MarkChange } from '../../../../src/notebook/markList.ts';
@@ -57,7 +58,7 @@ const add = (typed: TypedReading | null): Edit => ({
 function change(
   words: string,
   pick: number,
-  step: string,
+  step: Step,
   make: (mark: Mark, before: Experiment) => MarkChange | null,
 ): Edit {
   return {
@@ -147,7 +148,7 @@ export const anyMarkEdit: fc.Arbitrary<Edit> = fc.oneof(
   {
     weight: 2,
     arbitrary: pick.map((at) =>
-      change('leave out or in', at, 'leave mark out', ({ excluded }) => ({ excluded: !excluded })),
+      change('leave out or in', at, 'exclude mark', ({ excluded }) => ({ excluded: !excluded })),
     ),
   },
   {

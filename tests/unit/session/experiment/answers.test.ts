@@ -46,7 +46,7 @@ async function benchWith(experiment: Experiment) {
   const session = benchInTest({ answerElsewhere: worker.elsewhere });
   let told = 0;
   session.watch(['answers'], () => (told += 1));
-  session.change('bring in', () => experiment);
+  session.change('add table', () => experiment);
   const shown = (): (number | null)[] => session.outcome.places.map(({ solution }) => solution.speedMps);
   await Promise.resolve();
   return { session, worker, shown, told: () => told };
@@ -144,7 +144,7 @@ describe('a large experiment', () => {
     const { session, worker, shown } = await benchWith(large);
     expect(session.isWorkingOut).toBe(true);
     await worker.sent[0]?.answer();
-    session.change('open', () => ({ ...large, id: 'another' }));
+    session.change('open file', () => ({ ...large, id: 'another' }));
     expect(shown()).toEqual([]);
     expect(session.isWorkingOut).toBe(true);
   });

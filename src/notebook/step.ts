@@ -1,0 +1,38 @@
+/**
+ * What can be undone, by the name under which the history keeps it. The names stay as they are: `src/words` says them to
+ * people.
+ */
+export type Step =
+  | 'add fork'
+  | 'add mark'
+  | 'add place'
+  | 'add table'
+  | 'change fork'
+  | 'change place'
+  | 'change present'
+  | 'change rule'
+  | 'change tube'
+  | 'delete mark'
+  | 'edit mark'
+  | 'exclude mark'
+  | 'flagged resonance'
+  | 'gain check'
+  | 'include mark'
+  | 'join marks'
+  | 'listen again'
+  | 'new experiment'
+  | 'note readings'
+  | 'note sweep'
+  | 'open file'
+  | 'open lesson'
+  | 'open table'
+  | 'recording mark'
+  | 'remove fork'
+  | 'remove place'
+  | 'rename'
+  | 'restore mark'
+  | 'separate marks'
+  | 'set order'
+  | 'type length'
+  | 'use measured pitch'
+  | 'write note';
