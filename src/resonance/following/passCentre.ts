@@ -29,7 +29,7 @@ export const firstIndexOf = (startS: number, rateHz: number): number =>
  * When the length was right during a passage, ring-up and interference with the direct sound taken out.
  * @param offsetHz  of the fork beside the frequency moved to 0 Hz, to 0.1 Hz or better
  * @param sounding  from where to where the fork sounds, s; what isn't heard yet is left out
- * @returns null where the pass isn't seen clearly
+ * @returns null where the sounding ends before it begins to count
  */
 export function passCentre(
   series: ToneSeries,

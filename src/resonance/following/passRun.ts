@@ -87,8 +87,7 @@ export interface PassRun {
   readonly nextIndex: number;
   /** ln of how probable the sound is under this guess, up to a constant that all guesses share. */
   readonly logEvidence: number;
-  /** null where the pass was not seen. */
-  readonly centre: CentreMoment | null;
+  readonly centre: CentreMoment;
 }
 
 /** Follows a pass from before it to the newest value, once for each guess. */
@@ -161,7 +160,13 @@ function runOne(order: PassOrder, values: PassValues, guess: ColumnGuess): PassR
     block.read(next, BLOCK, offsetHz);
     mixture.step(BLOCK / rateHz, middleS(next, BLOCK), block);
   }
-  return { guess, mixture, nextIndex: next, logEvidence: mixture.logEvidence, centre: centreOf(mixture) };
+  return {
+    guess,
+    mixture,
+    nextIndex: next,
+    logEvidence: mixture.logEvidence,
+    centre: centreOf(mixture) ?? steadyCentre(fitted),
+  };
 }
 
 interface Slide extends FittedPass {
@@ -248,6 +253,13 @@ function freeState(state: PlaceState, slide: Slide, timeS: number): void {
   state.settle();
 }
 
+/** Where the filter lost the pass: the middle of the steady slide that fits best. */
+const steadyCentre = ({ centreS, halfWidthS }: FittedPass): CentreMoment => ({
+  timeS: centreS,
+  standardUncertaintyS: STEADY_U * halfWidthS,
+  standardUncertaintyHalfWidths: STEADY_U,
+});
+
 /** When the length was right, over all states that have passed it. */
 function centreOf(mixture: PlaceMixture): CentreMoment | null {
   let [whole, mean, square, speed] = [0, 0, 0, 0];
@@ -270,6 +282,9 @@ function centreOf(mixture: PlaceMixture): CentreMoment | null {
     standardUncertaintyHalfWidths: (standardUncertaintyS * speed) / whole,
   };
 }
+
+/** What a hand that isn't steady does to such a middle, half widths (on two simulated worlds). */
+const STEADY_U = 0.3;
 
 /** A crossing that later sound moves further than this, s, is none; and so many of the states must have seen one. */
 const FARTHEST_S = 0.5;

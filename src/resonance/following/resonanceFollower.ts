@@ -97,7 +97,7 @@ export class ResonanceFollower {
     this.#runs = found.map(({ guess, mixture, logEvidence, centre }) => ({
       guess,
       mixture: mixture.thinned(MOST_STATES),
-      logPrior: Math.log(guess.weight) + TEMPER * logEvidence + slideLogPrior(guess, pass, centre),
+      logPrior: Math.log(guess.weight) + TEMPER * logEvidence + slideLogPrior(guess, centre),
     }));
     for (const { mixture } of this.#runs) mixture.logEvidence = 0;
     this.centre = found[this.#likeliest()].centre;
@@ -184,12 +184,9 @@ const NOTHING_TOLD = {
 };
 
 /** ln of how usual the slide would be if the column were so. */
-function slideLogPrior({ halfWidthM }: ColumnGuess, pass: SteadyPass, centre: CentreMoment | null): number {
+function slideLogPrior({ halfWidthM }: ColumnGuess, centre: CentreMoment): number {
   if (halfWidthM === null) return 0;
-  const halfWidthsPerS =
-    centre === null
-      ? 1 / pass.halfWidthS
-      : centre.standardUncertaintyHalfWidths / centre.standardUncertaintyS;
+  const halfWidthsPerS = centre.standardUncertaintyHalfWidths / centre.standardUncertaintyS;
   return -0.5 * (Math.log((halfWidthM * halfWidthsPerS) / USUAL_SLIDE_MPS) / SLIDE_SPREAD) ** 2;
 }
 
