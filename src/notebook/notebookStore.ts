@@ -48,7 +48,7 @@ const OPEN_KEY = 'open';
 /** On the disk when it is called saved, not only handed to the system. */
 const DURABLE = { durability: 'strict' } as const;
 
-/** Experiments kept in this browser. Every method rejects where storage fails: `storageFault` puts it in words. */
+/** Experiments kept in this browser. Every method rejects where storage fails: `storageFault` names the fault. */
 export class NotebookStore {
   private constructor(
     private readonly database: IDBPDatabase<NotebookSchema>,

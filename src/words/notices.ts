@@ -32,7 +32,7 @@ export function newsWords(news: News | string): string {
     case 'none-in-recording':
       return reportWarnings(news.report)[0]?.message ?? 'No resonance was found in this recording.';
     case 'found-in-recording':
-      return `${counted(news.resonances, 'resonance')} found in the recording${news.isWaiting ? ': type the lengths.' : '.'}`;
+      return foundWords(news);
     case 'recording-heard-again':
       return 'The recording is heard again from its beginning, for this fork.';
     case 'listening-failed':
@@ -80,6 +80,16 @@ export function unshownWords(news: News | string): string | null {
   if (typeof news === 'string' || news.code !== 'listening-failed') return null;
   const { advice } = captureFailureWords(news.failure);
   return advice === '' ? null : advice;
+}
+
+function foundWords({
+  resonances,
+  isWaiting,
+}: Extract<News, { readonly code: 'found-in-recording' }>): string {
+  const found = counted(resonances, 'resonance');
+  return isWaiting
+    ? `${found} found in the recording: type the lengths.`
+    : `${found} found in the recording.`;
 }
 
 function withVoid(said: string, isVoid: boolean): string {
