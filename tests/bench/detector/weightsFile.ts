@@ -8,7 +8,7 @@ export interface TrainedClassifiers {
 
 /** Text of src/resonance/passages/perceptronWeights.ts, before it is formatted. */
 export const weightsFile = ({ offline, online }: TrainedClassifiers): string =>
-  `import type { PassageClassifier } from './passageClassifier.ts';
+  `import type { PassageClassifier } from './passageProbability.ts';
 
 /**
  * Trained by tests/bench/detector/fitDetector.ts on the tuning set of the simulator, inputs in the order of
