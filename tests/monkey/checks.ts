@@ -59,11 +59,27 @@ export function readShown(page: Page, mustOwn: boolean): Promise<string | null> 
   }, mustOwn);
 }
 
+/** Whether the experiment that is shown lies among the deleted ones, because another tab put it there. */
+export function readPutAway(page: Page): Promise<boolean> {
+  return page.evaluate(async () => {
+    const app = document.querySelector('bench-app') as (Element & { session?: SessionSeen }) | null;
+    if (app?.session === undefined) return false;
+    const { experiment, keeping } = app.session;
+    const { value = [] } = await keeping.list();
+    return value.some(({ id, deletedAt }) => id === experiment.id && deletedAt !== null);
+  });
+}
+
 /** What the monkey reads of the page's session. */
 interface SessionSeen {
-  readonly experiment: unknown;
+  readonly experiment: { readonly id: string };
   readonly saveState: { readonly kind: string };
-  readonly keeping: { readonly access: string };
+  readonly keeping: {
+    readonly access: string;
+    list(): Promise<{
+      readonly value?: readonly { readonly id: string; readonly deletedAt: string | null }[];
+    }>;
+  };
   readonly hearing: { readonly isListening: boolean };
 }
 

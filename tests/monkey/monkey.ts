@@ -2,7 +2,7 @@ import type { BrowserContext } from 'playwright-core';
 import { Random } from '../bench/detector/random.ts';
 import { ACTIONS } from './actions.ts';
 import type { Action } from './actions.ts';
-import { faultsOf, readSaving, readShown } from './checks.ts';
+import { faultsOf, readPutAway, readSaving, readShown } from './checks.ts';
 import { openTab } from './tab.ts';
 import type { Tab } from './tab.ts';
 
@@ -152,9 +152,11 @@ async function reloadAndCompare({ page }: Tab, others: readonly Tab[]): Promise<
     (active as HTMLElement | null)?.blur();
   });
   const before = await untilSaved(page);
+  // Deleted in another tab, it is shown here until the page goes; then it is among the deleted ones.
+  const isPutAway = await readPutAway(page);
   await page.reload();
   await page.locator('bench-app').waitFor();
-  if (before === null) return null;
+  if (before === null || isPutAway) return null;
   const after = await untilSaved(page, false);
   if (after === null)
     return `after a reload the page doesn’t say that it is saved: ${await readSaving(page)}`;
