@@ -18,7 +18,7 @@ export interface ColumnGuess {
 
 /** What decides the widths. */
 export interface KnownTube {
-  /** Pitch that is listened for, Hz, > 0. */
+  /** Of the fork that is listened for, Hz, > 0. */
   readonly frequencyHz: number;
   readonly ends: 'closed' | 'open';
   /** Inside, m, > 0. */
@@ -29,7 +29,7 @@ export interface KnownTube {
 
 /**
  * How likely a resonance that is passed first is the first, second or third one (a judgement: students begin at the
- * short end, and a metre of tube holds three of the higher pitches).
+ * short end, and a metre of tube holds three of the higher forks').
  */
 const FIRST_MET = [0.5, 0.42, 0.08] as const;
 

@@ -1,3 +1,5 @@
+import type { PlaceReading } from './placeMixture.ts';
+
 /** Where the column is at one moment, as far as the sound tells. */
 export interface FollowedPlace {
   /** On the source's time axis. */
@@ -16,15 +18,8 @@ const SURE = 0.98;
 /** Nearer than this the side doesn't matter: it is here, half widths. */
 const HERE = 0.35;
 
-/** What a mixture says of the place. */
-interface Reading {
-  readonly halfWidths: number;
-  readonly standardUncertainty: number;
-  readonly tooLong: number;
-}
-
 /** Can the place be told: is the side sure, or is it surely so near that there is no side? */
-export function canTell({ halfWidths, standardUncertainty, tooLong }: Reading): boolean {
+export function canTell({ halfWidths, standardUncertainty, tooLong }: PlaceReading): boolean {
   const side = Math.max(tooLong, 1 - tooLong);
   // The more probable side must be the one on which the mean lies.
   const agrees = halfWidths > 0 === tooLong > 0.5;

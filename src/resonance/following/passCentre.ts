@@ -3,7 +3,7 @@ import type { DetectedPassage } from '../passages/detectedPassage.ts';
 import { ANY_COLUMN } from './columnGuess.ts';
 import type { ColumnGuess } from './columnGuess.ts';
 import type { SteadyPass } from './passFit.ts';
-import { ANY_FORK, runPass } from './passRun.ts';
+import { logWeight, runPass } from './passRun.ts';
 import type { CentreMoment } from './passRun.ts';
 
 /** A strike's own sounds are over after this, s. */
@@ -11,8 +11,6 @@ const STRUCK_S = 0.3;
 /** What is heard so long after the level's peak still tells of the pass: half widths, and s. */
 const AFTER_HALF_WIDTHS = 4;
 const AFTER_S = 0.3;
-/** How much the evidence for one width over another counts: no model is right to the last decimal. */
-export const TEMPER = 0.3;
 
 /** A flagged passage as a steady slide, to begin with. */
 export const steadyPass = ({ timeS, features, direction }: DetectedPassage): SteadyPass => ({
@@ -46,8 +44,8 @@ export function passCentre(
   const untilIndex = Math.min(series.length, Math.floor(untilS * series.rateHz));
   const fromIndex = firstIndexOf(sounding.startS, series.rateHz);
   if (untilIndex <= fromIndex) return null;
-  const order = { series, offsetHz, fromIndex, untilIndex, pass, fork: ANY_FORK, share: null };
+  const order = { series, offsetHz, fromIndex, untilIndex, pass };
   const runs = runPass(order, guesses);
-  const logs = runs.map(({ guess, logEvidence }) => Math.log(guess.weight) + TEMPER * logEvidence);
+  const logs = runs.map(({ guess, logEvidence }) => logWeight(guess, logEvidence));
   return runs[logs.indexOf(Math.max(...logs))].centre;
 }

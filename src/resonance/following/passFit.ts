@@ -1,4 +1,5 @@
 import type { SlideDirection } from '../passages/passageTemplates.ts';
+import { sweptResonator } from '../sweptResonator.ts';
 
 /** A pass as a steady slide would have made it. */
 export interface SteadyPass {
@@ -30,12 +31,14 @@ const LARGEST_SHARE = 10;
 const CENTRES = [-0.5, -0.25, 0.25, 0.5] as const;
 const WIDTHS = [-0.4, -0.2, 0.2, 0.4] as const;
 const ROUNDS = 4;
+/** Coarser steps than a template's: the fit begins anew dozens of times. */
+const LONGEST_STEP_S = 0.02;
 
 /**
  * The steady slide past a resonator that rings up which fits best beside a direct sound {1, t}, by looking around
  * again and again, each time less far.
  * @param start  where to begin
- * @param ringUpS  time constant of the column
+ * @param ringUpS  time constant of the column, s, > 0
  */
 export function fitPass(values: PassValues, start: SteadyPass, ringUpS: number): FittedPass {
   let best = shareAt(values, start, ringUpS);
@@ -57,18 +60,26 @@ export function fitPass(values: PassValues, start: SteadyPass, ringUpS: number):
 
 const better = (a: FittedPass, b: FittedPass): FittedPass => (b.misfit < a.misfit ? b : a);
 
-/** The column's part for a given slide, by least squares of {1, t, q} with complex coefficients. */
+/**
+ * The column's part for a given slide, by least squares of {1, t, q} with complex coefficients.
+ * @param ringUpS  time constant of the column, > 0
+ */
 export function shareAt(values: PassValues, pass: SteadyPass, ringUpS: number): FittedPass {
   const { timesS, re, im } = values;
   const n = timesS.length;
-  const room = { re: new Float64Array(n), im: new Float64Array(n) };
-  sweep(values, pass, ringUpS, room);
+  const swept = sweptResonator(
+    { halfWidthS: pass.halfWidthS, ringUpRate: 1 / ringUpS },
+    timesS.map((timeS) => timeS - pass.centreS),
+    Math.min(LONGEST_STEP_S, pass.halfWidthS / 6),
+  );
+  // A column that grows shorter draws the complex conjugate.
+  const sweptIm = swept.im.map((value) => pass.direction * value);
   // {1, t} are real: q and z are freed of them, then z is projected on what is left of q.
   let middle = 0;
   for (let i = 0; i < n; i += 1) middle += timesS[i] / n;
   let spread = 0;
   for (let i = 0; i < n; i += 1) spread += (timesS[i] - middle) ** 2;
-  const line = (values: Float64Array): [number, number] => {
+  const line = (values: ArrayLike<number>): [number, number] => {
     let mean = 0;
     let slope = 0;
     for (let i = 0; i < n; i += 1) {
@@ -77,15 +88,15 @@ export function shareAt(values: PassValues, pass: SteadyPass, ringUpS: number): 
     }
     return [mean, slope];
   };
-  const [q0, q1] = line(room.re);
-  const [p0, p1] = line(room.im);
+  const [q0, q1] = line(swept.re);
+  const [p0, p1] = line(sweptIm);
   const [x0, x1] = line(re);
   const [y0, y1] = line(im);
   let [own, acrossRe, acrossIm, all] = [0, 0, 0, 0];
   for (let i = 0; i < n; i += 1) {
     const t = timesS[i] - middle;
-    const q = room.re[i] - q0 - q1 * t;
-    const p = room.im[i] - p0 - p1 * t;
+    const q = swept.re[i] - q0 - q1 * t;
+    const p = sweptIm[i] - p0 - p1 * t;
     const x = re[i] - x0 - x1 * t;
     const y = im[i] - y0 - y1 * t;
     own += q * q + p * p;
@@ -108,40 +119,4 @@ export function shareAt(values: PassValues, pass: SteadyPass, ringUpS: number): 
   const misfit = all - (acrossRe * acrossRe + acrossIm * acrossIm) / own;
   const { centreS, halfWidthS, direction } = pass;
   return { centreS, halfWidthS, direction, shareRe: scale * shareRe, shareIm: scale * shareIm, misfit };
-}
-
-/** The resonator's motion at the values' times, into the room. */
-function sweep(
-  { timesS }: PassValues,
-  { centreS, halfWidthS, direction }: SteadyPass,
-  ringUpS: number,
-  room: { re: Float64Array; im: Float64Array },
-): void {
-  // Begins in the steady state, a few time constants before the first value.
-  let t = timesS[0] - centreS - 5 * ringUpS;
-  let x = (direction * t) / halfWidthS;
-  let re = 1 / (1 + x * x);
-  let im = -x * re;
-  const longestS = Math.min(0.02, halfWidthS / 6);
-  for (let i = 0; i < timesS.length; i += 1) {
-    const goal = timesS[i] - centreS;
-    const steps = Math.max(1, Math.ceil((goal - t) / longestS));
-    const stepS = (goal - t) / steps;
-    const decay = Math.exp(-stepS / ringUpS);
-    for (let k = 0; k < steps; k += 1) {
-      x = (direction * (t + stepS / 2)) / halfWidthS;
-      const restRe = 1 / (1 + x * x);
-      const restIm = -x * restRe;
-      const angle = (x * stepS) / ringUpS;
-      const cos = decay * Math.cos(angle);
-      const sin = -decay * Math.sin(angle);
-      const offRe = re - restRe;
-      const offIm = im - restIm;
-      re = restRe + offRe * cos - offIm * sin;
-      im = restIm + offRe * sin + offIm * cos;
-      t += stepS;
-    }
-    room.re[i] = re;
-    room.im[i] = im;
-  }
 }

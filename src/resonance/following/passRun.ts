@@ -32,29 +32,16 @@ const SHARE_LEAST_U = 0.1;
 /** Uncertainty of the level before anything is heard. */
 const LEVEL_U = 0.5;
 const MOST_STATES = 16;
+/** What a hand that isn't steady does to such a middle, half widths (on two simulated worlds). */
+const STEADY_U = 0.3;
+/** A crossing that later sound moves further than this, s, is none; and so many of the states must have seen one. */
+const FARTHEST_S = 0.5;
+const LEAST_SEEN = 0.5;
 
-/** What is known of the fork's tone in the frame: its dying (−1/s) and the rest of its frequency (rad/s). */
-export interface ForkPrior {
-  readonly dyingPerS: number;
-  readonly dyingStandardUncertaintyPerS: number;
-  readonly turnPerS: number;
-  readonly turnStandardUncertaintyPerS: number;
-}
-
-/** A fork of which nothing is known but its pitch, to some hundredths of a hertz: it dies in 5 to 40 s. */
-export const ANY_FORK: ForkPrior = {
-  dyingPerS: -0.08,
-  dyingStandardUncertaintyPerS: 0.1,
-  turnPerS: 0,
-  turnStandardUncertaintyPerS: 0.4,
-};
-
-/** The column's part over the direct sound as an earlier pass showed it. */
-export interface KnownShare {
-  readonly re: number;
-  readonly im: number;
-  readonly standardUncertainty: number;
-}
+/** A fork of which only the frequency is known, to some hundredths of a hertz: it dies in 5 to 40 s. */
+const DYING_PER_S = -0.08;
+const DYING_U_PER_S = 0.1;
+const TURN_U_RAD_PER_S = 0.4;
 
 export interface PassOrder {
   readonly series: ToneSeries;
@@ -66,8 +53,6 @@ export interface PassOrder {
   readonly untilIndex: number;
   /** As the detector saw it. */
   readonly pass: SteadyPass;
-  readonly fork: ForkPrior;
-  readonly share: KnownShare | null;
 }
 
 /** The moment in which the length was right. */
@@ -90,15 +75,27 @@ export interface PassRun {
   readonly centre: CentreMoment;
 }
 
+/** How much the evidence for one guess over another counts: no model is right to the last decimal. */
+const TEMPER = 0.3;
+
+/** ln of how far one guess is preferred to another by what was heard, with what was known before. */
+export const logWeight = ({ weight }: ColumnGuess, logEvidence: number): number =>
+  Math.log(weight) + TEMPER * logEvidence;
+
 /** Follows a pass from before it to the newest value, once for each guess. */
 export function runPass(order: PassOrder, guesses: readonly ColumnGuess[]): PassRun[] {
   const values = readValues(order);
   return guesses.map((guess) => runOne(order, values, guess));
 }
 
-function readValues({ series, offsetHz, fromIndex, untilIndex, pass }: PassOrder): PassValues {
+/** Index of the first value from which on the pass is followed freely. */
+const freeIndex = ({ series, fromIndex, pass }: PassOrder): number =>
+  Math.max(fromIndex, Math.round((pass.centreS - FREE_FROM * pass.halfWidthS) * series.rateHz));
+
+function readValues(order: PassOrder): PassValues {
+  const { series, offsetHz, untilIndex } = order;
   const { rateHz } = series;
-  const start = Math.max(fromIndex, Math.round((pass.centreS - FREE_FROM * pass.halfWidthS) * rateHz));
+  const start = freeIndex(order);
   const count = Math.max(0, Math.floor((untilIndex - start) / BLOCK));
   const values = {
     timesS: new Float64Array(count),
@@ -118,10 +115,10 @@ function readValues({ series, offsetHz, fromIndex, untilIndex, pass }: PassOrder
 function runOne(order: PassOrder, values: PassValues, guess: ColumnGuess): PassRun {
   const { series, offsetHz, fromIndex, untilIndex, pass } = order;
   const { rateHz } = series;
-  const start = Math.max(fromIndex, Math.round((pass.centreS - FREE_FROM * pass.halfWidthS) * rateHz));
+  const start = freeIndex(order);
   const mixture = new PlaceMixture(MOST_STATES);
   const fitted = fitPass(values, pass, guess.ringUpS);
-  const slides = slidesAround(values, fitted, guess.ringUpS, order.share);
+  const slides = slidesAround(values, fitted, guess.ringUpS);
   const block = new ToneBlock(series);
   const countBefore = Math.min(
     Math.round((BEFORE_S * rateHz) / BLOCK_BEFORE),
@@ -136,7 +133,7 @@ function runOne(order: PassOrder, values: PassValues, guess: ColumnGuess): PassR
   for (const slide of slides) {
     for (const rest of rests) {
       const state = mixture.add();
-      beginState(state, order, guess, slide);
+      beginState(state, guess, slide);
       state.weight = slide.weight / rests.length;
       placeAlong(state, slide, rest, countBefore > 0 ? middleS(first, BLOCK_BEFORE) : freeS);
       beginLevel(state, block);
@@ -174,15 +171,9 @@ interface Slide extends FittedPass {
   readonly shareStandardUncertainty: number;
 }
 
-/** Slides that may have been: as fitted and beside it; once more with the share that is known from earlier. */
-function slidesAround(
-  values: PassValues,
-  fitted: FittedPass,
-  ringUpS: number,
-  known: KnownShare | null,
-): readonly Slide[] {
-  const slides: Slide[] = [];
-  for (const [off, widen, weight] of BRANCHES) {
+/** Slides that may have been: as fitted and beside it. */
+function slidesAround(values: PassValues, fitted: FittedPass, ringUpS: number): readonly Slide[] {
+  return BRANCHES.map(([off, widen, weight]) => {
     const beside = {
       centreS: fitted.centreS + off * fitted.halfWidthS,
       halfWidthS: fitted.halfWidthS * Math.exp(widen),
@@ -191,31 +182,21 @@ function slidesAround(
     const slide = off === 0 && widen === 0 ? fitted : shareAt(values, beside, ringUpS);
     const size = Math.hypot(slide.shareRe, slide.shareIm);
     const own = Math.hypot(SHARE_U * size, SHARE_LEAST_U);
-    slides.push({ ...slide, weight, shareStandardUncertainty: own });
-    if (known === null) continue;
-    slides.push({
-      ...slide,
-      weight,
-      shareRe: known.re,
-      shareIm: known.im,
-      shareStandardUncertainty: known.standardUncertainty,
-    });
-  }
-  return slides;
+    return { ...slide, weight, shareStandardUncertainty: own };
+  });
 }
 
 /** All but place and level. */
-function beginState(state: PlaceState, { fork }: PassOrder, guess: ColumnGuess, slide: Slide): void {
+function beginState(state: PlaceState, guess: ColumnGuess, slide: Slide): void {
   const { mean } = state;
   mean.fill(0);
   state.covariance.fill(0);
   state.ringUpS = guess.ringUpS;
   state.crossedS = NaN;
   state.seeksCrossing = true;
-  mean[SLOPE] = fork.dyingPerS;
-  mean[SLOPE + 1] = fork.turnPerS;
-  state.setVariance(SLOPE, fork.dyingStandardUncertaintyPerS ** 2);
-  state.setVariance(SLOPE + 1, fork.turnStandardUncertaintyPerS ** 2);
+  mean[SLOPE] = DYING_PER_S;
+  state.setVariance(SLOPE, DYING_U_PER_S ** 2);
+  state.setVariance(SLOPE + 1, TURN_U_RAD_PER_S ** 2);
   mean[SHARE] = slide.shareRe;
   mean[SHARE + 1] = slide.shareIm;
   for (let k = 0; k < 2; k += 1) {
@@ -282,10 +263,3 @@ function centreOf(mixture: PlaceMixture): CentreMoment | null {
     standardUncertaintyHalfWidths: (standardUncertaintyS * speed) / whole,
   };
 }
-
-/** What a hand that isn't steady does to such a middle, half widths (on two simulated worlds). */
-const STEADY_U = 0.3;
-
-/** A crossing that later sound moves further than this, s, is none; and so many of the states must have seen one. */
-const FARTHEST_S = 0.5;
-const LEAST_SEEN = 0.5;

@@ -1,5 +1,5 @@
 import { HAND } from './handModel.ts';
-import { EARLIER, PlaceState, X } from './placeState.ts';
+import { PlaceState, X } from './placeState.ts';
 import type { HeardBlock } from './placeState.ts';
 
 /** States lighter than this aren't kept. */
@@ -30,12 +30,6 @@ export class PlaceMixture {
     const state = this.#spare.pop() ?? new PlaceState();
     this.states.push(state);
     return state;
-  }
-
-  clear(): void {
-    this.#spare.push(...this.states);
-    this.states.length = 0;
-    this.logEvidence = 0;
   }
 
   /** On by a block, and what was heard in it; null: nothing that counts. */
@@ -101,21 +95,18 @@ export class PlaceMixture {
     this.normalise();
   }
 
-  /** Where the column was one block ago. @param reading  is filled */
-  read(reading: PlaceReading, index: number = EARLIER): void {
-    let mean = 0;
-    let square = 0;
-    let tooLong = 0;
+  /** Where the column is. */
+  read(): PlaceReading {
+    let [mean, square, tooLong] = [0, 0, 0];
     for (const state of this.states) {
-      const x = state.mean[index];
-      const variance = Math.max(1e-6, state.variance(index));
+      const x = state.mean[X];
+      const variance = Math.max(1e-6, state.variance(X));
       mean += state.weight * x;
       square += state.weight * (x * x + variance);
       tooLong += state.weight * normalShare(x / Math.sqrt(variance));
     }
-    reading.halfWidths = mean;
-    reading.standardUncertainty = Math.sqrt(Math.max(1e-6, square - mean * mean));
-    reading.tooLong = tooLong;
+    const standardUncertainty = Math.sqrt(Math.max(1e-6, square - mean * mean));
+    return { halfWidths: mean, standardUncertainty, tooLong };
   }
 
   /** The same with so many states at most from now on. */
@@ -138,16 +129,14 @@ export class PlaceMixture {
 
 /** Where a mixture sees the column. */
 export interface PlaceReading {
-  halfWidths: number;
+  readonly halfWidths: number;
   /** In half widths. */
-  standardUncertainty: number;
+  readonly standardUncertainty: number;
   /** Probability that the column is too long, 0..1. */
-  tooLong: number;
+  readonly tooLong: number;
 }
 
 export const blankReading = (): PlaceReading => ({ halfWidths: NaN, standardUncertainty: NaN, tooLong: NaN });
-
-export { X };
 
 const byWeight = (a: PlaceState, b: PlaceState): number => b.weight - a.weight;
 

@@ -8,11 +8,10 @@ export const UNREST = 4;
 export const LEVEL = 6;
 export const SLOPE = 8;
 export const SHARE = 10;
-export const EARLIER = 12;
-export const CROSSING = 13;
-const SIZE = 15;
+export const CROSSING = 12;
+const SIZE = 14;
 /** Where the crossing isn't looked for, its two numbers are left out. */
-const SIZE_FOLLOWING = 13;
+const SIZE_FOLLOWING = 12;
 
 /** Degrees of freedom of what is heard beside the tone: few, since talk comes in bursts. */
 const TAIL = 2;
@@ -32,8 +31,7 @@ export interface HeardBlock {
  *
  * x in half widths (0 at resonance, > 0 too long), its speed; q, the column's motion; the hand's unsteadiness, which
  * forgets itself; the logarithm of the direct sound and its slope (the fork's dying and the rest of its frequency); the
- * column's part over the direct sound at resonance (m e^{iθ} / d); x one block ago, which the sound since then has made
- * surer; x and speed in the moment when x first passed 0. An extended Kalman filter (Anderson & Moore 1979, Optimal
+ * column's part over the direct sound at resonance (m e^{iθ} / d); x and speed in the moment when x first passed 0. An extended Kalman filter (Anderson & Moore 1979, Optimal
  * Filtering, ch. 8); earlier moments by adding them to the state (ibid., ch. 7).
  */
 export class PlaceState {
@@ -126,7 +124,6 @@ export class PlaceState {
   advance(stepS: number, isChange: boolean, timeS: number): void {
     const { mean, covariance: P } = this;
     const size = this.#size;
-    this.repeat(EARLIER, X);
     const x = mean[X];
     this.#ring(stepS);
     const pull = HAND.pull * stepS;

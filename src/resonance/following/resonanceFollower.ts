@@ -4,11 +4,11 @@ import type { ColumnGuess } from './columnGuess.ts';
 import { canTell } from './followedPlace.ts';
 import type { FollowedPlace } from './followedPlace.ts';
 import { HAND } from './handModel.ts';
-import { firstIndexOf, TEMPER } from './passCentre.ts';
+import { firstIndexOf } from './passCentre.ts';
 import type { SteadyPass } from './passFit.ts';
-import { ANY_FORK, beginLevel, runPass } from './passRun.ts';
+import { beginLevel, logWeight, runPass } from './passRun.ts';
 import type { CentreMoment } from './passRun.ts';
-import { blankReading, PlaceMixture } from './placeMixture.ts';
+import { PlaceMixture } from './placeMixture.ts';
 import { LEVEL, SHARE, SLOPE, UNREST, V, X } from './placeState.ts';
 import { ToneBlock } from './toneBlock.ts';
 
@@ -52,7 +52,7 @@ export interface FlaggedPass {
 interface Run {
   readonly guess: ColumnGuess;
   mixture: PlaceMixture;
-  /** ln of how probable the guess was when the pass was over, sound and usual speeds together. */
+  /** ln of how usual its slide was. */
   readonly logPrior: number;
 }
 
@@ -61,8 +61,6 @@ interface Run {
  * `advance` works through what the series has got since. Causal: each answer uses what was heard by then.
  */
 export class ResonanceFollower {
-  /** Of the newest pass; null where it wasn't seen clearly, or before the first. */
-  centre: CentreMoment | null = null;
   readonly #series: ToneSeries;
   readonly #guesses: readonly ColumnGuess[];
   readonly #block: ToneBlock;
@@ -90,17 +88,13 @@ export class ResonanceFollower {
       fromIndex,
       untilIndex: this.#series.length,
       pass,
-      fork: ANY_FORK,
-      share: null,
     };
     const found = runPass(order, this.#guesses);
-    this.#runs = found.map(({ guess, mixture, logEvidence, centre }) => ({
+    this.#runs = found.map(({ guess, mixture, centre }) => ({
       guess,
       mixture: mixture.thinned(MOST_STATES),
-      logPrior: Math.log(guess.weight) + TEMPER * logEvidence + slideLogPrior(guess, centre),
+      logPrior: slideLogPrior(guess, centre),
     }));
-    for (const { mixture } of this.#runs) mixture.logEvidence = 0;
-    this.centre = found[this.#likeliest()].centre;
     this.#surprise = FORESEEN;
     this.#offsetHz = offsetHz;
     this.#next = found[0].nextIndex;
@@ -145,7 +139,9 @@ export class ResonanceFollower {
 
   /** Which run explains best what was heard. */
   #likeliest(): number {
-    const logs = this.#runs.map(({ mixture, logPrior }) => logPrior + TEMPER * mixture.logEvidence);
+    const logs = this.#runs.map(
+      ({ guess, mixture, logPrior }) => logPrior + logWeight(guess, mixture.logEvidence),
+    );
     return logs.indexOf(Math.max(...logs));
   }
 
@@ -157,9 +153,7 @@ export class ResonanceFollower {
   /** What the likeliest guess says: between two widths there is none that is right. */
   #read() {
     const { guess, mixture } = this.#runs[this.#likeliest()];
-    const reading = blankReading();
-    mixture.read(reading, X);
-    return { ...reading, halfWidthM: guess.halfWidthM };
+    return { ...mixture.read(), halfWidthM: guess.halfWidthM };
   }
 
   #place(timeS: number): FollowedPlace {

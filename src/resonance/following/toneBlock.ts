@@ -3,7 +3,7 @@ import type { HeardBlock } from './placeState.ts';
 
 /** A talker's other harmonics tell of what falls into the band itself: this part of the far side bands' density. */
 const FAR_SHARE = 0.6;
-/** What the side bands say is taken so many times: a harmonic right at the pitch has less beside it. */
+/** What the side bands say is taken so many times: a harmonic right at the fork's frequency has less beside it. */
 const NOISE_SHARE = 1.6;
 /** What no model gets right (0.04 Np, 0.04 rad), and most: then nothing is known. */
 const LEAST_VARIANCE = 0.0018;

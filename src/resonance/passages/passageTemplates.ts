@@ -1,17 +1,5 @@
-/**
- * What a passage through a resonance looks like in the frame that turns with the fork.
- *
- * The column is a one-pole resonator: its envelope h follows h' = σ (1 − h) − iδ(t) h, with ring-up rate σ and a
- * detuning δ that a steady slide sweeps through zero: δ = ±σ (t − t₀) / w, w the half width at half power.
- * A slow slide (w ≫ 1/σ) draws the circle 1 / (1 ± i (t − t₀)/w), a fast one rings after it.
- * The microphone adds the fork's direct sound, which the hand lets vary: the nuisance terms {1, t} of the matched filter.
- */
-export interface PassageShape {
-  /** Half of the time between the half-power moments of a slow slide, s. */
-  readonly halfWidthS: number;
-  /** σ, 1/s: σ = ω/2Q of the column; references: ring-up in tens of ms. */
-  readonly ringUpRate: number;
-}
+import { sweptResonator } from '../sweptResonator.ts';
+import type { PassageShape } from '../sweptResonator.ts';
 
 /** +1: the column grows longer; −1: shorter, which is the complex conjugate of the same shape. */
 export type SlideDirection = 1 | -1;
@@ -26,41 +14,6 @@ export interface PassageTemplate {
   readonly after: number;
   readonly re: Float64Array;
   readonly im: Float64Array;
-}
-
-/** The shape at the given times, by fine steps of the exact solution for a constant detuning. */
-function sweep(shape: PassageShape, timesS: readonly number[]): { re: number[]; im: number[] } {
-  const { ringUpRate: sigma, halfWidthS } = shape;
-  const stepS = Math.min(0.002, halfWidthS / 15);
-  // Start in the steady state of the first detuning, long before the window.
-  let timeS = timesS[0] - 6 / sigma;
-  const detuning = (t: number): number => (sigma * t) / halfWidthS;
-  let d0 = detuning(timeS);
-  let scale = sigma / (sigma * sigma + d0 * d0);
-  let re = scale * sigma;
-  let im = -scale * d0;
-  const out = { re: [] as number[], im: [] as number[] };
-  for (const target of timesS) {
-    while (timeS < target - 1e-9) {
-      const dt = Math.min(stepS, target - timeS);
-      d0 = detuning(timeS + dt / 2);
-      // Exact for a constant detuning over the step: relax to σ / (σ + iδ) with factor e^(−(σ + iδ) dt).
-      scale = sigma / (sigma * sigma + d0 * d0);
-      const restRe = scale * sigma;
-      const restIm = -scale * d0;
-      const decay = Math.exp(-sigma * dt);
-      const cos = decay * Math.cos(d0 * dt);
-      const sin = -decay * Math.sin(d0 * dt);
-      const offRe = re - restRe;
-      const offIm = im - restIm;
-      re = restRe + offRe * cos - offIm * sin;
-      im = restIm + offRe * sin + offIm * cos;
-      timeS += dt;
-    }
-    out.re.push(re);
-    out.im.push(im);
-  }
-  return out;
 }
 
 /** Windows of templates that differ in their look-ahead alone. */
@@ -82,9 +35,10 @@ function templatesOf(
   const before = Math.max(4, Math.round(beforeS / gridS));
   const afters = aftersS.map((afterS) => Math.max(2, Math.round(afterS / gridS)));
   const length = before + 1 + Math.max(...afters);
-  const path = sweep(
+  const path = sweptResonator(
     shape,
     Array.from({ length }, (_, i) => (i - before) * gridS),
+    Math.min(0.002, shape.halfWidthS / 15),
   );
   return afters.map((after) => {
     const n = before + 1 + after;

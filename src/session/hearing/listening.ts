@@ -24,13 +24,8 @@ import type {
 } from './listeningTypes.ts';
 import { gapWarning, listeningWarnings, pumpingSoFar } from './listeningWarnings.ts';
 import { SignalHealth } from './signalHealth.ts';
-import { SoundingTrack } from './soundingTrack.ts';
+import { SIDE_BAND_DELAY, SOUNDING_STEP, SoundingTrack } from './soundingTrack.ts';
 import { soundingOf, resonanceOfPassage } from './resonanceOfPassage.ts';
-
-/** Narrow values between two searches for soundings. */
-const SOUNDING_STEP = 25;
-/** The side bands around a value are complete this many values later. */
-const SIDE_BAND_DELAY = 12;
 
 /** Finds when the length was right during a passage; see `passCentre`. */
 export type CentreOf = (

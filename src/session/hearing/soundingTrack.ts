@@ -8,6 +8,10 @@ import { FrequencyEstimator } from '../../tone/frequencyEstimator.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
 import type { ForkPitch, Sounding } from './listeningTypes.ts';
 
+/** Narrow values between two searches for soundings. */
+export const SOUNDING_STEP = 25;
+/** The side bands around a value are complete this many values later. */
+export const SIDE_BAND_DELAY = 12;
 /** An open sounding's frequency and decay are worked out anew after so much more of it, s, or as a share of what there was. */
 const ANEW_S = 1;
 const ANEW_SHARE = 0.15;

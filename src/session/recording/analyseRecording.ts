@@ -87,7 +87,7 @@ export class RecordingAnalysis {
   finish(): CheckedReport {
     this.#flagged.push(...this.#listening.finish().resonances);
     const found = this.#listening.offlineReport();
-    const report = { ...found, check: this.#check(), following: this.#following?.finish().places ?? null };
+    const report = { ...found, check: this.#check(), following: this.#following?.finish() ?? null };
     if (this.#options.live !== true) return report;
     const resonances = this.#flagged.sort((a, b) => a.timeS - b.timeS);
     return { ...report, resonances };

@@ -1,17 +1,11 @@
 import type { ColumnGuess } from '../../resonance/following/columnGuess.ts';
 import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
 import { firstIndexOf, steadyPass } from '../../resonance/following/passCentre.ts';
-import type { CentreMoment } from '../../resonance/following/passRun.ts';
 import { ResonanceFollower } from '../../resonance/following/resonanceFollower.ts';
 import { OnlineDetector } from '../../resonance/passages/onlineDetector.ts';
 import { ToneStream } from '../../tone/toneStream.ts';
 import type { ForkPitch } from '../hearing/listeningTypes.ts';
-import { SoundingTrack } from '../hearing/soundingTrack.ts';
-
-/** Narrow values between two searches for soundings. */
-const SOUNDING_STEP = 25;
-/** The side bands around a value are complete within so many further values. */
-const LOOKAHEAD = 12;
+import { SIDE_BAND_DELAY, SOUNDING_STEP, SoundingTrack } from '../hearing/soundingTrack.ts';
 
 /** How long a fork sounds before a passage where nothing says so, s. */
 const UNKNOWN_S = 3;
@@ -23,20 +17,16 @@ export interface FollowingOptions {
   readonly guesses: readonly ColumnGuess[];
 }
 
-export interface Following {
-  readonly places: readonly FollowedPlace[];
-  /** When the length was right, for each pass that was seen. */
-  readonly centres: readonly CentreMoment[];
-}
-
-/** Where the column was after each pass, from what was heard by then. */
+/**
+ * Where the column was after each pass, from what was heard by then. It listens by itself, as the check of a length
+ * does: what listens for flags hears a long recording in parts, and a follower goes through all of it.
+ */
 export class FollowingAnalysis {
   readonly #stream: ToneStream;
   readonly #detector: OnlineDetector;
   readonly #track: SoundingTrack;
   readonly #follower: ResonanceFollower;
   readonly #places: FollowedPlace[] = [];
-  readonly #centres: CentreMoment[] = [];
   #nextSounding = SOUNDING_STEP;
   #sounding: number | null = null;
 
@@ -53,16 +43,16 @@ export class FollowingAnalysis {
     this.#advance();
   }
 
-  finish(): Following {
+  finish(): readonly FollowedPlace[] {
     this.#stream.finish();
     this.#advance();
-    return { places: this.#places, centres: this.#centres };
+    return this.#places;
   }
 
   #advance(): void {
     const { series } = this.#stream;
     const flags = this.#detector.advance();
-    this.#followSoundings(series.length - LOOKAHEAD);
+    this.#followSoundings(series.length - SIDE_BAND_DELAY);
     for (const { passage } of flags) {
       const { offsetHz } = this.#detector;
       if (offsetHz === null) continue;
@@ -72,7 +62,6 @@ export class FollowingAnalysis {
         offsetHz,
         fromIndex: firstIndexOf(startS, series.rateHz),
       });
-      if (this.#follower.centre !== null) this.#centres.push(this.#follower.centre);
     }
     this.#places.push(...this.#follower.advance());
   }
@@ -84,7 +73,7 @@ export class FollowingAnalysis {
     const open = this.#track.open;
     if ((open?.index ?? null) === this.#sounding) return;
     if (open === null) this.#follower.end();
-    else if (this.#sounding !== open.index) this.#follower.strike(open.startS);
+    else this.#follower.strike(open.startS);
     this.#sounding = open?.index ?? null;
   }
 }
