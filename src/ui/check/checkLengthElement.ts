@@ -1,4 +1,4 @@
-import { css, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
 import { checkLengthWords } from '../../words/page/check.ts';
@@ -6,20 +6,12 @@ import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { verdictStyles } from './verdictStyles.ts';
 
 /** Is this length at resonance? The column stays; the fork goes away and comes back. */
 @customElement('bench-check-length')
 export class CheckLengthElement extends PartElement {
-  static override styles = [
-    sharedStyles,
-    css`
-      .verdict {
-        font-size: clamp(1.75rem, 1.2rem + 2.4vw, 3rem);
-        font-weight: 600;
-        line-height: 1.1;
-      }
-    `,
-  ];
+  static override styles = [sharedStyles, verdictStyles];
 
   @property({ attribute: false }) session!: Session;
   protected readonly watch = new SessionWatch(this, ['capture']);

@@ -10,18 +10,15 @@ import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { verdictStyles } from './verdictStyles.ts';
 
 /** Does something rewrite the level? Which microphone, what the browser says of it, and a check by ear. */
 @customElement('bench-gain-check')
 export class GainCheckElement extends PartElement {
   static override styles = [
     sharedStyles,
+    verdictStyles,
     css`
-      .verdict {
-        font-size: clamp(1.75rem, 1.2rem + 2.4vw, 3rem);
-        font-weight: 600;
-        line-height: 1.1;
-      }
       ol {
         padding-inline-start: 1.5rem;
       }

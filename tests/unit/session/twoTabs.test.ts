@@ -138,7 +138,8 @@ describe('before it is clear whose the experiment is', () => {
     expect(await record(tabs, id)).toMatchObject({ experiment: { marks: [{}, { lengthM: 0.6 }] } });
   });
 
-  it('what was typed is saved where nobody else has it', async () => {
+  /** A stored experiment is opened, and something is typed into it before it is known whose it is. */
+  async function openUnanswered() {
     const tabs = new BenchTabs(true);
     const { bench } = await tabs.open(0);
     bench.addMarkByHand(0.16);
@@ -149,6 +150,11 @@ describe('before it is clear whose the experiment is', () => {
     const opening = bench.experiments.openStored(id);
     await tabs.turn();
     bench.addMarkByHand(0.5);
+    return { tabs, bench, id, opening, answer };
+  }
+
+  it('what was typed is saved where nobody else has it', async () => {
+    const { tabs, bench, id, opening, answer } = await openUnanswered();
     expect(bench.saveState).toEqual({ kind: 'saving' });
     answer();
     await opening;
@@ -158,16 +164,7 @@ describe('before it is clear whose the experiment is', () => {
   });
 
   it('another experiment can be opened at once: what was typed goes to its own', async () => {
-    const tabs = new BenchTabs(true);
-    const { bench } = await tabs.open(0);
-    bench.addMarkByHand(0.16);
-    const { id } = bench.experiment;
-    await bench.experiments.openNew(true);
-    let answer = (): void => undefined;
-    tabs.locks.answersFrom = new Promise((resolve) => (answer = resolve));
-    const opening = bench.experiments.openStored(id);
-    await tabs.turn();
-    bench.addMarkByHand(0.5);
+    const { tabs, bench, id, opening, answer } = await openUnanswered();
     const next = bench.experiments.openNew(false);
     await tabs.turn();
     answer();
