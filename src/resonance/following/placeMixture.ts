@@ -136,8 +136,6 @@ export interface PlaceReading {
   readonly tooLong: number;
 }
 
-export const blankReading = (): PlaceReading => ({ halfWidths: NaN, standardUncertainty: NaN, tooLong: NaN });
-
 const byWeight = (a: PlaceState, b: PlaceState): number => b.weight - a.weight;
 
 /** Share of a standard normal below z (Abramowitz & Stegun 26.2.17, good to 8e-8). */

@@ -1,8 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Reading } from '../../marks/parseReading.ts';
-import { readingFault } from '../../notebook/columnFault.ts';
-import { readingFaultWords } from '../../words/columnFaults.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { LengthField } from '../parts/lengthField.ts';
@@ -11,6 +9,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/lengthField.ts';
+import { checkReading } from './checkReading.ts';
 
 /** Adds a mark whose length is typed at once, for work without a microphone. */
 @customElement('bench-add-mark')
@@ -33,10 +32,7 @@ export class AddMarkElement extends PartElement {
     await this.field.focusEntry();
   }
 
-  private readonly checkReading = (readingM: number): string | null => {
-    const fault = readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
-    return fault === null ? null : readingFaultWords(fault);
-  };
+  private readonly checkReading = (readingM: number): string | null => checkReading(this.session, readingM);
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail;

@@ -4,8 +4,6 @@ import type { Mark } from '../../marks/mark.ts';
 import type { MarkIndex } from '../../marks/markIndex.ts';
 import { likelyRepeated } from '../../notebook/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
-import { readingFault } from '../../notebook/columnFault.ts';
-import { readingFaultWords } from '../../words/columnFaults.ts';
 import { markWords } from '../../words/marks.ts';
 import { markRowWords } from '../../words/page/measure.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
@@ -18,6 +16,7 @@ import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { offeredOrders } from './offeredOrders.ts';
 import '../parts/lengthField.ts';
+import { checkReading } from './checkReading.ts';
 
 /** One mark: its length, order, evidence and residual, and what can be done with it. */
 @customElement('bench-mark-row')
@@ -123,10 +122,7 @@ export class MarkRowElement extends PartElement {
     await this.field.focusEntry();
   }
 
-  private readonly checkReading = (readingM: number): string | null => {
-    const fault = readingFault(readingM, this.session.experiment.rule.zeroOffsetM);
-    return fault === null ? null : readingFaultWords(fault);
-  };
+  private readonly checkReading = (readingM: number): string | null => checkReading(this.session, readingM);
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };

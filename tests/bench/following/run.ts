@@ -1,9 +1,8 @@
 import { parseArgs } from 'node:util';
-import { analyseRecording } from '../../../src/session/recording/analyseRecording.ts';
-import { defaultToleranceHz } from '../../../src/session/hearing/forkTolerance.ts';
-import { HAND_RATE_HZ } from './hand.ts';
-import { drawRecording, SAMPLE_RATE_HZ } from './recording.ts';
-import type { Recording } from './recording.ts';
+import { median as medianOf } from '../../../src/numeric/median.ts';
+import { drawRecording } from './recording.ts';
+import { analyse, score } from './score.ts';
+import type { Score } from './score.ts';
 import { ROOMS } from './scene.ts';
 import type { Room, World } from './scene.ts';
 
@@ -14,9 +13,6 @@ import type { Room, World } from './scene.ts';
  *   --first  seed of the first                    --list   a line a recording
  */
 
-/** Nearer than this the side doesn't matter, half widths. */
-const HERE = 0.35;
-
 const { values } = parseArgs({
   options: {
     count: { type: 'string', default: '8' },
@@ -26,79 +22,7 @@ const { values } = parseArgs({
   },
 });
 
-interface Score {
-  readonly beyond: number;
-  readonly named: number;
-  readonly right: number;
-  readonly errorsMm: readonly number[];
-  readonly errorsHalfWidths: readonly number[];
-  readonly scale: number;
-  /** Of each resonance found, against the nearest moment in which the length was right. */
-  readonly lateMs: { readonly level: readonly number[]; readonly centre: readonly number[] };
-  readonly isFlagged: boolean;
-}
-
-function score({ samples, scene, plan, truth }: Recording): Score {
-  const fork = { nominalHz: scene.nominalHz, toleranceHz: defaultToleranceHz(scene.nominalHz) };
-  const tube = { ends: scene.closed ? ('closed' as const) : ('open' as const), diameterM: scene.diameterM };
-  const report = analyseRecording(samples, { sampleRateHz: SAMPLE_RATE_HZ, fork, follow: { tube } });
-  const places = report.following ?? [];
-  const sounding = (timeS: number) =>
-    plan.strikes.some(({ startS, endS }) => timeS > startS + 0.4 && timeS < endS - 0.1);
-  let [beyond, named, right] = [0, 0, 0];
-  const errorsMm: number[] = [];
-  const errorsHalfWidths: number[] = [];
-  const scales: number[] = [];
-  for (const { timeS, halfWidths, distanceM } of places) {
-    if (!sounding(timeS)) continue;
-    const offM = truth.offM[Math.min(truth.offM.length - 1, Math.round(timeS * HAND_RATE_HZ))];
-    const off = offM / truth.halfWidthM;
-    if (Math.abs(off) > HERE) {
-      beyond += 1;
-      if (halfWidths !== null) {
-        named += 1;
-        if (halfWidths > 0 === off > 0) right += 1;
-      }
-    }
-    if (halfWidths !== null) errorsHalfWidths.push(Math.abs(halfWidths - off));
-    if (halfWidths !== null && distanceM !== null) scales.push(distanceM / halfWidths / truth.halfWidthM);
-    if (distanceM !== null) errorsMm.push(1000 * Math.abs(distanceM - offM));
-  }
-  const crossings = crossingsOf(truth.offM, sounding);
-  const lateMs = { level: [] as number[], centre: [] as number[] };
-  for (const { timeS, centreS } of report.resonances) {
-    const own = nearest(crossings, timeS);
-    if (Math.abs(own - timeS) > 0.5) continue;
-    lateMs.level.push(1000 * (timeS - own));
-    if (centreS !== null) lateMs.centre.push(1000 * (centreS - own));
-  }
-  return {
-    beyond,
-    named,
-    right,
-    errorsMm,
-    errorsHalfWidths,
-    scale: median(scales),
-    lateMs,
-    isFlagged: places.length > 0,
-  };
-}
-
-function median(list: readonly number[]): number {
-  return [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? NaN;
-}
-
-/** Moments in which the length passes resonance while the fork sounds, s. */
-function crossingsOf(offM: Float64Array, isSounding: (timeS: number) => boolean): number[] {
-  const found: number[] = [];
-  for (let i = 1; i < offM.length; i += 1) {
-    if (offM[i - 1] * offM[i] <= 0 && isSounding(i / HAND_RATE_HZ)) found.push(i / HAND_RATE_HZ);
-  }
-  return found;
-}
-
-const nearest = (timesS: readonly number[], timeS: number): number =>
-  timesS.reduce((best, one) => (Math.abs(one - timeS) < Math.abs(best - timeS) ? one : best), Infinity);
+const median = (list: readonly number[]): number => (list.length === 0 ? NaN : medianOf(list));
 
 const began = performance.now();
 for (const world of ['one pole', 'line'] as World[]) {
@@ -107,7 +31,7 @@ for (const world of ['one pole', 'line'] as World[]) {
     for (let i = 0; i < Number(values.count); i += 1) {
       const seed = Number(values.first) + i;
       const recording = drawRecording({ world, room, isStruckAgain: values.again, seed });
-      const one = score(recording);
+      const one = score(recording, analyse(recording));
       scores.push(one);
       if (values.list) {
         const { scene } = recording;

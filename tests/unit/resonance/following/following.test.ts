@@ -1,40 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { analyseRecording } from '../../../../src/session/recording/analyseRecording.ts';
 import type { CheckedReport } from '../../../../src/session/recording/analyseRecording.ts';
-import { HAND_RATE_HZ } from '../../../bench/following/hand.ts';
 import { drawRecording, SAMPLE_RATE_HZ } from '../../../bench/following/recording.ts';
 import type { Recording } from '../../../bench/following/recording.ts';
+import { analyse, score } from '../../../bench/following/score.ts';
+import type { Score } from '../../../bench/following/score.ts';
+import { median } from '../../../../src/numeric/median.ts';
 
-/** Nearer than this the side doesn't matter, half widths. */
-const HERE = 0.35;
-
-function analyse({ samples, scene }: Recording, isTubeKnown = true): CheckedReport {
-  const { nominalHz, closed, diameterM } = scene;
-  const tube = isTubeKnown ? ({ ends: closed ? 'closed' : 'open', diameterM } as const) : null;
-  const fork = { nominalHz, toleranceHz: 2.5 };
-  return analyseRecording(samples, { sampleRateHz: SAMPLE_RATE_HZ, fork, follow: { tube } });
-}
-
-const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1];
-
-/** Moments beyond `HERE`, those with a side, and those with the right one; errors of the distance in half widths. */
-function judged({ scene, plan, truth }: Recording, { following }: CheckedReport) {
-  const sounding = (timeS: number) =>
-    plan.strikes.some(({ startS, endS }) => timeS > startS + 0.4 && timeS < endS - 0.1);
-  const moments = (following ?? [])
-    .filter(({ timeS }) => sounding(timeS))
-    .map((place) => ({
-      ...place,
-      off: truth.offM[Math.round(place.timeS * HAND_RATE_HZ)] / truth.halfWidthM,
-    }));
-  const beyond = moments.filter(({ off }) => Math.abs(off) > HERE);
-  const named = beyond.filter(({ halfWidths }) => halfWidths !== null);
-  const right = named.filter(({ halfWidths, off }) => (halfWidths ?? 0) > 0 === off > 0);
-  const errors = moments.flatMap(({ halfWidths, off }) =>
-    halfWidths === null ? [] : [Math.abs(halfWidths - off)],
-  );
-  expect(beyond.length, `${scene.world} ${scene.room}`).toBeGreaterThan(30);
-  return { beyond: beyond.length, named: named.length, right: right.length, error: median(errors) };
+/** Enough moments to be judged by, and what came of them. */
+function judged(recording: Recording, report: CheckedReport): Score {
+  const found = score(recording, report);
+  expect(found.beyond, `${recording.scene.world} ${recording.scene.room}`).toBeGreaterThan(30);
+  return found;
 }
 
 // Truth comes from the simulator of hand, tube and room, which shares no code with what follows the column.
@@ -57,7 +33,7 @@ describe('a column that is followed after one pass', () => {
         scores.reduce((total, score) => total + pick(score), 0);
       expect(sum(({ named }) => named) / sum(({ beyond }) => beyond)).toBeGreaterThan(0.7);
       expect(sum(({ right }) => right) / sum(({ named }) => named)).toBeGreaterThan(0.98);
-      expect(median(scores.map(({ error }) => error))).toBeLessThan(0.3);
+      expect(median(scores.map(({ errorsHalfWidths }) => median(errorsHalfWidths)))).toBeLessThan(0.3);
     },
     60_000,
   );
