@@ -3,7 +3,6 @@ import type { SaveOutcome, SaveState } from '../../notebook/autosave.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { History } from '../../notebook/history.ts';
 import type { StoredExperiment } from '../../notebook/notebookStore.ts';
-import { readStored } from '../../notebook/readStored.ts';
 import {
   ConflictError,
   GoneError,
@@ -14,6 +13,7 @@ import {
 import type { Asked, StorageFault } from '../../notebook/storageFault.ts';
 import type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
 import type { Loaded } from './loaded.ts';
+import { ReachedStore } from './reachedStore.ts';
 import type { Tell } from '../notice.ts';
 
 export type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
@@ -51,9 +51,7 @@ interface Waiting {
 export class Keeping {
   saveState: SaveState = { kind: 'nothing' };
   access: TabAccess = 'own';
-  private store: ExperimentStore | null = null;
-  /** Why there is no store; null where there is one, or while it is being opened. */
-  private noStore: StorageFault | null = null;
+  private readonly reached: ReachedStore;
   private hold: ExperimentHold | null = null;
   private holding: Promise<void> = Promise.resolve();
   /** Whether it isn't known yet whose the open experiment is: what is done to it meanwhile waits for the answer. */
@@ -69,7 +67,9 @@ export class Keeping {
   constructor(
     private readonly outside: KeepingOutside,
     private readonly handlers: KeepingHandlers,
-  ) {}
+  ) {
+    this.reached = new ReachedStore(outside.writeMended);
+  }
 
   /** Opens the notebook and what was open last. Never rejects: without storage the bench still works. */
   async begin(fresh: History<Experiment>): Promise<void> {
@@ -96,12 +96,12 @@ export class Keeping {
 
   /** Where sound is kept; null while nothing can be stored. */
   get sounds(): SoundStore | null {
-    return this.store;
+    return this.reached.store;
   }
 
   /** Whose the older notebook in this browser is; null where there is none beside this one. */
   get olderOf(): ExperimentStore['olderOf'] {
-    return this.store?.olderOf ?? null;
+    return this.reached.store?.olderOf ?? null;
   }
 
   /** Whether something that was entered is in this tab's memory only. */
@@ -115,8 +115,8 @@ export class Keeping {
     const { sheet } = this;
     if (this.access !== 'own' || sheet === null) return;
     if (this.isAsking) this.setSaveState({ kind: 'saving' });
-    else if (this.store !== null) this.autosave.save({ sheet, history });
-    else this.setSaveState(this.noStore === null ? { kind: 'saving' } : refused(this.noStore));
+    else if (this.reached.store !== null) this.autosave.save({ sheet, history });
+    else this.setSaveState(this.reached.fault === null ? { kind: 'saving' } : refused(this.reached.fault));
   }
 
   /** Settles when all is written that was given so far. */
@@ -133,15 +133,13 @@ export class Keeping {
   /** Tries once more to keep the open experiment, with a store opened anew. */
   async tryAgain(): Promise<void> {
     await this.openStore();
-    if (this.store !== null && this.history !== null) this.save(this.history);
+    if (this.reached.store !== null && this.history !== null) this.save(this.history);
   }
 
   /** Writes what waits and keeps nothing from then on: before everything is erased. */
   async stop(): Promise<void> {
     await this.autosave.idle();
-    this.store?.close();
-    this.store = null;
-    this.noStore = storageFault(new GoneError('this tab'));
+    this.reached.close();
     this.setSaveState({ kind: 'nothing' });
   }
 
@@ -149,24 +147,13 @@ export class Keeping {
    * What is stored under this id, read. Never rejects.
    * @param orPutAway  also what was put away: the next save brings it back
    */
-  async load(id: string, orPutAway = false): Promise<Loaded> {
-    const { store } = this;
-    if (store === null) return this.noStore === null ? MISSING : { kind: 'refused', fault: this.noStore };
-    const asked = await askStorage(() => store.load(id));
-    if ('fault' in asked) return { kind: 'refused', fault: asked.fault };
-    const stored = asked.value;
-    if (stored === null || (stored.deletedAt !== null && !orPutAway)) return MISSING;
-    const reading = readStored(stored, this.outside.writeMended);
-    return reading.kind === 'faults'
-      ? { kind: 'unreadable', faults: reading.faults }
-      : { kind: 'there', history: reading.history, revision: stored.revision };
+  load(id: string, orPutAway = false): Promise<Loaded> {
+    return this.reached.load(id, orPutAway);
   }
 
   /** Every record of the notebook, readable or not. Never rejects. */
   list(): Promise<Asked<readonly StoredExperiment[]>> {
-    const { store } = this;
-    if (store !== null) return askStorage(() => store.list());
-    return Promise.resolve(this.noStore === null ? { value: [] } : { fault: this.noStore });
+    return this.reached.list();
   }
 
   /** Makes this the open experiment. @param revision  of the stored state that it is; null: nothing is stored of it */
@@ -176,7 +163,9 @@ export class Keeping {
     this.access = 'own';
     this.isAsking = true;
     this.setSaveState(
-      this.noStore !== null ? refused(this.noStore) : { kind: revision === null ? 'nothing' : 'saved' },
+      this.reached.fault !== null
+        ? refused(this.reached.fault)
+        : { kind: revision === null ? 'nothing' : 'saved' },
     );
     this.holding = this.noteAndHold(revision !== null);
     this.handlers.onHistory(history);
@@ -191,7 +180,7 @@ export class Keeping {
 
   /** Keeps a new experiment without opening it. Rejects with a StorageError. */
   async keepBeside(history: History<Experiment>): Promise<void> {
-    await this.must((store) => store.save(history, 0, false));
+    await this.reached.must((store) => store.save(history, 0, false));
   }
 
   /**
@@ -203,37 +192,23 @@ export class Keeping {
       const there = await this.load(id);
       if (there.kind === 'refused') throw new StorageError(there.fault);
       if (there.kind !== 'there') return;
-      await this.must((store) => store.save(change(there.history), there.revision, false));
+      await this.reached.must((store) => store.save(change(there.history), there.revision, false));
     });
   }
 
   /** Puts an experiment away, or back. @returns false where another tab has it. Rejects with a StorageError. */
   async putAway(id: string, deletedAt: string | null): Promise<boolean> {
     await this.autosave.idle();
-    return this.whileFree(id, () => this.must((store) => store.putAway(id, deletedAt)));
+    return this.whileFree(id, () => this.reached.must((store) => store.putAway(id, deletedAt)));
   }
 
   /** Takes an experiment out for good. @returns false where another tab has it. Rejects with a StorageError. */
   remove(id: string): Promise<boolean> {
-    return this.whileFree(id, () => this.must((store) => store.remove(id)));
+    return this.whileFree(id, () => this.reached.must((store) => store.remove(id)));
   }
 
   private whileFree(id: string, action: () => Promise<void>): Promise<boolean> {
     return this.hold?.whileFree(id, action) ?? Promise.resolve(false);
-  }
-
-  /** @throws StorageError (rejects) where storage refuses or there is none */
-  private async must<T>(request: (store: ExperimentStore) => Promise<T>): Promise<T> {
-    const { store } = this;
-    if (store === null) throw new StorageError(this.reason());
-    const asked = await askStorage(() => request(store));
-    if ('fault' in asked) throw new StorageError(asked.fault);
-    return asked.value;
-  }
-
-  /** Why the store that was there a moment ago is no more. */
-  private reason(): StorageFault {
-    return this.noStore ?? storageFault(new GoneError('the browser'));
   }
 
   private lay(history: History<Experiment>, revision: number | null): void {
@@ -247,8 +222,7 @@ export class Keeping {
       this.giveUpStore(asked.fault);
       return;
     }
-    this.store = asked.value;
-    this.noStore = null;
+    this.reached.take(asked.value);
   }
 
   private loseStore(by: 'another tab' | 'the browser'): void {
@@ -258,14 +232,13 @@ export class Keeping {
   }
 
   private giveUpStore(fault: StorageFault): void {
-    this.store = null;
-    this.noStore = fault;
+    this.reached.giveUp(fault);
     this.setSaveState(refused(fault));
   }
 
   /** The experiment that this tab had open, else the one that was open last in any; null where there is none. */
   private async findLast(): Promise<Loaded | null> {
-    const { store } = this;
+    const { store } = this.reached;
     if (store === null) return null;
     const asked = await askStorage(() => store.openId());
     if ('fault' in asked) {
@@ -282,7 +255,8 @@ export class Keeping {
 
   /** @param isStored  whether a reload can open it, also if nothing is changed in it */
   private async noteAndHold(isStored: boolean): Promise<void> {
-    const { store, sheet, history: laid } = this;
+    const { sheet, history: laid } = this;
+    const { store } = this.reached;
     if (isStored && sheet !== null) {
       this.outside.tabMemory.set(sheet.id);
       // Not worth a message: the next save says whether storage works, and the tab's own memory comes first.
@@ -292,15 +266,15 @@ export class Keeping {
   }
 
   private async write({ sheet, history }: Waiting): Promise<SaveOutcome> {
-    const { store } = this;
-    if (store === null) return { kind: 'refused', fault: this.reason() };
+    const { store } = this.reached;
+    if (store === null) return { kind: 'refused', fault: this.reached.reason };
     const asked = await askStorage(() => store.save(history, sheet.revision ?? 0, sheet === this.sheet));
     if ('fault' in asked) {
       if (asked.fault.kind === 'elsewhere' && sheet === this.sheet) this.setAccess('apart');
       return { kind: 'refused', fault: asked.fault };
     }
     // Taken away while it was written to: what was put in has gone with it.
-    if (store !== this.store) return { kind: 'refused', fault: this.reason() };
+    if (store !== this.reached.store) return { kind: 'refused', fault: this.reached.reason };
     sheet.revision = asked.value.revision;
     if (sheet === this.sheet) this.outside.tabMemory.set(sheet.id);
     this.hold?.saved(sheet.id);
