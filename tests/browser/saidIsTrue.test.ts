@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import type {} from '../../src/ui/appElement.ts';
 import { lessonHash } from '../../src/notebook/lessonLink.ts';
+import { experimentJson } from '../../src/report/experimentJson.ts';
 import { exampleExperiment, exampleMark } from '../unit/notebook/exampleExperiment.ts';
 import { BenchPage } from './support/benchPage.ts';
 import { eachBench } from './support/eachBench.ts';
@@ -272,6 +273,30 @@ describe('work that storage refuses', () => {
     await question.getByRole('button', { name: 'Save the file, then go on' }).click();
     expect((await waiting).suggestedFilename()).toMatch(/\.json$/);
     await expect.poll(marks).toBe(0);
+  });
+
+  it('of several files that are to be opened, the question comes once', async () => {
+    const bench = await open();
+    const { page } = bench;
+    await fillUp(page);
+    await bench.addMarks(['10']);
+    await page.getByRole('alert').filter({ hasText: 'is full' }).waitFor();
+    await bench.goTo('Records');
+    const files = ['one', 'two'].map((id) => ({
+      name: `${id}.json`,
+      mimeType: 'application/json',
+      buffer: Buffer.from(
+        experimentJson({ ...exampleExperiment([exampleMark('a', { lengthM: 0.16 })]), id }),
+      ),
+    }));
+    await page.locator('input[type=file][multiple]').first().setInputFiles(files);
+    await page.getByRole('button', { name: 'Open each as an experiment' }).click();
+    await page.getByRole('button', { name: 'Stay with it' }).click();
+    await page.getByText('2 files were not opened.').waitFor();
+    await expect.poll(() => page.getByRole('button', { name: 'Stay with it' }).isVisible()).toBe(false);
+    expect(
+      await page.evaluate(() => document.querySelector('bench-app')?.session.experiment.marks.length),
+    ).toBe(1);
   });
 
   it('has the browser ask before the tab goes, and only then', async () => {

@@ -217,8 +217,8 @@ export class Experiments {
   /** Brings a deleted experiment back into the list. */
   bringBack(id: string): Promise<void> {
     return this.inTurn(async () => {
-      // The open one comes back as it is shown: its record belongs to what is saved next.
-      if (this.isOpen(id)) {
+      // The open one comes back as it is shown: its record belongs to what is saved next. What is apart isn't saved.
+      if (this.isOpen(id) && this.keeping.access !== 'apart') {
         if (!this.bench.isOnlyShown()) this.bench.save();
         await this.keeping.idle();
       } else if (!(await this.keeping.putAway(id, null))) this.tellBusy();

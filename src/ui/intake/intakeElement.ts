@@ -141,21 +141,31 @@ export class IntakeElement extends PartElement {
 
   /** Every experiment and table as an experiment of its own; the last one stays open. */
   private async onOpen(): Promise<void> {
-    const { chosen } = this;
+    const openable = this.chosen.filter(({ intake }) => isOpenable(intake));
     this.done();
-    for (const { intake } of chosen) {
-      if (intake.content?.kind === 'experiment') {
-        const isOpen = await this.session.experiments.open(intake.content.experiment, 'open file');
-        if (!isOpen) continue;
-        this.session.tell('info', intakePageWords.opened(intake.content.experiment.title));
-      } else if (intake.content?.kind === 'table') {
-        const title = intake.name.replace(/\.\w+$/, '');
-        const taken = experimentFromRows(title, intake.content.rows, this.outside());
-        if (taken.experiment.marks.length === 0) this.tellNothing(title, taken);
-        else if (await this.session.experiments.open(taken.experiment, 'open table'))
-          this.tellTaken(taken, { kind: 'opened', title });
-      }
+    for (const [index, { intake }] of openable.entries()) {
+      if (await this.open(intake)) continue;
+      // Who wants to stay with what is open isn't asked again for each of the others.
+      const left = openable.length - index;
+      if (left > 1) this.session.tell('info', intakePageWords.leftClosed(left));
+      return;
     }
+  }
+
+  /** @returns false where what is open stays open */
+  private async open({ content, name }: Intake): Promise<boolean> {
+    const { experiments } = this.session;
+    if (content?.kind === 'experiment') {
+      if (!(await experiments.open(content.experiment, 'open file'))) return false;
+      this.session.tell('info', intakePageWords.opened(content.experiment.title));
+    } else if (content?.kind === 'table') {
+      const title = name.replace(/\.\w+$/, '');
+      const taken = experimentFromRows(title, content.rows, this.outside());
+      if (taken.experiment.marks.length === 0) this.tellNothing(title, taken);
+      else if (!(await experiments.open(taken.experiment, 'open table'))) return false;
+      else this.tellTaken(taken, { kind: 'opened', title });
+    }
+    return true;
   }
 
   private onAdd(): void {
@@ -202,10 +212,10 @@ export class IntakeElement extends PartElement {
 
   override render() {
     const kinds = new Set(this.chosen.map(({ intake }) => intake.content?.kind));
-    const isOpenable = kinds.has('experiment') || kinds.has('table');
+    const canOpen = this.chosen.some(({ intake }) => isOpenable(intake));
     const openName = this.chosen.length > 1 ? intakePageWords.openEach : intakePageWords.openOne;
     const toClass =
-      isOpenable || kinds.has('results')
+      canOpen || kinds.has('results')
         ? html`<button class=${this.forClass ? 'primary' : ''} @click=${this.onClass}>
             ${intakePageWords.toClass}
           </button>`
@@ -219,7 +229,7 @@ export class IntakeElement extends PartElement {
       <div class="row">
         ${this.forClass ? toClass : nothing}
         ${kinds.has('table') ? html`<button class=${this.forClass ? '' : 'primary'} @click=${this.onAdd}>${intakePageWords.add}</button>` : nothing}
-        ${isOpenable ? html`<button @click=${this.onOpen}>${openName}</button>` : nothing}
+        ${canOpen ? html`<button @click=${this.onOpen}>${openName}</button>` : nothing}
         ${this.forClass ? nothing : toClass}
         ${kinds.has('recording') ? html`<button @click=${this.onListen}>${intakePageWords.listen}</button>` : nothing}
         <button @click=${this.onCancel}>
@@ -261,6 +271,11 @@ export class IntakeElement extends PartElement {
       }
     </li>`;
   }
+}
+
+/** Whether an experiment comes out of it. */
+function isOpenable({ content }: Intake): boolean {
+  return content?.kind === 'experiment' || content?.kind === 'table';
 }
 
 /** A whole file is wanted unless said otherwise, the good part of a faulty one only when asked for. */

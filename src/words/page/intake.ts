@@ -44,6 +44,8 @@ export const intakePageWords = {
   tooMany: (files: number) => `${files} files at once are too many: ${MOST_FILES} are possible.`,
   tooLarge: `These files are more than ${megabytes(LARGEST_TOTAL_BYTES)} together: open them in parts.`,
   opened: (title: string) => `“${title}” is open. What was open before is in the list, or a step back.`,
+  /** After a person chose to stay with what is open. @param files  that were to be opened, more than one */
+  leftClosed: (files: number) => `${files} files were not opened.`,
 } as const;
 
 const MOST_FAULTS = 8;

@@ -64,6 +64,23 @@ describe('a deleted experiment', () => {
     expect(await record(tabs, id)).toMatchObject({ deletedAt: null });
   });
 
+  it('is brought back from the list where it is open apart from the notebook, as it was saved', async () => {
+    const { tabs, first, second, id } = await twoTabs();
+    tabs.notebook.mood = 'full';
+    first.bench.addMarkByHand(0.3);
+    await tabs.settle();
+    await second.bench.keeping.takeOver();
+    expect(first.bench.keeping.access).toBe('apart');
+    tabs.notebook.mood = 'well';
+    await second.bench.experiments.putAway(id);
+    await tabs.settle();
+    expect(await record(tabs, id)).not.toMatchObject({ deletedAt: null });
+    await first.bench.experiments.bringBack(id);
+    await tabs.settle();
+    expect(await record(tabs, id)).toMatchObject({ deletedAt: null });
+    expect(lengths(first)).toEqual([0.16, 0.3]);
+  });
+
   it('that another tab shows is neither brought back nor erased behind its back, and this is said', async () => {
     const { tabs, first, second, id } = await twoTabs();
     await first.bench.experiments.putAway(id);

@@ -55,7 +55,8 @@ const openText = (words: string, textOf: (tabs: BenchTabs) => string | undefined
     if (text === undefined) return null;
     const experiment = JSON.parse(text) as Experiment;
     const isInHere = experiment.id === tab.line.present.id && tab.bench.keeping.access !== 'elsewhere';
-    const isBusy = isTaken(tabs, tab, experiment.id);
+    // What a tab holds apart goes on there, whoever has the experiment.
+    const isBusy = !isInHere && isTaken(tabs, tab, experiment.id);
     // When its step comes among others made at the same time, nobody can say.
     if (tabs.notebook.isSlow && experiment.id === tab.line.present.id) return null;
     return {
