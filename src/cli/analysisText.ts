@@ -14,7 +14,7 @@ export function analysisLine(file: string, report: CheckedReport): string {
     soundings: report.soundings.map(({ startS, endS, decayTimeS }) => ({ startS, endS, decayTimeS })),
     resonances: report.resonances.map((resonance) => ({
       timeS: resonance.timeS,
-      centreS: resonance.centreS,
+      centreS: resonance.centre?.timeS ?? null,
       riseDb: resonance.riseDb,
       confidence: resonance.confidence,
       ...(resonance.flaggedAtS === null ? {} : { flaggedAtS: resonance.flaggedAtS }),

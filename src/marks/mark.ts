@@ -19,7 +19,15 @@ export interface Mark {
   readonly note: string;
   /** Id of the mark whose resonance was passed again here: a repeat needs no length of its own. */
   readonly repeatOf?: string | null;
+  /** How the length was found. Absent: at the loudest place. */
+  readonly locatedBy?: LocatedBy;
 }
+
+/**
+ * `centre`: where the bench showed the resonance's centre. `loudest`: at the loudest place, by ear or by level, which
+ * lies beside the resonance, for all marks of one fork and setup to the same side.
+ */
+export type LocatedBy = 'centre' | 'loudest';
 
 export type ColumnEnds = 'closed' | 'open';
 
@@ -34,6 +42,19 @@ export interface MarkEvidence {
   readonly reason: string;
   /** What the strip showed around the peak; null where it wasn't kept. */
   readonly trace: LevelStretch | null;
+  /** When the length was right, and how the column answered; null or absent where it couldn't be told. */
+  readonly centre?: ResonanceCentre | null;
+}
+
+/** The moment in which a sliding column had the resonant length: the level peaks later, and beside it. */
+export interface ResonanceCentre {
+  /** On the source's own axis, s. */
+  readonly timeS: number;
+  /** Of the place in which the column was then, half widths of the resonance, > 0. */
+  readonly standardUncertaintyHalfWidths: number;
+  /** The column's part over the fork's direct sound at resonance, m e^{iθ} / d, as a complex number. */
+  readonly shareRe: number;
+  readonly shareIm: number;
 }
 
 /** A stretch of the level trace: evenly spaced points, both lists of one length. 0 dB as in the live trace. */

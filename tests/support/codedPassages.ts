@@ -43,8 +43,7 @@ function flag(passage: number, timeS: number): Resonance {
   return {
     timeS,
     riseDb: passage,
-    centreS: null,
-    centreStandardUncertaintyS: null,
+    centre: null,
     riseStandardUncertaintyDb: 0.5,
     aboveRoomDb: 20,
     confidence: 0.9,

@@ -23,8 +23,7 @@ export const passageAt = (
 ): Resonance => ({
   timeS,
   riseDb: 10,
-  centreS: null,
-  centreStandardUncertaintyS: null,
+  centre: null,
   riseStandardUncertaintyDb: 1,
   aboveRoomDb: 20,
   confidence: 0.9,

@@ -61,6 +61,9 @@ export interface CentreMoment {
   readonly standardUncertaintyS: number;
   /** The same in half widths of the column's length. */
   readonly standardUncertaintyHalfWidths: number;
+  /** The column's part over the fork's direct sound at resonance, m e^{iθ} / d. */
+  readonly shareRe: number;
+  readonly shareIm: number;
 }
 
 /** A pass as one guess about the column has it. */
@@ -235,15 +238,17 @@ function freeState(state: PlaceState, slide: Slide, timeS: number): void {
 }
 
 /** Where the filter lost the pass: the middle of the steady slide that fits best. */
-const steadyCentre = ({ centreS, halfWidthS }: FittedPass): CentreMoment => ({
+const steadyCentre = ({ centreS, halfWidthS, shareRe, shareIm }: FittedPass): CentreMoment => ({
   timeS: centreS,
   standardUncertaintyS: STEADY_U * halfWidthS,
   standardUncertaintyHalfWidths: STEADY_U,
+  shareRe,
+  shareIm,
 });
 
 /** When the length was right, over all states that have passed it. */
 function centreOf(mixture: PlaceMixture): CentreMoment | null {
-  let [whole, mean, square, speed] = [0, 0, 0, 0];
+  let [whole, mean, square, speed, shareRe, shareIm] = [0, 0, 0, 0, 0, 0];
   for (const state of mixture.states) {
     const v = state.mean[CROSSING + 1];
     const late = -state.mean[CROSSING] / v;
@@ -253,6 +258,8 @@ function centreOf(mixture: PlaceMixture): CentreMoment | null {
     mean += state.weight * timeS;
     square += state.weight * (timeS * timeS + state.variance(CROSSING) / (v * v));
     speed += state.weight * Math.abs(v);
+    shareRe += state.weight * state.mean[SHARE];
+    shareIm += state.weight * state.mean[SHARE + 1];
   }
   if (!(whole > LEAST_SEEN)) return null;
   const timeS = mean / whole;
@@ -261,5 +268,7 @@ function centreOf(mixture: PlaceMixture): CentreMoment | null {
     timeS,
     standardUncertaintyS,
     standardUncertaintyHalfWidths: (standardUncertaintyS * speed) / whole,
+    shareRe: shareRe / whole,
+    shareIm: shareIm / whole,
   };
 }

@@ -1,4 +1,5 @@
 import type { FileRemark } from '../../capture/wav.ts';
+import type { ResonanceCentre } from '../../marks/mark.ts';
 
 /** The fork that is listened for. */
 export interface ForkPitch {
@@ -42,9 +43,7 @@ export interface Resonance {
   /** When the level peaked, on the source's time axis. */
   readonly timeS: number;
   /** When the length was right: the level peaks later, and beside it. null where it can't be told. */
-  readonly centreS: number | null;
-  /** null with it. */
-  readonly centreStandardUncertaintyS: number | null;
+  readonly centre: ResonanceCentre | null;
   /** Rise of the level over the fork alone (before and after), dB. */
   readonly riseDb: number;
   readonly riseStandardUncertaintyDb: number;

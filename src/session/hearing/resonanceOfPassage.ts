@@ -1,5 +1,6 @@
 import type { CentreMoment } from '../../resonance/following/passRun.ts';
 import { aboveRoomDb, riseDb, riseStandardUncertaintyDb } from '../../resonance/passages/rise.ts';
+import type { ResonanceCentre } from '../../marks/mark.ts';
 import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
 import type { Resonance, Sounding } from './listeningTypes.ts';
 
@@ -18,8 +19,7 @@ export function resonanceOfPassage(
   const own = soundingOf(timeS, soundings);
   return {
     timeS,
-    centreS: centre?.timeS ?? null,
-    centreStandardUncertaintyS: centre?.standardUncertaintyS ?? null,
+    centre: centre === null ? null : centreOf(centre),
     riseDb: riseDb(features),
     riseStandardUncertaintyDb: riseStandardUncertaintyDb(features),
     aboveRoomDb: aboveRoomDb(features, 5 * passage.noiseDensity),
@@ -36,3 +36,15 @@ export function resonanceOfPassage(
 /** The sounding in which something happened; undefined where none was made out. */
 export const soundingOf = (timeS: number, soundings: readonly Sounding[]): Sounding | undefined =>
   soundings.find((s) => s.startS <= timeS + 0.1 && (s.endS === null || timeS <= s.endS + 0.1));
+
+const centreOf = ({
+  timeS,
+  standardUncertaintyHalfWidths,
+  shareRe,
+  shareIm,
+}: CentreMoment): ResonanceCentre => ({
+  timeS,
+  standardUncertaintyHalfWidths,
+  shareRe,
+  shareIm,
+});

@@ -154,7 +154,7 @@ function shifted(resonance: Resonance, byS: number, byIndex: number): Resonance 
   return {
     ...resonance,
     timeS: resonance.timeS + byS,
-    centreS: resonance.centreS === null ? null : resonance.centreS + byS,
+    centre: resonance.centre === null ? null : { ...resonance.centre, timeS: resonance.centre.timeS + byS },
     halfPowerStartS: resonance.halfPowerStartS + byS,
     halfPowerEndS: resonance.halfPowerEndS + byS,
     flaggedAtS: resonance.flaggedAtS === null ? null : resonance.flaggedAtS + byS,

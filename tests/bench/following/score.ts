@@ -56,11 +56,11 @@ export function score({ plan, truth }: Recording, report: CheckedReport): Score 
   }
   const crossings = crossingsOf(truth.offM, sounding);
   const lateMs = { level: [] as number[], centre: [] as number[] };
-  for (const { timeS, centreS } of report.resonances) {
+  for (const { timeS, centre } of report.resonances) {
     const own = nearest(crossings, timeS);
     if (Math.abs(own - timeS) > 0.5) continue;
     lateMs.level.push(1000 * (timeS - own));
-    if (centreS !== null) lateMs.centre.push(1000 * (centreS - own));
+    if (centre !== null) lateMs.centre.push(1000 * (centre.timeS - own));
   }
   return {
     beyond,

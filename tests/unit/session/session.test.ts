@@ -18,8 +18,7 @@ const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], wa
 const resonance = (timeS: number): Resonance => ({
   timeS,
   riseDb: 13,
-  centreS: null,
-  centreStandardUncertaintyS: null,
+  centre: null,
   riseStandardUncertaintyDb: 0.5,
   aboveRoomDb: 28,
   confidence: 0.9,

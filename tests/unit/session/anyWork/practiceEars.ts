@@ -79,8 +79,7 @@ function resonanceOf({ slide, sounding }: Passage, timeS: number): Resonance {
   return {
     timeS,
     riseDb: 12,
-    centreS: null,
-    centreStandardUncertaintyS: null,
+    centre: null,
     riseStandardUncertaintyDb: 0.5,
     aboveRoomDb: 30,
     confidence: 0.9,

@@ -33,8 +33,7 @@ function matchFlags(flags: readonly Resonance[], passages: readonly Passage[]) {
 /** What listens is told how to find a centre; the one that is compared with isn't. */
 const withoutCentre = (resonance: Resonance): Resonance => ({
   ...resonance,
-  centreS: null,
-  centreStandardUncertaintyS: null,
+  centre: null,
 });
 
 describe('listening to a clean slide', () => {

@@ -5,8 +5,7 @@ import { lengthOfLabel, matchCues } from '../../../../src/session/recording/reco
 const heardAt = (timeS: number): Resonance => ({
   timeS,
   riseDb: 12,
-  centreS: null,
-  centreStandardUncertaintyS: null,
+  centre: null,
   riseStandardUncertaintyDb: 0.5,
   aboveRoomDb: 25,
   confidence: 0.9,
