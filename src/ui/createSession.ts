@@ -8,12 +8,14 @@ import { Session } from '../session/session.ts';
 import { Listening } from '../session/hearing/listening.ts';
 import { mendedNote } from '../words/mended.ts';
 import { resonanceReason } from '../words/resonances.ts';
+import { lateFollowing } from './lateFollowing.ts';
 import type { AnswersInWorker } from './answers/answersInWorker.ts';
 
 /** The session of this page, joined to the browser's clock, storage and sources of chance. */
 export function createSession(): Session {
   const scope = siteScope();
   const { tabMemory, draftPlace } = siteStorage(scope);
+  const following = lateFollowing();
   return new Session({
     now: () => new Date().toISOString(),
     newId,
@@ -21,7 +23,8 @@ export function createSession(): Session {
     createHold: (handlers) => new TabHold(handlers, scope),
     tabMemory,
     draftPlace,
-    createListening: (options) => new Listening(options),
+    createListening: ({ sampleRateHz, fork, tube }) =>
+      new Listening({ sampleRateHz, fork, ...following(tube) }),
     reasonOf: resonanceReason,
     writeMended: mendedNote,
     solve: solveExperiment,

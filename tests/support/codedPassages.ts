@@ -4,7 +4,14 @@ import type { ListeningUpdate, Resonance } from '../../src/session/hearing/liste
 
 /** Blocks of one passage. */
 export const PASSAGE_PARTS = 4;
-const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
+const NOTHING: ListeningUpdate = {
+  points: [],
+  resonances: [],
+  soundings: [],
+  warnings: [],
+  followed: [],
+  guidance: null,
+};
 
 /** The sample value that stands for one part (0..3) of a passage (1, 2, 3…, below 1000). */
 export function passageSample(passage: number, part: number): number {

@@ -1,5 +1,4 @@
 import type { ToneSeries } from '../../tone/toneSeries.ts';
-import { ANY_COLUMN } from './columnGuess.ts';
 import type { ColumnGuess } from './columnGuess.ts';
 import { canTell } from './followedPlace.ts';
 import type { FollowedPlace } from './followedPlace.ts';
@@ -62,7 +61,7 @@ interface Run {
  */
 export class ResonanceFollower {
   readonly #series: ToneSeries;
-  readonly #guesses: readonly ColumnGuess[];
+  readonly #guesses: () => readonly ColumnGuess[];
   readonly #block: ToneBlock;
   /** How badly the model foresaw the newest second. */
   #surprise = FORESEEN;
@@ -72,8 +71,8 @@ export class ResonanceFollower {
   #blocks = 0;
   #isSounding = false;
 
-  /** @param guesses  what the column may be; see `guessesOf` */
-  constructor(series: ToneSeries, guesses: readonly ColumnGuess[] = ANY_COLUMN) {
+  /** @param guesses  what the column may be, as known at the moment of a flag; see `guessesOf` */
+  constructor(series: ToneSeries, guesses: () => readonly ColumnGuess[]) {
     this.#series = series;
     this.#guesses = guesses;
     this.#block = new ToneBlock(series);
@@ -89,7 +88,7 @@ export class ResonanceFollower {
       untilIndex: this.#series.length,
       pass,
     };
-    const found = runPass(order, this.#guesses);
+    const found = runPass(order, this.#guesses());
     this.#runs = found.map(({ guess, mixture, centre }) => ({
       guess,
       mixture: mixture.thinned(MOST_STATES),

@@ -1,3 +1,4 @@
+import type { KnownTube } from '../../resonance/following/columnGuess.ts';
 import type { Step } from '../../notebook/step.ts';
 import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '../../capture/soundSource.ts';
 import { waitingMarks } from '../../notebook/markList.ts';
@@ -12,7 +13,8 @@ import type { CaptureTrust } from './captureTrust.ts';
 import { FlagMarking } from './flagMarking.ts';
 import { defaultToleranceHz } from './forkTolerance.ts';
 import { gainCheckEnd } from './gainCheckEnd.ts';
-import type { CreateListening } from './listeningLike.ts';
+import { knownTube } from './knownTube.ts';
+import type { CreateListening, ListeningOrder } from './listeningLike.ts';
 import type { ForkPitch, ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
 import type { Tell } from '../notice.ts';
 import { matchCues } from '../recording/recordedMarks.ts';
@@ -79,7 +81,9 @@ export class Hearing {
     this.settings = null;
     this.withheldFlags = 0;
     this.report = null;
-    const listen = new SourceRun(source, this.forkPitch(), this.outside.createListening, {
+    const tube = (): KnownTube | null => knownTube(this.outside.experiment());
+    const create = (order: Omit<ListeningOrder, 'tube'>) => this.outside.createListening({ ...order, tube });
+    const listen = new SourceRun(source, this.forkPitch(), create, {
       onUpdate: (update) => this.takeUpdate(update),
       onState: (state) => this.setCapture(state),
       onReport: (report) => this.takeReport(report),

@@ -6,6 +6,12 @@ const EQUAL_DB = 4;
 /** A flag's own maximum is looked for from this long before it on, s: a level point spans 0.2 s. */
 const BEFORE_S = 0.1;
 
+/** A maximum is one where the level falls by so much on its far side, and comes within so much of the highest, dB. */
+const FALL_DB = 1.5;
+const SAME_DB = 1.5;
+/** Where the fork has died by more since, its dying isn't known well enough to find the maximum again, dB. */
+const MOST_CORRECTED_DB = 6;
+
 /** A level point of the present sounding. */
 interface TonePoint {
   readonly timeS: number;
@@ -53,15 +59,53 @@ export class LevelBelowMaximum {
         )
       ].timeS;
     // A slow way back may climb higher than the passage that was flagged on the fly.
+    let first = points.length;
     let highest = -Infinity;
-    for (let i = points.length - 1; i >= 0 && points[i].timeS >= bestTimeS - BEFORE_S; i -= 1) {
-      highest = Math.max(highest, undying(points[i]));
+    for (; first > 0 && points[first - 1].timeS >= bestTimeS - BEFORE_S; first -= 1) {
+      highest = Math.max(highest, undying(points[first - 1]));
     }
-    return { belowBestDb: Math.min(0, DB_PER_LN_POWER * (undying(now) - highest)), bestTimeS };
+    const belowBestDb = Math.min(0, DB_PER_LN_POWER * (undying(now) - highest));
+    const correctedDb = DB_PER_LN_POWER * dyingPerS * (now.timeS - bestTimeS);
+    const isMetFromBothSides =
+      correctedDb < MOST_CORRECTED_DB && maximaOf(points, first, undying, highest) >= 2;
+    return { belowBestDb, bestTimeS, isMetFromBothSides };
   }
 
   /** The newest point that isn't later than a resonance; the first one where all are. */
   #pointAt({ timeS }: Resonance): TonePoint {
     return this.#points.findLast((point) => point.timeS <= timeS) ?? this.#points[0];
   }
+}
+
+/**
+ * How many times the level went over its highest value.
+ * @param first  index of the first point that counts
+ * @param highest  of all that count, ln of a mean square
+ */
+function maximaOf(
+  points: readonly TonePoint[],
+  first: number,
+  levelOf: (point: TonePoint) => number,
+  highest: number,
+): number {
+  const fall = FALL_DB / DB_PER_LN_POWER;
+  const least = highest - SAME_DB / DB_PER_LN_POWER;
+  let count = 0;
+  let isRising = true;
+  let top = -Infinity;
+  let bottom = Infinity;
+  for (let i = first; i < points.length; i += 1) {
+    const level = levelOf(points[i]);
+    top = Math.max(top, level);
+    bottom = Math.min(bottom, level);
+    if (isRising && level < top - fall) {
+      if (top >= least) count += 1;
+      isRising = false;
+      bottom = level;
+    } else if (!isRising && level > bottom + fall) {
+      isRising = true;
+      top = level;
+    }
+  }
+  return count;
 }

@@ -2,6 +2,7 @@ import { ANALYSIS_BLOCK } from '../../capture/signal/analysisBlock.ts';
 import type { SampleBlock } from '../../capture/soundSource.ts';
 import { decayTimeS } from '../../resonance/decayTime.ts';
 import { detectOffline } from '../../resonance/passages/offlineDetector.ts';
+import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
 import type { CentreMoment } from '../../resonance/following/passRun.ts';
 import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
 import { OnlineDetector } from '../../resonance/passages/onlineDetector.ts';
@@ -10,6 +11,7 @@ import { LevelRoomCorrelation } from '../../room/levelRoomCorrelation.ts';
 import { BroadbandMeter } from '../../tone/broadbandMeter.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
 import { ToneStream } from '../../tone/toneStream.ts';
+import type { ColumnFollowing } from './columnFollowing.ts';
 import { LevelBelowMaximum } from './levelBelowMaximum.ts';
 import { LevelTrace } from './levelTrace.ts';
 import type {
@@ -35,12 +37,18 @@ export type CentreOf = (
   sounding: Sounding,
 ) => CentreMoment | null;
 
-export interface ListeningOptions {
+/** What tells where the column is. */
+export interface FollowingTools {
+  /** Where it isn't given, no resonance has its centre. */
+  readonly centreOf?: CentreOf;
+  /** Asked at a flag, until it gives what follows the column from then on. */
+  readonly follow?: (series: ToneSeries) => ColumnFollowing | null;
+}
+
+export interface ListeningOptions extends FollowingTools {
   /** 8000..384000 */
   readonly sampleRateHz: number;
   readonly fork: ForkPitch;
-  /** Where it isn't given, no resonance has its centre. */
-  readonly centreOf?: CentreOf;
 }
 
 /**
@@ -66,6 +74,8 @@ export class Listening {
   #frames = 0;
   #nextSounding = SOUNDING_STEP;
   readonly #resonances: Resonance[] = [];
+  /** null before the first flag. */
+  #following: ColumnFollowing | null = null;
   readonly #told = new Set<string>();
   /** What a push adds, while it is gathered. */
   #added = nothingAdded();
@@ -205,13 +215,15 @@ export class Listening {
   }
 
   #advance(): void {
-    for (const flag of this.#detector.advance()) this.#flag(flag);
+    const flags = this.#detector.advance();
+    for (const flag of flags) this.#flag(flag);
     const ready = this.#series.length - SIDE_BAND_DELAY;
     for (const { point, coherentMeanSquare } of this.#trace.advance(ready, this.#detector.offsetHz ?? 0)) {
       this.#distance.push(point.timeS, coherentMeanSquare);
       this.#added.points.push(point);
     }
     this.#followSoundings(ready);
+    this.#followColumn(flags);
     this.#tell(this.#health.warnings());
     if (this.#series.gaps.length > 0) this.#tell(gapWarning(this.#series));
   }
@@ -248,6 +260,15 @@ export class Listening {
       this.#tell(pumpingSoFar(this.#series, this.#roomCorrelation.correlation()));
     }
     if ((this.#track.open?.index ?? null) !== before) this.#distance.clear();
+    this.#following?.followSounding(this.#track.open);
+  }
+
+  #followColumn(flags: readonly OnlineFlag[]): void {
+    for (const { passage } of flags) {
+      this.#following ??= this.#options.follow?.(this.#series) ?? null;
+      this.#following?.flag(passage, this.#detector.offsetHz ?? 0, this.#track.open);
+    }
+    if (this.#following !== null) this.#added.followed.push(...this.#following.advance());
   }
 
   /** Each kind of warning once. */
@@ -271,4 +292,5 @@ const nothingAdded = () => ({
   resonances: [] as Resonance[],
   soundings: [] as Sounding[],
   warnings: [] as ListeningWarning[],
+  followed: [] as FollowedPlace[],
 });

@@ -1,3 +1,4 @@
+import type { KnownTube } from '../../resonance/following/columnGuess.ts';
 import type { SampleBlock } from '../../capture/soundSource.ts';
 import type { ForkPitch, ListeningReport, ListeningUpdate } from './listeningTypes.ts';
 
@@ -8,4 +9,11 @@ export interface ListeningLike {
   offlineReport(): ListeningReport;
 }
 
-export type CreateListening = (options: { sampleRateHz: number; fork: ForkPitch }) => ListeningLike;
+export interface ListeningOrder {
+  readonly sampleRateHz: number;
+  readonly fork: ForkPitch;
+  /** The tube as it is known now; null where it isn't. */
+  readonly tube: () => KnownTube | null;
+}
+
+export type CreateListening = (order: ListeningOrder) => ListeningLike;

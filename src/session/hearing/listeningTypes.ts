@@ -1,4 +1,5 @@
 import type { FileRemark } from '../../capture/wav.ts';
+import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
 import type { ResonanceCentre } from '../../marks/mark.ts';
 
 /** The fork that is listened for. */
@@ -119,6 +120,8 @@ export interface Guidance {
   /** Present level minus the best of this sounding, dB, <= 0. */
   readonly belowBestDb: number;
   readonly bestTimeS: number;
+  /** Whether the maximum was passed twice, so that it is the maximum of the place and not of the fork's dying. */
+  readonly isMetFromBothSides: boolean;
 }
 
 /** What one push of samples added. Arrays are empty where nothing happened. */
@@ -129,6 +132,8 @@ export interface ListeningUpdate {
   /** Soundings that began, grew more certain or ended: replace by `index`. */
   readonly soundings: readonly Sounding[];
   readonly warnings: readonly ListeningWarning[];
+  /** How far the column was from the resonance that was passed last, ten times a second since the first flag. */
+  readonly followed: readonly FollowedPlace[];
   /** null while no resonance of this sounding has been flagged. */
   readonly guidance: Guidance | null;
 }

@@ -6,6 +6,8 @@ import type {
   Resonance,
   Sounding,
 } from './listeningTypes.ts';
+import { WayBackTrack } from './wayBack.ts';
+import type { WayBack } from './wayBack.ts';
 
 /** Length of trace that the strip shows, s. */
 export const TRACE_S = 60;
@@ -20,6 +22,12 @@ export class RecentLevels {
   /** The newest warning of each code. */
   warnings: ListeningWarning[] = [];
   guidance: Guidance | null = null;
+  private readonly way = new WayBackTrack();
+
+  /** The way back to the resonance that was passed last. */
+  get wayBack(): WayBack {
+    return this.way.now;
+  }
 
   add(update: ListeningUpdate): void {
     this.points.push(...update.points);
@@ -38,6 +46,7 @@ export class RecentLevels {
       this.warnings = [...this.warnings.filter((other) => other.code !== warning.code), warning];
     }
     this.guidance = update.guidance;
+    this.way.add(update, this.presentSounding !== null);
   }
 
   /**
@@ -47,6 +56,7 @@ export class RecentLevels {
   voidOpenSounding(): boolean {
     const open = this.presentSounding;
     this.guidance = null;
+    this.way.clear();
     if (open === null) return false;
     const ended = { ...open, endS: this.latest?.timeS ?? open.startS };
     this.soundings = this.soundings.map((one) => (one.index === open.index ? ended : one));

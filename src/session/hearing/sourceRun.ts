@@ -5,7 +5,7 @@ import type {
   SoundListener,
   SoundSource,
 } from '../../capture/soundSource.ts';
-import type { CreateListening, ListeningLike } from './listeningLike.ts';
+import type { ListeningLike, ListeningOrder } from './listeningLike.ts';
 import { LongListening } from '../recording/longListening.ts';
 import { RecordingListening } from '../recording/recordingListening.ts';
 import type { ForkPitch, ListeningReport, ListeningUpdate, Resonance } from './listeningTypes.ts';
@@ -47,7 +47,7 @@ export class SourceRun implements SoundListener {
   constructor(
     readonly source: SoundSource,
     private fork: ForkPitch,
-    private readonly create: CreateListening,
+    private readonly create: (order: Omit<ListeningOrder, 'tube'>) => ListeningLike,
     private readonly handlers: ListenHandlers,
   ) {}
 

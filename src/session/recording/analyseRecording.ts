@@ -1,13 +1,11 @@
 import type { SampleBlock } from '../../capture/soundSource.ts';
-import { ANY_COLUMN, guessesOf } from '../../resonance/following/columnGuess.ts';
 import type { KnownTube } from '../../resonance/following/columnGuess.ts';
 import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
-import { passCentre } from '../../resonance/following/passCentre.ts';
 import { checkLength } from '../../resonance/lengthCheck/checkLength.ts';
 import type { LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
 import { ToneStream } from '../../tone/toneStream.ts';
 import { Listening } from '../hearing/listening.ts';
-import type { CentreOf } from '../hearing/listening.ts';
+import { followingTools } from '../hearing/followingTools.ts';
 import type { ForkPitch, ListeningReport, Resonance } from '../hearing/listeningTypes.ts';
 import { FollowingAnalysis } from './followingAnalysis.ts';
 import { RecordingListening } from './recordingListening.ts';
@@ -67,10 +65,10 @@ export class RecordingAnalysis {
     this.#options = options;
     const { sampleRateHz, fork, follow } = options;
     const tube = follow?.tube ?? null;
-    const guesses = tube === null ? ANY_COLUMN : guessesOf({ ...tube, frequencyHz: fork.nominalHz });
-    const centreOf: CentreOf = (series, passage, offsetHz, sounding) =>
-      passCentre(series, passage, offsetHz, sounding, guesses);
-    this.#following = follow === undefined ? null : new FollowingAnalysis({ sampleRateHz, fork, guesses });
+    const known = tube === null ? null : { ...tube, frequencyHz: fork.nominalHz };
+    const { centreOf } = followingTools(() => known);
+    this.#following =
+      follow === undefined ? null : new FollowingAnalysis({ sampleRateHz, fork, tube: known });
     this.#listening = new RecordingListening(
       sampleRateHz,
       () => new Listening({ sampleRateHz, fork, centreOf }),

@@ -1,20 +1,17 @@
-import type { ColumnGuess } from '../../resonance/following/columnGuess.ts';
+import type { KnownTube } from '../../resonance/following/columnGuess.ts';
 import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
-import { firstIndexOf, steadyPass } from '../../resonance/following/passCentre.ts';
-import { ResonanceFollower } from '../../resonance/following/resonanceFollower.ts';
 import { OnlineDetector } from '../../resonance/passages/onlineDetector.ts';
 import { ToneStream } from '../../tone/toneStream.ts';
+import type { ColumnFollowing } from '../hearing/columnFollowing.ts';
+import { followingTools } from '../hearing/followingTools.ts';
 import type { ForkPitch } from '../hearing/listeningTypes.ts';
 import { SIDE_BAND_DELAY, SOUNDING_STEP, SoundingTrack } from '../hearing/soundingTrack.ts';
-
-/** How long a fork sounds before a passage where nothing says so, s. */
-const UNKNOWN_S = 3;
 
 export interface FollowingOptions {
   readonly sampleRateHz: number;
   readonly fork: ForkPitch;
-  /** What the column may be. */
-  readonly guesses: readonly ColumnGuess[];
+  /** The tube that is slid; null where it isn't known. */
+  readonly tube: KnownTube | null;
 }
 
 /**
@@ -25,17 +22,16 @@ export class FollowingAnalysis {
   readonly #stream: ToneStream;
   readonly #detector: OnlineDetector;
   readonly #track: SoundingTrack;
-  readonly #follower: ResonanceFollower;
+  readonly #following: ColumnFollowing;
   readonly #places: FollowedPlace[] = [];
   #nextSounding = SOUNDING_STEP;
-  #sounding: number | null = null;
 
   /** @throws RangeError when the fork's frequency doesn't fit the sample rate */
-  constructor({ sampleRateHz, fork, guesses }: FollowingOptions) {
+  constructor({ sampleRateHz, fork, tube }: FollowingOptions) {
     this.#stream = new ToneStream(sampleRateHz, fork.nominalHz);
     this.#detector = new OnlineDetector(this.#stream.series, fork.toleranceHz);
     this.#track = new SoundingTrack(this.#stream.series, fork);
-    this.#follower = new ResonanceFollower(this.#stream.series, guesses);
+    this.#following = followingTools(() => tube).follow(this.#stream.series);
   }
 
   push(samples: Float32Array): void {
@@ -55,25 +51,15 @@ export class FollowingAnalysis {
     this.#followSoundings(series.length - SIDE_BAND_DELAY);
     for (const { passage } of flags) {
       const { offsetHz } = this.#detector;
-      if (offsetHz === null) continue;
-      const startS = this.#track.open?.startS ?? passage.timeS - UNKNOWN_S;
-      this.#follower.flag({
-        pass: steadyPass(passage),
-        offsetHz,
-        fromIndex: firstIndexOf(startS, series.rateHz),
-      });
+      if (offsetHz !== null) this.#following.flag(passage, offsetHz, this.#track.open);
     }
-    this.#places.push(...this.#follower.advance());
+    this.#places.push(...this.#following.advance());
   }
 
   #followSoundings(ready: number): void {
     if (ready < this.#nextSounding || this.#detector.offsetHz === null) return;
     while (this.#nextSounding <= ready) this.#nextSounding += SOUNDING_STEP;
     this.#track.advance(this.#detector.view);
-    const open = this.#track.open;
-    if ((open?.index ?? null) === this.#sounding) return;
-    if (open === null) this.#follower.end();
-    else this.#follower.strike(open.startS);
-    this.#sounding = open?.index ?? null;
+    this.#following.followSounding(this.#track.open);
   }
 }

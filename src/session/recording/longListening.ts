@@ -140,6 +140,7 @@ export class LongListening implements ListeningLike {
       resonances: update.resonances.map((resonance) => shifted(resonance, byS, byIndex)),
       soundings: update.soundings.map((sounding) => shiftedSounding(sounding, byS, byIndex)),
       warnings: update.warnings.map((warning) => shiftedWarning(warning, byS)),
+      followed: update.followed.map((place) => ({ ...place, timeS: place.timeS + byS })),
       guidance:
         update.guidance === null ? null : { ...update.guidance, bestTimeS: update.guidance.bestTimeS + byS },
     };

@@ -8,8 +8,11 @@ import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
 import { warningMessages } from '../measure/warningMessages.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import type { WayBack } from '../../session/hearing/wayBack.ts';
 import type { SourceKind } from './sourceElement.ts';
 import './wayBackElement.ts';
+
+const NO_WAY: WayBack = { kind: 'none' };
 
 /**
  * The one number that is read from across the room, what is going on, and the way back to the maximum.
@@ -112,7 +115,7 @@ export class ReadoutElement extends PartElement {
           </p>
           <p class="unit" aria-hidden="true">${readoutWords.unit}</p>
         </div>
-        <bench-way-back .guidance=${isGuided ? trace.guidance : null}></bench-way-back>
+        <bench-way-back .way=${isGuided ? trace.wayBack : NO_WAY}></bench-way-back>
         <div class="words">
           <p role="status">${this.words()}</p>
           ${

@@ -1,18 +1,28 @@
 import { wayBackWords } from '../../words/page/stage.ts';
+import type { WayBack } from '../../session/hearing/wayBack.ts';
 
-/** Nearer to the maximum than this counts as there, dB. */
-export const NEAR_DB = 1.5;
+/** From this age on a place isn't spoken any more, s. */
+const FRESH_S = 1;
 const CLOSE_DB = 5;
 
 /**
- * The way back for the ear, in three steps only: more would talk over the fork.
- * @param belowDb  present level below the best one, dB, >= 0; null where there is no way back
+ * The way back for the ear, in few steps only: more would talk over the fork.
  * @param before  what was said last
  */
-export function spokenWayBack(belowDb: number | null, before: string): string {
-  if (belowDb === null) return '';
-  if (belowDb <= NEAR_DB) return wayBackWords.spoken.at;
-  if (belowDb <= CLOSE_DB) return wayBackWords.spoken.close;
-  // Right after a flag it is no news that the column has gone on.
-  return before === '' ? '' : wayBackWords.spoken.away;
+export function spokenWayBack(way: WayBack, before: string): string {
+  const { spoken } = wayBackWords;
+  switch (way.kind) {
+    case 'none':
+      return '';
+    case 'here':
+      return way.by === 'centre' ? spoken.here : spoken.atMaximum;
+    case 'off':
+      return way.ageS > FRESH_S ? before : spoken.off(way.place.halfWidths > 0);
+    case 'lost':
+      return spoken.lost;
+    case 'level':
+      if (way.belowBestDb <= CLOSE_DB) return spoken.close;
+      // Right after a flag it is no news that the column has gone on.
+      return before === '' ? '' : spoken.away;
+  }
 }

@@ -1,15 +1,18 @@
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { wayBackWords } from '../../words/page/stage.ts';
-import type { Guidance } from '../../session/hearing/listeningTypes.ts';
+import type { WayBack } from '../../session/hearing/wayBack.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { NEAR_DB, spokenWayBack } from './spokenWayBack.ts';
+import { spokenWayBack } from './spokenWayBack.ts';
+import { ticksOf, wayBackX } from './wayBackScale.ts';
 
 const WIDEST_DB = 18;
 const SPOKEN_EVERY_MS = 1000;
+/** An older place than this is drawn as one that was, s. */
+const FRESH_S = 1;
 
-/** The way back to the maximum as a picture: a puck that comes to rest in the ring when the column is there. */
+/** The way back to the resonance: its centre in the middle of a piece of rule, and on it the column's end as it is now. */
 @customElement('bench-way-back')
 export class WayBackElement extends PartElement {
   static override styles = [
@@ -20,28 +23,45 @@ export class WayBackElement extends PartElement {
         inline-size: 100%;
         block-size: clamp(3.5rem, 2.5rem + 3vw, 5.75rem);
       }
-      .track {
+      .rule,
+      .tick {
         stroke: var(--edge);
         stroke-width: 2;
-        stroke-dasharray: 2 6;
       }
-      .ring {
+      .centre {
         fill: none;
         stroke: var(--ink);
         stroke-width: 3;
       }
-      .ring.near {
+      .here .centre {
         fill: var(--tone-wash);
         stroke: var(--tone);
         stroke-width: 6;
       }
-      .puck {
+      .end {
         fill: var(--tone-fill);
         stroke: var(--tone);
         stroke-width: 2;
       }
-      .idle .ring {
+      .old .end {
+        fill: none;
+        stroke-dasharray: 4 3;
+      }
+      .reach {
+        stroke: var(--tone);
+        stroke-width: 4;
+        opacity: 0.5;
+      }
+      text {
+        font: 14px var(--sans);
+        fill: var(--ink-soft);
+      }
+      .idle .centre,
+      .idle text {
         stroke: var(--line);
+      }
+      .idle text {
+        stroke: none;
       }
       p {
         text-align: center;
@@ -49,8 +69,13 @@ export class WayBackElement extends PartElement {
         line-height: 1.25;
         min-block-size: 1.25em;
       }
+      p .size {
+        font-size: 1.35em;
+        font-variant-numeric: tabular-nums;
+        white-space: nowrap;
+      }
       @media (max-width: 480px) {
-        p.near {
+        p.long {
           font-size: var(--text-small);
         }
       }
@@ -61,14 +86,13 @@ export class WayBackElement extends PartElement {
     `,
   ];
 
-  @property({ attribute: false }) guidance: Guidance | null = null;
+  @property({ attribute: false }) way: WayBack = { kind: 'none' };
   private spoken = '';
   private spokenAt = -Infinity;
 
   /** What is spoken changes once a second at most. */
   override willUpdate(): void {
-    const below = this.guidance === null ? null : Math.max(-this.guidance.belowBestDb, 0);
-    const words = spokenWayBack(below, this.spoken);
+    const words = spokenWayBack(this.way, this.spoken);
     const now = performance.now();
     if (words === this.spoken || now - this.spokenAt < SPOKEN_EVERY_MS) return;
     this.spoken = words;
@@ -76,27 +100,66 @@ export class WayBackElement extends PartElement {
   }
 
   override render() {
-    const below = this.guidance === null ? null : Math.max(-this.guidance.belowBestDb, 0);
-    const isNear = below !== null && below <= NEAR_DB;
-    const x = below === null ? null : 262 - (Math.min(below, WIDEST_DB) / WIDEST_DB) * 236;
+    const { way } = this;
     return html`
-      <svg viewBox="0 0 300 60" class=${below === null ? 'idle' : ''} aria-hidden="true">
-        <path class="track" d="M20 30 H236" />
-        <circle class="ring ${isNear ? 'near' : ''}" cx="262" cy="30" r="24" />
-        <circle class="ring" cx="262" cy="30" r="12" />
-        ${x === null ? nothing : svg`<circle class="puck" cx=${x} cy="30" r="10" />`}
-      </svg>
-      <p class=${below === null ? 'idle' : isNear ? 'near' : ''}>
-        ${
-          below === null
-            ? wayBackWords.idle
-            : isNear
-              ? html`<strong>${wayBackWords.here}</strong> ${wayBackWords.holdStill}`
-              : wayBackWords.below(below)
-        }
-      </p>
+      ${way.kind === 'level' || (way.kind === 'here' && way.by === 'level') ? this.byLevel(way) : this.byCentre(way)}
+      ${this.line(way)}
       <p class="unseen" role="status">${this.spoken}</p>
     `;
+  }
+
+  /** The rule around the resonance: shorter columns on the left, as in the picture of the column. */
+  private byCentre(way: WayBack) {
+    const place = way.kind === 'off' ? way.place : null;
+    const x = place === null ? null : wayBackX(place.halfWidths);
+    const isOld = way.kind === 'off' && way.ageS > FRESH_S;
+    const state = way.kind === 'here' ? 'here' : way.kind === 'off' ? (isOld ? 'old' : '') : 'idle';
+    return html`<svg viewBox="0 0 300 60" class=${state} aria-hidden="true">
+      <path class="rule" d="M10 40 H290" />
+      ${ticksOf(place).map((at) => svg`<path class="tick" d="M${at} 40 v-8" />`)}
+      ${x === null ? nothing : svg`<path class="reach" d="M${x} 40 H150" />`}
+      <circle class="centre" cx="150" cy="26" r="20" />
+      <path class="centre" d="M150 40 v14" />
+      ${way.kind === 'here' ? svg`<circle class="end" cx="150" cy="26" r="10" />` : nothing}
+      ${x === null ? nothing : svg`<path class="end" d="M${x - 5} 8 h10 v36 h-10 Z" />`}
+      <text x="10" y="57">${wayBackWords.tooShort}</text>
+      <text x="290" y="57" text-anchor="end">${wayBackWords.tooLong}</text>
+    </svg>`;
+  }
+
+  /** Where only the level is known there are no sides: the nearer to the ring, the louder. */
+  private byLevel(way: WayBack) {
+    const below = way.kind === 'level' ? way.belowBestDb : 0;
+    const x = 262 - (Math.min(below, WIDEST_DB) / WIDEST_DB) * 236;
+    return html`<svg viewBox="0 0 300 60" class=${way.kind === 'here' ? 'here' : ''} aria-hidden="true">
+      <path class="rule" d="M20 30 H236" stroke-dasharray="2 6" />
+      <circle class="centre" cx="262" cy="30" r="20" />
+      <circle class="end" cx=${x} cy="30" r="10" />
+    </svg>`;
+  }
+
+  private line(way: WayBack) {
+    switch (way.kind) {
+      case 'none':
+        return html`<p class="idle">${wayBackWords.idle}</p>`;
+      case 'here':
+        return html`<p class="long">
+          <strong>${way.by === 'centre' ? wayBackWords.here : wayBackWords.atMaximum}</strong>
+          ${wayBackWords.holdStill}
+        </p>`;
+      case 'off': {
+        const { halfWidths, distanceM } = way.place;
+        const { size, side } = wayBackWords.off(halfWidths, distanceM);
+        return html`<p>
+          <strong class="size">${size}</strong> ${side}
+          ${way.ageS > FRESH_S ? wayBackWords.heardAgo(way.ageS) : nothing}
+        </p>`;
+      }
+      case 'lost':
+        return html`<p class="long">${wayBackWords.lost}</p>`;
+      case 'level':
+        return html`<p class="long">${wayBackWords.below(way.belowBestDb)}. ${wayBackWords.bothSides}</p>`;
+    }
   }
 }
 

@@ -53,7 +53,7 @@ const PART_NAMES: Readonly<Record<string, string>> = {
   'bench-trust': 'how far the sound can be trusted',
   'bench-turn-round': 'the marks read the other way round',
   'bench-warnings': 'the warnings',
-  'bench-way-back': 'the way back to the maximum',
+  'bench-way-back': 'the way back to the resonance',
   'bench-working': 'the working',
 };
 

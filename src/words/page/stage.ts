@@ -52,13 +52,40 @@ export const readoutWords = {
 } as const;
 
 /** The way back to the maximum. */
+/** Which way the column has to go. */
+const sideWords = (isTooLong: boolean): string => (isTooLong ? 'too long: push in' : 'too short: pull out');
+
 export const wayBackWords = {
-  idle: 'Way back to the maximum',
+  idle: 'Way back to the resonance',
   here: 'Here.',
   holdStill: 'Hold still and read the rule.',
-  below: (belowDb: number) => `${fixed(belowDb, 0)} dB below the maximum`,
-  spoken: { at: 'At the maximum.', close: 'Close to the maximum.', away: 'Away from the maximum.' },
+  atMaximum: 'At the loudest place.',
+  /** @param distanceM  null where the tube isn't known */
+  off: (halfWidths: number, distanceM: number | null) => {
+    const side = sideWords(halfWidths > 0);
+    return distanceM === null ? { size: '', side } : { size: `${distanceWords(distanceM)} mm`, side };
+  },
+  heardAgo: (ageS: number) => `(${fixed(Math.max(1, ageS), 0)} s ago)`,
+  lost: 'Can’t tell where. Slide past once more, then come back from both sides.',
+  below: (belowDb: number) => `${fixed(belowDb, 0)} dB below the loudest place`,
+  bothSides: 'Pass it from both sides.',
+  tooShort: 'too short',
+  tooLong: 'too long',
+  spoken: {
+    here: 'Here. Hold still.',
+    atMaximum: 'At the loudest place.',
+    off: (isTooLong: boolean) => (isTooLong ? 'Too long: push in.' : 'Too short: pull out.'),
+    lost: 'Can’t tell. Slide past once more.',
+    close: 'Close to the loudest place.',
+    away: 'Away from the loudest place.',
+  },
 } as const;
+
+/** Tenths of a millimetre where they count. */
+const distanceWords = (distanceM: number): string => {
+  const mm = Math.abs(1000 * distanceM);
+  return fixed(mm, mm < 9.95 ? 1 : 0);
+};
 
 /** A task that a lesson sets. */
 export const taskWords = { task: 'Task:' } as const;

@@ -13,7 +13,14 @@ import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts
 import { MemoryStore } from '../notebook/memoryStore.ts';
 import { benchInTest, told } from './benchInTest.ts';
 
-const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
+const NOTHING: ListeningUpdate = {
+  points: [],
+  resonances: [],
+  soundings: [],
+  warnings: [],
+  followed: [],
+  guidance: null,
+};
 
 const resonance = (timeS: number): Resonance => ({
   timeS,

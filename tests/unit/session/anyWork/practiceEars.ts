@@ -12,7 +12,14 @@ const PASSAGE_S = 5;
 /** Points of the level trace that come with a passage, and from one to the next, s. */
 const POINTS = 4;
 const STEP_S = 0.5;
-const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
+const NOTHING: ListeningUpdate = {
+  points: [],
+  resonances: [],
+  soundings: [],
+  warnings: [],
+  followed: [],
+  guidance: null,
+};
 
 /** One passage as the hand made it. */
 export interface Passage {

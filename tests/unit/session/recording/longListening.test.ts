@@ -6,7 +6,14 @@ import { passageAt, soundingOf } from '../../../support/heardParts.ts';
 import { reportWarnings } from '../../../../src/words/listening.ts';
 
 const RATE_HZ = 1000;
-const NOTHING: ListeningUpdate = { points: [], resonances: [], soundings: [], warnings: [], guidance: null };
+const NOTHING: ListeningUpdate = {
+  points: [],
+  resonances: [],
+  soundings: [],
+  warnings: [],
+  followed: [],
+  guidance: null,
+};
 
 /** Hears a sounding of 10 s at the beginning of each minute of the source, with a flag in its middle. */
 class MinuteListening implements ListeningLike {
