@@ -11,6 +11,8 @@ import type { WayBack } from './wayBack.ts';
 
 /** Length of trace that the strip shows, s. */
 export const TRACE_S = 60;
+/** So long what was heard last is still told, s. */
+const HELD_S = 2;
 
 /** What was heard in the last minute, and every flag and sounding of this run. */
 export class RecentLevels {
@@ -66,6 +68,18 @@ export class RecentLevels {
   /** The newest point; null before the first. */
   get latest(): LevelPoint | null {
     return this.points.at(-1) ?? null;
+  }
+
+  /** The newest rise that was heard in the last two seconds, dB; null where there is none: talk hides the tone now and then. */
+  get heldRiseDb(): number | null {
+    const newest = this.points.findLast(({ riseDb }) => riseDb !== null);
+    return newest !== undefined && newest.timeS >= (this.latest?.timeS ?? 0) - HELD_S ? newest.riseDb : null;
+  }
+
+  /** Whether a fork sounds, or did within the last two seconds: talk parts a sounding now and then. */
+  get soundsOrDid(): boolean {
+    const last = this.soundings.at(-1);
+    return last !== undefined && (last.endS === null || last.endS >= (this.latest?.timeS ?? 0) - HELD_S);
   }
 
   /** The sounding that goes on now; null in silence. */

@@ -19,7 +19,7 @@ import { columnStyles } from './columnStyles.ts';
 import { forkArt } from './forkArt.ts';
 import { ruleArt } from './ruleArt.ts';
 import { stemsArt } from './stemArt.ts';
-import { expectedArt, nodesArt, tubeArt, waveArt } from './tubeArt.ts';
+import { expectedArt, nodesArt, tubeArt, wallsArt, waveArt } from './tubeArt.ts';
 
 /**
  * The air column along its metre rule, to scale, with what is heard, the marks and the handle that slides it.
@@ -37,6 +37,8 @@ export class ColumnElement extends PartElement {
   @property({ type: Boolean }) forkAtMouth = true;
   @property({ type: Boolean }) showExpected = true;
   @property({ type: Boolean }) showWave = true;
+  /** Whether the column that is heard is the drawn one: a real column's length nobody has told. */
+  @property({ type: Boolean }) isHeard = true;
   @property() quantity: 'pressure' | 'displacement' = 'pressure';
   @state() private widthPx = 900;
   private readonly sizes = new ResizeObserver(([entry]) => {
@@ -88,6 +90,7 @@ export class ColumnElement extends PartElement {
     const prediction = predictColumn(experiment, outcome);
     const mouthM = experiment.rule.zeroOffsetM;
     const look = { ends: experiment.present.ends, mouthM, farEndM: mouthM + this.lengthM };
+    const isUnknown = this.session.hearing.isListening && !this.isHeard;
     const strength = this.session.hearing.isListening
       ? answerStrength(trace.points)
       : this.showExpected
@@ -100,7 +103,7 @@ export class ColumnElement extends PartElement {
       <div class="box">
         <svg
           role="img"
-          aria-label=${columnWords(experiment, this.lengthM, stems)}
+          aria-label=${columnWords(experiment, isUnknown ? null : this.lengthM, stems)}
           viewBox="0 0 ${geometry.widthPx} ${geometry.heightPx}"
           height=${geometry.heightPx}
         >
@@ -117,20 +120,21 @@ export class ColumnElement extends PartElement {
           </defs>
           ${guard([geometry.widthPx, geometry.travelM], () => ruleArt(geometry))}
           <rect
-            class="air"
+            class=${isUnknown ? 'air answer' : 'air'}
             x=${toPx(geometry, mouthM)}
             y=${geometry.tubeTopPx}
-            width=${Math.max(this.lengthM * geometry.pxPerM, 0)}
+            width=${Math.max((isUnknown ? geometry.travelM - mouthM : this.lengthM) * geometry.pxPerM, 0)}
             height=${geometry.tubeBottomPx - geometry.tubeTopPx}
+            .style=${`--strength:${strength.toFixed(2)}`}
           />
           ${this.showExpected ? expectedArt(geometry, prediction.expected) : nothing}
-          ${this.showWave ? waveArt(geometry, wave, { ...look, strength, quantity: this.quantity }) : nothing}
+          ${this.showWave && !isUnknown ? waveArt(geometry, wave, { ...look, strength, quantity: this.quantity }) : nothing}
           ${
-            this.showWave && strength > 0.3
+            this.showWave && !isUnknown && strength > 0.3
               ? nodesArt(geometry, nodesAndAntinodes(prediction, this.lengthM), mouthM)
               : nothing
           }
-          ${tubeArt(geometry, look)}
+          ${isUnknown ? wallsArt(geometry, mouthM) : tubeArt(geometry, look)}
           ${forkArt(geometry, {
             label: nowWords.pitch(fork.nominalHz),
             isSounding: trace.presentSounding !== null && this.session.hearing.isListening,
@@ -138,7 +142,7 @@ export class ColumnElement extends PartElement {
           })}
           ${guard([geometry.widthPx, geometry.travelM, stems], () => svg`${stemsArt(geometry, stems)}`)}
         </svg>
-        ${this.handle(geometry, mouthM)}
+        ${isUnknown ? html`<div class="handle-room"></div>` : this.handle(geometry, mouthM)}
       </div>
     `;
   }

@@ -60,6 +60,11 @@ export const columnStyles = css`
   .air {
     fill: var(--glass);
   }
+  /* A real column answers, and only its student knows how long it is. */
+  .air.answer {
+    fill: var(--tone-fill);
+    fill-opacity: calc(0.6 * var(--strength));
+  }
   .wave {
     fill: var(--tone-fill);
     fill-opacity: calc(0.08 + 0.72 * var(--strength));

@@ -94,9 +94,7 @@ export class ReadoutElement extends PartElement {
     const now = performance.now();
     if (this.session.hearing.isListening && now - this.lastShown < 200) return;
     this.lastShown = now;
-    this.shownDb = this.session.hearing.isListening
-      ? (this.session.hearing.trace.latest?.riseDb ?? null)
-      : null;
+    this.shownDb = this.session.hearing.isListening ? this.session.hearing.trace.heldRiseDb : null;
     this.requestUpdate();
   }
 

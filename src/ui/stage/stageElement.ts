@@ -237,6 +237,7 @@ export class StageElement extends PartElement {
           .session=${this.session}
           .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
           .goalM=${isPractice ? column.goalM : this.drawnLengthM}
+          .isHeard=${isPractice}
           .showExpected=${this.drawn.expected && !isWithheld}
           .showWave=${this.drawn.wave !== 'none' && (!isWithheld || this.session.hearing.isListening)}
           .quantity=${this.drawn.wave === 'displacement' ? 'displacement' : 'pressure'}

@@ -13,12 +13,19 @@ export interface TubeLook {
   readonly farEndM: number;
 }
 
+/** The tube's walls alone, where nobody knows how long the column is. @param mouthM  rule reading at the mouth */
+export function wallsArt(geometry: ColumnGeometry, mouthM: number): TemplateResult {
+  const { tubeTopPx: top, tubeBottomPx: bottom, travelM } = geometry;
+  const mouth = toPx(geometry, mouthM);
+  const end = toPx(geometry, travelM);
+  return svg`<path class="wall" d=${`M${mouth} ${top} H${end} M${mouth} ${bottom} H${end}`} />`;
+}
+
 /** The tube's walls with its piston, or with the sleeve that slides at an open end. */
 export function tubeArt(geometry: ColumnGeometry, look: TubeLook): TemplateResult {
-  const { tubeTopPx: top, tubeBottomPx: bottom, widthPx, travelM } = geometry;
+  const { tubeTopPx: top, tubeBottomPx: bottom, widthPx } = geometry;
   const mouth = toPx(geometry, look.mouthM);
   const far = toPx(geometry, look.farEndM);
-  const end = toPx(geometry, travelM);
   const middle = (top + bottom) / 2;
   if (look.ends === 'open') {
     // The outer tube is half the column; a sleeve slides out of it.
@@ -30,7 +37,7 @@ export function tubeArt(geometry: ColumnGeometry, look: TubeLook): TemplateResul
     `;
   }
   return svg`
-    <path class="wall" d=${`M${mouth} ${top} H${end} M${mouth} ${bottom} H${end}`} />
+    ${wallsArt(geometry, look.mouthM)}
     <rect class="piston" x=${far} y=${top + 2} width="12" height=${bottom - top - 4} rx="2" />
     <path class="rod" d=${`M${far + 12} ${middle} H${widthPx - 6}`} />
   `;

@@ -12,9 +12,19 @@ interface MarkOnRule {
 /** Nobody listens to more lengths than these. */
 const MOST_NAMED = 30;
 
-/** The column's picture in words, for those who don't see it. */
-export function columnWords(experiment: Experiment, lengthM: number, stems: readonly MarkOnRule[]): string {
-  const reading = fixed((lengthM + experiment.rule.zeroOffsetM) * 100, 1);
+/**
+ * The column's picture in words, for those who don't see it.
+ * @param lengthM  as drawn; null where a real column is heard, whose length nobody has told
+ */
+export function columnWords(
+  experiment: Experiment,
+  lengthM: number | null,
+  stems: readonly MarkOnRule[],
+): string {
+  const drawn =
+    lengthM === null
+      ? ''
+      : `, drawn at ${fixed((lengthM + experiment.rule.zeroOffsetM) * 100, 1)} cm on the rule`;
   const marks = stems.map(
     (stem) =>
       `${stem.order === null ? '' : `${ordinal(stem.order)} resonance `}at ${fixed(stem.lengthM * 100, 1)} cm`,
@@ -24,7 +34,7 @@ export function columnWords(experiment: Experiment, lengthM: number, stems: read
     marks.length === 0
       ? 'No marks on the rule yet.'
       : `Marks: ${marks.slice(0, MOST_NAMED).join(', ')}${more}.`;
-  return `Air column ${nowWords.ends[experiment.present.ends]}, drawn at ${reading} cm on the rule. ${list}`;
+  return `Air column ${nowWords.ends[experiment.present.ends]}${drawn}. ${list}`;
 }
 
 /** What is written into the picture and on its handle. */

@@ -26,7 +26,7 @@ export function stageWords(
     case 'running':
       if (trust.kind === 'blocked') return 'Flags are off: something may rewrite the level.';
       if (trace.latest === null) return 'Getting to know the room…';
-      if (trace.presentSounding === null) return 'Listening. Strike the fork, hold it to the mouth.';
+      if (!trace.soundsOrDid) return 'Listening. Strike the fork, hold it to the mouth.';
       return trace.guidance === null
         ? 'The fork sounds: slide slowly.'
         : 'Resonance marked. Go back to read it, or slide on.';
