@@ -1,3 +1,4 @@
+import { ANALYSIS_BLOCK } from '../../capture/signal/analysisBlock.ts';
 import type { KnownTube } from '../../resonance/following/columnGuess.ts';
 import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
 import { OnlineDetector } from '../../resonance/passages/onlineDetector.ts';
@@ -24,6 +25,9 @@ export class FollowingAnalysis {
   readonly #track: SoundingTrack;
   readonly #following: ColumnFollowing;
   readonly #places: FollowedPlace[] = [];
+  /** Samples of the block that isn't complete yet. */
+  readonly #block = new Float32Array(ANALYSIS_BLOCK);
+  #filled = 0;
   #nextSounding = SOUNDING_STEP;
 
   /** @throws RangeError when the fork's frequency doesn't fit the sample rate */
@@ -34,12 +38,22 @@ export class FollowingAnalysis {
     this.#following = followingTools(() => tube).follow(this.#stream.series);
   }
 
+  /** Decides after each whole block, as listening does: how the samples come changes nothing. */
   push(samples: Float32Array): void {
-    this.#stream.push(samples);
-    this.#advance();
+    for (let taken = 0; taken < samples.length;) {
+      const part = Math.min(samples.length - taken, ANALYSIS_BLOCK - this.#filled);
+      this.#block.set(samples.subarray(taken, taken + part), this.#filled);
+      taken += part;
+      this.#filled += part;
+      if (this.#filled < ANALYSIS_BLOCK) continue;
+      this.#filled = 0;
+      this.#stream.push(this.#block);
+      this.#advance();
+    }
   }
 
   finish(): readonly FollowedPlace[] {
+    this.#stream.push(this.#block.subarray(0, this.#filled));
     this.#stream.finish();
     this.#advance();
     return this.#places;
