@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import type { SoundListener, SoundSource } from '../../src/capture/soundSource.ts';
 import { Session } from '../../src/session/session.ts';
+import { followingTools } from '../../src/session/hearing/followingTools.ts';
 import { Listening } from '../../src/session/hearing/listening.ts';
 import { slideRecording } from '../support/slideRecording.ts';
 import { freeHold } from '../unit/notebook/memoryStore.ts';
@@ -121,7 +122,7 @@ const session = new Session({
   openStore: () => Promise.reject(new Error('no storage here')),
   createHold: () => freeHold,
   tabMemory: { get: () => null, set: () => undefined },
-  createListening: (options) => new Listening(options),
+  createListening: ({ tube, ...order }) => new Listening({ ...order, ...followingTools(tube) }),
   reasonOf: () => '',
   writeMended: () => '',
   solve: () => ({ places: [] }),

@@ -3,7 +3,7 @@ import type { DetectedPassage } from '../passages/detectedPassage.ts';
 import { ANY_COLUMN } from './columnGuess.ts';
 import type { ColumnGuess } from './columnGuess.ts';
 import type { SteadyPass } from './passFit.ts';
-import { logWeight, runPass } from './passRun.ts';
+import { likeliestPass, runPass } from './passRun.ts';
 import type { CentreMoment } from './passRun.ts';
 
 /** A strike's own sounds are over after this, s. */
@@ -45,7 +45,5 @@ export function passCentre(
   const fromIndex = firstIndexOf(sounding.startS, series.rateHz);
   if (untilIndex <= fromIndex) return null;
   const order = { series, offsetHz, fromIndex, untilIndex, pass };
-  const runs = runPass(order, guesses);
-  const logs = runs.map(({ guess, logEvidence }) => logWeight(guess, logEvidence));
-  return runs[logs.indexOf(Math.max(...logs))].centre;
+  return likeliestPass(runPass(order, guesses)).centre;
 }

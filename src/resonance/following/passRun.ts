@@ -91,6 +91,12 @@ export function runPass(order: PassOrder, guesses: readonly ColumnGuess[]): Pass
   return guesses.map((guess) => runOne(order, values, guess));
 }
 
+/** Which of them explains best what was heard. @param runs  not empty */
+export function likeliestPass(runs: readonly PassRun[]): PassRun {
+  const logs = runs.map(({ guess, logEvidence }) => logWeight(guess, logEvidence));
+  return runs[logs.indexOf(Math.max(...logs))];
+}
+
 /** Index of the first value from which on the pass is followed freely. */
 const freeIndex = ({ series, fromIndex, pass }: PassOrder): number =>
   Math.max(fromIndex, Math.round((pass.centreS - FREE_FROM * pass.halfWidthS) * series.rateHz));

@@ -37,12 +37,13 @@ export class PlaceMixture {
     const changes = 1 - Math.exp(-stepS * HAND.changesPerS);
     const next = this.#next;
     for (const state of this.states) {
+      state.advance(stepS, timeS);
       const changed = this.#spare.pop() ?? new PlaceState();
       changed.copy(state);
       changed.weight *= changes;
       state.weight *= 1 - changes;
-      state.advance(stepS, false, timeS);
-      changed.advance(stepS, true, timeS);
+      state.goOn(stepS, false);
+      changed.goOn(stepS, true);
       next.push(state, changed);
     }
     if (heard !== null) {

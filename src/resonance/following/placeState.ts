@@ -44,6 +44,8 @@ export class PlaceState {
   /** Workspace of `observe` and `merge`. */
   private readonly gainRe = new Float64Array(SIZE);
   private readonly gainIm = new Float64Array(SIZE);
+  /** Whether x passes 0 in this block. */
+  #crosses = false;
   /** False: the crossing is of no interest (any more). */
   seeksCrossing = false;
 
@@ -58,6 +60,7 @@ export class PlaceState {
     this.ringUpS = other.ringUpS;
     this.crossedS = other.crossedS;
     this.seeksCrossing = other.seeksCrossing;
+    this.#crosses = other.#crosses;
   }
 
   variance(i: number): number {
@@ -116,24 +119,22 @@ export class PlaceState {
   }
 
   /**
-   * On to the next block.
+   * On to the next block, all but what becomes of the speed: see `goOn`.
    * @param stepS  from one block's middle to the next one's
-   * @param isChange  true: the hand suddenly takes another speed
    * @param timeS  the next block's middle
    */
-  advance(stepS: number, isChange: boolean, timeS: number): void {
+  advance(stepS: number, timeS: number): void {
     const { mean, covariance: P } = this;
     const size = this.#size;
     const x = mean[X];
     this.#ring(stepS);
     const pull = HAND.pull * stepS;
-    const keep = isChange ? HAND.changeKeeps : Math.exp(-stepS / HAND.speedMemoryS);
     const forget = Math.exp(-stepS / HAND.memoryS);
-    // Rows, then columns, of F P Fᵀ: v −= pull x; x += step v; v fades; level += step slope; the unrest forgets itself.
+    // Rows, then columns, of F P Fᵀ: v −= pull x; x += step v; level += step slope; the unrest forgets itself.
     for (let i = 0; i < size; i += 1) {
       const speed = P[V * SIZE + i] - pull * P[i];
       P[i] = P[i] + stepS * speed;
-      P[V * SIZE + i] = keep * speed;
+      P[V * SIZE + i] = speed;
       for (let k = 0; k < 2; k += 1) {
         const level = (LEVEL + k) * SIZE + i;
         P[level] = P[level] + stepS * P[(SLOPE + k) * SIZE + i];
@@ -143,7 +144,7 @@ export class PlaceState {
     for (let row = 0; row < size * SIZE; row += SIZE) {
       const speed = P[row + V] - pull * P[row];
       P[row] = P[row] + stepS * speed;
-      P[row + V] = keep * speed;
+      P[row + V] = speed;
       for (let k = 0; k < 2; k += 1) {
         P[row + LEVEL + k] = P[row + LEVEL + k] + stepS * P[row + SLOPE + k];
         P[row + UNREST + k] = forget * P[row + UNREST + k];
@@ -151,8 +152,21 @@ export class PlaceState {
     }
     const speed = mean[V] - pull * x;
     mean[X] = x + stepS * speed;
-    mean[V] = keep * speed;
+    mean[V] = speed;
     this.#moveLevel(stepS, forget);
+    this.#crosses = this.seeksCrossing && Number.isNaN(this.crossedS) && x * mean[X] <= 0;
+    if (this.#crosses) this.crossedS = timeS;
+  }
+
+  /** What becomes of the speed in this block. @param isChange  true: the hand suddenly takes another one */
+  goOn(stepS: number, isChange: boolean): void {
+    const { mean, covariance: P } = this;
+    const size = this.#size;
+    const keep = isChange ? HAND.changeKeeps : Math.exp(-stepS / HAND.speedMemoryS);
+    const speed = mean[V];
+    mean[V] = keep * speed;
+    for (let i = 0; i < size; i += 1) P[V * SIZE + i] = keep * P[V * SIZE + i];
+    for (let i = 0; i < size; i += 1) P[i * SIZE + V] = keep * P[i * SIZE + V];
     const unrest = isChange
       ? HAND.change ** 2 + (HAND.changeShare * speed) ** 2
       : (HAND.waver ** 2 + (HAND.waverShare * speed) ** 2) * stepS;
@@ -160,11 +174,10 @@ export class PlaceState {
     P[0] = P[0] + (unrest * stepS * stepS) / 3 + HAND.jitter ** 2 * stepS;
     this.setCovariance(X, V, P[V] + (unrest * stepS) / 2);
     this.blur(V, unrest);
-    if (this.seeksCrossing && Number.isNaN(this.crossedS) && x * mean[X] <= 0) {
-      this.crossedS = timeS;
-      this.repeat(CROSSING, X);
-      this.repeat(CROSSING + 1, V);
-    }
+    if (!this.#crosses) return;
+    this.#crosses = false;
+    this.repeat(CROSSING, X);
+    this.repeat(CROSSING + 1, V);
   }
 
   /** On to the next block while the column's motion is given: only level, slope and unrest go on. */

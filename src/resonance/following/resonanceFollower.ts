@@ -5,7 +5,7 @@ import type { FollowedPlace } from './followedPlace.ts';
 import { HAND } from './handModel.ts';
 import { firstIndexOf } from './passCentre.ts';
 import type { SteadyPass } from './passFit.ts';
-import { beginLevel, logWeight, runPass } from './passRun.ts';
+import { beginLevel, likeliestPass, logWeight, runPass } from './passRun.ts';
 import type { CentreMoment } from './passRun.ts';
 import { PlaceMixture } from './placeMixture.ts';
 import { LEVEL, SHARE, SLOPE, UNREST, V, X } from './placeState.ts';
@@ -23,6 +23,8 @@ const FORESEEN = 2;
 const LOST = 3.5;
 /** Over which it is averaged, s. */
 const SURPRISE_S = 1;
+/** A run less likely than the best one by this (ln) is let go. */
+const UNLIKELY = 5;
 /** Farther from resonance than this, half widths, a flag is another resonance. */
 const ANOTHER = 4;
 /** After a strike: level against the last one's (Np); what holding the fork anew does to the column's share. */
@@ -78,9 +80,12 @@ export class ResonanceFollower {
     this.#block = new ToneBlock(series);
   }
 
-  /** A pass was flagged. One that belongs to the resonance that is being followed changes nothing. */
-  flag({ pass, offsetHz, fromIndex }: FlaggedPass): void {
-    if (this.#isSounding && !this.#isLost && Math.abs(this.#read().halfWidths) < ANOTHER) return;
+  /**
+   * A pass was flagged. One that belongs to the resonance that is being followed changes nothing.
+   * @returns when the length was right; null where nothing was changed
+   */
+  flag({ pass, offsetHz, fromIndex }: FlaggedPass): CentreMoment | null {
+    if (this.#isSounding && !this.#isLost && Math.abs(this.#read().halfWidths) < ANOTHER) return null;
     const order = {
       series: this.#series,
       offsetHz,
@@ -99,6 +104,7 @@ export class ResonanceFollower {
     this.#next = found[0].nextIndex;
     this.#blocks = 0;
     this.#isSounding = true;
+    return likeliestPass(found).centre;
   }
 
   /** The fork was damped or has died. What was learnt of column and microphone stays. */
@@ -131,17 +137,25 @@ export class ResonanceFollower {
         this.#surprise += ((surprise - this.#surprise) * BLOCK) / (SURPRISE_S * rateHz);
       }
       this.#blocks += 1;
-      if (this.#blocks % BLOCKS_PER_PLACE === 0) places.push(this.#place(timeS));
+      if (this.#blocks % BLOCKS_PER_PLACE !== 0) continue;
+      this.#letGo();
+      places.push(this.#place(timeS));
     }
     return places;
   }
 
   /** Which run explains best what was heard. */
   #likeliest(): number {
-    const logs = this.#runs.map(
-      ({ guess, mixture, logPrior }) => logPrior + logWeight(guess, mixture.logEvidence),
-    );
+    const logs = this.#runs.map(logOf);
     return logs.indexOf(Math.max(...logs));
+  }
+
+  /** What can't be any more isn't followed further. */
+  #letGo(): void {
+    const least = Math.max(...this.#runs.map(logOf)) - UNLIKELY;
+    if (this.#runs.some((run) => logOf(run) < least)) {
+      this.#runs = this.#runs.filter((run) => logOf(run) >= least);
+    }
   }
 
   /** The sound isn't what the model foresees: it was another pass, or the hand did something else. */
@@ -175,6 +189,9 @@ const NOTHING_TOLD = {
   distanceM: null,
   standardUncertaintyM: null,
 };
+
+/** ln of how well a run explains all, up to a constant that all share. */
+const logOf = ({ guess, mixture, logPrior }: Run): number => logPrior + logWeight(guess, mixture.logEvidence);
 
 /** ln of how usual the slide would be if the column were so. */
 function slideLogPrior({ halfWidthM }: ColumnGuess, centre: CentreMoment): number {

@@ -1,6 +1,7 @@
 import type { ColumnGuess } from '../../resonance/following/columnGuess.ts';
 import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
 import { firstIndexOf, steadyPass } from '../../resonance/following/passCentre.ts';
+import type { CentreMoment } from '../../resonance/following/passRun.ts';
 import { ResonanceFollower } from '../../resonance/following/resonanceFollower.ts';
 import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
@@ -26,11 +27,12 @@ export class ColumnFollowing {
    * A passage was flagged.
    * @param offsetHz  of the fork beside the frequency moved to 0 Hz
    * @param open  the sounding that goes on
+   * @returns when the length was right; null where the resonance is being followed already
    */
-  flag(passage: DetectedPassage, offsetHz: number, open: Sounding | null): void {
+  flag(passage: DetectedPassage, offsetHz: number, open: Sounding | null): CentreMoment | null {
     const startS = open?.startS ?? passage.timeS - UNKNOWN_S;
     this.#sounding ??= open?.index ?? null;
-    this.#follower.flag({
+    return this.#follower.flag({
       pass: steadyPass(passage),
       offsetHz,
       fromIndex: firstIndexOf(startS, this.#rateHz),

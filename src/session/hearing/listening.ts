@@ -215,15 +215,14 @@ export class Listening {
   }
 
   #advance(): void {
-    const flags = this.#detector.advance();
-    for (const flag of flags) this.#flag(flag);
+    for (const flag of this.#detector.advance()) this.#flag(flag);
     const ready = this.#series.length - SIDE_BAND_DELAY;
     for (const { point, coherentMeanSquare } of this.#trace.advance(ready, this.#detector.offsetHz ?? 0)) {
       this.#distance.push(point.timeS, coherentMeanSquare);
       this.#added.points.push(point);
     }
     this.#followSoundings(ready);
-    this.#followColumn(flags);
+    if (this.#following !== null) this.#added.followed.push(...this.#following.advance());
     this.#tell(this.#health.warnings());
     if (this.#series.gaps.length > 0) this.#tell(gapWarning(this.#series));
   }
@@ -237,7 +236,11 @@ export class Listening {
   #flag({ passage, decidedIndex }: OnlineFlag): void {
     const flaggedAtS = decidedIndex / this.#series.rateHz + this.#stream.delayS;
     const { soundings } = this.#track;
-    const centre = this.#centreOf(passage, this.#detector.offsetHz ?? 0, soundings);
+    const offsetHz = this.#detector.offsetHz ?? 0;
+    this.#following ??= this.#options.follow?.(this.#series) ?? null;
+    const centre =
+      this.#following?.flag(passage, offsetHz, this.#track.open) ??
+      this.#centreOf(passage, offsetHz, soundings);
     const resonance = resonanceOfPassage(passage, soundings, centre, flaggedAtS);
     this.#resonances.push(resonance);
     this.#added.resonances.push(resonance);
@@ -261,14 +264,6 @@ export class Listening {
     }
     if ((this.#track.open?.index ?? null) !== before) this.#distance.clear();
     this.#following?.followSounding(this.#track.open);
-  }
-
-  #followColumn(flags: readonly OnlineFlag[]): void {
-    for (const { passage } of flags) {
-      this.#following ??= this.#options.follow?.(this.#series) ?? null;
-      this.#following?.flag(passage, this.#detector.offsetHz ?? 0, this.#track.open);
-    }
-    if (this.#following !== null) this.#added.followed.push(...this.#following.advance());
   }
 
   /** Each kind of warning once. */

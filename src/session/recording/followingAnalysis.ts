@@ -61,12 +61,10 @@ export class FollowingAnalysis {
 
   #advance(): void {
     const { series } = this.#stream;
-    const flags = this.#detector.advance();
-    this.#followSoundings(series.length - SIDE_BAND_DELAY);
-    for (const { passage } of flags) {
-      const { offsetHz } = this.#detector;
-      if (offsetHz !== null) this.#following.flag(passage, offsetHz, this.#track.open);
+    for (const { passage } of this.#detector.advance()) {
+      this.#following.flag(passage, this.#detector.offsetHz ?? 0, this.#track.open);
     }
+    this.#followSoundings(series.length - SIDE_BAND_DELAY);
     this.#places.push(...this.#following.advance());
   }
 

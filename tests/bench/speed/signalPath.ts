@@ -2,6 +2,7 @@ import FFT from 'fft.js';
 import Meyda from 'meyda';
 import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
 import type { SampleBlock } from '../../../src/capture/soundSource.ts';
+import { followingTools } from '../../../src/session/hearing/followingTools.ts';
 import { Listening } from '../../../src/session/hearing/listening.ts';
 import { collectorWork } from './collector.ts';
 import type { CollectorWork } from './collector.ts';
@@ -13,6 +14,7 @@ const BLOCK = 2048;
 const HOP = 1024;
 const SPECTRUM = 4096;
 const FORK_HZ = 512;
+const TUBE = { frequencyHz: FORK_HZ, ends: 'closed', diameterM: 0.035 } as const;
 const ROUNDS = 7;
 /** Listens in a round of the collector's, 100 s of sound, and rounds: the more, the likelier is one that nothing disturbed. */
 const LISTENS = 5;
@@ -56,7 +58,11 @@ function listen(blocks: readonly SampleBlock[]): void {
 }
 
 const newListening = (): Listening =>
-  new Listening({ sampleRateHz: SAMPLE_RATE_HZ, fork: { nominalHz: FORK_HZ, toleranceHz: 2.5 } });
+  new Listening({
+    sampleRateHz: SAMPLE_RATE_HZ,
+    fork: { nominalHz: FORK_HZ, toleranceHz: 2.5 },
+    ...followingTools(() => TUBE),
+  });
 
 function meydaFrames(samples: Float32Array): void {
   Meyda.bufferSize = HOP;
