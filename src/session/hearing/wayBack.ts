@@ -24,8 +24,12 @@ const HERE = 0.2;
 const STILL_HERE = 0.35;
 /** What is uncertain by more than this, half widths, isn't called here. */
 const SURE_ENOUGH = 0.3;
+/** An older place than this is one that was, s. */
+export const FRESH_S = 1;
 /** So long the last place is told while the fork sounds and nothing newer is known, s. */
 const HELD_S = 4;
+/** What is so far below the loudest place, dB, isn't the centre of a resonance that could be heard. */
+const MOST_BELOW_DB = 6;
 /** At the level's maximum, dB below it. */
 const AT_MAXIMUM_DB = 1;
 
@@ -35,7 +39,7 @@ export class WayBackTrack {
   #isHere = false;
   #guidance: Guidance | null = null;
   #latestS = 0;
-  /** From when on the place's age counts: a silent fork tells nothing, and the column waits. */
+  /** From when on the hold counts: while the fork is silent nothing new could be told. */
   #heldFromS = 0;
   /** When the fork fell silent, s; null while it sounds. */
   #silentSinceS: number | null = null;
@@ -62,9 +66,13 @@ export class WayBackTrack {
   get now(): WayBack {
     const place = this.#place;
     if (place === null) return this.#byLevel();
-    const ageS = Math.max(0, (this.#silentSinceS ?? this.#latestS) - this.#heldFromS);
-    if (ageS > HELD_S) return this.#guidance === null ? { kind: 'lost' } : this.#byLevel();
-    return this.#isHere ? { kind: 'here', by: 'centre' } : { kind: 'off', place, ageS };
+    const heldS = (this.#silentSinceS ?? this.#latestS) - this.#heldFromS;
+    if (heldS > HELD_S) return this.#guidance === null ? { kind: 'lost' } : this.#byLevel();
+    const ageS = Math.max(0, this.#latestS - place.timeS);
+    const isQuiet = this.#guidance !== null && -this.#guidance.belowBestDb > MOST_BELOW_DB;
+    return this.#isHere && !isQuiet && ageS < FRESH_S
+      ? { kind: 'here', by: 'centre' }
+      : { kind: 'off', place, ageS };
   }
 
   #take(place: FollowedPlace): void {

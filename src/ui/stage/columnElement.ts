@@ -163,7 +163,7 @@ export class ColumnElement extends PartElement {
         aria-valuetext=${columnLabels.reading(mouthM + this.goalM)}
         min=${shortestM * 100}
         max=${longestM * 100}
-        step="0.1"
+        step="0.02"
         .value=${live(String(this.goalM * 100))}
         .style=${`left:${left}px;width:${width}px;top:${geometry.ruleBottomPx - 2}px`}
         @input=${this.onSlide}

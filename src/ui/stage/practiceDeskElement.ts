@@ -17,6 +17,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import './loupeElement.ts';
 
 const STEP_M = 0.001;
+const FINE_STEP_M = 0.0002;
 
 const ROOMS = ['quiet', 'talk', 'full class'] as const;
 
@@ -173,9 +174,11 @@ export class PracticeDeskElement extends PartElement {
           <button @click=${this.damp}>${practiceWords.damp}</button>
         </div>
         <div class="fine">
-          ${this.stepButton(-STEP_M, practiceWords.shorter, '‹')}
+          ${this.stepButton(-STEP_M, practiceWords.shorter, '«')}
+          ${this.stepButton(-FINE_STEP_M, practiceWords.shorterFine, '‹')}
           <bench-loupe .readingM=${this.lengthM + experiment.rule.zeroOffsetM}></bench-loupe>
-          ${this.stepButton(STEP_M, practiceWords.longer, '›')}
+          ${this.stepButton(FINE_STEP_M, practiceWords.longerFine, '›')}
+          ${this.stepButton(STEP_M, practiceWords.longer, '»')}
         </div>
         <label class="room"
           >${practiceWords.room}

@@ -1,8 +1,7 @@
 import { wayBackWords } from '../../words/page/stage.ts';
+import { FRESH_S } from '../../session/hearing/wayBack.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
 
-/** From this age on a place isn't spoken any more, s. */
-const FRESH_S = 1;
 const CLOSE_DB = 5;
 
 /**

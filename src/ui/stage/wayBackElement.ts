@@ -1,6 +1,7 @@
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { wayBackWords } from '../../words/page/stage.ts';
+import { FRESH_S } from '../../session/hearing/wayBack.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -9,8 +10,6 @@ import { ticksOf, wayBackX } from './wayBackScale.ts';
 
 const WIDEST_DB = 18;
 const SPOKEN_EVERY_MS = 1000;
-/** An older place than this is drawn as one that was, s. */
-const FRESH_S = 1;
 
 /** The way back to the resonance: its centre in the middle of a piece of rule, and on it the column's end as it is now. */
 @customElement('bench-way-back')

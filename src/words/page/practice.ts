@@ -8,6 +8,8 @@ export const practiceWords = {
   damp: 'Damp it',
   shorter: 'One millimetre shorter',
   longer: 'One millimetre longer',
+  shorterFine: 'A fifth of a millimetre shorter',
+  longerFine: 'A fifth of a millimetre longer',
   rule: 'The rule close up at the piston',
   room: 'Room',
   rooms: { quiet: 'quiet', talk: 'some talk', 'full class': 'full class' },

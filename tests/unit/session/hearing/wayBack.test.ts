@@ -38,6 +38,22 @@ describe('the way back', () => {
     expect(heard(told(1, 0.1), told(1.1, -0.4)).now.kind).toBe('off');
   });
 
+  it('isn’t here where the level is far below that of the loudest place', () => {
+    const track = heard(told(1, 0.1));
+    track.add(update(null, 1.1, { belowBestDb: -6.1, bestTimeS: 0.5, isMetFromBothSides: false }), true);
+    expect(track.now.kind).toBe('off');
+    track.add(update(null, 1.2, { belowBestDb: -5.9, bestTimeS: 0.5, isMetFromBothSides: false }), true);
+    expect(track.now.kind).toBe('here');
+  });
+
+  it('is here only as long as the sound says so', () => {
+    const track = heard(told(1, 0.1));
+    track.add(update(null, 1.2), false);
+    expect(track.now.kind).toBe('here');
+    track.add(update(null, 3), false);
+    expect(track.now).toMatchObject({ kind: 'off', ageS: 2 });
+  });
+
   it('isn’t here where it may as well be elsewhere', () => {
     expect(heard(told(1, 0.1, 0.4)).now.kind).toBe('off');
   });
@@ -57,7 +73,7 @@ describe('the way back', () => {
     const track = heard(told(1, 1.7));
     track.add(update(null, 1.2), false);
     track.add(update(null, 30), false);
-    expect(track.now).toMatchObject({ kind: 'off', place: { halfWidths: 1.7 } });
+    expect(track.now).toMatchObject({ kind: 'off', ageS: 29, place: { halfWidths: 1.7 } });
     track.add(update(untold(31), 31), true);
     expect(track.now).toMatchObject({ kind: 'off', place: { halfWidths: 1.7 } });
     track.add(update(untold(36), 36), true);
