@@ -25,14 +25,16 @@ const SLOWEST_MPS = 330;
 /** The shortest column of the practice tube, m; half of the travel where that is less. */
 const SHORTEST_M = 0.02;
 
-/** After so many of its decay times (17 dB) a fork is too faint for a room with people in it. */
-const FRESH_DECAYS = 2;
+/** In a full class a slide must be slower to be heard: of 18 passages 15 at 3 cm/s, 9 at 5 cm/s, struck every 6 s. */
+const LOUD_ROOM_SHARE = 0.6;
+/** After so many of its decay times a fork is too faint for the room (measured on the practice column). */
+const FRESH_DECAYS: Readonly<Record<RoomNoise, number>> = { quiet: 2, talk: 1, 'full class': 0.5 };
 
 /** What the student's hands have done, as far as the guide goes by it. */
 export interface PracticeDeeds {
   /** This fork was struck. */
   readonly isStruck: boolean;
-  /** It has neither been damped nor died away since. */
+  /** It has neither been damped nor become too faint for the room since. */
   readonly isForkFresh: boolean;
   /** How many resonances the tube has with this fork. */
   readonly resonances: number;
@@ -55,7 +57,7 @@ export class PracticeRun {
     const apparatus = apparatusOf(experiment);
     const lengthM = Math.min(USUAL_PRACTICE.lengthM, apparatus.longestM);
     this.column = new PracticeColumn({ ...apparatus, lengthM }, seed);
-    this.column.setSlideSpeed(slideSpeedMps(apparatus.stampedHz));
+    this.setSlideSpeed();
     this.resonances = practiceResonances(this.column);
   }
 
@@ -70,7 +72,7 @@ export class PracticeRun {
       wanted.diameterM === apparatus.diameterM;
     if (isSame) return;
     this.column.change(wanted);
-    this.column.setSlideSpeed(slideSpeedMps(wanted.stampedHz));
+    this.setSlideSpeed();
     this.resonances = practiceResonances(this.column);
     this.struckAtS = null;
     this.hasReachedEnd = false;
@@ -107,7 +109,8 @@ export class PracticeRun {
   private get isForkFresh(): boolean {
     const { column, struckAtS } = this;
     if (struckAtS === null || !column.forkIsSounding) return false;
-    return column.timeS - struckAtS < FRESH_DECAYS * column.apparatus.decayTimeS;
+    const { noise, decayTimeS } = column.apparatus;
+    return column.timeS - struckAtS < FRESH_DECAYS[noise] * decayTimeS;
   }
 
   get readings(): PracticeReadings {
@@ -133,6 +136,13 @@ export class PracticeRun {
 
   setNoise(noise: RoomNoise): void {
     this.column.setNoise(noise);
+    this.setSlideSpeed();
+  }
+
+  private setSlideSpeed(): void {
+    const { stampedHz, noise } = this.column.apparatus;
+    const share = noise === 'full class' ? LOUD_ROOM_SHARE : 1;
+    this.column.setSlideSpeed(share * slideSpeedMps(stampedHz));
   }
 }
 

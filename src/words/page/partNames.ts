@@ -8,6 +8,7 @@ const PART_NAMES: Readonly<Record<string, string>> = {
   'bench-capture-state': 'the state of the microphone',
   'bench-check': 'the checks',
   'bench-check-length': 'the check of a length',
+  'bench-circle': 'the circle of a resonance',
   'bench-class': 'the class',
   'bench-column': 'the picture of the column',
   'bench-compare': 'the comparison',
