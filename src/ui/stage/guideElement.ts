@@ -110,9 +110,7 @@ export class GuideElement extends PartElement {
       <div class="step">
         <p>
           <span class="count">${guideWords.count(done, all)}</span>
-          <span class="now" role="status"
-            >${says === null ? guideWords.done : guideWords.says[says]}</span
-          >
+          <span class="now" role="status">${says === null ? guideWords.done : guideWords.says[says]}</span>
         </p>
         ${
           solution === null || experiment.lesson?.hideTruth === true

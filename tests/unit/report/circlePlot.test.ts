@@ -29,7 +29,9 @@ describe('circlePlot', () => {
   it.each([false, true])('draws a circle as one, small: %s', (isSmall) => {
     const svg = circlePicture(share, 'Mark 1').svg(PRINT_PALETTE, isSmall);
     const path = /<path d="(M[^"]*)" fill="none" stroke="#a3440a"/.exec(svg)?.[1] ?? '';
-    const points = [...path.matchAll(/([\d.]+) ([\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+    const points = [...path.matchAll(/([\d.]+) ([\d.]+)/g)].map(
+      ([, x, y]) => [Number(x), Number(y)] as const,
+    );
     expect(points.length).toBeGreaterThan(100);
     const at = (pick: (xy: readonly [number, number]) => number) => points.map(pick);
     const middle = (values: number[]) => (Math.min(...values) + Math.max(...values)) / 2;

@@ -28,7 +28,11 @@ describe('resonanceCircles', () => {
     expect(Math.abs((widths[0] ?? NaN) - 0.0014)).toBeLessThan(1e-4);
     expect(Math.abs((widths[1] ?? NaN) - 0.0041)).toBeLessThan(1e-4);
     expect(widths[2]).toBeNull();
-    expect(resonanceCircles(experiment, null).map(({ halfWidthM }) => halfWidthM)).toEqual([null, null, null]);
+    expect(resonanceCircles(experiment, null).map(({ halfWidthM }) => halfWidthM)).toEqual([
+      null,
+      null,
+      null,
+    ]);
   });
 
   it('have none where no theory reaches the tube', () => {
