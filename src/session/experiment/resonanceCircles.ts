@@ -1,4 +1,5 @@
 import type { Mark } from '../../marks/mark.ts';
+import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
 import type { Complex } from '../../numeric/complex.ts';
@@ -15,14 +16,22 @@ export interface ResonanceCircle {
   readonly halfWidthM: number | null;
 }
 
-/** The circles of the present place's marks, oldest first. @param solution  of that place; its orders count where none was set */
+/**
+ * The circles of the present place's marks, oldest first; of a mark with repeats the newest one that was heard. What the
+ * user left out may be no resonance at all.
+ * @param solution  of that place; its orders count where none was set
+ */
 export function resonanceCircles(
   experiment: Experiment,
   solution: Solution | null,
 ): readonly ResonanceCircle[] {
-  return experiment.marks.flatMap((mark): ResonanceCircle[] => {
-    const centre = mark.evidence?.centre ?? null;
-    if (centre === null || mark.placeId !== experiment.present.placeId) return [];
+  const { marks, present } = experiment;
+  const index = new MarkIndex(marks);
+  return index.own.flatMap((mark): ResonanceCircle[] => {
+    if (mark.excluded || mark.placeId !== present.placeId) return [];
+    const heard = [mark, ...index.repeatsOf(mark)].flatMap(({ evidence }) => evidence?.centre ?? []);
+    const centre = heard.at(-1);
+    if (centre === undefined) return [];
     const order = mark.order ?? solution?.marks.find(({ key }) => key === mark.id)?.order ?? null;
     return [
       {

@@ -20,6 +20,19 @@ describe('resonanceCircles', () => {
     expect(circles[0].share).toEqual({ re: 0.75, im: 1.3 });
   });
 
+  it('are one for a mark and its repeats, and none of a mark that was left out', () => {
+    const again = { ...evidence, centre: { ...centre, shareRe: 0.9 } };
+    const circles = resonanceCircles(
+      exampleExperiment([
+        exampleMark('a', { evidence }),
+        exampleMark('out', { evidence, excluded: true }),
+        exampleMark('a again', { evidence: again, repeatOf: 'a' }),
+      ]),
+      null,
+    );
+    expect(circles).toMatchObject([{ key: 'a', share: { re: 0.9, im: 1.3 } }]);
+  });
+
   // Half widths of a closed tube of 35 mm at 512 Hz by walls and radiation (an independent computation after Fletcher &
   // Rossing 1998, ch. 8, rounded to 0.1 mm): 1.4 mm at the first resonance, 4.1 mm at the third.
   it('have a half width where fork, ends, tube and order are known', () => {
