@@ -1,4 +1,4 @@
-import type { PracticeReading, PracticeVerdict } from '../session/hearing/practiceResonances.ts';
+import type { PracticeReading, PracticeVerdict } from '../session/hearing/practiceVerdict.ts';
 import type { Solution } from '../solver/solution.ts';
 import type { NameMark } from './markNames.ts';
 import { fixed, signed } from './numbers.ts';

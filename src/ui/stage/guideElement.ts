@@ -1,12 +1,8 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guideWords } from '../../words/page/practice.ts';
-import { markNames } from '../../words/markNames.ts';
-import { readingWords, truthWords, whyLoudestWords } from '../../words/practiceTruth.ts';
-import { practiceReadings } from '../../session/hearing/practiceResonances.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
-import type { Solution } from '../../solver/solution.ts';
 import { presentSolution } from '../../session/experiment/turnRound.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -34,13 +30,6 @@ export class GuideElement extends PartElement {
       }
       .step button {
         flex: none;
-      }
-      .truth {
-        padding-block-end: var(--gap-2);
-      }
-      .truth ul {
-        margin: 0;
-        padding-inline-start: 1.25rem;
       }
       @media (max-width: 1180px) {
         .step {
@@ -98,7 +87,9 @@ export class GuideElement extends PartElement {
     return { done, all: steps.length, says: guideSays(steps, deeds, isListening) };
   }
 
-  private onTruth(): void {
+  private async onTruth(): Promise<void> {
+    // What compares comes with the first wish to see it.
+    await import('./truthElement.ts');
     this.isTruthShown = !this.isTruthShown;
   }
 
@@ -122,27 +113,10 @@ export class GuideElement extends PartElement {
       </div>
       ${
         this.isTruthShown && solution !== null && experiment.lesson?.hideTruth !== true
-          ? this.truth(solution)
+          ? html`<bench-truth .session=${this.session} .practice=${this.practice}></bench-truth>`
           : nothing
       }
     </section>`;
-  }
-
-  private truth(solution: Solution) {
-    const { experiment } = this.session;
-    const readings = practiceReadings(experiment, this.practice.resonances);
-    const nameMark = markNames(experiment);
-    return html`<div class="truth stack">
-      <p>${truthWords(this.practice.column, solution)}</p>
-      ${
-        readings.length === 0
-          ? nothing
-          : html`<ul>
-                ${readings.map((reading) => html`<li>${readingWords(reading, nameMark)}</li>`)}
-              </ul>
-              <p>${whyLoudestWords}</p>`
-      }
-    </div>`;
   }
 }
 

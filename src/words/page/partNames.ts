@@ -48,6 +48,7 @@ const PART_NAMES: Readonly<Record<string, string>> = {
   'bench-stage': 'column and level',
   'bench-stored': 'what is stored on this device',
   'bench-strip': 'the strip of the last minute',
+  'bench-truth': 'the truth of the practice column',
   'bench-sweep': 'the sweep',
   'bench-tables': 'the tables',
   'bench-tone': 'the played tone',

@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { PracticeRun } from '../../../src/session/hearing/practiceRun.ts';
 import { GuideElement } from '../../../src/ui/stage/guideElement.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
@@ -21,15 +21,17 @@ describe('the truth of the practice column', () => {
     document.body.append(element);
     await element.updateComplete;
     element.shadowRoot?.querySelector('button')?.click();
-    await element.updateComplete;
-    const items = [...(element.shadowRoot?.querySelectorAll('li') ?? [])].map(
-      (item) => item.textContent ?? '',
-    );
+    const truth = await vi.waitFor(() => {
+      const shown = element.shadowRoot?.querySelector('bench-truth')?.shadowRoot ?? null;
+      if (shown === null || shown.querySelector('li') === null) throw new Error('not there yet');
+      return shown;
+    });
+    const items = [...truth.querySelectorAll('li')].map((item) => item.textContent ?? '');
     expect(items).toHaveLength(2);
     for (const [i, item] of items.entries()) {
       expect(item).toContain(`Mark ${i + 1}: you typed`);
       expect(item).toContain('read well, at the loudest place');
     }
-    expect(element.shadowRoot?.textContent).toContain('The loudest place lies beside the resonance because');
+    expect(truth.textContent).toContain('The loudest place lies beside the resonance because');
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { PracticeColumn } from '../../../../src/capture/practice/practiceColumn.ts';
-import { practiceReadings, practiceResonances } from '../../../../src/session/hearing/practiceResonances.ts';
+import { practiceResonances } from '../../../../src/session/hearing/practiceResonances.ts';
+import { practiceReadings } from '../../../../src/session/hearing/practiceVerdict.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../../notebook/exampleExperiment.ts';
 
 /** Level of the simulated steady sound over the direct sound alone. */
