@@ -180,11 +180,11 @@ describe('hands on the bench', () => {
     const { page } = bench;
     await page.getByText('Press Listen and wait a moment.').waitFor();
     await page.getByRole('button', { name: 'Note these readings' }).click();
-    await page.getByText('Guide, 1 of 6: Press Listen and wait a moment.').waitFor();
+    await page.getByText('Guide, 1 of 7: Press Listen and wait a moment.').waitFor();
     // Done is done: the offer goes at once.
     await page.getByRole('button', { name: 'Note these readings' }).waitFor({ state: 'detached' });
     await bench.listen();
-    await page.getByText('Guide, 2 of 6: Strike the fork.').waitFor();
+    await page.getByText('Guide, 2 of 7: Strike the fork.').waitFor();
   });
 
   it('practice takes the tube as it was noted, and its readings leave the experiment’s own as they are', async () => {

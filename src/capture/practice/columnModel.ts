@@ -61,6 +61,11 @@ export class ColumnModel {
     return this.makeup.ends === 'open' ? divide(sinh, cosh) : divide(cosh, sinh);
   }
 
+  /** How far from a resonance the mouth's power has fallen to half, m. @param lengthM  of the resonance, > 0 */
+  halfWidthM(lengthM: number): number {
+    return (this.attenuationNpPerM * lengthM + this.radiationNp) / this.waveNumber;
+  }
+
   /** Lengths of all resonances from 0 to `longestM`, shortest first, m. */
   resonantLengthsM(longestM: number): number[] {
     const lengths: number[] = [];

@@ -131,6 +131,11 @@ export class PracticeColumn {
     return this.model.resonantLengthsM(this.settings.longestM);
   }
 
+  /** Half of the width at half power of a resonance, m. @param lengthM  where it is */
+  halfWidthM(lengthM: number): number {
+    return this.model.halfWidthM(lengthM);
+  }
+
   /**
    * Sound at the microphone, once steady, over that of the fork alone: what the level and the phase do as the
    * length changes.

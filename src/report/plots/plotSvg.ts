@@ -28,6 +28,12 @@ const SMALL: PlotSize = { widthPx: 400, heightPx: 300, xTicks: 4, titlePx: 10, t
 /** Up to so many points each is drawn, wherever it lies. */
 const MOST_POINTS = 500;
 
+/** Width over height of the area in which a plot's values lie. */
+export function plotAspect(isSmall: boolean): number {
+  const { widthPx, heightPx } = isSmall ? SMALL : LARGE;
+  return (widthPx - LEFT - RIGHT) / (heightPx - TOP - BOTTOM);
+}
+
 interface Scale {
   readonly low: number;
   readonly high: number;

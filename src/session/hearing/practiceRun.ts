@@ -4,6 +4,8 @@ import type { PracticeSettings } from '../../capture/practice/practiceSettings.t
 import type { RoomNoise } from '../../capture/practice/roomScene.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { PracticeReadings } from './practiceReadings.ts';
+import { isReadThere, practiceResonances } from './practiceResonances.ts';
+import type { PracticeResonance } from './practiceResonances.ts';
 
 /** How fast the practice hand follows the handle, m/s: a careful slide. */
 export const PRACTICE_SLIDE_MPS = 0.05;
@@ -23,15 +25,40 @@ const SLOWEST_MPS = 330;
 /** The shortest column of the practice tube, m; half of the travel where that is less. */
 const SHORTEST_M = 0.02;
 
+/** In a full class a slide must be slower to be heard: of 18 passages 15 at 3 cm/s, 9 at 5 cm/s, struck every 6 s. */
+const LOUD_ROOM_SHARE = 0.6;
+/** After so many of its decay times a fork is too faint for the room (measured on the practice column). */
+const FRESH_DECAYS: Readonly<Record<RoomNoise, number>> = { quiet: 2, talk: 1, 'full class': 0.5 };
+
+/** What the student's hands have done, as far as the guide goes by it. */
+export interface PracticeDeeds {
+  /** This fork was struck. */
+  readonly isStruck: boolean;
+  /** It has neither been damped nor become too faint for the room since. */
+  readonly isForkFresh: boolean;
+  /** How many resonances the tube has with this fork. */
+  readonly resonances: number;
+  /** The column grew past the last of them while the fork sounded, and has come to rest since. */
+  readonly hasPassedAll: boolean;
+  /** It rests at one of them, or at its loudest place. */
+  readonly isAtResonance: boolean;
+}
+
 /** The practice column with the apparatus of the open experiment: its fork, its tube. The air is practice's own. */
 export class PracticeRun {
   readonly column: PracticeColumn;
+  /** Where this column resonates with this fork, and where it is loudest, shortest first. */
+  resonances: readonly PracticeResonance[];
+  private struckAtS: number | null = null;
+  private hasReachedEnd = false;
+  private hasPassedAll = false;
 
   constructor(experiment: Experiment, seed: number) {
     const apparatus = apparatusOf(experiment);
     const lengthM = Math.min(USUAL_PRACTICE.lengthM, apparatus.longestM);
     this.column = new PracticeColumn({ ...apparatus, lengthM }, seed);
-    this.column.setSlideSpeed(slideSpeedMps(apparatus.stampedHz));
+    this.setSlideSpeed();
+    this.resonances = practiceResonances(this.column);
   }
 
   /** Takes over fork and tube from the experiment where they changed. */
@@ -45,7 +72,45 @@ export class PracticeRun {
       wanted.diameterM === apparatus.diameterM;
     if (isSame) return;
     this.column.change(wanted);
-    this.column.setSlideSpeed(slideSpeedMps(wanted.stampedHz));
+    this.setSlideSpeed();
+    this.resonances = practiceResonances(this.column);
+    this.struckAtS = null;
+    this.hasReachedEnd = false;
+    this.hasPassedAll = false;
+  }
+
+  strike(): void {
+    this.column.strike();
+    this.struckAtS = this.column.timeS;
+  }
+
+  /** Takes note of where the column is; to be called while sound is made. */
+  observe(): void {
+    const { column } = this;
+    const last = this.resonances.at(-1);
+    if (last === undefined) return;
+    // The last one may lie too near to the tube's end to be left behind.
+    const endM = Math.min(last.lengthM + last.halfWidthM, column.apparatus.longestM);
+    if (this.isForkFresh && column.lengthM >= endM) this.hasReachedEnd = true;
+    if (this.hasReachedEnd && !column.isSliding) this.hasPassedAll = true;
+  }
+
+  get deeds(): PracticeDeeds {
+    const { column, resonances, hasPassedAll, isForkFresh } = this;
+    return {
+      isStruck: this.struckAtS !== null,
+      isForkFresh,
+      resonances: resonances.length,
+      hasPassedAll,
+      isAtResonance: !column.isSliding && resonances.some((one) => isReadThere(one, column.lengthM)),
+    };
+  }
+
+  private get isForkFresh(): boolean {
+    const { column, struckAtS } = this;
+    if (struckAtS === null || !column.forkIsSounding) return false;
+    const { noise, decayTimeS } = column.apparatus;
+    return column.timeS - struckAtS < FRESH_DECAYS[noise] * decayTimeS;
   }
 
   get readings(): PracticeReadings {
@@ -71,6 +136,13 @@ export class PracticeRun {
 
   setNoise(noise: RoomNoise): void {
     this.column.setNoise(noise);
+    this.setSlideSpeed();
+  }
+
+  private setSlideSpeed(): void {
+    const { stampedHz, noise } = this.column.apparatus;
+    const share = noise === 'full class' ? LOUD_ROOM_SHARE : 1;
+    this.column.setSlideSpeed(share * slideSpeedMps(stampedHz));
   }
 }
 

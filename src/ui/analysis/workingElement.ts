@@ -12,6 +12,7 @@ import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import './circleElement.ts';
 import './fitPictureElement.ts';
 import './nextElement.ts';
 
@@ -45,18 +46,25 @@ export class WorkingElement extends PartElement {
     const { outcome, experiment } = this.session;
     const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
     if (solution === undefined || solution.speedMps === null) {
-      return html`<section class="sheet stack" aria-label=${workingWords.heading}>
-        <h2>${workingWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
-        <p class="lead">${workingWords.empty}</p>
-        ${this.faults(solution).map((message) => html`<p class="caution">${message}</p>`)}
-      </section>`;
+      return html`<div class="cards">
+        <section class="sheet stack" aria-label=${workingWords.heading}>
+          <h2>${workingWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
+          <p class="lead">${workingWords.empty}</p>
+          ${this.faults(solution).map((message) => html`<p class="caution">${message}</p>`)}
+        </section>
+        ${this.circle()}
+      </div>`;
     }
     return html`<div class="cards">
       ${this.steps(solution)}
       <bench-fit-picture class="sheet" .session=${this.session}></bench-fit-picture>
-      ${this.budget(solution)}
+      ${this.budget(solution)} ${this.circle()}
       <bench-next class="sheet" .session=${this.session}></bench-next>
     </div>`;
+  }
+
+  private circle() {
+    return html`<bench-circle class="sheet" .session=${this.session}></bench-circle>`;
   }
 
   /** Why there is no result though there are marks. */

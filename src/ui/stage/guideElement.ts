@@ -1,14 +1,13 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guideWords } from '../../words/page/practice.ts';
-import { truthWords } from '../../words/practiceTruth.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
 import { presentSolution } from '../../session/experiment/turnRound.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { guideSteps } from './guideSteps.ts';
+import { guideSays, guideSteps } from './guideSteps.ts';
 
 /** Leads a first visitor from the door to a speed of sound, and at the end shows the truth. */
 @customElement('bench-guide')
@@ -31,9 +30,6 @@ export class GuideElement extends PartElement {
       }
       .step button {
         flex: none;
-      }
-      .truth {
-        padding-block-end: var(--gap-2);
       }
       @media (max-width: 1180px) {
         .step {
@@ -74,34 +70,38 @@ export class GuideElement extends PartElement {
   );
 
   private onChange(): void {
-    const { experiment } = this.session;
-    const { trace, isListening } = this.session.hearing;
-    const next = guideSteps(experiment, trace, isListening, this.practice.readings)
-      .map((step) => step.isDone)
-      .join();
+    this.practice.observe();
+    const { done, says } = this.guide();
+    const next = `${done} ${says}`;
     // Whatever changes in the notebook may change the truth's comparison; the trace alone rarely changes a step.
-    if (next !== this.shown || !isListening) this.requestUpdate();
+    if (next !== this.shown || !this.session.hearing.isListening) this.requestUpdate();
     this.shown = next;
   }
 
-  private onTruth(): void {
+  private guide() {
+    const { experiment } = this.session;
+    const { isListening } = this.session.hearing;
+    const { deeds, readings } = this.practice;
+    const steps = guideSteps(experiment, deeds, isListening, readings);
+    const done = steps.filter((step) => step.isDone).length;
+    return { done, all: steps.length, says: guideSays(steps, deeds, isListening) };
+  }
+
+  private async onTruth(): Promise<void> {
+    // What compares comes with the first wish to see it.
+    await import('./truthElement.ts');
     this.isTruthShown = !this.isTruthShown;
   }
 
   override render() {
     const { experiment, outcomeIfAny: outcome } = this.session;
-    const { trace, isListening } = this.session.hearing;
-    const steps = guideSteps(experiment, trace, isListening, this.practice.readings);
-    const done = steps.filter((step) => step.isDone).length;
-    const next = steps.find((step) => !step.isDone);
+    const { done, all, says } = this.guide();
     const solution = presentSolution(experiment, outcome);
     return html`<section aria-label=${guideWords.heading}>
       <div class="step">
         <p>
-          <span class="count">${guideWords.count(done, steps.length)}</span>
-          <span class="now" role="status"
-            >${next === undefined ? guideWords.done : guideWords.steps[next.id]}</span
-          >
+          <span class="count">${guideWords.count(done, all)}</span>
+          <span class="now" role="status">${says === null ? guideWords.done : guideWords.says[says]}</span>
         </p>
         ${
           solution === null || experiment.lesson?.hideTruth === true
@@ -113,7 +113,7 @@ export class GuideElement extends PartElement {
       </div>
       ${
         this.isTruthShown && solution !== null && experiment.lesson?.hideTruth !== true
-          ? html`<p class="truth">${truthWords(this.practice.column, solution)}</p>`
+          ? html`<bench-truth .session=${this.session} .practice=${this.practice}></bench-truth>`
           : nothing
       }
     </section>`;

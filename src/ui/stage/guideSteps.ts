@@ -1,53 +1,63 @@
 import type { Experiment } from '../../notebook/experiment.ts';
-import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
+import { waitingMarks } from '../../notebook/markList.ts';
 import { areReadingsNoted } from '../../session/hearing/practiceReadings.ts';
 import type { PracticeReadings } from '../../session/hearing/practiceReadings.ts';
+import type { PracticeDeeds } from '../../session/hearing/practiceRun.ts';
 
 export interface GuideStep {
-  readonly id: 'listen' | 'strike' | 'slide' | 'back' | 'read' | 'second';
+  readonly id: 'listen' | 'strike' | 'slide' | 'back' | 'type' | 'rest' | 'read';
   readonly isDone: boolean;
 }
 
+/** What the guide says: the step that comes next, or what stands in its way. */
+export type GuideSays = GuideStep['id'] | 'slideAgain' | 'faintSliding' | 'faint';
+
+/** End correction and speed need two resonances. */
+const WANTED = 2;
+
 /**
- * The way from the door to a speed of sound on the practice column, step by step. What is done follows from the
- * experiment itself, so steps may be taken in any order.
+ * The fastest way from the door to a speed of sound on the practice column: one slide past all resonances, then back to
+ * each and its length typed. What is done follows from what the student's hands did and from the experiment, never from
+ * a noise in the room; steps may be taken in any order.
  */
 export function guideSteps(
   experiment: Experiment,
-  trace: RecentLevels,
+  deeds: PracticeDeeds,
   isListening: boolean,
   readings: PracticeReadings,
 ): readonly GuideStep[] {
-  const heard = trace.soundings.length > 0;
   const marks = experiment.marks.filter((mark) => !mark.excluded);
+  const isWaiting = waitingMarks(experiment).some((mark) => !mark.excluded);
   const lengths = marks.flatMap((mark) => (mark.lengthM === null ? [] : [mark.lengthM]));
-  const spreadM = lengths.length === 0 ? 0 : Math.max(...lengths) - Math.min(...lengths);
+  const isOne = lengths.length > 0;
+  const spreadM = isOne ? Math.max(...lengths) - Math.min(...lengths) : 0;
   const fork = experiment.forks.find((candidate) => candidate.id === experiment.present.forkId);
-  const isTwo = spreadM > leastStepM(fork?.nominalHz ?? 512);
+  const isEnough = deeds.resonances < WANTED ? isOne : spreadM > leastStepM(fork?.nominalHz ?? 512);
   return [
-    {
-      id: 'listen',
-      isDone: isListening || heard || marks.length > 0,
-    },
-    { id: 'strike', isDone: heard || marks.length > 0 },
-    {
-      id: 'slide',
-      isDone: marks.length > 0,
-    },
-    {
-      id: 'back',
-      isDone: lengths.length > 0,
-    },
-    {
-      id: 'read',
-      isDone: areReadingsNoted(experiment, readings),
-    },
-    {
-      id: 'second',
-      isDone: isTwo,
-    },
+    { id: 'listen', isDone: isListening || deeds.isStruck || marks.length > 0 },
+    { id: 'strike', isDone: deeds.isStruck || marks.length > 0 },
+    { id: 'slide', isDone: isOne || (deeds.hasPassedAll && marks.length >= wanted(deeds)) },
+    { id: 'back', isDone: isOne || (marks.length > 0 && deeds.isAtResonance) },
+    { id: 'type', isDone: isOne },
+    { id: 'rest', isDone: isEnough && !isWaiting },
+    { id: 'read', isDone: areReadingsNoted(experiment, readings) },
   ];
 }
+
+/** What to say now; null once all is done. */
+export function guideSays(
+  steps: readonly GuideStep[],
+  deeds: PracticeDeeds,
+  isListening: boolean,
+): GuideSays | null {
+  const next = steps.find((step) => !step.isDone)?.id ?? null;
+  const needsFork = next === 'slide' || next === 'back' || next === 'rest';
+  if (next === 'slide' && deeds.hasPassedAll) return 'slideAgain';
+  if (!needsFork || !isListening || deeds.isForkFresh) return next;
+  return next === 'slide' ? 'faintSliding' : 'faint';
+}
+
+const wanted = ({ resonances }: PracticeDeeds): number => Math.max(1, Math.min(WANTED, resonances));
 
 /** Two different resonances are at least this far apart: more than half of half a wavelength, m. */
 function leastStepM(forkHz: number): number {

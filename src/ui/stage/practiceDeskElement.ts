@@ -103,7 +103,7 @@ export class PracticeDeskElement extends PartElement {
     if (!this.session.hearing.isListening) {
       this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
     }
-    this.practice.column.strike();
+    this.practice.strike();
     this.look();
   }
 

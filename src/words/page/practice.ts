@@ -37,13 +37,18 @@ export const practiceWords = {
 export const guideWords = {
   heading: 'Guide',
   count: (done: number, all: number) => `Guide, ${done} of ${all}:`,
-  steps: {
+  /** Short enough for two lines on a telephone. */
+  says: {
     listen: 'Press Listen and wait a moment.',
     strike: 'Strike the fork.',
-    slide: 'Drag the handle slowly to the right until the page flashes: the column answered.',
-    back: 'Go back until the dot lies in the ring (strike again if it fades), read the round window, type the length below.',
-    read: 'Read the instruments beside the fork’s buttons: press “Note these readings”.',
-    second: 'Slide on, about half a wavelength further, to the second resonance; read and type that one too.',
+    slide: 'Drag the handle slowly and steadily to the far end: each flash is a mark.',
+    slideAgain: 'Too few answered: strike again and slide past them once more, slower.',
+    back: 'Go back to a mark: the picture says which way and how far. Stop at “Here”.',
+    type: 'Read the round window and type that length below.',
+    rest: 'Go back to the next mark the same way; read and type it, too.',
+    read: 'Press “Note these readings” beside the fork’s buttons.',
+    faintSliding: 'The fork is faint: strike it again and slide on.',
+    faint: 'The fork is faint: strike it again. The way back stays.',
   },
   done: 'Done: the speed stands above. More marks make it more certain.',
   showTruth: 'Show the truth',

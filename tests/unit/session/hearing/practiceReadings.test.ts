@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import type { MarkEvidence } from '../../../../src/marks/mark.ts';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
 import { PracticeRun } from '../../../../src/session/hearing/practiceRun.ts';
-import { RecentLevels } from '../../../../src/session/hearing/recentLevels.ts';
 import { solveExperiment } from '../../../../src/session/experiment/solveExperiment.ts';
 import {
   areReadingsNoted,
@@ -16,7 +15,7 @@ import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../../notebook
 
 const heard = (source: MarkEvidence['source']): MarkEvidence => ({ ...EXAMPLE_EVIDENCE, source });
 const fresh = exampleExperiment();
-const { readings } = new PracticeRun(fresh, 1);
+const { readings, deeds } = new PracticeRun(fresh, 1);
 const note = (experiment: Experiment): Experiment => noteReadings(experiment, readings, 'practice-place');
 
 /** An experiment of a real column 32 mm wide at 24 °C. */
@@ -95,7 +94,7 @@ describe('the practice column', () => {
 
 describe('the guide’s step of the instruments', () => {
   const isRead = (experiment: Experiment): boolean | undefined =>
-    guideSteps(experiment, new RecentLevels(), false, readings).find(({ id }) => id === 'read')?.isDone;
+    guideSteps(experiment, deeds, false, readings).find(({ id }) => id === 'read')?.isDone;
 
   it('is done when the place has practice’s air, not when it has any other', () => {
     expect([isRead(fresh), isRead(note(fresh)), isRead(real), isRead(note(real))]).toEqual([
