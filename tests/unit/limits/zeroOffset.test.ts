@@ -145,6 +145,8 @@ describe('a mark of a recording', () => {
       },
       amend: () => undefined,
       onMark: () => undefined,
+      doubts: () => [],
+      nearHere: () => null,
       reasonOf: () => '',
       tell: () => undefined,
     });
