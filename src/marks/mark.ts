@@ -44,7 +44,17 @@ export interface MarkEvidence {
   readonly trace: LevelStretch | null;
   /** When the length was right, and how the column answered; null or absent where it couldn't be told. */
   readonly centre?: ResonanceCentre | null;
+  /** What spoke against the sound when it was flagged; absent where nothing did. */
+  readonly doubt?: readonly MarkDoubt[];
 }
+
+/**
+ * Why a mark's level may be wrong: a step of the browser's processing was on, the gain check had failed, the sound
+ * itself looked processed. `suppressed`: the tone was gated away within the passage, and the mark was let in by hand.
+ */
+export type MarkDoubt = (typeof MARK_DOUBTS)[number];
+
+export const MARK_DOUBTS = ['processing-on', 'gain-check-failed', 'sounds-processed', 'suppressed'] as const;
 
 /** The moment in which a sliding column had the resonant length: the level peaks later, and beside it. */
 export interface ResonanceCentre {

@@ -111,12 +111,23 @@ export function likelyRepeated(
   mark: Mark,
   index: MarkIndex = new MarkIndex(marks),
 ): Mark | null {
-  const { forkId, ends, placeId } = mark;
-  const isSame = (other: Mark): boolean =>
-    other.forkId === forkId && other.ends === ends && other.placeId === placeId;
   const older = marks.slice(0, Math.max(marks.indexOf(mark), 0));
-  return older.findLast((other) => isSame(other) && index.repeated(other) === null) ?? null;
+  return older.findLast((other) => isSameSetup(other, mark) && index.repeated(other) === null) ?? null;
 }
+
+/** As many marks are offered to join one with: a longer list of choices is no help. */
+const MOST_OFFERED = 30;
+
+/** Marks of the same fork, ends and place that one may be joined with, newest first. @param index  of all marks */
+export function joinable(index: MarkIndex, mark: Mark): readonly Mark[] {
+  return index.own
+    .filter((other) => other.id !== mark.id && isSameSetup(other, mark))
+    .slice(-MOST_OFFERED)
+    .reverse();
+}
+
+const isSameSetup = (a: Mark, b: Mark): boolean =>
+  a.forkId === b.forkId && a.ends === b.ends && a.placeId === b.placeId;
 
 /** Marks that still wait for their length, newest first: the order in which lengths are typed. */
 export function waitingMarks(experiment: Experiment): readonly Mark[] {

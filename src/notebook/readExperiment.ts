@@ -1,5 +1,6 @@
 import { LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
+import { MARK_DOUBTS } from '../marks/mark.ts';
 import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
 import { hasColumn } from '../marks/columnOfMark.ts';
 import { SCHEMA_VERSION } from './experiment.ts';
@@ -192,6 +193,7 @@ function readEvidence(evidence: RecordReader): MarkEvidence {
     ),
     reason: evidence.text('reason', LONGEST.reason),
     trace: trace === null ? null : readTrace(trace),
+    ...(evidence.raw('doubt') === undefined ? {} : { doubt: evidence.choices('doubt', MARK_DOUBTS) }),
   };
 }
 

@@ -92,6 +92,17 @@ export class RecordReader {
     return found ?? this.fault(name, { kind: 'choice', choices }, value, choices.at(0));
   }
 
+  /** A list of choices, each once at most. */
+  choices<T extends string>(name: string, choices: readonly T[]): readonly T[] {
+    const value = this.raw(name);
+    if (!Array.isArray(value) || value.length > choices.length) {
+      return this.fault(name, { kind: 'list', longest: choices.length }, value, []);
+    }
+    const bad = value.findIndex((item, at) => !choices.includes(item as T) || value.indexOf(item) !== at);
+    if (bad < 0) return value.slice() as T[];
+    return this.fault(`${name}[${bad}]`, { kind: 'choice', choices }, value[bad], []);
+  }
+
   child(name: string): RecordReader {
     return new RecordReader(this.pathTo(name), this.raw(name), this.faults);
   }

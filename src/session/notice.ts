@@ -3,7 +3,6 @@ import type { Experiment } from '../notebook/experiment.ts';
 import type { KeepingFault } from '../notebook/keepingRule.ts';
 import type { RecordFault } from '../notebook/recordFault.ts';
 import type { StorageFault } from '../notebook/storageFault.ts';
-import type { CaptureTrust } from './hearing/captureTrust.ts';
 import type { ListeningReport } from './hearing/listeningTypes.ts';
 import type { NotLoaded } from './experiment/loaded.ts';
 
@@ -13,6 +12,7 @@ export type News =
       readonly code:
         | 'gain-check-passed'
         | 'gain-check-failed'
+        | 'flag-withheld'
         | 'recording-heard-again'
         | 'mark-deleted'
         | 'open-elsewhere'
@@ -26,8 +26,12 @@ export type News =
   | { readonly code: 'undone' | 'done-again'; readonly step: string }
   /** Marks that wait for a length, this one included. */
   | { readonly code: 'resonance-flagged'; readonly riseDb: number; readonly waiting: number }
-  | { readonly code: 'resonance-again'; readonly riseDb: number; readonly markNumber: number }
-  | { readonly code: 'flag-withheld'; readonly trust: CaptureTrust }
+  /** Counted with a mark: surely, or as a judgement that can be parted again. */
+  | {
+      readonly code: 'resonance-again' | 'resonance-joined';
+      readonly riseDb: number;
+      readonly markNumber: number;
+    }
   | { readonly code: 'none-in-recording'; readonly report: ListeningReport }
   | {
       readonly code: 'found-in-recording';

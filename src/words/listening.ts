@@ -46,6 +46,9 @@ function coversAll(warnings: readonly ListeningWarning[], durationS: number): bo
   return toS >= durationS;
 }
 
+/** How to slide: a hand's width, some 8 cm, in four seconds is 2 cm/s. */
+export const SLOWER = 'Slide more slowly: a hand’s width in four seconds.';
+
 function findingWords(warning: ListeningWarning): string {
   switch (warning.code) {
     case 'no-fork-heard': {
@@ -66,7 +69,9 @@ function findingWords(warning: ListeningWarning): string {
     case 'fork-turned':
       return `The tone went silent and came back reversed ${times(warning.turns)} from ${fixed(warning.timeS, 1)} s on, as when a fork is turned about its stem: keep one prong facing the mouth.`;
     case 'slide-too-fast':
-      return `The resonances passed within ${fixed(warning.halfPowerS, 2)} s: too fast for the column to ring up fully. Slide at half the speed or slower near a resonance.`;
+      return warning.timeS === null
+        ? `The resonances passed within ${fixed(warning.halfPowerS, 2)} s: too fast for the column to ring up fully. ${SLOWER}`
+        : `At ${fixed(warning.timeS, 1)} s a resonance went by too fast for the column to ring up: it may not have been marked. ${SLOWER}`;
     case 'clipping': {
       const often = times(warning.times);
       return warning.limit === null
@@ -88,9 +93,9 @@ function findingWords(warning: ListeningWarning): string {
       return `The sound broke off and came back ${times(warning.times)}${where}: levels there are too low. Close other programs, or use a microphone with a cable.`;
     }
     case 'narrow-band':
-      return `There is nothing above ${kilohertz(warning.edgeHz)} kHz: so sounds a headset in its telephone mode, or a telephone’s own recording. Such a line changes the level. Choose the device’s own microphone and take the headset off.`;
+      return `There is nothing above ${kilohertz(warning.edgeHz)} kHz: so sounds talk far from the microphone, a headset in its telephone mode, or a telephone’s own recording. The fork’s pitch is below it and is heard. If levels look odd, do the gain check or choose the device’s own microphone.`;
     case 'high-band-missing':
-      return 'There is nothing above 16 kHz: so sounds a suppression of noise or a strong compression of the file. Of a microphone do the gain check before you trust a level; record as WAV where you can.';
+      return 'There is nothing above 16 kHz: so sounds a quiet room, a suppression of noise or a strong compression of the file. The fork’s pitch is below it and is heard. If levels look odd, do the gain check; record as WAV where you can.';
     case 'floor-fell':
       return `The quiet between sounds fell ${fixed(warning.fallDb, 0)} dB below what the room was at first: either the room became quiet, or a suppression of noise has set in. Of a microphone do the gain check before you trust a level.`;
     case 'offset':

@@ -3,6 +3,7 @@ import type { Mark } from '../marks/mark.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import type { SolvedMark } from '../solver/solution.ts';
 import { placeLabel } from '../notebook/placeLabels.ts';
+import { doubtWords } from './captureTrust.ts';
 import { ENDS_SHORT } from './columnEnds.ts';
 import { fixed, ordinal, roundPair, signed, stampedHertz } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
@@ -13,6 +14,8 @@ export interface MarkWords {
   readonly apparatus: string;
   /** How it came about: what was heard, or that it was made by hand. */
   readonly evidence: string;
+  /** What spoke against the sound when it was flagged; null where nothing did. */
+  readonly doubt: string | null;
   /** The length in the middle of a bracket with its standard uncertainty; null for a single length, and for twice the same. */
   readonly bracket: string | null;
   /** Order with how sure it is; null before it is solved. */
@@ -47,6 +50,7 @@ export function markWords(
       evidence === null
         ? 'by hand'
         : `at ${fixed(evidence.timeS, 1)} s · rise ${fixed(evidence.riseDb, 0)} dB · ${fixed(100 * evidence.confidence, 0)} % sure`,
+    doubt: doubtWords(evidence?.doubt),
     bracket: bracketWords(mark),
     order: solved === null ? null : orderWords(solved, mark.order !== null),
     residualMm,

@@ -1,6 +1,5 @@
 import type { News } from '../session/notice.ts';
 import { captureFailureWords, holdWords } from './capture.ts';
-import { trustWords } from './captureTrust.ts';
 import { reportWarnings } from './listening.ts';
 import { counted, fixed, plural } from './numbers.ts';
 import { FAULT_WORDS } from './pageFaults.ts';
@@ -23,12 +22,14 @@ export function newsWords(news: News | string): string {
       return `Resonance flagged, ${fixed(news.riseDb, 0)} dB. ${news.waiting} ${plural(news.waiting, 'mark waits', 'marks wait')} for a length.`;
     case 'resonance-again':
       return `The same resonance again, ${fixed(news.riseDb, 0)} dB: counted with mark ${news.markNumber}.`;
+    case 'resonance-joined':
+      return `A resonance, ${fixed(news.riseDb, 0)} dB: joined with mark ${news.markNumber}. If it is another resonance, part them in the list of marks (“Separate”).`;
     case 'flag-withheld':
-      return `A resonance seemed to pass; it was not kept. ${trustWords(news.trust)}`;
+      return 'A resonance was heard but not marked: the sound broke off in it. It can be let in below “Can the level be trusted?”.';
     case 'gain-check-passed':
       return 'Gain check passed: the fork died smoothly while there was talk. It is kept with the experiment.';
     case 'gain-check-failed':
-      return 'Gain check failed: something rewrites the level. Nothing is flagged until that is put right.';
+      return 'Gain check failed: something changes the level. Marks made until that is put right say so.';
     case 'none-in-recording':
       return reportWarnings(news.report)[0]?.message ?? 'No resonance was found in this recording.';
     case 'found-in-recording':

@@ -56,12 +56,13 @@ export function lostWords({ lostS, voidHz, gaps }: SweepResonances): string | nu
   return `${lost}: the resonance near ${frequencies} Hz is left out. Close other programs and sweep again.`;
 }
 
-/** What else the notes say of a sweep: that it was simulated, or that its level isn't proven raw. */
-export type SweepRemark = 'practice' | 'unproven';
+/** What else the notes say of a sweep: that it was simulated, or what is to be said of its level. */
+export type SweepRemark = 'practice' | 'unproven' | 'doubtful';
 
 const REMARKS: Readonly<Record<SweepRemark, string>> = {
   practice: 'simulated, in practice',
   unproven: 'level not proven raw',
+  doubtful: 'level in doubt',
 };
 
 /** A line for the experiment's notes. */

@@ -166,7 +166,7 @@ describe('a fault while the page listens', () => {
     await paused(bench).waitFor({ state: 'detached' });
   });
 
-  it('turns flags off when the system switches a voice mode on', async () => {
+  it('doubts the level when the system switches a voice mode on', async () => {
     const bench = await listening();
     expect(await trust(bench).count()).toBe(0);
     await bench.page.evaluate(() => {
@@ -174,7 +174,7 @@ describe('a fault while the page listens', () => {
       window.parts.tracks.at(-1)?.dispatchEvent(new Event('configurationchange'));
     });
     await trust(bench).waitFor();
-    expect(await trust(bench).innerText()).toMatch(/Flags are off.*noise suppression on/s);
+    expect(await trust(bench).innerText()).toMatch(/The level is in doubt.*noise suppression on/s);
     expect(await trust(bench).innerText()).toMatch(/Noise suppression: on/);
   });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { Mark, MarkEvidence } from '../../src/marks/mark.ts';
+import { MARK_DOUBTS } from '../../src/marks/mark.ts';
 import type { Experiment, Fork, GainCheckRecord, Place } from '../../src/notebook/experiment.ts';
 import { newExperiment } from '../../src/notebook/newExperiment.ts';
 
@@ -27,7 +28,7 @@ const trace = fc
     }),
   );
 
-const evidence: fc.Arbitrary<MarkEvidence> = fc.record({
+const heard: fc.Arbitrary<Omit<MarkEvidence, 'doubt'>> = fc.record({
   source: fc.constantFrom('microphone' as const, 'recording' as const, 'practice' as const),
   timeS: between(0, 5000),
   riseDb: between(0, 40),
@@ -38,6 +39,12 @@ const evidence: fc.Arbitrary<MarkEvidence> = fc.record({
   reason: text(20),
   trace: orNull(trace),
 });
+
+const doubt = fc.uniqueArray(fc.constantFrom(...MARK_DOUBTS));
+const evidence: fc.Arbitrary<MarkEvidence> = fc.oneof(
+  heard,
+  fc.tuple(heard, doubt).map(([found, own]) => ({ ...found, doubt: own })),
+);
 
 const gainCheck: fc.Arbitrary<GainCheckRecord> = fc.record({
   checkedAt: time,

@@ -80,12 +80,18 @@ export class ResonanceFollower {
     this.#block = new ToneBlock(series);
   }
 
+  /** Whether the column is near the resonance that is followed; null where that isn't known. */
+  get isNear(): boolean | null {
+    if (this.#runs.length === 0 || !this.#isSounding || this.#isLost) return null;
+    return Math.abs(this.#read().halfWidths) < ANOTHER;
+  }
+
   /**
    * A pass was flagged. One that belongs to the resonance that is being followed changes nothing.
    * @returns when the length was right; null where nothing was changed
    */
   flag({ pass, offsetHz, fromIndex }: FlaggedPass): CentreMoment | null {
-    if (this.#isSounding && !this.#isLost && Math.abs(this.#read().halfWidths) < ANOTHER) return null;
+    if (this.isNear === true) return null;
     const order = {
       series: this.#series,
       offsetHz,

@@ -23,6 +23,11 @@ export class ColumnFollowing {
     this.#rateHz = series.rateHz;
   }
 
+  /** Whether the column is near the resonance that is followed; null where that isn't known. */
+  get isNear(): boolean | null {
+    return this.#follower.isNear;
+  }
+
   /**
    * A passage was flagged.
    * @param offsetHz  of the fork beside the frequency moved to 0 Hz

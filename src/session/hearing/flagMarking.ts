@@ -2,11 +2,13 @@ import type { Step } from '../../notebook/step.ts';
 import type { SoundSource } from '../../capture/soundSource.ts';
 import { amendTrace } from '../../notebook/amendTrace.ts';
 import { hasColumn } from '../../marks/columnOfMark.ts';
-import type { MarkEvidence } from '../../marks/mark.ts';
-import { addMark, editMark, markNumber, waitingMarks } from '../../notebook/markList.ts';
+import type { LevelStretch, MarkDoubt, MarkEvidence } from '../../marks/mark.ts';
+import { addMark, editMark, markNumber, ownMarks, waitingMarks } from '../../notebook/markList.ts';
+import { MarkIndex } from '../../marks/markIndex.ts';
 import { newMark } from '../../notebook/newMark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { RepeatedPasses } from './repeatedPasses.ts';
+import type { FlagSurroundings, Repeat } from './repeatedPasses.ts';
 import type { RecentLevels } from './recentLevels.ts';
 import { LevelLog } from './levelLog.ts';
 import type { LevelPoint, Resonance } from './listeningTypes.ts';
@@ -14,6 +16,7 @@ import { KEPT_AROUND_S, evidenceOf, evidenceTrace } from './markEvidence.ts';
 import type { Tell } from '../notice.ts';
 import { lengthOfLabel } from '../recording/recordedMarks.ts';
 import type { RecordedMark } from '../recording/recordedMarks.ts';
+import type { WithheldFlag } from './withheldFlag.ts';
 
 /** Of a live run's level trace so much is kept for marks to take from, s. */
 const LIVE_TRACE_S = 120;
@@ -30,7 +33,15 @@ export interface FlagMarkingOutside {
   onMark(id: string, timeS: number): void;
   /** Why a resonance was flagged, in one line for a person: it is kept with the mark. */
   reasonOf(resonance: Resonance): string;
+  /** What speaks against the sound now: it is kept with the mark. */
+  doubts(): readonly MarkDoubt[];
   tell: Tell;
+}
+
+/** Where something else has been measured since: what was, and until when. */
+export interface EarlierPresent {
+  readonly present: Experiment['present'];
+  readonly endS: number;
 }
 
 /** Makes marks of what one run flags, or of what a recording holds, with their evidence. */
@@ -39,6 +50,7 @@ export class FlagMarking {
   private readonly repeats = new RepeatedPasses();
   /** Marks whose trace hasn't been heard to its end, with the time of their peak, s. */
   private readonly unfinishedTraces = new Map<string, number>();
+  private held: readonly WithheldFlag[] = [];
 
   /** @param trace  of the same run */
   constructor(
@@ -57,31 +69,64 @@ export class FlagMarking {
   /**
    * A mark that waits for its length, or a repeat of one.
    * @param known  what is known of it already
-   * @param earlier  where something else has been measured since: what was, and until when
    */
   mark(
     resonance: Resonance,
     known: { readonly lengthM?: number; readonly note?: string } = {},
-    earlier: { readonly present: Experiment['present']; readonly endS: number } | null = null,
+    earlier: EarlierPresent | null = null,
   ): void {
     const { outside } = this;
     const present = earlier?.present ?? outside.experiment().present;
-    const repeatOf = this.repeatedNow(resonance, present);
+    const repeat = this.repeats.repeated(resonance, this.surroundings(present));
     const mark = {
       ...newMark(
         present,
         outside.newId(),
         outside.now(),
-        this.evidence(resonance, this.source, earlier?.endS),
+        this.evidence(resonance, this.source, outside.doubts(), earlier?.endS),
       ),
-      ...(repeatOf === null ? {} : { repeatOf }),
+      ...(repeat === null ? {} : { repeatOf: repeat.markId }),
       ...known,
     };
     if (!outside.change('flagged resonance', (experiment) => addMark(experiment, mark))) return;
-    this.repeats.note(resonance, repeatOf ?? mark.id);
+    this.repeats.note(resonance, mark.id, repeat?.markId ?? mark.id);
     if (earlier === null) this.unfinishedTraces.set(mark.id, resonance.timeS);
     outside.onMark(mark.id, resonance.timeS);
-    if (this.source !== 'recording') this.tellOf(resonance, repeatOf);
+    if (this.source !== 'recording') this.tellOf(resonance, repeat);
+  }
+
+  /** Flags of this run and the open experiment that were withheld, oldest first. */
+  get withheld(): readonly WithheldFlag[] {
+    const { id, forks, places } = this.outside.experiment();
+    return this.held.filter(
+      ({ experimentId, mark }) =>
+        experimentId === id &&
+        forks.some((fork) => fork.id === mark.forkId) &&
+        places.some((place) => place.id === mark.placeId),
+    );
+  }
+
+  /** Keeps a flag apart, with all that its mark would hold, until a person lets it in. */
+  withhold(resonance: Resonance, earlier: EarlierPresent | null = null): void {
+    const { outside } = this;
+    const experiment = outside.experiment();
+    const doubts = [...outside.doubts(), 'suppressed'] as const;
+    const evidence = this.evidence(resonance, this.source, doubts, earlier?.endS);
+    const mark = newMark(earlier?.present ?? experiment.present, outside.newId(), outside.now(), evidence);
+    this.held = [...this.held, { experimentId: experiment.id, resonance, mark }];
+    if (earlier === null) this.unfinishedTraces.set(mark.id, resonance.timeS);
+    outside.tell('problem', { code: 'flag-withheld' });
+  }
+
+  /** Makes marks of flags that were withheld, each with its doubt. */
+  letIn(flags: readonly WithheldFlag[]): void {
+    const ids = flags.map(({ mark }) => mark.id);
+    for (const flag of this.withheld.filter(({ mark }) => ids.includes(mark.id))) {
+      const { mark, resonance } = flag;
+      if (!this.outside.change('flagged resonance', (experiment) => addMark(experiment, mark))) return;
+      this.held = this.held.filter((other) => other !== flag);
+      this.outside.onMark(mark.id, resonance.timeS);
+    }
   }
 
   /** Marks what a recording holds; what it has marked itself keeps its length, or renews the mark it belongs to. */
@@ -102,7 +147,7 @@ export class FlagMarking {
       this.mark(resonance, this.knownOf(cue?.label ?? ''));
       return;
     }
-    const evidence = this.evidence(resonance, 'recording');
+    const evidence = this.evidence(resonance, 'recording', []);
     outside.change('listen again', (experiment) => editMark(experiment, old.id, { evidence }));
   }
 
@@ -112,6 +157,7 @@ export class FlagMarking {
       if (!isEnd && (this.log.latestS ?? 0) < peakS + KEPT_AROUND_S) continue;
       this.unfinishedTraces.delete(id);
       const trace = evidenceTrace(this.log, peakS);
+      this.held = this.held.map((flag) => (flag.mark.id === id ? withTrace(flag, trace) : flag));
       this.outside.amend((state) => amendTrace(state, id, trace));
     }
   }
@@ -124,17 +170,24 @@ export class FlagMarking {
     return hasColumn(lengthM, zeroOffsetM) ? { lengthM } : { note: label };
   }
 
-  private evidence(resonance: Resonance, source: MarkEvidence['source'], endS?: number): MarkEvidence {
+  private evidence(
+    resonance: Resonance,
+    source: MarkEvidence['source'],
+    doubt: readonly MarkDoubt[],
+    endS?: number,
+  ): MarkEvidence {
     const sounding = this.trace.soundings.find((one) => one.index === resonance.soundingIndex);
     const trace = evidenceTrace(this.log, resonance.timeS, endS);
-    return evidenceOf(resonance, sounding, source, trace, this.outside.reasonOf(resonance));
+    const evidence = evidenceOf(resonance, sounding, source, trace, this.outside.reasonOf(resonance));
+    return doubt.length === 0 ? evidence : { ...evidence, doubt };
   }
 
-  private tellOf({ riseDb }: Resonance, repeatOf: string | null): void {
+  private tellOf({ riseDb }: Resonance, repeat: Repeat | null): void {
     const experiment = this.outside.experiment();
-    if (repeatOf !== null) {
-      const number = markNumber(experiment.marks, repeatOf);
-      this.outside.tell('info', { code: 'resonance-again', riseDb, markNumber: number });
+    if (repeat !== null) {
+      const code = repeat.how === 'likely' ? 'resonance-joined' : 'resonance-again';
+      const number = markNumber(experiment.marks, repeat.markId);
+      this.outside.tell('info', { code, riseDb, markNumber: number });
       return;
     }
     const waiting = waitingMarks(experiment).length;
@@ -145,16 +198,28 @@ export class FlagMarking {
     );
   }
 
-  /** The mark that this flag passes again; null where it is new, or where that mark is gone. */
-  private repeatedNow(resonance: Resonance, present: Experiment['present']): string | null {
-    const id = this.repeats.repeated(resonance);
+  private surroundings(present: Experiment['present']): FlagSurroundings {
     const { marks } = this.outside.experiment();
-    const mark = marks.find((one) => one.id === id);
-    const isHere =
-      mark !== undefined &&
-      mark.forkId === present.forkId &&
-      mark.placeId === present.placeId &&
-      mark.ends === present.ends;
-    return isHere ? mark.id : null;
+    const index = new MarkIndex(marks);
+    const isHere = ({ forkId, placeId, ends }: Experiment['present']): boolean =>
+      forkId === present.forkId && placeId === present.placeId && ends === present.ends;
+    return {
+      soundedS: (fromS, toS) => this.trace.soundedS(fromS, toS),
+      standingFor: (markIds) => {
+        const found = markIds.map((id) => index.find(id)).find((mark) => mark !== null);
+        if (found === undefined) return null;
+        const mark = index.repeated(found) ?? found;
+        return isHere(mark) ? mark.id : null;
+      },
+      isNewestWaiting: (markId) => {
+        const newest = ownMarks(marks).findLast(isHere);
+        return newest?.id === markId && newest.lengthM === null;
+      },
+    };
   }
+}
+
+function withTrace(flag: WithheldFlag, trace: LevelStretch | null): WithheldFlag {
+  const { evidence } = flag.mark;
+  return evidence === null ? flag : { ...flag, mark: { ...flag.mark, evidence: { ...evidence, trace } } };
 }

@@ -1,16 +1,18 @@
 import type { KnownTube } from '../../resonance/following/columnGuess.ts';
 import type { Step } from '../../notebook/step.ts';
 import type { CaptureSettings, CaptureState, SampleBlock, SoundSource } from '../../capture/soundSource.ts';
-import { waitingMarks } from '../../notebook/markList.ts';
 import type { Experiment, Fork } from '../../notebook/experiment.ts';
 import type { LengthCheckRun } from './lengthCheckRun.ts';
 import type { GainCheckRun } from './gainCheckRun.ts';
 import { SourceRun } from './sourceRun.ts';
 import type { Topic } from '../topics.ts';
 import { RecentLevels } from './recentLevels.ts';
-import { captureTrust } from './captureTrust.ts';
+import { captureTrust, doubtsOf } from './captureTrust.ts';
 import type { CaptureTrust } from './captureTrust.ts';
 import { FlagMarking } from './flagMarking.ts';
+import type { EarlierPresent } from './flagMarking.ts';
+import { tellFound } from './tellFound.ts';
+import type { WithheldFlag } from './withheldFlag.ts';
 import { defaultToleranceHz } from './forkTolerance.ts';
 import { gainCheckEnd } from './gainCheckEnd.ts';
 import { knownTube } from './knownTube.ts';
@@ -51,8 +53,6 @@ export class Hearing {
   gainCheck: GainCheckRun | null = null;
   /** The microphone to listen to, by the browser's id; null for the system's choice. */
   microphoneId: string | null = null;
-  /** Flags of this run that weren't kept because the level may be rewritten. */
-  withheldFlags = 0;
   private listen: SourceRun | null = null;
   /** What the browser last said of this run's processing; null where nothing can process the sound. */
   private settings: CaptureSettings | null = null;
@@ -79,7 +79,6 @@ export class Hearing {
     this.trace = new RecentLevels();
     this.marking = this.markingOf(source);
     this.settings = null;
-    this.withheldFlags = 0;
     this.report = null;
     const tube = (): KnownTube | null => knownTube(this.outside.experiment());
     const create = (order: Omit<ListeningOrder, 'tube'>) => this.outside.createListening({ ...order, tube });
@@ -120,7 +119,18 @@ export class Hearing {
     this.outside.announce('capture');
   }
 
-  /** Whether levels of the present capture may become results. */
+  /** Flags of this run that are no marks because the tone was gated away in them. */
+  get withheld(): readonly WithheldFlag[] {
+    return this.marking?.withheld ?? [];
+  }
+
+  /** Makes marks of such flags all the same. */
+  letIn(flags: readonly WithheldFlag[]): void {
+    this.marking?.letIn(flags);
+    this.outside.announce('capture');
+  }
+
+  /** How far levels of the present capture can be trusted. */
   get trust(): CaptureTrust {
     return captureTrust(this.settings, this.trace.warnings, this.outside.experiment().gainCheck ?? null);
   }
@@ -155,7 +165,7 @@ export class Hearing {
   }
 
   private takeUpdate(heard: ListeningUpdate): void {
-    const update = { ...heard, resonances: this.trusted(heard.resonances) };
+    const update = { ...heard, resonances: this.kept(heard.resonances) };
     this.trace.add(update);
     this.marking?.addPoints(update.points);
     this.sound.takeSoundings(update.soundings);
@@ -168,15 +178,15 @@ export class Hearing {
     this.outside.announce('live');
   }
 
-  /** A level that was rewritten on its way here must not become a result: its flags are withheld, and said to be. */
-  private trusted(resonances: readonly Resonance[]): readonly Resonance[] {
+  /** What may become a mark. A flag whose tone was gated away on its way here waits for a person to let it in. */
+  private kept(resonances: readonly Resonance[], earlier?: EarlierPresent): readonly Resonance[] {
     if (resonances.length === 0 || (this.gainCheck !== null && !this.gainCheck.isOver)) return [];
-    const { trust } = this;
-    if (trust.kind !== 'blocked') return resonances;
-    this.withheldFlags += resonances.length;
-    this.outside.tell('problem', { code: 'flag-withheld', trust });
+    // Only a device or a browser gates; a recording and practice are as they are.
+    const gated = this.settings === null ? [] : resonances.filter(({ isGated }) => isGated);
+    if (gated.length === 0) return resonances;
+    for (const resonance of gated) this.marking?.withhold(resonance, earlier);
     this.outside.announce('capture');
-    return [];
+    return resonances.filter((resonance) => !gated.includes(resonance));
   }
 
   private followGainCheck({ points }: ListeningUpdate): void {
@@ -203,18 +213,7 @@ export class Hearing {
     this.trace.soundings = [...report.soundings];
     const found = matchCues(report.resonances, this.listen?.source.cues ?? []);
     for (const mark of found) this.marking?.takeRecorded(mark);
-    const resonances = report.resonances.length;
-    if (resonances === 0) {
-      this.outside.tell('problem', { code: 'none-in-recording', report });
-      return;
-    }
-    const waits = (now: Experiment): boolean => waitingMarks(now).length > 0;
-    const isWaiting = waits(this.outside.experiment());
-    this.outside.tell(
-      'info',
-      { code: 'found-in-recording', resonances, isWaiting },
-      isWaiting ? waits : undefined,
-    );
+    tellFound(report, this.outside);
   }
 
   private markingOf(source: SoundSource): FlagMarking {
@@ -225,6 +224,8 @@ export class Hearing {
       change: (step, make) => this.outside.change(step, make),
       amend: (make) => this.outside.amend(make),
       reasonOf: (resonance) => this.outside.reasonOf(resonance),
+      doubts: () => doubtsOf(this.trust),
+      // Nothing follows the column yet.
       onMark: (id, timeS) => this.sound.addMark(id, timeS),
       tell: (kind, news, holds) => this.outside.tell(kind, news, holds),
     });
@@ -262,14 +263,15 @@ export class Hearing {
 
   /** A passage that was flagged only after the fork was changed: it is marked with the fork that sounded. */
   private takeLate(resonance: Resonance, endS: number, { id, present }: Experiment): void {
+    const earlier = { present, endS };
     const experiment = this.outside.experiment();
     const isThere =
       experiment.id === id &&
       experiment.forks.some((fork) => fork.id === present.forkId) &&
       experiment.places.some((place) => place.id === present.placeId);
-    if (!isThere || this.check !== null || this.trusted([resonance]).length === 0) return;
+    if (!isThere || this.check !== null || this.kept([resonance], earlier).length === 0) return;
     this.trace.resonances.push(resonance);
-    this.marking?.mark(resonance, {}, { present, endS });
+    this.marking?.mark(resonance, {}, earlier);
     this.outside.announce('live');
   }
 

@@ -5,6 +5,8 @@ import { detectOffline } from '../../resonance/passages/offlineDetector.ts';
 import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
 import type { CentreMoment } from '../../resonance/following/passRun.ts';
 import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
+import { isGatedAway } from '../../resonance/passages/gatedTone.ts';
+import { HurriedPassages } from '../../resonance/passages/hurriedPassages.ts';
 import { OnlineDetector } from '../../resonance/passages/onlineDetector.ts';
 import type { OnlineFlag } from '../../resonance/passages/onlineDetector.ts';
 import { LevelRoomCorrelation } from '../../room/levelRoomCorrelation.ts';
@@ -60,6 +62,7 @@ export class Listening {
   readonly #stream: ToneStream;
   readonly #series: ToneSeries;
   readonly #detector: OnlineDetector;
+  readonly #hurried = new HurriedPassages();
   readonly #trace: LevelTrace;
   readonly #track: SoundingTrack;
   readonly #roomCorrelation: LevelRoomCorrelation;
@@ -215,7 +218,14 @@ export class Listening {
   }
 
   #advance(): void {
-    for (const flag of this.#detector.advance()) this.#flag(flag);
+    const flags = this.#detector.advance((candidates, view, strongestPower) =>
+      this.#hurried.look(candidates, view, strongestPower),
+    );
+    for (const flag of flags) this.#flag(flag);
+    // Said each time: it is about what the hand just did.
+    for (const hurried of this.#hurried.take(flags, this.#series.length / this.#series.rateHz)) {
+      this.#added.warnings.push({ code: 'slide-too-fast', ...hurried });
+    }
     const ready = this.#series.length - SIDE_BAND_DELAY;
     for (const { point, coherentMeanSquare } of this.#trace.advance(ready, this.#detector.offsetHz ?? 0)) {
       this.#distance.push(point.timeS, coherentMeanSquare);
@@ -238,10 +248,15 @@ export class Listening {
     const { soundings } = this.#track;
     const offsetHz = this.#detector.offsetHz ?? 0;
     this.#following ??= this.#options.follow?.(this.#series) ?? null;
+    const isFollowed = this.#following?.isNear ?? undefined;
     const centre =
       this.#following?.flag(passage, offsetHz, this.#track.open) ??
       this.#centreOf(passage, offsetHz, soundings);
-    const resonance = resonanceOfPassage(passage, soundings, centre, flaggedAtS);
+    const found = {
+      ...resonanceOfPassage(passage, soundings, centre, flaggedAtS),
+      ...(isFollowed === undefined ? {} : { isFollowed }),
+    };
+    const resonance = isGatedAway(this.#series, passage) ? { ...found, isGated: true as const } : found;
     this.#resonances.push(resonance);
     this.#added.resonances.push(resonance);
   }

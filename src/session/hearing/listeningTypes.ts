@@ -63,6 +63,12 @@ export interface Resonance {
   readonly soundingIndex: number | null;
   /** Live: the source's time at which it was flagged. Offline: null. */
   readonly flaggedAtS: number | null;
+  /**
+   * Whether it is the resonance that the column was followed around when it was passed. Absent where that isn't known.
+   */
+  readonly isFollowed?: boolean;
+  /** The tone was gated away within it: its shape may be the gate's. Absent where it wasn't. */
+  readonly isGated?: true;
 }
 
 /** What the listener should know of, as a value; `timeS`: when it was noticed, on the source's time axis. */
@@ -85,8 +91,11 @@ type Finding =
   /** The offset is the other fork's pitch minus this one's. */
   | { readonly code: 'beating'; readonly offsetHz: number; readonly timeS: number }
   | { readonly code: 'fork-turned'; readonly turns: number; readonly timeS: number }
-  /** The middle one of the times between two half-power moments. */
-  | { readonly code: 'slide-too-fast'; readonly halfPowerS: number; readonly timeS: null }
+  /**
+   * A time between two half-power moments: of a whole recording the middle one, with no moment; live that of the passage
+   * that was too fast, with its moment.
+   */
+  | { readonly code: 'slide-too-fast'; readonly halfPowerS: number; readonly timeS: number | null }
   /** `times` at full scale; or cut off below it, at `limit` of full scale. */
   | {
       readonly code: 'clipping';

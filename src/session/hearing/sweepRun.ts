@@ -27,7 +27,7 @@ import { whyNotHeard } from './whyNotHeard.ts';
 /** Sound that is heard beyond the sweep's own duration: it swells first, and the microphone opens late, s. */
 const EXTRA_S = 3;
 
-/** What a sweep found, and whether its levels may become a result. */
+/** What a sweep found, and how far its levels can be trusted. */
 export interface SweepFindings {
   readonly found: SweepResonances;
   readonly trust: CaptureTrust;
@@ -122,7 +122,7 @@ export class SweepRun implements SoundListener {
     this.set({
       kind: 'done',
       found: sweepResonances(track.frames, this.plan.rateHzPerS, track.gaps),
-      trust: captureTrust(this.settings, warnings, this.gainCheck, 'sweep'),
+      trust: captureTrust(this.settings, warnings, this.gainCheck),
       warnings: warnings.filter(({ code }) => OF_LEVELS.includes(code)),
     });
     this.source.stop();

@@ -1,5 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { CaptureSettings } from '../../capture/soundSource.ts';
+import type { WithheldFlag } from '../../session/hearing/withheldFlag.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -30,24 +32,30 @@ export class TrustElement extends PartElement {
 
   /** The level changes twenty times a second, this hardly ever. */
   private onChange(): void {
-    const { capture, trust, withheldFlags } = this.session.hearing;
-    const next = JSON.stringify([capture, trust, withheldFlags]);
+    const { capture, trust, withheld } = this.session.hearing;
+    const next = JSON.stringify([capture, trust, withheld.map(({ mark }) => mark.id)]);
     if (next !== this.shown) this.requestUpdate();
     this.shown = next;
   }
 
   override render() {
-    const { trust, withheldFlags, capture, gainCheck } = this.session.hearing;
-    if (trust.kind === 'trusted' || capture.kind !== 'running' || capture.settings === null) return nothing;
-    const isBlocked = trust.kind === 'blocked';
-    return html`<section class="stack ${isBlocked ? 'bad' : ''}" aria-label=${trustPartWords.name}>
-      <p>
-        <strong>${isBlocked ? trustPartWords.blocked : trustPartWords.unproven}</strong> ${trustWords(trust)}
-      </p>
+    const { trust, withheld, capture } = this.session.hearing;
+    const settings = capture.kind === 'running' && trust.kind !== 'trusted' ? capture.settings : null;
+    if (settings === null && withheld.length === 0) return nothing;
+    const isDoubtful = trust.kind === 'doubtful' || withheld.length > 0;
+    return html`<section class="stack ${isDoubtful ? 'bad' : ''}" aria-label=${trustPartWords.name}>
+      ${settings === null ? nothing : this.judgement(settings)} ${this.letInList(withheld)}
+    </section>`;
+  }
+
+  private judgement(settings: CaptureSettings) {
+    const { trust, gainCheck } = this.session.hearing;
+    const heading = trust.kind === 'doubtful' ? trustPartWords.doubtful : trustPartWords.unproven;
+    return html`
+      <p><strong>${heading}</strong> ${trustWords(trust)}</p>
       <ul>
-        ${flagWords(capture.settings).map(({ name, state }) => html`<li>${name}: <strong>${state}</strong></li>`)}
+        ${flagWords(settings).map(({ name, state }) => html`<li>${name}: <strong>${state}</strong></li>`)}
       </ul>
-      ${withheldFlags > 0 ? html`<p>${trustPartWords.withheld(withheldFlags)}</p>` : nothing}
       <p class="row">
         ${
           trust.gainCheckHelps && gainCheck === null
@@ -56,7 +64,36 @@ export class TrustElement extends PartElement {
         }
         <a href="#microphone">${captureWords.help}</a>
       </p>
-    </section>`;
+    `;
+  }
+
+  /** Flags that were withheld, to be marked one by one or all. */
+  private letInList(withheld: readonly WithheldFlag[]) {
+    if (withheld.length === 0) return nothing;
+    return html`
+      <p>${trustPartWords.withheld(withheld.length)}</p>
+      <ul>
+        ${withheld.map((flag) => {
+          const words = trustPartWords.flag(flag.resonance.timeS, flag.resonance.riseDb);
+          return html`<li class="row">
+            <span>${words}</span>
+            <button
+              aria-label=${trustPartWords.letInNamed(words)}
+              @click=${() => this.session.hearing.letIn([flag])}
+            >
+              ${trustPartWords.letIn}
+            </button>
+          </li>`;
+        })}
+      </ul>
+      ${
+        withheld.length > 1
+          ? html`<p>
+              <button @click=${() => this.session.hearing.letIn(withheld)}>${trustPartWords.letAllIn}</button>
+            </p>`
+          : nothing
+      }
+    `;
   }
 }
 

@@ -216,7 +216,6 @@ export class SweepCardElement extends PartElement {
   private result(findings: SweepFindings) {
     const { found, trust } = findings;
     const doubts = this.doubts(findings);
-    if (trust.kind === 'blocked') return doubts;
     const { experiment } = this.session;
     const { lengthM } = this;
     const speed = lengthM === null ? null : (this.tools?.speedFromSweep(experiment, lengthM, found) ?? null);
@@ -264,19 +263,19 @@ export class SweepCardElement extends PartElement {
   /** What the notes must say of a sweep besides its result. */
   private remark({ kind }: CaptureTrust): SweepRemark | null {
     if (this.wasPractice) return 'practice';
-    return kind === 'unproven' ? 'unproven' : null;
+    return kind === 'trusted' ? null : kind;
   }
 
   /** What stands against the levels of this sweep, and what to do about it. */
   private doubts({ found, trust, warnings }: SweepFindings) {
     const lost = lostWords(found);
     if (trust.kind === 'trusted' && warnings.length === 0 && lost === null) return nothing;
-    const heading = trust.kind === 'blocked' ? sweepCardWords.noResult : sweepCardWords.notProven;
+    const heading = trust.kind === 'doubtful' ? sweepCardWords.inDoubt : sweepCardWords.notProven;
     return html`<div class="stack" role="note" aria-label=${sweepCardWords.doubts}>
       ${
         trust.kind === 'trusted'
           ? nothing
-          : html`<p class="caution"><strong>${heading}</strong> ${trustWords(trust)}</p>`
+          : html`<p class="caution"><strong>${heading}</strong> ${trustWords(trust, 'sweep')}</p>`
       }
       ${warnings.map((warning) => html`<p class="caution">${listeningWarningWords(warning)}</p>`)}
       ${lost === null ? nothing : html`<p class="caution">${lost}</p>`}

@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Mark } from '../../marks/mark.ts';
 import type { MarkIndex } from '../../marks/markIndex.ts';
-import { likelyRepeated } from '../../notebook/markList.ts';
+import { joinable, likelyRepeated } from '../../notebook/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { markWords } from '../../words/marks.ts';
 import { markRowWords } from '../../words/page/measure.ts';
@@ -133,6 +133,11 @@ export class MarkRowElement extends PartElement {
     this.session.editMark(this.mark.id, { repeatOf: mark.id }, 'join marks');
   }
 
+  private onSameId(id: string): void {
+    const other = this.index.find(id);
+    if (other !== null) this.onSame(other);
+  }
+
   private onSeparate(repeat: Mark): void {
     this.session.editMark(repeat.id, { repeatOf: null }, 'separate marks');
   }
@@ -175,8 +180,9 @@ export class MarkRowElement extends PartElement {
             ${mark.excluded ? html` · <strong>${markRowWords.leftOut}</strong>` : nothing}
           </p>
           <p class="soft">${unbroken(`${words.apparatus} · ${words.evidence}`)}</p>
-          ${words.bracket === null ? nothing : html`<p class="soft">${words.bracket}</p>`}
-          ${this.sameButton()} ${this.repeats()}
+          ${words.doubt === null ? nothing : html`<p class="fault">${words.doubt}</p>`}
+          ${words.bracket === null ? nothing : html`<p class="soft">${words.bracket}</p>`} ${this.sameAs()}
+          ${this.repeats()}
           ${words.cause === null ? nothing : html`<p class="fault">${markRowWords.outlier(words.cause)}</p>`}
         </div>
         <div class="tools">
@@ -226,11 +232,31 @@ export class MarkRowElement extends PartElement {
     );
   }
 
-  /** Joins a waiting mark with the one before it. */
-  private sameButton() {
-    const { marks } = this.session.experiment;
-    const other = this.mark.lengthM === null ? likelyRepeated(marks, this.mark, this.index) : null;
-    if (other === null) return nothing;
+  /** Joins a waiting mark: with the one before it by a button, with any other by a choice. */
+  private sameAs() {
+    if (this.mark.lengthM !== null) return nothing;
+    const likely = likelyRepeated(this.session.experiment.marks, this.mark, this.index);
+    const others = joinable(this.index, this.mark).filter(({ id }) => id !== likely?.id);
+    return html`${likely === null ? nothing : this.sameButton(likely)}
+    ${
+      others.length === 0
+        ? nothing
+        : choice({
+            label: markRowWords.sameAsNamed(this.number),
+            options: [
+              { value: '', name: markRowWords.sameAsOther },
+              ...others.map((other) => ({
+                value: other.id,
+                name: markRowWords.same(this.index.numberOf(other.id)),
+              })),
+            ],
+            now: () => '',
+            choose: (id) => this.onSameId(id),
+          })
+    }`;
+  }
+
+  private sameButton(other: Mark) {
     const number = this.index.numberOf(other.id);
     return html`<button
       aria-label=${markRowWords.sameNamed(this.number, number)}

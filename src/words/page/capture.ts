@@ -1,6 +1,7 @@
 import type { CaptureSettings, ProcessingFlag } from '../../capture/soundSource.ts';
 import { PROCESSING_STEPS } from '../../capture/processingSteps.ts';
 import { stepLabels } from '../captureTrust.ts';
+import { fixed } from '../numbers.ts';
 
 export const captureWords = {
   ended: 'Listening ended',
@@ -14,9 +15,14 @@ export const captureWords = {
 
 export const trustPartWords = {
   name: 'Can the level be trusted?',
-  blocked: 'Flags are off.',
+  doubtful: 'The level is in doubt.',
   unproven: 'Not proven raw.',
-  withheld: (flags: number) => `Withheld so far: ${flags}.`,
+  withheld: (flags: number) =>
+    `Withheld so far: ${flags}. The sound broke off in the passage, as where a noise suppression cuts the tone away: it may have been no resonance.`,
+  flag: (timeS: number, riseDb: number) => `at ${fixed(timeS, 1)} s, rise ${fixed(riseDb, 0)} dB`,
+  letIn: 'Mark it all the same',
+  letInNamed: (flag: string) => `Mark the resonance ${flag}`,
+  letAllIn: 'Mark all of them',
   toCheck: 'Go to the gain check',
 } as const;
 

@@ -93,7 +93,7 @@ export const sweepCardWords = {
   note: 'Keep it in the notes',
   noted: 'The sweep’s result stands in the notes under Records.',
   doubts: 'Can this sweep be trusted?',
-  noResult: 'No result.',
+  inDoubt: 'In doubt.',
   notProven: 'Not proven raw.',
   caution:
     'The loudspeaker goes to the mouth of the column, the microphone beside it. The tone starts quiet and stays below a cap. Turn the device’s own volume down first, and never play it into headphones on somebody’s ears.',

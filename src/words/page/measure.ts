@@ -40,6 +40,8 @@ export const markRowWords = {
   again: (evidence: string) => `again ${evidence}`,
   separate: 'Separate',
   separateNamed: (number: number) => `Make the repeat of mark ${number} a mark of its own`,
+  sameAsOther: 'Same as…',
+  sameAsNamed: (number: number) => `Another mark that has the resonance of mark ${number}`,
   same: (number: number) => `Same as ${number}`,
   sameNamed: (number: number, other: number) => `Mark ${number} is the same resonance as mark ${other}`,
 } as const;

@@ -48,7 +48,7 @@ export const BENCH_HELP: readonly HelpRow[] = [
     toDo: 'Plug it in, look for the switch, end the call, press Listen again.',
   },
   {
-    seen: 'Flags are off: the level is rewritten',
+    seen: 'The level is in doubt: something may change it',
     why: 'A voice mode of the browser, the system or a headset rides on the gain.',
     toDo: 'Take the headset off, choose the built-in microphone, switch the voice mode off, or try another browser.',
   },

@@ -2,10 +2,20 @@ import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { captureFailureWords, holdWords, waitsForWords } from '../capture.ts';
 import { inFull } from '../faultWords.ts';
+import { SLOWER } from '../listening.ts';
+
+/** How long the line says that a slide was too fast, s. */
+const SAID_S = 5;
+
+/** Has a resonance just gone by too fast? */
+function isTooFast({ warnings, latest }: Session['hearing']['trace']): boolean {
+  const fast = warnings.find(({ code }) => code === 'slide-too-fast');
+  return fast !== undefined && latest !== null && latest.timeS - (fast.timeS ?? -Infinity) < SAID_S;
+}
 
 /** What is going on and what to do next, in one line. @param isRecording  whether that is the source that is chosen */
 export function stageWords(
-  { experiment, hearing: { capture, trace, trust } }: Pick<Session, 'experiment' | 'hearing'>,
+  { experiment, hearing: { capture, trace } }: Pick<Session, 'experiment' | 'hearing'>,
   isRecording: boolean,
 ): string {
   switch (capture.kind) {
@@ -24,7 +34,7 @@ export function stageWords(
         ? 'The recording is over. Type the lengths of the marks.'
         : 'The recording is over.';
     case 'running':
-      if (trust.kind === 'blocked') return 'Flags are off: something may rewrite the level.';
+      if (isTooFast(trace)) return `Too fast: a resonance went by. ${SLOWER}`;
       if (trace.latest === null) return 'Getting to know the room…';
       if (!trace.soundsOrDid) return 'Listening. Strike the fork, hold it to the mouth.';
       return trace.guidance === null

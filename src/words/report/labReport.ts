@@ -163,6 +163,7 @@ export function lengthWords({ lengthM, otherLengthM }: Mark): string {
 export function remarkWords(mark: Mark, words: MarkWords, againOf: number | null): string {
   const remarks = [
     words.evidence,
+    words.doubt,
     againOf === null ? null : `the resonance of mark ${againOf} passed again`,
     mark.excluded ? 'left out of the fit' : null,
     words.cause === null ? null : `outlier: ${words.cause}`,

@@ -145,6 +145,7 @@ describe('a mark of a recording', () => {
       },
       amend: () => undefined,
       onMark: () => undefined,
+      doubts: () => [],
       reasonOf: () => '',
       tell: () => undefined,
     });

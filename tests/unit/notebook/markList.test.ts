@@ -3,6 +3,7 @@ import {
   addMark,
   deleteMark,
   editMark,
+  joinable,
   likelyRepeated,
   markNumber,
   nextWaitingMark,
@@ -11,6 +12,7 @@ import {
   restoreMark,
   waitingMarks,
 } from '../../../src/notebook/markList.ts';
+import { MarkIndex } from '../../../src/marks/markIndex.ts';
 import { exampleExperiment, exampleMark } from './exampleExperiment.ts';
 
 const ids = (marks: readonly { id: string }[]): string[] => marks.map((mark) => mark.id);
@@ -128,5 +130,23 @@ describe('repeats of one resonance', () => {
   it('may be of the newest older mark of the same fork, ends and place', () => {
     expect(likelyRepeated(marks, marks[2])?.id).toBe('a');
     expect(likelyRepeated(marks, marks[3])).toBeNull();
+  });
+
+  it('offers every mark of the same fork, ends and place to be joined with, newest first, and no repeat', () => {
+    const marks = [
+      exampleMark('a', { lengthM: 0.158 }),
+      exampleMark('b'),
+      exampleMark('again', { repeatOf: 'b' }),
+      exampleMark('open', { ends: 'open' }),
+      exampleMark('c'),
+    ];
+    const offered = (id: string) => {
+      const mark = marks.find((one) => one.id === id);
+      if (mark === undefined) throw new Error('it is there');
+      return ids(joinable(new MarkIndex(marks), mark));
+    };
+    expect(offered('c')).toEqual(['b', 'a']);
+    expect(offered('b')).toEqual(['c', 'a']);
+    expect(offered('open')).toEqual([]);
   });
 });

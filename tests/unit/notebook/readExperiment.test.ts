@@ -19,6 +19,7 @@ const full = exampleExperiment([
       frequencyStandardUncertaintyHz: 0.05,
       reason: 'level and phase agree',
       trace: { startS: 9.5, stepS: 0.05, toneDb: [-41.2, null, -30], roomDb: [-60, -60.5, -61] },
+      doubt: ['processing-on', 'suppressed'],
     },
   }),
   exampleMark('b'),
@@ -35,6 +36,19 @@ describe('readExperiment', () => {
       kind: 'experiment',
       experiment: full,
     });
+  });
+
+  it('takes only doubts that it knows, each once', () => {
+    const [mark] = full.marks;
+    const withDoubt = (doubt: unknown): unknown => ({
+      ...full,
+      marks: [{ ...mark, evidence: { ...mark?.evidence, doubt } }],
+    });
+    expect(faultsOf(withDoubt([]))).toEqual([]);
+    expect(faultsOf(withDoubt(['suppressed']))).toEqual([]);
+    for (const bad of [['loud'], ['suppressed', 'suppressed'], 'suppressed', null, [1]]) {
+      expect(faultsOf(withDoubt(bad))[0]).toMatch(/evidence\.doubt/);
+    }
   });
 
   it('names the field and what was found there, for every fault at once', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { SoundListener, SoundSource } from '../../../src/capture/soundSource.ts';
+import type { CaptureSettings, SoundListener, SoundSource } from '../../../src/capture/soundSource.ts';
 import { waitingMarks } from '../../../src/notebook/markList.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
@@ -46,6 +46,14 @@ const REPORT: ListeningReport = {
   warnings: [],
 };
 
+const PROCESSED: CaptureSettings = {
+  deviceLabel: 'Built-in',
+  channelCount: 1,
+  echoCancellation: 'off',
+  noiseSuppression: 'on',
+  autoGainControl: 'off',
+};
+
 /** A source that does only what the test says. */
 class HandSource implements SoundSource {
   listener: SoundListener | null = null;
@@ -61,8 +69,8 @@ class HandSource implements SoundSource {
     this.stopped += 1;
   }
 
-  run(): void {
-    this.listener?.onState({ kind: 'running', sampleRateHz: 48_000, settings: null });
+  run(settings: CaptureSettings | null = null): void {
+    this.listener?.onState({ kind: 'running', sampleRateHz: 48_000, settings });
   }
 
   block(): void {
@@ -101,7 +109,7 @@ describe('Session', () => {
     expect(bench.notice).toBeNull();
   });
 
-  it('counts a passage the other way within one sounding with the mark before it, and one the same way as new', async () => {
+  it('counts a passage the other way with the mark before it, one the same way as new, and one after a strike with the newest', async () => {
     const flags = (
       [
         ['longer', 1],
@@ -119,15 +127,81 @@ describe('Session', () => {
     await bench.hearing.start(source);
     source.run();
     for (let count = 0; count < flags.length; count += 1) source.block();
-    const [first] = bench.experiment.marks;
+    const [first, , , fourth, fifth] = bench.experiment.marks;
     expect(bench.experiment.marks.map((mark) => mark.repeatOf ?? null)).toEqual([
       null,
       first?.id,
       first?.id,
       null,
-      null,
+      fourth?.id,
     ]);
+    expect(waitingMarks(bench.experiment)).toHaveLength(2);
+    expect(told(bench)).toMatch(/joined with mark 2\. If it is another resonance, part them/);
+    // Parted, it waits by itself.
+    bench.editMark(fifth?.id ?? '', { repeatOf: null }, 'separate marks');
     expect(waitingMarks(bench.experiment)).toHaveLength(3);
+  });
+
+  it('marks what is flagged while a step of the browser processes the sound, with that doubt', async () => {
+    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(4)] }]);
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    source.run(PROCESSED);
+    source.block();
+    expect(bench.experiment.marks.map((mark) => mark.evidence?.doubt)).toEqual([['processing-on']]);
+    expect(bench.hearing.withheld).toEqual([]);
+  });
+
+  it('says no doubt of a mark where nothing speaks against the sound', async () => {
+    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(4)] }]);
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    source.run();
+    source.block();
+    expect(bench.experiment.marks[0]?.evidence).not.toHaveProperty('doubt');
+  });
+
+  it('keeps flags apart in which the tone was gated away, until they are let in, each once', async () => {
+    const gated = (timeS: number): ListeningUpdate => ({
+      ...NOTHING,
+      points: [timeS, timeS + 0.5].map((atS) => ({
+        timeS: atS,
+        toneDb: -20,
+        roomDb: -60,
+        broadbandDb: -20,
+        riseDb: 40,
+      })),
+      resonances: [{ ...resonance(timeS), isGated: true }],
+    });
+    const { bench } = session({}, [gated(4), gated(8), gated(20)]);
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    source.run(PROCESSED);
+    for (let count = 0; count < 3; count += 1) source.block();
+    expect(bench.experiment.marks).toEqual([]);
+    expect(bench.hearing.trace.resonances).toEqual([]);
+    expect(told(bench)).toMatch(/heard but not marked/);
+    const [first, ...others] = bench.hearing.withheld;
+    expect(others).toHaveLength(2);
+    if (first === undefined) throw new Error('three are withheld');
+    bench.hearing.letIn([first]);
+    bench.hearing.letIn([first]);
+    expect(bench.experiment.marks.map((mark) => mark.evidence?.timeS)).toEqual([4]);
+    expect(bench.experiment.marks[0]?.evidence?.doubt).toEqual(['processing-on', 'suppressed']);
+    // Its trace went on to 3 s after its peak before it was let in.
+    expect(bench.experiment.marks[0]?.evidence?.trace?.roomDb).toHaveLength(2);
+    bench.hearing.letIn(bench.hearing.withheld);
+    expect(bench.experiment.marks).toHaveLength(3);
+    expect(bench.hearing.withheld).toEqual([]);
+  });
+
+  it('marks what practice flags, gated or not: nothing processes it', async () => {
+    const { bench } = session({}, [{ ...NOTHING, resonances: [{ ...resonance(4), isGated: true }] }]);
+    const source = new HandSource('practice');
+    await bench.hearing.start(source);
+    source.run();
+    source.block();
+    expect(bench.experiment.marks).toHaveLength(1);
   });
 
   it('marks a recording once, from the second look at its end', async () => {

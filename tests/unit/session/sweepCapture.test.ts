@@ -134,20 +134,22 @@ describe('a sweep and the trust in its capture', () => {
     expect(trustWords(trust)).toContain('gain check');
   });
 
-  it('gives no result where a step is on, even if it was on for a while only', async () => {
+  it('keeps its resonances, in doubt, where a step is on, even if it was on for a while only', async () => {
     const on: CaptureSettings = { ...RAW, noiseSuppression: 'on' };
     for (const settings of [[on], [RAW, on], [RAW, on, RAW]]) {
-      const { trust } = await swept(settings);
-      expect(trust.kind).toBe('blocked');
-      expect(trustWords(trust)).toContain('so the sweep gives no result');
-      expect(trustWords(trust)).not.toContain('flag');
+      const { trust, found } = await swept(settings);
+      expect(trust.kind).toBe('doubtful');
+      expect(found.resonances).toHaveLength(1);
+      expect(trustWords(trust, 'sweep')).toContain('The peaks below may be moved or missing');
+      expect(trustWords(trust, 'sweep')).not.toContain('marked');
     }
   });
 
-  it('gives none where the gain check found that something rewrites the level', async () => {
-    const { trust } = await swept([RAW], null, { ...steady, verdict: 'rewritten' });
-    expect(trust.kind).toBe('blocked');
-    expect(trustWords(trust)).not.toContain('flag');
+  it('is in doubt where the gain check found that something changes the level', async () => {
+    const { trust, found } = await swept([RAW], null, { ...steady, verdict: 'rewritten' });
+    expect(trust.kind).toBe('doubtful');
+    expect(found.resonances).toHaveLength(1);
+    expect(trustWords(trust, 'sweep')).not.toContain('marked');
   });
 });
 

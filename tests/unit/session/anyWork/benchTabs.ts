@@ -34,7 +34,14 @@ export interface Tab {
   /** How often the page has asked whether work that isn't saved may be given up; the answer is always no. */
   questions: number;
   /** The newest flag of this run. */
-  lastFlag: { readonly slide: string; readonly sounding: number; readonly markId: string } | null;
+  lastFlag: {
+    readonly slide: string;
+    readonly sounding: number;
+    readonly passageNumber: number;
+    /** The mark that it made, and the one that stood for its resonance. */
+    readonly own: string;
+    readonly standsFor: string;
+  } | null;
 }
 
 /** A browser with the notebook and up to two tabs of the bench, and what must be in them: the plain model beside them. */

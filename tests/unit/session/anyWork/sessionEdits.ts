@@ -6,6 +6,7 @@ import type { Mark } from '../../../../src/marks/mark.ts';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
 import { forkInUse } from '../../../../src/notebook/forkInUse.ts';
 import type { Tab } from './benchTabs.ts';
+import { PASSAGE_S } from './practiceEars.ts';
 import type { Edit } from './edit.ts';
 import { redone, undone } from './line.ts';
 import { plainMark } from './markEdits.ts';
@@ -55,29 +56,55 @@ const pass = (slide: 'longer' | 'shorter', isStruck: boolean): Edit => ({
   make: (tab, before) => {
     const { bench, ears, lastFlag } = tab;
     if (!bench.hearing.isListening) return null;
-    const isKept = bench.hearing.trust.kind !== 'blocked';
     const sounding = ears.sounding + (isStruck || ears.sounding === 0 ? 1 : 0);
     ears.pass({ slide, sounding });
-    if (!isKept) return null;
     const flagged = bench.experiment.marks.find(({ id }) => !before.marks.some((mark) => mark.id === id));
     expect(flagged?.evidence).toMatchObject({ source: 'practice', riseDb: 12, aboveRoomDb: 30 });
     if (flagged === undefined) return null;
-    // Back through the same resonance within one sounding, and nothing else was set in the meantime.
-    const again =
-      lastFlag?.sounding === sounding && lastFlag.slide !== slide
-        ? before.marks.find(({ id }) => id === lastFlag.markId)
-        : undefined;
+    const { passageNumber } = ears;
+    const again = lastFlag === null ? undefined : standing(before.marks, lastFlag);
     const isHere = again !== undefined && samePresent(again, before.present);
+    const isSame =
+      isHere &&
+      (lastFlag?.sounding === sounding
+        ? // Back through the same resonance within one sounding.
+          lastFlag.slide !== slide
+        : // After a new strike: no mark of this setup is newer, it waits, and at most 30 s went by.
+          again === newestOwn(before) &&
+          again.lengthM === null &&
+          (passageNumber - (lastFlag?.passageNumber ?? 0)) * PASSAGE_S <= 30);
     const mark: Mark = {
       ...plainMark(before, flagged),
       evidence: structuredClone(flagged.evidence),
-      ...(isHere ? { repeatOf: again.id } : {}),
+      ...(isSame ? { repeatOf: again.id } : {}),
     };
-    tab.lastFlag = { slide, sounding, markId: isHere ? again.id : mark.id };
+    tab.lastFlag = { slide, sounding, passageNumber, own: mark.id, standsFor: isSame ? again.id : mark.id };
     tab.growing.add(mark.id);
     return { step: 'flagged resonance', state: { ...before, marks: [...before.marks, mark] } };
   },
 });
+
+/** The mark that a repeat is one of, or itself; a mark with a length is its own. */
+function rootOf(marks: readonly Mark[], mark: Mark): Mark {
+  let root = mark;
+  // No chain is longer than the list; one that is leads in a circle.
+  for (let i = 0; i <= marks.length; i += 1) {
+    const { lengthM, repeatOf } = root;
+    const next = lengthM === null ? marks.find(({ id }) => id === repeatOf) : undefined;
+    if (next === undefined) return root;
+    root = next;
+  }
+  return mark;
+}
+
+/** The mark that stands now for what was flagged last. */
+function standing(marks: readonly Mark[], flag: NonNullable<Tab['lastFlag']>): Mark | undefined {
+  const found = marks.find(({ id }) => id === flag.own) ?? marks.find(({ id }) => id === flag.standsFor);
+  return found === undefined ? undefined : rootOf(marks, found);
+}
+
+const newestOwn = ({ marks, present }: Experiment): Mark | undefined =>
+  marks.findLast((mark) => rootOf(marks, mark) === mark && samePresent(mark, present));
 
 function samePresent(mark: Mark, { forkId, placeId, ends }: Experiment['present']): boolean {
   return mark.forkId === forkId && mark.placeId === placeId && mark.ends === ends;
