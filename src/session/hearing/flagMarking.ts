@@ -2,7 +2,7 @@ import type { Step } from '../../notebook/step.ts';
 import type { SoundSource } from '../../capture/soundSource.ts';
 import { amendTrace } from '../../notebook/amendTrace.ts';
 import { hasColumn } from '../../marks/columnOfMark.ts';
-import type { MarkEvidence } from '../../marks/mark.ts';
+import type { Mark, MarkEvidence } from '../../marks/mark.ts';
 import { addMark, editMark, markNumber, waitingMarks } from '../../notebook/markList.ts';
 import { newMark } from '../../notebook/newMark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
@@ -12,7 +12,7 @@ import { LevelLog } from './levelLog.ts';
 import type { LevelPoint, Resonance } from './listeningTypes.ts';
 import { KEPT_AROUND_S, evidenceOf, evidenceTrace } from './markEvidence.ts';
 import type { Tell } from '../notice.ts';
-import { lengthOfLabel } from '../recording/recordedMarks.ts';
+import { lengthOfLabel, locatedByOfLabel } from '../recording/recordedMarks.ts';
 import type { RecordedMark } from '../recording/recordedMarks.ts';
 
 /** Of a live run's level trace so much is kept for marks to take from, s. */
@@ -32,6 +32,9 @@ export interface FlagMarkingOutside {
   reasonOf(resonance: Resonance): string;
   tell: Tell;
 }
+
+/** What is known beforehand of a mark. */
+type Known = Partial<Pick<Mark, 'lengthM' | 'note' | 'locatedBy'>>;
 
 /** Makes marks of what one run flags, or of what a recording holds, with their evidence. */
 export class FlagMarking {
@@ -61,7 +64,7 @@ export class FlagMarking {
    */
   mark(
     resonance: Resonance,
-    known: { readonly lengthM?: number; readonly note?: string } = {},
+    known: Known = {},
     earlier: { readonly present: Experiment['present']; readonly endS: number } | null = null,
   ): void {
     const { outside } = this;
@@ -85,10 +88,13 @@ export class FlagMarking {
   }
 
   /** Marks what a recording holds; what it has marked itself keeps its length, or renews the mark it belongs to. */
-  takeRecorded({ resonance, cue }: RecordedMark): void {
+  takeRecorded({ resonance: heard, cue, centre }: RecordedMark): void {
     const { outside } = this;
     const old = outside.experiment().marks.find((mark) => mark.id === cue?.markId);
-    if (old !== undefined && resonance === null) return;
+    if (old !== undefined && heard === null) return;
+    // What can't be told now may have been told when the sound was heard first.
+    const before = old?.evidence?.source === 'recording' ? old.evidence.centre : null;
+    const resonance = heard === null ? null : { ...heard, centre: heard.centre ?? centre ?? before ?? null };
     if (resonance === null) {
       const mark = {
         ...newMark(outside.experiment().present, outside.newId(), outside.now(), null),
@@ -117,11 +123,13 @@ export class FlagMarking {
   }
 
   /** What a label says of a mark: its length, or the label itself where this rule's zero offset leaves no column of it. */
-  private knownOf(label: string): { lengthM?: number; note?: string } {
+  private knownOf(label: string): Known {
     const lengthM = lengthOfLabel(label);
     if (lengthM === null) return {};
     const { zeroOffsetM } = this.outside.experiment().rule;
-    return hasColumn(lengthM, zeroOffsetM) ? { lengthM } : { note: label };
+    if (!hasColumn(lengthM, zeroOffsetM)) return { note: label };
+    const locatedBy = locatedByOfLabel(label);
+    return locatedBy === null ? { lengthM } : { lengthM, locatedBy };
   }
 
   private evidence(resonance: Resonance, source: MarkEvidence['source'], endS?: number): MarkEvidence {

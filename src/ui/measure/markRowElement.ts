@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
-import type { Mark } from '../../marks/mark.ts';
+import type { LocatedBy, Mark } from '../../marks/mark.ts';
 import type { MarkIndex } from '../../marks/markIndex.ts';
 import { likelyRepeated } from '../../notebook/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
@@ -141,6 +141,10 @@ export class MarkRowElement extends PartElement {
     this.session.editMark(this.mark.id, { order: value === '' ? null : Number(value) }, 'set order');
   }
 
+  private onLocatedBy(locatedBy: LocatedBy): void {
+    this.session.editMark(this.mark.id, { locatedBy }, 'set place');
+  }
+
   private onExclude(): void {
     const { id, excluded } = this.mark;
     this.session.editMark(id, { excluded: !excluded }, excluded ? 'include mark' : 'exclude mark');
@@ -191,6 +195,15 @@ export class MarkRowElement extends PartElement {
             ],
             now: () => String(this.markNow()?.order ?? ''),
             choose: (order) => this.onOrder(order),
+          })}
+          ${choice({
+            label: markRowWords.locatedBy(this.number),
+            options: [
+              { value: 'centre', name: markRowWords.atCentre },
+              { value: 'loudest', name: markRowWords.atLoudest },
+            ],
+            now: () => this.markNow()?.locatedBy ?? 'loudest',
+            choose: (locatedBy) => this.onLocatedBy(locatedBy === 'centre' ? 'centre' : 'loudest'),
           })}
           <button
             aria-pressed=${mark.excluded ? 'true' : 'false'}
