@@ -1,6 +1,6 @@
 import type { Intake } from '../intake/intakeTypes.ts';
 import { ownMarks } from '../notebook/markList.ts';
-import type { MarkRow } from '../marks/marksTable.ts';
+import type { MarkRow } from '../marks/markRow.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { measuredMarks } from '../notebook/measuredMarks.ts';
 import { solverMarks } from '../session/experiment/solverMarks.ts';

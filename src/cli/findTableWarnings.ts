@@ -1,4 +1,4 @@
-import type { MarkRow } from '../marks/marksTable.ts';
+import type { MarkRow } from '../marks/markRow.ts';
 import { STAMP_TOLERANCE, USUAL_LENGTH_STANDARD_UNCERTAINTY_M } from '../marks/usualUncertainties.ts';
 import type { TableWarning } from '../words/tableWarnings.ts';
 
@@ -24,6 +24,11 @@ export function findTableWarnings(rows: readonly MarkRow[], passedOver: readonly
       rowCount,
       assumedM,
     });
+  }
+  const withoutWay = rows.filter(({ locatedBy }) => locatedBy === null).length;
+  if (withoutWay > 0) {
+    const isTubeUnknown = rows.every(({ diameterM }) => diameterM === null);
+    warnings.push({ code: 'located-by-assumed', rowsWithout: withoutWay, rowCount, isTubeUnknown });
   }
   const withoutFork = rows.filter(({ forkUncertaintyHz }) => forkUncertaintyHz === null).length;
   if (withoutFork > 0) {

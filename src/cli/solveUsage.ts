@@ -16,6 +16,12 @@ const MEANINGS: Readonly<Record<ReadColumn, string>> = {
   fork_uncertainty_hz: 'standard uncertainty of the fork’s frequency, Hz',
   excluded: 'yes for a mark that is left out of the fit; empty or no for the others',
   other_length_cm: 'the resonance lies between this length and length_cm, cm',
+  located_by:
+    'centre where the bench showed the resonance’s centre, loudest where it was found by ear or by level; loudest where it is missing',
+  rise_db:
+    'how much louder than the fork alone the loudest place was, dB; 10 dB for the first resonance where it is missing',
+  centre_uncertainty_half_widths:
+    'standard uncertainty of a centre’s place, half widths of the resonance; 0.15 at least',
   made_at: 'when the mark was made, ISO 8601; kept, not used',
   note: 'any text; kept, not used',
 };

@@ -1,4 +1,4 @@
-import type { MarkRow } from '../marks/marksTable.ts';
+import type { MarkRow } from '../marks/markRow.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 
 /** Something wrong with a file. Where it can be told, the row (as a spreadsheet counts) and the column or field. */

@@ -1,6 +1,8 @@
 import { splitDelimited } from '../marks/delimited.ts';
-import { columnName, likelyDelimiter, readMarksTable } from '../marks/marksTable.ts';
-import type { TableDefaults, TableFault } from '../marks/marksTable.ts';
+import { readMarksTable } from '../marks/marksTable.ts';
+import { columnName, likelyDelimiter } from '../marks/tableDialect.ts';
+import type { TableDefaults } from '../marks/marksTable.ts';
+import type { TableFault } from '../marks/tableFault.ts';
 import { faultyColumn, tableProblemWords } from '../words/tableFaults.ts';
 import type { Intake, IntakeFault } from './intakeTypes.ts';
 import { intakeFaultWords, intakeRemarkWords } from '../words/intakeFaults.ts';

@@ -1,5 +1,5 @@
 import { isWithin, LIMITS } from '../limits/limits.ts';
-import type { MarkRow } from '../marks/marksTable.ts';
+import type { MarkRow } from '../marks/markRow.ts';
 import { stampStandardUncertaintyHz } from '../marks/usualUncertainties.ts';
 import type { Fork } from '../notebook/experiment.ts';
 import { newFork } from '../notebook/newExperiment.ts';

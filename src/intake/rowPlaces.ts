@@ -1,4 +1,4 @@
-import type { MarkRow } from '../marks/marksTable.ts';
+import type { MarkRow } from '../marks/markRow.ts';
 import type { Experiment, Place } from '../notebook/experiment.ts';
 import { newPlace } from '../notebook/newExperiment.ts';
 import { placeLabel } from '../notebook/placeLabels.ts';

@@ -4,7 +4,7 @@ import { LARGEST_RECORD_BYTES } from '../limits/sizes.ts';
 import { beginningOf, wellFormed } from '../limits/texts.ts';
 import { readingLimit, readingOfColumnM } from '../marks/columnOfMark.ts';
 import type { Mark } from '../marks/mark.ts';
-import type { MarkRow } from '../marks/marksTable.ts';
+import type { MarkRow } from '../marks/markRow.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
 import { itemBytes, recordBytes } from '../notebook/recordBytes.ts';
@@ -89,6 +89,7 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
       order: row.order,
       excluded: row.excluded,
       note: row.note,
+      ...(row.locatedBy === null ? {} : { locatedBy: row.locatedBy }),
     };
     for (const item of [...forks.all.slice(counts[0]), ...places.all.slice(counts[1])])
       bytes += itemBytes(item);

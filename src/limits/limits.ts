@@ -45,6 +45,10 @@ export const LIMITS = {
   timeS: { lowest: 0, highest: 1e7 },
   riseDb: { lowest: -300, highest: 300 },
   confidence: { lowest: 0, highest: 1 },
+  /** A pass whose centre is less certain than a hundred widths says nothing of it. */
+  centreStandardUncertaintyHalfWidths: { lowest: 1e-6, highest: 100 },
+  /** The column's part over the direct sound, either part of the complex number: 120 dB. */
+  centreShare: { lowest: -1e6, highest: 1e6 },
   traceStepS: { lowest: 1e-3, highest: 10 },
   /** Digital silence has about −300 dB; far beyond it all the same. */
   traceDb: { lowest: -1000, highest: 1000 },

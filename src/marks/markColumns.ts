@@ -23,9 +23,11 @@ export const MARK_COLUMNS = [
   { name: 'fork_uncertainty_hz', use: 'read', isWritten: true },
   { name: 'excluded', use: 'read', isWritten: true },
   { name: 'other_length_cm', use: 'read', isWritten: true },
-  { name: 'rise_db', use: 'shown', isWritten: true },
+  { name: 'located_by', use: 'read', isWritten: true },
+  { name: 'rise_db', use: 'read', isWritten: true },
   { name: 'above_room_db', use: 'shown', isWritten: true },
   { name: 'confidence', use: 'shown', isWritten: true },
+  { name: 'centre_uncertainty_half_widths', use: 'read', isWritten: true },
   { name: 'made_at', use: 'read', isWritten: true },
   { name: 'note', use: 'read', isWritten: true },
 ] as const satisfies readonly MarkColumn[];

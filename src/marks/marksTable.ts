@@ -1,89 +1,16 @@
-import { isWithin, LIMITS } from '../limits/limits.ts';
-import { LONGEST } from '../limits/longest.ts';
 import { MOST_TABLE_ROWS } from '../limits/sizes.ts';
 import { splitDelimited } from './delimited.ts';
-import type { DelimitedRecord, QuoteFault } from './delimited.ts';
+import type { DelimitedRecord } from './delimited.ts';
 import type { ColumnEnds } from './mark.ts';
-import { unguarded } from './formulaGuard.ts';
 import { READ_COLUMNS, REQUIRED_COLUMNS } from './markColumns.ts';
-import type { ReadColumn, RequiredColumn } from './markColumns.ts';
-import { parseDecimal, shorten } from './parseDecimal.ts';
-import type { Parsed } from './parseDecimal.ts';
-import type { ParseFault } from './parseFault.ts';
+import type { ReadColumn } from './markColumns.ts';
+import { readRow } from './markRow.ts';
+import type { MarkRow } from './markRow.ts';
 import { parseExcluded } from './parseExcluded.ts';
-import { parseLength } from './parseLength.ts';
-import {
-  parseDiameter,
-  parseForkUncertainty,
-  parseFrequency,
-  parseHumidity,
-  parsePressure,
-  parseReadingUncertainty,
-  parseTemperature,
-} from './parseQuantities.ts';
+import { bareHeading, columnName, likelyDelimiter } from './tableDialect.ts';
+import { missingColumns } from './tableFault.ts';
+import type { TableFault, TableProblem } from './tableFault.ts';
 import { unreadColumns } from './unreadColumns.ts';
-
-/** One row of a table of marks, SI units; null where the cell or the column was not there. */
-export interface MarkRow {
-  /** As a spreadsheet counts: the heading is row 1. */
-  readonly row: number;
-  readonly forkHz: number;
-  readonly ends: ColumnEnds;
-  readonly lengthM: number;
-  /** The other side of a bracket. */
-  readonly otherLengthM: number | null;
-  readonly diameterM: number | null;
-  readonly temperatureC: number | null;
-  readonly humidityPct: number | null;
-  readonly pressurePa: number | null;
-  /** '' where none was given. */
-  readonly place: string;
-  readonly order: number | null;
-  readonly lengthUncertaintyM: number | null;
-  readonly forkUncertaintyHz: number | null;
-  /** Left out of the fit by whoever wrote the table. */
-  readonly excluded: boolean;
-  /** '' where none was given, as for the note. */
-  readonly group: string;
-  /** As written; '' where it wasn't. */
-  readonly madeAt: string;
-  readonly note: string;
-}
-
-export interface TableFault {
-  /** null where the whole table is meant. */
-  readonly row: number | null;
-  /** null where no single column is meant, or it has no name. */
-  readonly column: string | null;
-  readonly fault: TableProblem;
-}
-
-/** What is wrong with a table, or one of its cells. */
-export type TableProblem =
-  | ParseFault
-  | {
-      readonly code: 'no-text' | 'no-content' | 'no-heading' | 'no-rows' | 'all-excluded' | 'column-twice';
-    }
-  /** The cell counts from 1. */
-  | { readonly code: 'quote'; readonly quote: QuoteFault['quote']; readonly cell: number }
-  | { readonly code: 'many-rows'; readonly rows: number; readonly most: number }
-  /** More cells than headings; commas may be decimal commas. */
-  | {
-      readonly code: 'many-cells';
-      readonly cells: number;
-      readonly headings: number;
-      readonly isComma: boolean;
-    }
-  | {
-      readonly code: 'columns-missing';
-      readonly columns: readonly RequiredColumn[];
-      /** Headings that are there, shortened. */
-      readonly found: readonly string[];
-      /** Of one cell only, where the delimiter or the heading may be at fault; null where some column is there. */
-      readonly isOneCell: boolean | null;
-      /** Headings that were likely meant. */
-      readonly alike: readonly { readonly heading: string; readonly column: RequiredColumn }[];
-    };
 
 export type MarksTable =
   | {
@@ -151,45 +78,6 @@ function refuse(fault: TableProblem): MarksTable {
   return { ok: false, faults: [{ row: null, column: null, fault }], rows: [] };
 }
 
-export function likelyDelimiter(body: string): string {
-  const lines = body.split(/\r\n|\n|\r/);
-  const heading = (lines.find((line) => line.trim() !== '' && !line.startsWith('#')) ?? '').replace(
-    /"[^"]*"/g,
-    '',
-  );
-  const count = (delimiter: string): number => heading.split(delimiter).length;
-  return [',', ';', '\t'].reduce((best, delimiter) => (count(delimiter) > count(best) ? delimiter : best));
-}
-
-/** What columns of numbers without a heading mean; null where there is a heading, or more columns than can be guessed. */
-function bareHeading(body: string): { readonly delimiter: string; readonly names: readonly string[] } | null {
-  const first = body.split(/\r\n|\n|\r/).find((line) => line.trim() !== '' && !line.startsWith('#')) ?? '';
-  // A comma may be a decimal comma: only tabs and semicolons part bare columns.
-  const delimiter = first.includes('\t') ? '\t' : ';';
-  const cells = first.split(delimiter).map((cell) => cell.trim());
-  const isNumber = cells.map((cell) => parseDecimal(cell).ok);
-  if (cells.length === 1 && isNumber.at(0) === true) return { delimiter, names: ['length_cm'] };
-  if (cells.length === 2 && isNumber.every(Boolean)) return { delimiter, names: ['fork_hz', 'length_cm'] };
-  if (
-    cells.length === 3 &&
-    isNumber.at(0) === true &&
-    parseEnds(cells.at(1) ?? '').ok &&
-    isNumber.at(2) === true
-  )
-    return { delimiter, names: ['fork_hz', 'ends', 'length_cm'] };
-  return null;
-}
-
-/** "Fork (Hz)" becomes fork_hz. */
-export function columnName(heading: string): string {
-  const name = heading
-    .toLowerCase()
-    .replaceAll('%', 'pct')
-    .replace(/[^a-z0-9]+/g, '_')
-    .replace(/^_+|_+$/g, '');
-  return name;
-}
-
 function readRecords(
   records: readonly DelimitedRecord[],
   delimiter: string,
@@ -243,114 +131,4 @@ function readRecords(
 function isExcluded(text: string): boolean {
   const parsed = parseExcluded(text);
   return parsed.ok && parsed.excluded;
-}
-
-/** More headings of a table than this help nobody. */
-const MOST_HEADINGS = 12;
-
-/** One fault for all columns that are missing, with what is likely behind it. */
-function missingColumns(
-  heading: DelimitedRecord,
-  names: readonly string[],
-  missing: readonly RequiredColumn[],
-): TableFault {
-  const isNone = missing.length === REQUIRED_COLUMNS.length;
-  const alike = missing.flatMap((column) => {
-    const [stem = ''] = column.split('_');
-    const near = names.findIndex((name) => name !== column && name.startsWith(stem));
-    return near < 0 ? [] : [{ heading: shorten(heading.cells[near] ?? ''), column }];
-  });
-  return {
-    row: heading.row,
-    column: missing.length === 1 ? (missing[0] ?? null) : null,
-    fault: {
-      code: 'columns-missing',
-      columns: missing,
-      found: heading.cells.map(shorten).slice(0, MOST_HEADINGS),
-      isOneCell: isNone ? heading.cells.length === 1 : null,
-      alike: isNone ? [] : alike,
-    },
-  };
-}
-
-function readRow(row: number, cell: (column: ReadColumn) => string): MarkRow | TableFault[] {
-  const faults: TableFault[] = [];
-  const take = <T extends object, V>(
-    column: ReadColumn,
-    read: (text: string) => Parsed<T>,
-    pick: (value: T) => V,
-  ): V | null => {
-    const parsed = read(cell(column));
-    if (parsed.ok) return pick(parsed);
-    faults.push({ row, column, fault: parsed.fault });
-    return null;
-  };
-  const takeIfThere: typeof take = (column, read, pick) =>
-    cell(column) === '' ? null : take(column, read, pick);
-
-  const forkHz = take('fork_hz', parseFrequency, (value) => value.frequencyHz);
-  const ends = take('ends', parseEnds, (value) => value.ends);
-  const lengthM = take('length_cm', parseLength, (value) => value.lengthM);
-  const otherLengthM = takeIfThere('other_length_cm', parseLength, (value) => value.lengthM);
-  const diameterM = takeIfThere('diameter_mm', parseDiameter, (value) => value.diameterM);
-  const temperatureC = takeIfThere('temperature_c', parseTemperature, (value) => value.temperatureC);
-  const humidityPct = takeIfThere('humidity_pct', parseHumidity, (value) => value.humidityPct);
-  const pressurePa = takeIfThere('pressure_hpa', parsePressure, (value) => value.pressurePa);
-  const order = takeIfThere('order', parseOrder, (value) => value.order);
-  const lengthUncertaintyM = takeIfThere(
-    'length_uncertainty_mm',
-    parseReadingUncertainty,
-    (value) => value.standardUncertaintyM,
-  );
-  const forkUncertaintyHz = takeIfThere(
-    'fork_uncertainty_hz',
-    parseForkUncertainty,
-    (value) => value.standardUncertaintyHz,
-  );
-  const excluded = take('excluded', parseExcluded, (value) => value.excluded) ?? false;
-  const takeText = (column: 'place' | 'group' | 'note', longest: number): string => {
-    const text = unguarded(cell(column));
-    const { length } = text;
-    if (length > longest)
-      faults.push({ row, column, fault: { code: 'long-text', what: column, length, longest } });
-    return text;
-  };
-  const place = takeText('place', LONGEST.name);
-  const group = takeText('group', LONGEST.name);
-  const note = takeText('note', LONGEST.markNote);
-  if (faults.length > 0 || forkHz === null || ends === null || lengthM === null) return faults;
-  return {
-    row,
-    forkHz,
-    ends,
-    lengthM,
-    otherLengthM,
-    diameterM,
-    temperatureC,
-    humidityPct,
-    pressurePa,
-    place,
-    order,
-    lengthUncertaintyM,
-    forkUncertaintyHz,
-    excluded,
-    group,
-    madeAt: cell('made_at'),
-    note,
-  };
-}
-
-function parseEnds(text: string): Parsed<{ readonly ends: ColumnEnds }> {
-  const ends = text.trim().toLowerCase();
-  if (ends === 'closed' || ends === 'open') return { ok: true, ends };
-  return { ok: false, fault: { code: 'no-ends', typed: ends === '' ? '' : shorten(text) } };
-}
-
-function parseOrder(text: string): Parsed<{ readonly order: number }> {
-  const parsed = parseDecimal(text, 'order');
-  if (!parsed.ok) return parsed;
-  const { value, unit } = parsed;
-  if (unit === '' && Number.isInteger(value) && isWithin(LIMITS.order, value))
-    return { ok: true, order: value };
-  return { ok: false, fault: { code: 'bad-order', ...LIMITS.order, typed: shorten(text) } };
 }

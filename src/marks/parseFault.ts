@@ -15,6 +15,8 @@ export type QuantityName =
   | 'longest-column'
   | 'zero-offset'
   | 'speed'
+  | 'rise'
+  | 'centre-uncertainty'
   | ResultColumn;
 
 /** Columns of a table of results that hold numbers. */
@@ -76,6 +78,7 @@ export type ParseFault =
       readonly typed: string;
     }
   | { readonly code: 'neither-yes-nor-no'; readonly typed: string }
+  | { readonly code: 'no-way-of-locating'; readonly typed: string }
   | {
       readonly code: 'long-text';
       readonly what: 'place' | 'group' | 'note';

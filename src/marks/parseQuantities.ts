@@ -121,6 +121,25 @@ export function parseReadingUncertainty(
   return read.ok ? { ok: true, standardUncertaintyM: read.si } : read;
 }
 
+/** Reads how much louder than the fork alone a resonance was, dB. */
+export function parseRise(text: string): Parsed<{ readonly riseDb: number }> {
+  const decibel = { symbol: 'dB', scale: 1 };
+  const units = { '': decibel, db: decibel };
+  const read = parseQuantity(text, { name: 'rise', limit: LIMITS.riseDb, units, known: ['dB'] });
+  return read.ok ? { ok: true, riseDb: read.si } : read;
+}
+
+/** Reads the standard uncertainty of a centre's place, half widths of the resonance. */
+export function parseCentreUncertainty(text: string): Parsed<{ readonly halfWidths: number }> {
+  const read = parseQuantity(text, {
+    name: 'centre-uncertainty',
+    limit: LIMITS.centreStandardUncertaintyHalfWidths,
+    units: { '': { symbol: 'half widths', scale: 1 } },
+    known: ['half widths'],
+  });
+  return read.ok ? { ok: true, halfWidths: read.si } : read;
+}
+
 /** Reads the standard uncertainty of a fork's pitch, Hz. */
 export function parseForkUncertainty(
   text: string,

@@ -4,10 +4,31 @@
  */
 
 /**
- * Standard uncertainty of one length, m: a rule read to a millimetre, and the resonance found by its loudest place, which
- * lies some tenths of a millimetre to a few millimetres beside the centre. A judgement.
+ * Standard uncertainty of one length, m: a rule read to a millimetre, and the hand that stops near the place it looks
+ * for. Where that place lies about the resonance comes on top. A judgement.
  */
 export const USUAL_LENGTH_STANDARD_UNCERTAINTY_M = 0.001;
+
+/** Of a place that the bench showed as the resonance's centre, half widths: 0.1 to 0.2 in simulated passes. */
+export const USUAL_CENTRE_STANDARD_UNCERTAINTY_HALF_WIDTHS = 0.15;
+
+/**
+ * Standard uncertainty of a place that the bench showed as the centre, half widths. The fit of a pass knows its own
+ * scatter and not what all passes have in common, so it is never taken for better than what is usual.
+ * @param fittedHalfWidths  what the pass's fit says, > 0; null where it isn't known
+ * @example
+ * centreStandardUncertaintyHalfWidths(0.4) // → 0.4
+ */
+export function centreStandardUncertaintyHalfWidths(fittedHalfWidths: number | null): number {
+  const usual = USUAL_CENTRE_STANDARD_UNCERTAINTY_HALF_WIDTHS;
+  return Math.max(fittedHalfWidths ?? usual, usual);
+}
+
+/**
+ * How much louder than the fork alone the first resonance's loudest place is where nobody stated it, dB; further ones
+ * rise less. The middle of what soundings show, a judgement.
+ */
+export const USUAL_FIRST_RISE_DB = 10;
 
 /** A fork's pitch is within this part of its stamp: what makers state (from memory, no source). */
 export const STAMP_TOLERANCE = 0.005;

@@ -1,7 +1,7 @@
 import type { ColumnEnds, Mark } from '../marks/mark.ts';
 
 /** Version of the records written today; `migrateExperiment` brings earlier ones up to it. */
-export const SCHEMA_VERSION = 2;
+export const SCHEMA_VERSION = 3;
 
 /** Everything of one experiment that is kept. SI units; ids are unique within the experiment. */
 export interface Experiment {

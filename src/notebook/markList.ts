@@ -16,6 +16,7 @@ export type MarkChange = Partial<
     | 'excluded'
     | 'note'
     | 'repeatOf'
+    | 'locatedBy'
   >
 >;
 

@@ -12,6 +12,8 @@ const STEPS: Readonly<Record<number, (record: Fields) => Fields>> = {
     marks: mapItems(record['marks'], withoutTrace),
     deletedMarks: mapItems(record['deletedMarks'], withoutTrace),
   }),
+  // Version 3 may say how a length was found and when the column had it. Records without either stay as they are.
+  2: (record) => ({ ...record, schemaVersion: 3 }),
 };
 
 /**

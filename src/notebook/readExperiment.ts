@@ -1,7 +1,14 @@
 import { LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
 import { MARK_DOUBTS } from '../marks/mark.ts';
-import type { ColumnEnds, LevelStretch, Mark, MarkEvidence } from '../marks/mark.ts';
+import type {
+  ColumnEnds,
+  LevelStretch,
+  LocatedBy,
+  Mark,
+  MarkEvidence,
+  ResonanceCentre,
+} from '../marks/mark.ts';
 import { hasColumn } from '../marks/columnOfMark.ts';
 import { SCHEMA_VERSION } from './experiment.ts';
 import type { Experiment, Fork, GainCheckRecord, Lesson, Place } from './experiment.ts';
@@ -21,6 +28,7 @@ export type ExperimentReading =
     };
 
 const ENDS: readonly ColumnEnds[] = ['closed', 'open'];
+const LOCATED_BY: readonly LocatedBy[] = ['centre', 'loudest'];
 const SOURCES: readonly MarkEvidence['source'][] = ['microphone', 'recording', 'practice'];
 
 /** Items of lists that were found good, by the object they were read from. */
@@ -174,6 +182,7 @@ function readMark(mark: RecordReader): Mark {
     order: mark.wholeOrNull('order', LIMITS.order),
     excluded: mark.flag('excluded'),
     note: mark.text('note', LONGEST.markNote),
+    ...(mark.raw('locatedBy') === undefined ? {} : { locatedBy: mark.choice('locatedBy', LOCATED_BY) }),
     ...(mark.raw('repeatOf') === undefined ? {} : { repeatOf: mark.textOrNull('repeatOf', LONGEST.id) }),
   };
 }
@@ -194,6 +203,20 @@ function readEvidence(evidence: RecordReader): MarkEvidence {
     reason: evidence.text('reason', LONGEST.reason),
     trace: trace === null ? null : readTrace(trace),
     ...(evidence.raw('doubt') === undefined ? {} : { doubt: evidence.choices('doubt', MARK_DOUBTS) }),
+    ...(evidence.raw('centre') === undefined ? {} : { centre: readCentre(evidence.childOrNull('centre')) }),
+  };
+}
+
+function readCentre(centre: RecordReader | null): ResonanceCentre | null {
+  if (centre === null) return null;
+  return {
+    timeS: centre.number('timeS', LIMITS.timeS),
+    standardUncertaintyHalfWidths: centre.number(
+      'standardUncertaintyHalfWidths',
+      LIMITS.centreStandardUncertaintyHalfWidths,
+    ),
+    shareRe: centre.number('shareRe', LIMITS.centreShare),
+    shareIm: centre.number('shareIm', LIMITS.centreShare),
   };
 }
 

@@ -33,6 +33,7 @@ export type Step =
   | 'restore mark'
   | 'separate marks'
   | 'set order'
+  | 'set place'
   | 'type length'
   | 'use measured pitch'
   | 'write note';

@@ -5,12 +5,18 @@
 export interface ErrorModel {
   /** Each value's own variance, > 0. All lists have one entry a value. */
   readonly variances: readonly number[];
+  /** Finest first: values of one group are together in each later partition, too. */
+  readonly partitions: readonly Partition[];
+  /** For each common error its effect on every value, one standard uncertainty large. */
+  readonly commonErrors: readonly (readonly number[])[];
+}
+
+/** Values parted into groups, each of which shares an error. */
+export interface Partition {
   /** Group of each value, any numbers. */
   readonly groups: readonly number[];
   /** Effect of its group's error on each value, one standard uncertainty large. */
-  readonly groupErrors: readonly number[];
-  /** For each common error its effect on every value, one standard uncertainty large. */
-  readonly commonErrors: readonly (readonly number[])[];
+  readonly errors: readonly number[];
 }
 
 /** The inverse of a covariance, as far as a fit needs it. */
@@ -25,8 +31,7 @@ export interface InverseCovariance {
  * independentErrors([4, 9]).variances // → [4, 9]
  */
 export function independentErrors(variances: readonly number[]): ErrorModel {
-  const zeros = variances.map(() => 0);
-  return { variances, groups: zeros, groupErrors: zeros, commonErrors: [] };
+  return { variances, partitions: [], commonErrors: [] };
 }
 
 /**
@@ -40,21 +45,25 @@ export function invertCovariance(model: ErrorModel): InverseCovariance {
   const { commonErrors } = model;
   const n = model.variances.length;
   const weights = Float64Array.from(model.variances, (variance) => 1 / variance);
-  const errors = Float64Array.from(model.groupErrors);
-  const { groups, count } = numberGroups(model.groups);
-  const shared = new Float64Array(count);
-  for (let i = 0; i < n; i += 1) shared[groups[i]] += errors[i] * errors[i] * weights[i];
-
+  const levels: Level[] = [];
   const groupedTimes = (values: ArrayLike<number>): Float64Array => {
-    const sums = new Float64Array(count);
-    for (let i = 0; i < n; i += 1) sums[groups[i]] += errors[i] * weights[i] * values[i];
-    const result = new Float64Array(n);
-    for (let i = 0; i < n; i += 1) {
-      const pull = sums[groups[i]] / (1 + shared[groups[i]]);
-      result[i] = weights[i] * (values[i] - errors[i] * pull);
+    const result = Float64Array.from(weights, (weight, i) => weight * values[i]);
+    for (const { groups, errors, solved, wholes } of levels) {
+      const sums = new Float64Array(wholes.length);
+      for (let i = 0; i < n; i += 1) sums[groups[i]] += errors[i] * result[i];
+      for (let i = 0; i < n; i += 1) result[i] -= (solved[i] * sums[groups[i]]) / wholes[groups[i]];
     }
     return result;
   };
+  // A finer partition's groups lie within one of the next: what is inverted so far never mixes its groups.
+  for (const partition of model.partitions) {
+    const errors = Float64Array.from(partition.errors);
+    const solved = groupedTimes(errors);
+    const { groups, count } = numberGroups(partition.groups);
+    const wholes = new Float64Array(count).fill(1);
+    for (let i = 0; i < n; i += 1) wholes[groups[i]] += errors[i] * solved[i];
+    levels.push({ groups, errors, solved, wholes });
+  }
 
   const solved = commonErrors.map(groupedTimes);
   const core = invertMatrix(
@@ -69,9 +78,8 @@ export function invertCovariance(model: ErrorModel): InverseCovariance {
   const diagonal = new Float64Array(n);
   const lines = new Float64Array(core.length);
   for (let i = 0; i < n; i += 1) {
-    const weight = weights[i];
-    const q = errors[i] * weight;
-    const own = weight - (q * q) / (1 + shared[groups[i]]);
+    let own = weights[i];
+    for (const level of levels) own -= level.solved[i] ** 2 / level.wholes[level.groups[i]];
     for (let k = 0; k < core.length; k += 1) lines[k] = across(i, core[k]);
     diagonal[i] = own - across(i, lines);
   }
@@ -85,6 +93,16 @@ export function invertCovariance(model: ErrorModel): InverseCovariance {
       return result;
     },
   };
+}
+
+/** A partition as it is inverted. */
+interface Level {
+  readonly groups: Int32Array;
+  readonly errors: Float64Array;
+  /** The finer levels' inverse times the errors. */
+  readonly solved: Float64Array;
+  /** One and each group's errors times that. */
+  readonly wholes: Float64Array;
 }
 
 /** Each value's group counted from 0 in the order in which they appear: faster to look up than any number. */

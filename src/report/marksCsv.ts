@@ -55,9 +55,11 @@ function cellsIn(experiment: Experiment): (mark: MeasuredMark) => Readonly<Recor
       excluded: mark.excluded ? 'yes' : 'no',
       other_length_cm:
         mark.otherLengthM === null ? null : lengthCell(columnM(mark.otherLengthM, rule.zeroOffsetM)),
+      located_by: mark.locatedBy ?? null,
       rise_db: mark.evidence?.riseDb ?? null,
       above_room_db: mark.evidence?.aboveRoomDb ?? null,
       confidence: mark.evidence?.confidence ?? null,
+      centre_uncertainty_half_widths: mark.evidence?.centre?.standardUncertaintyHalfWidths ?? null,
       made_at: mark.createdAt,
       note: mark.note,
     };

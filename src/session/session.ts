@@ -273,6 +273,14 @@ export class Session {
     this.change(step, (experiment) => editMark(experiment, id, change));
   }
 
+  /** Gives a mark its length, or the two of a bracket. One that was found where the page said so is at the centre. */
+  typeLength(id: string, length: Pick<MarkChange, 'lengthM' | 'otherLengthM'>): void {
+    const isCentred = this.hearing.centredMarks.has(id) && length.lengthM !== null;
+    const isFirst = this.experiment.marks.find((mark) => mark.id === id)?.lengthM === null;
+    const located = isCentred && isFirst && length.otherLengthM === null;
+    this.editMark(id, located ? { ...length, locatedBy: 'centre' } : length, 'type length');
+  }
+
   deleteMark(id: string): void {
     if (!this.change('delete mark', (experiment) => deleteMark(experiment, id))) return;
     this.tell('info', { code: 'mark-deleted' }, ({ deletedMarks }) =>

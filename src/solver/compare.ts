@@ -1,4 +1,5 @@
 import { speedOfSound } from '../air/speedOfSound.ts';
+import type { Preparation } from './prepareMarks.ts';
 import type { FullSolution } from './solve.ts';
 import { solveInFull } from './solve.ts';
 import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
@@ -125,20 +126,28 @@ interface Part {
   readonly degreesOfFreedom: number;
 }
 
+/** Fork, place and ends. */
+function setupName({ rows }: Preparation, setup: number | null): string {
+  const { forkKey, place, ends } = rows.filter((row) => row.setup === setup)[0].mark;
+  return JSON.stringify([forkKey, place, ends]);
+}
+
 /** Contributions under names that are equal exactly where the error is the same one. */
 function partsOf({ fit, preparation }: FullSolution, side: 'one' | 'other'): Map<string, Part> {
   const radii = new Set(preparation.rows.map(({ mark }) => mark.radiusM));
   const tube = [...radii].sort().join(' ');
   const parts = new Map<string, Part>();
-  for (const { source, fork, signedMps, degreesOfFreedom } of fit.contributions) {
+  for (const { source, group, signedMps, degreesOfFreedom } of fit.contributions) {
     const name =
       source === 'reading'
         ? `reading of ${side}`
         : source === 'fork'
-          ? `fork ${preparation.rows.filter((row) => row.fork === fork)[0].mark.forkKey}`
-          : source === 'wall' || source === 'end'
-            ? `${source} ${tube}`
-            : source;
+          ? `fork ${preparation.rows.filter((row) => row.fork === group)[0].mark.forkKey}`
+          : source === 'loudest'
+            ? `loudest ${setupName(preparation, group)}`
+            : source === 'wall' || source === 'end'
+              ? `${source} ${tube}`
+              : source;
     parts.set(name, { signedMps, degreesOfFreedom });
   }
   return parts;

@@ -1,6 +1,6 @@
 import { chiSquaredLimit } from '../numeric/chiSquared.ts';
 import { dot } from '../numeric/errorModel.ts';
-import type { ErrorModel } from '../numeric/errorModel.ts';
+import type { ErrorModel, Partition } from '../numeric/errorModel.ts';
 import { fitLinear } from '../numeric/leastSquares.ts';
 import type { LinearFit } from '../numeric/leastSquares.ts';
 import { median } from '../numeric/median.ts';
@@ -11,9 +11,9 @@ export type EndMode = 'free' | 'theory';
 
 /** One source of uncertainty of the speed. */
 export interface Contribution {
-  readonly source: 'reading' | 'fork' | 'zero' | 'scale' | 'end' | 'wall';
-  /** The fork's number where it is a fork's. */
-  readonly fork: number | null;
+  readonly source: 'reading' | 'fork' | 'loudest' | 'zero' | 'scale' | 'end' | 'wall';
+  /** The fork's number where it is a fork's, the setup's where it is of a setup's loudest places. */
+  readonly group: number | null;
   readonly contributionMps: number;
   /** With its sign, so that the same error can cancel between two results; of readings always above 0. */
   readonly signedMps: number;
@@ -189,8 +189,14 @@ function errorsOf({ preparation, rows, columnsM, mode, scatter }: RowErrors): Er
   const wallPart = wallsRemoved ? WALL_UNCERTAINTY : UNKNOWN_WALL_UNCERTAINTY;
   return {
     variances: rows.map((row) => row.variance * scatter * scatter),
-    groups: rows.map((row) => row.fork),
-    groupErrors: rows.map((row, i) => columnsM[i] * row.relativeForkUncertainty),
+    partitions: [
+      // A setup has one fork, so these groups lie within the next ones.
+      { groups: rows.map(({ setup }) => setup), errors: rows.map((row) => row.located.loudestUncertaintyM) },
+      {
+        groups: rows.map(({ fork }) => fork),
+        errors: rows.map((row, i) => columnsM[i] * row.relativeForkUncertainty),
+      },
+    ],
     commonErrors: [
       rows.map(() => rule.zeroStandardUncertaintyM),
       rows.map((row, i) => (columnsM[i] - row.endShape * end.expected) * rule.scaleStandardUncertainty),
@@ -209,6 +215,13 @@ function degreesOfReading(scatterFactor: number, degreesOfFreedom: number): numb
   const variance = scatterFactor * scatterFactor;
   const excess = (variance - 1) ** 2 / Math.max(degreesOfFreedom, 1);
   return variance ** 2 / (1 / STATED_DEGREES + excess);
+}
+
+/** Each group's effect on the speed, one standard uncertainty of its error large. */
+function sumsOf({ groups, errors }: Partition, weights: readonly number[]): ReadonlyMap<number, number> {
+  const sums = new Map<number, number>();
+  for (const [i, group] of groups.entries()) sums.set(group, (sums.get(group) ?? 0) + weights[i] * errors[i]);
+  return sums;
 }
 
 /** The rows that are fitted, among all. */
@@ -232,17 +245,16 @@ function summarise(
   const weights = fit.weights[0];
   const readingDegrees = degreesOfReading(scatterFactor, fit.degreesOfFreedom);
 
-  const forkSums = new Map<number, number>();
-  for (const [i, row] of chosen.entries()) {
-    forkSums.set(row.fork, (forkSums.get(row.fork) ?? 0) + weights[i] * errors.groupErrors[i]);
-  }
+  const [setupSums, forkSums] = errors.partitions.map((partition) => sumsOf(partition, weights));
   const shared = errors.commonErrors.map((column) => dot(weights, column));
   const contribution = (
     source: Contribution['source'],
-    fork: number | null,
+    group: number | null,
     signedMps: number,
     degreesOfFreedom: number,
-  ): Contribution => ({ source, fork, contributionMps: Math.abs(signedMps), signedMps, degreesOfFreedom });
+  ): Contribution => ({ source, group, contributionMps: Math.abs(signedMps), signedMps, degreesOfFreedom });
+  const isJudged = (setup: number): boolean =>
+    chosen.some((row) => row.setup === setup && row.located.isRiseAssumed);
   const contributions: Contribution[] = [
     contribution(
       'reading',
@@ -251,6 +263,11 @@ function summarise(
       readingDegrees,
     ),
     ...[...forkSums].map(([fork, sum]) => contribution('fork', fork, sum, STATED_DEGREES)),
+    ...[...setupSums].flatMap(([setup, sum]) =>
+      sum === 0
+        ? []
+        : [contribution('loudest', setup, sum, isJudged(setup) ? JUDGED_DEGREES : STATED_DEGREES)],
+    ),
     contribution('zero', null, shared[0], STATED_DEGREES),
     contribution('scale', null, shared[1], STATED_DEGREES),
     contribution('wall', null, shared[2], JUDGED_DEGREES),

@@ -1,6 +1,6 @@
 import { modelLengthM } from './fitMarks.ts';
 import type { PreparedMark } from './prepareMarks.ts';
-import { nearestOrder } from './searchOrders.ts';
+import { nearestOrder, searchVariance } from './searchOrders.ts';
 import type { OutlierCause, OutlierExplanation, RuleSlipM } from './outlierCause.ts';
 
 const SLIPS_M: readonly RuleSlipM[] = [0.01, 0.05, 0.1, 0.2, 0.5, 1];
@@ -46,8 +46,7 @@ export interface OffRow {
 
 /** What may have gone wrong with a mark that doesn't fit. */
 export function likelyCause({ row, residualM, speedMps, end, inUse }: OffRow): OutlierCause {
-  const toleranceM =
-    3 * Math.hypot(Math.sqrt(row.variance), row.lengthM * row.relativeForkUncertainty) + 0.0005;
+  const toleranceM = 3 * Math.sqrt(searchVariance(row)) + 0.0005;
   const explanations: OutlierExplanation[] = [];
   const slipM = SLIPS_M.find(
     (sizeM) => Math.abs(Math.abs(residualM) - sizeM) < Math.min(toleranceM, 0.3 * sizeM),

@@ -3,7 +3,7 @@ import { likelyCause, rowsInUse } from './likelyCause.ts';
 import { modelLengthM } from './fitMarks.ts';
 import { median } from '../numeric/median.ts';
 import type { PreparedMark } from './prepareMarks.ts';
-import { nearestOrder } from './searchOrders.ts';
+import { nearestOrder, searchVariance } from './searchOrders.ts';
 import type { OutlierCause } from './outlierCause.ts';
 import type { SolverMark } from './solution.ts';
 import { solveInFull } from './solve.ts';
@@ -92,7 +92,7 @@ function relative(solution: { readonly speedMps: number; readonly standardUncert
 
 /** The length's own uncertainty, the fork's and that of the end correction from theory, m. */
 function toleranceM(row: PreparedMark): number {
-  return Math.hypot(Math.sqrt(row.variance), row.lengthM * row.relativeForkUncertainty) + 0.0005;
+  return Math.sqrt(searchVariance(row)) + 0.0005;
 }
 
 /** A single fork whose true frequency would bring the speed to the class's. */

@@ -1,7 +1,8 @@
 import { airFromReadings } from '../air/airState.ts';
 import type { AirState } from '../air/airState.ts';
-import type { MarkRow } from '../marks/marksTable.ts';
+import type { MarkRow } from '../marks/markRow.ts';
 import {
+  centreStandardUncertaintyHalfWidths,
   stampStandardUncertaintyHz,
   USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
 } from '../marks/usualUncertainties.ts';
@@ -37,5 +38,10 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     air: airOf(row),
     place: row.place,
     order: row.order,
+    locatedBy: row.locatedBy ?? 'loudest',
+    riseDb: row.riseDb,
+    centreStandardUncertaintyHalfWidths: centreStandardUncertaintyHalfWidths(
+      row.centreStandardUncertaintyHalfWidths,
+    ),
   }));
 }

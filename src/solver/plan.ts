@@ -43,7 +43,7 @@ export interface Means {
  * at the length where the present fit expects it. Repeats of a mark that is there count too.
  * @returns best first; empty where the present marks have no solution yet
  * @example
- * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,located_by\n512,closed,15.8,centre\n512,closed,49.25,centre');
  * const forks = [{ forkKey: '512', frequencyHz: 512, frequencyStandardUncertaintyHz: 1.5 }];
  * nextMarks(marksOfRows(rows), { forks, ends: ['closed'], travelM: 1 })[0].order // → 3
  */
@@ -59,7 +59,7 @@ export function nextMarks(
  * As `nextMarks`, of marks that are solved already.
  * @param pattern  what a further mark has in common with one that is there: tube, air, reading
  * @example
- * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
+ * const { rows } = readMarksTable('fork_hz,ends,length_cm,located_by\n512,closed,15.8,centre\n512,closed,49.25,centre');
  * const forks = [{ forkKey: '512', frequencyHz: 512, frequencyStandardUncertaintyHz: 1.5 }];
  * const marks = marksOfRows(rows);
  * const means = { forks, ends: ['closed'], travelM: 1 };
@@ -89,6 +89,8 @@ export function nextMarksAfter(
         otherLengthM: null,
         lengthM: travelM,
         order: null,
+        // Of another resonance than the pattern's.
+        riseDb: null,
       };
       const wider = prepareMarks([...used, mark], options);
       const row = wider.rows.at(-1);
@@ -100,7 +102,9 @@ export function nextMarksAfter(
         const expectedM = modelLengthM(row, order, solution.speedMps, fit.end);
         if (expectedM > travelM) break;
         if (expectedM < 0.01) continue;
-        const rows = [...wider.rows.slice(0, -1), { ...row, lengthM: expectedM }];
+        // How far its place may lie from the resonance depends on its length.
+        const [{ variance, located }] = prepareMarks([{ ...mark, lengthM: expectedM }], options).rows;
+        const rows = [...wider.rows.slice(0, -1), { ...row, lengthM: expectedM, variance, located }];
         const refit = fitMarks({ ...wider, rows }, [...orders, order], fitted);
         if (refit === null) continue;
         // Both with the scatter as stated, or a lucky residual would count as a gain.

@@ -6,10 +6,14 @@ import {
   HIGHEST_KA,
   LOW_FREQUENCY_END_RATIO,
 } from '../air/endCorrection.ts';
+import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
 import type { TheoreticalSpeed } from '../air/speedOfSound.ts';
 import { wallLoss } from '../air/wallLoss.ts';
+import type { WallLoss } from '../air/wallLoss.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
+import { locationErrors } from './locationErrors.ts';
+import type { LocationErrors } from './locationErrors.ts';
 import type { RuleErrors, SolverMark, SolverOptions } from './solution.ts';
 
 /** A mark as a row of the linear model  length = halfWaves(order)·halfWavePerSpeed·speed − endShape·end. */
@@ -18,8 +22,12 @@ export interface PreparedMark {
   readonly fork: number;
   readonly ends: ColumnEnds;
   readonly lengthM: number;
-  /** Own variance of the length: reading, location and bracket, m². */
+  /** Own variance of the length: reading, bracket, and the centre's place where the bench showed it, m². */
   readonly variance: number;
+  /** How far the place that was read may lie from the resonance. */
+  readonly located: LocationErrors;
+  /** Marks of one setup (fork, place, ends) miss their resonances to one side, by as many standard uncertainties. */
+  readonly setup: number;
   /** Half a wavelength over the speed in free reference air, s. */
   readonly halfWavePerSpeedS: number;
   /** Part of the speed that the walls take away; an estimate for a usual tube where the diameter is unknown. */
@@ -73,12 +81,8 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
   const radii = marks.flatMap(({ radiusM }) => (radiusM === null ? [] : [radiusM]));
   const endIsRelative = radii.length > 0;
   const meanRadiusM = endIsRelative ? mean(radii) : null;
-  const forks = new Map<string, number>();
-  const forkNumber = (forkKey: string): number => {
-    const known = forks.get(forkKey) ?? forks.size;
-    forks.set(forkKey, known);
-    return known;
-  };
+  const forkNumber = numbering();
+  const setupNumber = numbering();
   const speeds = new Map<AirState, number>();
   const speedIn = (state: AirState): number => {
     const known = speeds.get(state);
@@ -89,16 +93,16 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
   };
 
   // Marks of one fork in one tube and one air share what theory says of them.
-  const wallFractions = new Map<AirState, Map<string, number>>();
-  const wallFractionOf = (radiusM: number, hz: number, state: AirState): number => {
-    const inAir = wallFractions.get(state) ?? new Map<string, number>();
-    wallFractions.set(state, inAir);
+  const walls = new Map<AirState, Map<string, WallLoss>>();
+  const wallsOf = (radiusM: number, hz: number, state: AirState): WallLoss => {
+    const inAir = walls.get(state) ?? new Map<string, WallLoss>();
+    walls.set(state, inAir);
     const name = `${radiusM} ${hz}`;
     const known = inAir.get(name);
     if (known !== undefined) return known;
-    const fraction = 1 - wallLoss(radiusM, hz, state.temperatureC, speedIn(state)).speedRatio;
-    inAir.set(name, fraction);
-    return fraction;
+    const loss = wallLoss(radiusM, hz, state.temperatureC, speedIn(state));
+    inAir.set(name, loss);
+    return loss;
   };
 
   const rows = marks.map((mark): PreparedMark => {
@@ -106,7 +110,7 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     const localSpeedMps = speedIn(localAir);
     const ratio = mark.air === null || theory === null ? 1 : localSpeedMps / theory.speedMps;
     const radiusM = mark.radiusM ?? meanRadiusM;
-    const wallFraction = wallFractionOf(radiusM ?? NARROW_RADIUS_M, mark.frequencyHz, localAir);
+    const wallFraction = 1 - wallsOf(radiusM ?? NARROW_RADIUS_M, mark.frequencyHz, localAir).speedRatio;
     const slowed = radiusM === null ? ratio : ratio * (1 - wallFraction);
     const shapeOf = (endRadiusM: number): number => {
       const ka = (2 * Math.PI * mark.frequencyHz * endRadiusM) / localSpeedMps;
@@ -116,13 +120,23 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     const otherEnd = mark.otherRadiusM === null || radiusM === null ? oneEnd : shapeOf(mark.otherRadiusM);
     const bracketM = mark.otherLengthM === null ? 0 : Math.abs(mark.otherLengthM - mark.lengthM);
     const own = mark.lengthStandardUncertaintyM ** 2;
+    const tubeRadiusM = radiusM ?? USUAL_RADIUS_M;
+    const { attenuationNpPerM } = wallsOf(tubeRadiusM, mark.frequencyHz, localAir);
+    const located = locationErrors(mark, {
+      radiusM: tubeRadiusM,
+      speedMps: localSpeedMps,
+      attenuationNpPerM,
+    });
     return {
       mark,
       fork: forkNumber(mark.forkKey),
       ends: mark.ends,
       lengthM: mark.otherLengthM === null ? mark.lengthM : (mark.lengthM + mark.otherLengthM) / 2,
       // A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7).
-      variance: mark.otherLengthM === null ? own : own / 2 + bracketM ** 2 / 12,
+      variance:
+        (mark.otherLengthM === null ? own : own / 2 + bracketM ** 2 / 12) + located.centreUncertaintyM ** 2,
+      located,
+      setup: setupNumber(JSON.stringify([mark.forkKey, mark.place, mark.ends])),
       halfWavePerSpeedS: slowed / (2 * mark.frequencyHz),
       wallFraction,
       endShape: mark.ends === 'open' ? oneEnd + otherEnd : oneEnd,
@@ -152,6 +166,16 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     theory,
     someDiametersMissing: endIsRelative && radii.length < marks.length,
     someTemperaturesMissing: air !== null && marks.some((mark) => mark.air === null),
+  };
+}
+
+/** Counts names from 0 in the order in which they appear. */
+function numbering(): (name: string) => number {
+  const known = new Map<string, number>();
+  return (name) => {
+    const number = known.get(name) ?? known.size;
+    known.set(name, number);
+    return number;
   };
 }
 

@@ -107,9 +107,14 @@ export function nearestOrder(row: PreparedMark, speedMps: number, end: number): 
   return Math.max(1, Math.round(row.ends === 'closed' ? halves + 0.5 : halves));
 }
 
-/** Own variance with the fork's share, as if marks of one fork were independent: good enough to tell orders apart. */
+/**
+ * Own variance with what marks of one fork or setup have in common, as if it were independent: good enough to tell
+ * orders apart.
+ */
 export function searchVariance(row: PreparedMark): number {
-  return row.variance + (row.lengthM * row.relativeForkUncertainty) ** 2;
+  return (
+    row.variance + row.located.loudestUncertaintyM ** 2 + (row.lengthM * row.relativeForkUncertainty) ** 2
+  );
 }
 
 /** What is searched, with what is known beforehand. */

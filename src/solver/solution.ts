@@ -1,5 +1,5 @@
 import type { AirState } from '../air/airState.ts';
-import type { ColumnEnds } from '../marks/mark.ts';
+import type { ColumnEnds, LocatedBy } from '../marks/mark.ts';
 import type { OutlierCause } from './outlierCause.ts';
 import type { SolverWarning } from './solverWarning.ts';
 import type { WorkingStep } from './workingStep.ts';
@@ -20,7 +20,7 @@ export interface SolverMark {
   readonly lengthM: number;
   /** The other side of a bracket; null where one length was read. */
   readonly otherLengthM: number | null;
-  /** Reading and location of the resonance together. */
+  /** Reading, and the hand's search for the place. Where that place lies about the resonance is not in it. */
   readonly lengthStandardUncertaintyM: number;
   /** Inside radius of the tube; null where it wasn't given. */
   readonly radiusM: number | null;
@@ -30,6 +30,12 @@ export interface SolverMark {
   readonly place: string;
   /** Order that the user fixed. */
   readonly order: number | null;
+  /** How the length was found; absent: at the loudest place. */
+  readonly locatedBy?: LocatedBy;
+  /** How much louder than the fork alone the loudest place was, dB; null or absent where nobody knows. */
+  readonly riseDb?: number | null;
+  /** Of the centre that the bench showed, half widths; null or absent: what is usual. */
+  readonly centreStandardUncertaintyHalfWidths?: number | null;
 }
 
 /** Errors that all marks have in common. */
@@ -73,9 +79,11 @@ export interface SolvedMark {
 
 /** Where a part of the speed's uncertainty comes from. */
 export type BudgetSource =
-  /** Reading the rule and finding the resonance; widened where the lengths scatter more than was stated. */
+  /** Reading the rule, and finding the resonance as far as that differs from mark to mark; widened where the lengths scatter more than was stated. */
   | { readonly source: 'reading'; readonly isWidened: boolean }
   | { readonly source: 'fork'; readonly frequencyHz: number }
+  /** The loudest place beside the resonance, to one side for all marks of one fork and setup. */
+  | { readonly source: 'loudest' }
   | { readonly source: 'zero' | 'scale' }
   /** The end correction where the marks don't give it: theory's over the radius, or unknown without a diameter. */
   | { readonly source: 'end'; readonly isFromTheory: boolean }

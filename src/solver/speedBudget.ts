@@ -1,4 +1,5 @@
-import type { MarksFit } from './fitMarks.ts';
+import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
+import type { Contribution, MarksFit } from './fitMarks.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
 import type { BudgetLine, BudgetSource } from './solution.ts';
 
@@ -7,7 +8,11 @@ export function speedBudget(preparation: Preparation, fit: MarksFit): readonly B
   const { rows, rule, end, endIsRelative, wallsRemoved } = preparation;
   const used = rows.filter((_, i) => fit.speedWeights[i] !== 0);
   const meanReadingM = Math.sqrt(used.reduce((sum, row) => sum + row.variance, 0) / Math.max(used.length, 1));
-  const lines = fit.contributions.map(({ source, fork, contributionMps, degreesOfFreedom }): BudgetLine => {
+  const own = fit.contributions.filter(({ source }) => source !== 'loudest');
+  const loudest = fit.contributions.filter(({ source }) => source === 'loudest');
+  // Several setups are one line: nobody wants a line for each fork at each place.
+  const parts = loudest.length === 0 ? own : [...own, together(loudest)];
+  const lines = parts.map(({ source, group, contributionMps, degreesOfFreedom }): BudgetLine => {
     const line = (from: BudgetSource, standardUncertainty: number, unit: BudgetLine['unit']): BudgetLine => ({
       ...from,
       standardUncertainty,
@@ -20,11 +25,16 @@ export function speedBudget(preparation: Preparation, fit: MarksFit): readonly B
       case 'reading':
         return line({ source, isWidened: fit.scatterFactor > 1 }, meanReadingM * fit.scatterFactor, 'm');
       case 'fork': {
-        const isOfFork = (row: PreparedMark): boolean => row.fork === fork;
+        const isOfFork = (row: PreparedMark): boolean => row.fork === group;
         const { frequencyHz } = rows.filter(isOfFork)[0].mark;
         // Rows of one fork may state its uncertainty differently: the largest of those that count stands for all.
         const statedHz = used.filter(isOfFork).map(({ mark }) => mark.frequencyStandardUncertaintyHz);
         return line({ source, frequencyHz }, Math.max(0, ...statedHz), 'Hz');
+      }
+      case 'loudest': {
+        const loud = used.filter(({ located: { loudestUncertaintyM } }) => loudestUncertaintyM > 0);
+        const squares = loud.reduce((sum, row) => sum + row.located.loudestUncertaintyM ** 2, 0);
+        return line({ source }, Math.sqrt(squares / Math.max(loud.length, 1)), 'm');
       }
       case 'zero':
         return line({ source }, rule.zeroStandardUncertaintyM, 'm');
@@ -44,4 +54,16 @@ export function speedBudget(preparation: Preparation, fit: MarksFit): readonly B
     }
   });
   return lines.sort((one, other) => other.contributionMps - one.contributionMps);
+}
+
+/** Independent contributions of one kind as one. */
+function together(parts: readonly Contribution[]): Contribution {
+  const contributionMps = Math.hypot(...parts.map((part) => part.contributionMps));
+  return {
+    ...parts[0],
+    group: null,
+    contributionMps,
+    signedMps: contributionMps,
+    degreesOfFreedom: effectiveDegreesOfFreedom(parts),
+  };
 }

@@ -1,4 +1,4 @@
-import type { ColumnEnds } from '../marks/mark.ts';
+import type { ColumnEnds, LocatedBy } from '../marks/mark.ts';
 
 /** One step of the way from lengths to the result as it is gone by hand: what is put in and what comes out. */
 export type WorkingStep =
@@ -56,6 +56,26 @@ export type WorkingStep =
       /** Part of the speed that the walls take away. */
       readonly wallFraction: number;
       readonly speedMps: number;
+    }
+  | {
+      /** How far the places that were read may lie from their resonances, with the widest resonance as the example. */
+      readonly kind: 'place';
+      readonly locatedBy: LocatedBy;
+      /** Marks that were located so. */
+      readonly markCount: number;
+      /** Length of the example. */
+      readonly lengthM: number;
+      readonly halfWidthM: number;
+      /** Whether the width is a usual tube's, because no diameter is known. */
+      readonly isUsualTube: boolean;
+      /** Of its loudest place over the fork alone, dB. */
+      readonly riseDb: number;
+      readonly isRiseAssumed: boolean;
+      /** Its place's, as a standard uncertainty. */
+      readonly placeHalfWidths: number;
+      readonly placeM: number;
+      /** What these places add to the speed's standard uncertainty; null where they are part of the lengths' own. */
+      readonly contributionMps: number | null;
     }
   | {
       readonly kind: 'standard-uncertainty';

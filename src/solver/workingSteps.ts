@@ -1,3 +1,4 @@
+import type { LocatedBy } from '../marks/mark.ts';
 import type { MarksFit } from './fitMarks.ts';
 import { oneEndCorrectionM } from './prepareMarks.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
@@ -125,6 +126,10 @@ function fromWallsOn(
       speedMps,
     });
   }
+  for (const locatedBy of ['centre', 'loudest'] as const) {
+    const step = placeStep(used, locatedBy, preparation, solution);
+    if (step !== null) steps.push(step);
+  }
   const all = solution.budget.map(({ contributionMps }) => contributionMps).filter((mps) => mps > 0);
   // A line of less than a hundredth of u changes it by less than a part in 20 000: nobody squares that by hand.
   const contributionsMps = all.filter((mps) => mps > NEGLIGIBLE * standardUncertaintyMps);
@@ -151,4 +156,33 @@ function fromWallsOn(
     );
   }
   return steps;
+}
+
+/** How far the places found in one way may lie from their resonances; null where no mark was found so. */
+function placeStep(
+  used: readonly PreparedMark[],
+  locatedBy: LocatedBy,
+  { wallsRemoved }: Preparation,
+  { budget }: Pick<Solution, 'budget'>,
+): WorkingStep | null {
+  const placeOf = ({ located }: PreparedMark): number =>
+    locatedBy === 'centre' ? located.centreUncertaintyM : located.loudestUncertaintyM;
+  const rows = used.filter((row) => placeOf(row) > 0);
+  if (rows.length === 0) return null;
+  const widest = rows.reduce((one, other) => (placeOf(other) > placeOf(one) ? other : one));
+  const { halfWidthM, riseDb, isRiseAssumed } = widest.located;
+  const line = budget.find(({ source }) => source === 'loudest');
+  return {
+    kind: 'place',
+    locatedBy,
+    markCount: rows.length,
+    lengthM: widest.lengthM,
+    halfWidthM,
+    isUsualTube: !wallsRemoved,
+    riseDb,
+    isRiseAssumed,
+    placeHalfWidths: placeOf(widest) / halfWidthM,
+    placeM: placeOf(widest),
+    contributionMps: locatedBy === 'centre' ? null : (line?.contributionMps ?? 0),
+  };
 }

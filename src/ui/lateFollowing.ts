@@ -1,5 +1,5 @@
 import type { KnownTube } from '../resonance/following/columnGuess.ts';
-import type { FollowingTools } from '../session/hearing/listening.ts';
+import type { FollowingTools } from '../session/hearing/listeningOptions.ts';
 
 type Make = (tube: () => KnownTube | null) => FollowingTools;
 

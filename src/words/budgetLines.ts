@@ -8,6 +8,8 @@ export function budgetQuantity(line: BudgetSource): string {
       return `Lengths: reading and finding the resonance${line.isWidened ? ', widened by their scatter' : ''}`;
     case 'fork':
       return `Pitch of the fork ${hertz(line.frequencyHz)} Hz`;
+    case 'loudest':
+      return 'Loudest place beside the resonance';
     case 'zero':
       return 'Zero of the rule';
     case 'scale':

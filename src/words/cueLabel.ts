@@ -14,5 +14,15 @@ export function cueLabel(experiment: Experiment, mark: Mark): string {
   // Without the length, which would count twice when the file is opened again.
   if (repeatedMark(marks, mark) !== null) return `Mark ${number} again${pitch}, ${ends}`;
   const length = mark.lengthM === null ? 'no length yet' : `${fixed(mark.lengthM * 100, 2)} cm`;
-  return `Mark ${number}${pitch}, ${ends}, ${length}`;
+  const located = mark.locatedBy === 'centre' ? ' at the centre' : '';
+  return `Mark ${number}${pitch}, ${ends}, ${length}${located}`;
+}
+
+/** What a sound editor shows where a mark's resonance had its centre; null where that isn't known. */
+export function centreCueLabel({ marks }: Experiment, mark: Mark): string | null {
+  const centre = mark.evidence?.centre ?? null;
+  if (centre === null) return null;
+  const { standardUncertaintyHalfWidths: half, shareRe, shareIm } = centre;
+  const parts = [half, shareRe, shareIm].map((value) => Number(value.toPrecision(6)));
+  return `Centre of mark ${markNumber(marks, mark.id)}, half widths ${parts[0]}, share ${parts[1]} ${parts[2]}`;
 }

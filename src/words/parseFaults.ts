@@ -18,6 +18,8 @@ const NAMES: Readonly<Record<QuantityName, string>> = {
   'reading-uncertainty': 'reading uncertainty',
   'longest-column': 'longest column',
   'zero-offset': 'zero offset',
+  rise: 'rise',
+  'centre-uncertainty': 'centre’s uncertainty',
   speed: 'speed',
   speed_mps: 'speed_mps',
   standard_uncertainty_mps: 'standard_uncertainty_mps',
@@ -68,6 +70,8 @@ export function parseFaultWords(fault: ParseFault): string {
       return `The order must be a whole number ${fault.lowest}..${fault.highest}, got ${fault.typed}. The first resonance has 1; leave it empty where you don’t know.`;
     case 'neither-yes-nor-no':
       return `“${fault.typed}” is neither yes nor no. Write yes for a mark that is left out of the fit, else leave the cell empty.`;
+    case 'no-way-of-locating':
+      return `“${fault.typed}” is no way to find a length. Write centre where the bench showed the resonance’s centre, loudest where it was found by ear or by level.`;
     case 'long-text':
       return tooLongWords[fault.what](fault.length, fault.longest);
   }

@@ -32,6 +32,7 @@ const STEPS: Readonly<Record<Step, string>> = {
   'restore mark': 'bring mark back',
   'separate marks': 'separate marks',
   'set order': 'set order',
+  'set place': 'say how a length was found',
   'type length': 'type length',
   'use measured pitch': 'use measured pitch',
   'write note': 'write note',

@@ -1,5 +1,5 @@
 import { REQUIRED_COLUMNS } from '../marks/markColumns.ts';
-import type { TableFault, TableProblem } from '../marks/marksTable.ts';
+import type { TableFault, TableProblem } from '../marks/tableFault.ts';
 import { parseFaultWords } from './parseFaults.ts';
 
 /** Of a long list a reader is shown so many. */

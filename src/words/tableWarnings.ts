@@ -7,6 +7,8 @@ export type TableWarning =
   | { readonly code: 'several-places'; readonly placeCount: number; readonly isReferred: boolean }
   | { readonly code: 'columns-not-read'; readonly columns: readonly string[] }
   | (RowsWithout & { readonly code: 'length-uncertainty-assumed'; readonly assumedM: number })
+  /** The lengths are taken to be loudest places; `isTubeUnknown`: with the width that a usual tube's resonances have. */
+  | (RowsWithout & { readonly code: 'located-by-assumed'; readonly isTubeUnknown: boolean })
   /** The tolerance is a part of the fork's frequency. */
   | (RowsWithout & { readonly code: 'fork-tolerance-assumed'; readonly assumedTolerance: number });
 
@@ -27,7 +29,11 @@ export function tableWarningWords(warning: TableWarning): string {
     case 'columns-not-read':
       return `Not read: ${warning.columns.slice(0, MOST_COLUMNS).join(', ')}. Optional columns are ${listed(OPTIONAL_COLUMNS)}.`;
     case 'length-uncertainty-assumed':
-      return `No length_uncertainty_mm in ${warning.rowsWithout} of ${warning.rowCount} rows: ${short(warning.assumedM * 1000)} mm is taken, for a rule read to a millimetre and a resonance found by its loudest place. Where a resonance was found less sharply, state it, for few marks can’t show it.`;
+      return `No length_uncertainty_mm in ${warning.rowsWithout} of ${warning.rowCount} rows: ${short(warning.assumedM * 1000)} mm is taken, for a rule read to a millimetre and a hand that stops near the place. Where lengths are rougher, state it, for few marks can’t show it.`;
+    case 'located-by-assumed': {
+      const usual = warning.isTubeUnknown ? ', as wide as in a usual tube' : '';
+      return `No located_by in ${warning.rowsWithout} of ${warning.rowCount} rows: these lengths are taken to be loudest places, which lie beside the resonances${usual}, all to one side. Where the bench showed the centre, write centre.`;
+    }
     case 'fork-tolerance-assumed':
       return `No fork_uncertainty_hz in ${warning.rowsWithout} of ${warning.rowCount} rows: the stamp is taken to be within ±${short(100 * warning.assumedTolerance)} %. Measure the fork to do better.`;
   }

@@ -82,6 +82,8 @@ export function workingStepWords(step: WorkingStep): StepWords {
         numbers: `${fixed(step.speedInTubeMps, 2)} m/s/(1 − ${fixed(step.wallFraction, 5)})`,
         result: `c = ${fixed(step.speedMps, 2)} m/s`,
       };
+    case 'place':
+      return placeWords(step);
     case 'standard-uncertainty': {
       const squares = step.contributionsMps.map((mps) => `${significant(mps, 2)}²`);
       const rest = step.isShortened ? ', lines below 1 % of u left out' : '';
@@ -115,6 +117,26 @@ export function workingStepWords(step: WorkingStep): StepWords {
         result: `Δ = ${fixed(step.differenceMps, 2)} m/s (${fixed(step.differencePct, 2)} %), Eₙ = ${fixed(step.normalisedError, 2)}`,
       };
   }
+}
+
+function placeWords(step: Extract<WorkingStep, { kind: 'place' }>): StepWords {
+  const isCentre = step.locatedBy === 'centre';
+  const tube = step.isUsualTube ? ', in a usual tube' : '';
+  const at = `of ${counted(step.markCount, 'mark')} the widest, at ${centimetres(step.lengthM)} cm`;
+  const rise = `${step.isRiseAssumed ? 'taken as ' : ''}${fixed(step.riseDb, 0)} dB over the fork alone`;
+  const place = `${significant(step.placeHalfWidths, 2)} · ${fixed(step.halfWidthM * 1000, 2)} mm half width${tube}`;
+  const added =
+    step.contributionMps === null
+      ? 'part of each length’s own u'
+      : `${fixed(step.contributionMps, 2)} m/s of u`;
+  return {
+    title: isCentre
+      ? 'Places shown as the centre: each for itself'
+      : 'Loudest places: beside the resonance, with one fork and setup to the same side',
+    formula: isCentre ? 'u(place) = a·h' : 'u(place) = a·h, a² = R/√(R² − 1) − 1, R the rise as a ratio',
+    numbers: `${at}: ${place}${isCentre ? '' : `, rise ${rise}`}`,
+    result: `u(place) = ${fixed(step.placeM * 1000, 2)} mm, ${added}`,
+  };
 }
 
 /** Metres as centimetres to the tenth of a millimetre, whatever their size. */

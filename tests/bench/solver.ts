@@ -1,6 +1,8 @@
 import { pathToFileURL } from 'node:url';
 import type { Solution, SolverMark } from '../../src/solver/solution.ts';
 import { solve } from '../../src/solver/solve.ts';
+import { makeLocated } from './locatedExperiments.ts';
+import type { Locating } from './locatedExperiments.ts';
 import { makeExperiment, randomFrom, USUAL_MAKING } from './solverExperiments.ts';
 import type { MadeExperiment, Making } from './solverExperiments.ts';
 
@@ -170,7 +172,80 @@ function print(title: string, value: string, goal = ''): void {
   process.stdout.write(`${title.padEnd(58)}${value.padStart(14)}  ${goal}\n`);
 }
 
+/** What a run of experiments with places beside the resonance showed. */
+export interface LocatedResult {
+  readonly coveragePct: number;
+  /** Coverage where the solver takes the same lengths for the resonances themselves. */
+  readonly coverageWithoutPct: number;
+  /** Mean half width of the intervals over that of intervals from the reading alone. */
+  readonly intervalRatio: number;
+  readonly meanIntervalMps: number;
+  readonly ordersWrong: number;
+  readonly marks: number;
+  readonly falseOutliersPct: number;
+}
+
+/** Solves `count` experiments whose lengths were read at the loudest place, or where the bench shows the centre. */
+export function benchLocated(count: number, seed: number, locating: Locating): LocatedResult {
+  const random = randomFrom(seed);
+  let [covered, coveredWithout, interval, plainInterval, wrong, blamed, marks] = [0, 0, 0, 0, 0, 0, 0];
+  for (let i = 0; i < count; i += 1) {
+    const experiment = makeLocated(random, locating);
+    const solution = solveOrFail(experiment.marks);
+    const plain = solveOrFail(
+      experiment.marks.map((mark) => ({
+        ...mark,
+        locatedBy: 'centre',
+        centreStandardUncertaintyHalfWidths: 0,
+      })),
+    );
+    const isCovered = ({ speedMps, expandedUncertaintyMps }: Solution): boolean =>
+      Math.abs(speedMps - experiment.trueSpeedMps) <= expandedUncertaintyMps;
+    if (isCovered(solution)) covered += 1;
+    if (isCovered(plain)) coveredWithout += 1;
+    interval += solution.expandedUncertaintyMps;
+    plainInterval += plain.expandedUncertaintyMps;
+    for (const [j, mark] of solution.marks.entries()) {
+      marks += 1;
+      if (mark.outlier) blamed += 1;
+      if (mark.order !== experiment.trueOrders[j]) wrong += 1;
+    }
+  }
+  return {
+    coveragePct: (100 * covered) / count,
+    coverageWithoutPct: (100 * coveredWithout) / count,
+    intervalRatio: interval / plainInterval,
+    meanIntervalMps: interval / count,
+    ordersWrong: wrong,
+    marks,
+    falseOutliersPct: (100 * blamed) / marks,
+  };
+}
+
+function printLocated(): void {
+  process.stdout.write('1000 experiments a row, seed 19: closed or open, 25-44 mm, 4-8 marks, 0.7 mm\n');
+  for (const at of ['loudest', 'centre'] as const) {
+    for (const rises of ['falling', 'any'] as const) {
+      for (const isRiseKnown of at === 'loudest' ? [true, false] : [true]) {
+        for (const forks of [1, 2] as const) {
+          const result = benchLocated(1000, 19, { at, rises, isRiseKnown, forks, readingM: 0.0007 });
+          const stated = at === 'centre' ? '' : isRiseKnown ? ', rise stated' : ', rise unknown';
+          print(
+            `${at}, rises ${rises}${stated}, forks ${forks}`,
+            `${result.coveragePct.toFixed(1)} %`,
+            `taken for exact ${result.coverageWithoutPct.toFixed(1)} %; ± ${result.meanIntervalMps.toFixed(2)} m/s, ${result.intervalRatio.toFixed(2)} × exact; ${result.ordersWrong} of ${result.marks} orders wrong, ${result.falseOutliersPct.toFixed(2)} % blamed`,
+          );
+        }
+      }
+    }
+  }
+}
+
 function main(): void {
+  if (process.argv.includes('--located')) {
+    printLocated();
+    return;
+  }
   const result = benchSolver(4000, 20_260);
   const blunders = benchBlunders(2000, 7);
   const exact = benchSolver(1000, 11, { ...USUAL_MAKING, forkUncertainty: 0 });

@@ -124,6 +124,9 @@ function tryExperiment(random: () => number, making: Making): MadeExperiment | n
             air,
             place: 'bench',
             order: null,
+            // These lengths are read at the resonance itself; `locatedExperiments.ts` has those that aren't.
+            locatedBy: 'centre',
+            centreStandardUncertaintyHalfWidths: 0,
           },
         });
       }

@@ -70,18 +70,26 @@ const place: fc.Arbitrary<Omit<Place, 'id'>> = fc.record({
 });
 
 const mark = (forkIds: readonly string[], placeIds: readonly string[]): fc.Arbitrary<Omit<Mark, 'id'>> =>
-  fc.record({
-    createdAt: time,
-    forkId: fc.constantFrom(...forkIds),
-    placeId: fc.constantFrom(...placeIds),
-    ends: fc.constantFrom('closed' as const, 'open' as const),
-    lengthM: orNull(between(0.06, 3)),
-    otherLengthM: fc.option(between(0.06, 3), { nil: null, freq: 3 }),
-    evidence: orNull(evidence),
-    order: fc.option(fc.integer({ min: 1, max: 12 }), { nil: null, freq: 3 }),
-    excluded: fc.boolean(),
-    note: text(20),
-  });
+  fc
+    .record({
+      createdAt: time,
+      forkId: fc.constantFrom(...forkIds),
+      placeId: fc.constantFrom(...placeIds),
+      ends: fc.constantFrom('closed' as const, 'open' as const),
+      lengthM: orNull(between(0.06, 3)),
+      otherLengthM: fc.option(between(0.06, 3), { nil: null, freq: 3 }),
+      evidence: orNull(evidence),
+      order: fc.option(fc.integer({ min: 1, max: 12 }), { nil: null, freq: 3 }),
+      excluded: fc.boolean(),
+      note: text(20),
+    })
+    .chain((one) =>
+      fc.constantFrom(
+        one,
+        { ...one, locatedBy: 'centre' as const },
+        { ...one, locatedBy: 'loudest' as const },
+      ),
+    );
 
 /** Any experiment that the page can make: several forks and places, every text hostile, at most six marks. */
 export const anyExperiment: fc.Arbitrary<Experiment> = fc

@@ -1,4 +1,4 @@
-import type { MarkRow } from '../../src/marks/marksTable.ts';
+import type { MarkRow } from '../../src/marks/markRow.ts';
 
 /** A row of a table that says no more than it must. */
 export const PLAIN_ROW: MarkRow = {
@@ -13,6 +13,9 @@ export const PLAIN_ROW: MarkRow = {
   pressurePa: null,
   place: '',
   order: null,
+  locatedBy: null,
+  riseDb: null,
+  centreStandardUncertaintyHalfWidths: null,
   lengthUncertaintyM: null,
   forkUncertaintyHz: null,
   excluded: false,

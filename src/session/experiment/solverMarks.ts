@@ -1,3 +1,4 @@
+import { centreStandardUncertaintyHalfWidths } from '../../marks/usualUncertainties.ts';
 import { columnM } from '../../marks/columnOfMark.ts';
 import { airFromReadings } from '../../air/airState.ts';
 import type { AirState } from '../../air/airState.ts';
@@ -35,8 +36,19 @@ export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark
       air,
       place: mark.placeId,
       order: mark.order,
+      ...locationOf(mark),
     };
   });
+}
+
+/** How its length was found, and how sure that is. */
+function locationOf({ locatedBy, evidence }: MeasuredMark) {
+  const fitted = evidence?.centre?.standardUncertaintyHalfWidths ?? null;
+  return {
+    locatedBy: locatedBy ?? 'loudest',
+    riseDb: evidence?.riseDb ?? null,
+    centreStandardUncertaintyHalfWidths: centreStandardUncertaintyHalfWidths(fitted),
+  } as const;
 }
 
 function airOf(place: Place): AirState | null {

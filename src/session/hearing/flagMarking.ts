@@ -2,7 +2,7 @@ import type { Step } from '../../notebook/step.ts';
 import type { SoundSource } from '../../capture/soundSource.ts';
 import { amendTrace } from '../../notebook/amendTrace.ts';
 import { hasColumn } from '../../marks/columnOfMark.ts';
-import type { LevelStretch, MarkDoubt, MarkEvidence } from '../../marks/mark.ts';
+import type { LevelStretch, Mark, MarkDoubt, MarkEvidence } from '../../marks/mark.ts';
 import { addMark, editMark, markNumber, ownMarks, waitingMarks } from '../../notebook/markList.ts';
 import { MarkIndex } from '../../marks/markIndex.ts';
 import { newMark } from '../../notebook/newMark.ts';
@@ -14,7 +14,7 @@ import { LevelLog } from './levelLog.ts';
 import type { LevelPoint, Resonance } from './listeningTypes.ts';
 import { KEPT_AROUND_S, evidenceOf, evidenceTrace } from './markEvidence.ts';
 import type { Tell } from '../notice.ts';
-import { lengthOfLabel } from '../recording/recordedMarks.ts';
+import { lengthOfLabel, locatedByOfLabel } from '../recording/recordedMarks.ts';
 import type { RecordedMark } from '../recording/recordedMarks.ts';
 import type { WithheldFlag } from './withheldFlag.ts';
 
@@ -44,6 +44,9 @@ export interface EarlierPresent {
   readonly endS: number;
 }
 
+/** What is known beforehand of a mark. */
+type Known = Partial<Pick<Mark, 'lengthM' | 'note' | 'locatedBy'>>;
+
 /** Makes marks of what one run flags, or of what a recording holds, with their evidence. */
 export class FlagMarking {
   private readonly log: LevelLog;
@@ -61,6 +64,11 @@ export class FlagMarking {
     this.log = new LevelLog(source === 'recording' ? Infinity : LIVE_TRACE_S);
   }
 
+  /** The mark that stands for the resonance that was flagged last; null before the first. */
+  get latestMark(): string | null {
+    return this.repeats.standsFor;
+  }
+
   /** Hears points of the level trace, before what was flagged on them. */
   addPoints(points: readonly LevelPoint[]): void {
     this.log.add(points);
@@ -70,11 +78,7 @@ export class FlagMarking {
    * A mark that waits for its length, or a repeat of one.
    * @param known  what is known of it already
    */
-  mark(
-    resonance: Resonance,
-    known: { readonly lengthM?: number; readonly note?: string } = {},
-    earlier: EarlierPresent | null = null,
-  ): void {
+  mark(resonance: Resonance, known: Known = {}, earlier: EarlierPresent | null = null): void {
     const { outside } = this;
     const present = earlier?.present ?? outside.experiment().present;
     const repeat = this.repeats.repeated(resonance, this.surroundings(present));
@@ -130,10 +134,13 @@ export class FlagMarking {
   }
 
   /** Marks what a recording holds; what it has marked itself keeps its length, or renews the mark it belongs to. */
-  takeRecorded({ resonance, cue }: RecordedMark): void {
+  takeRecorded({ resonance: heard, cue, centre }: RecordedMark): void {
     const { outside } = this;
     const old = outside.experiment().marks.find((mark) => mark.id === cue?.markId);
-    if (old !== undefined && resonance === null) return;
+    if (old !== undefined && heard === null) return;
+    // What can't be told now may have been told when the sound was heard first.
+    const before = old?.evidence?.source === 'recording' ? old.evidence.centre : null;
+    const resonance = heard === null ? null : { ...heard, centre: heard.centre ?? centre ?? before ?? null };
     if (resonance === null) {
       const mark = {
         ...newMark(outside.experiment().present, outside.newId(), outside.now(), null),
@@ -163,11 +170,13 @@ export class FlagMarking {
   }
 
   /** What a label says of a mark: its length, or the label itself where this rule's zero offset leaves no column of it. */
-  private knownOf(label: string): { lengthM?: number; note?: string } {
+  private knownOf(label: string): Known {
     const lengthM = lengthOfLabel(label);
     if (lengthM === null) return {};
     const { zeroOffsetM } = this.outside.experiment().rule;
-    return hasColumn(lengthM, zeroOffsetM) ? { lengthM } : { note: label };
+    if (!hasColumn(lengthM, zeroOffsetM)) return { note: label };
+    const locatedBy = locatedByOfLabel(label);
+    return locatedBy === null ? { lengthM } : { lengthM, locatedBy };
   }
 
   private evidence(

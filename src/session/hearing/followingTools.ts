@@ -4,7 +4,7 @@ import { passCentre } from '../../resonance/following/passCentre.ts';
 import type { DetectedPassage } from '../../resonance/passages/detectedPassage.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
 import { ColumnFollowing } from './columnFollowing.ts';
-import type { FollowingTools } from './listening.ts';
+import type { FollowingTools } from './listeningOptions.ts';
 import type { Sounding } from './listeningTypes.ts';
 
 /**

@@ -53,6 +53,8 @@ export class Hearing {
   gainCheck: GainCheckRun | null = null;
   /** The microphone to listen to, by the browser's id; null for the system's choice. */
   microphoneId: string | null = null;
+  /** Marks of this run at whose resonance's centre the column was said to be. */
+  readonly centredMarks = new Set<string>();
   private listen: SourceRun | null = null;
   /** What the browser last said of this run's processing; null where nothing can process the sound. */
   private settings: CaptureSettings | null = null;
@@ -175,7 +177,14 @@ export class Hearing {
     }
     this.followGainCheck(update);
     this.marking?.finishTraces(false);
+    this.noteCentre();
     this.outside.announce('live');
+  }
+
+  private noteCentre(): void {
+    const { wayBack } = this.trace;
+    const mark = this.marking?.latestMark ?? null;
+    if (mark !== null && wayBack.kind === 'here' && wayBack.by === 'centre') this.centredMarks.add(mark);
   }
 
   /** What may become a mark. A flag whose tone was gated away on its way here waits for a person to let it in. */

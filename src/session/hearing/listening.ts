@@ -28,30 +28,9 @@ import type {
 } from './listeningTypes.ts';
 import { gapWarning, listeningWarnings, pumpingSoFar } from './listeningWarnings.ts';
 import { SignalHealth } from './signalHealth.ts';
+import type { ListeningOptions } from './listeningOptions.ts';
 import { SIDE_BAND_DELAY, SOUNDING_STEP, SoundingTrack } from './soundingTrack.ts';
 import { soundingOf, resonanceOfPassage } from './resonanceOfPassage.ts';
-
-/** Finds when the length was right during a passage; see `passCentre`. */
-export type CentreOf = (
-  series: ToneSeries,
-  passage: DetectedPassage,
-  offsetHz: number,
-  sounding: Sounding,
-) => CentreMoment | null;
-
-/** What tells where the column is. */
-export interface FollowingTools {
-  /** Where it isn't given, no resonance has its centre. */
-  readonly centreOf?: CentreOf;
-  /** Asked at a flag, until it gives what follows the column from then on. */
-  readonly follow?: (series: ToneSeries) => ColumnFollowing | null;
-}
-
-export interface ListeningOptions extends FollowingTools {
-  /** 8000..384000 */
-  readonly sampleRateHz: number;
-  readonly fork: ForkPitch;
-}
 
 /**
  * Runs the stages on one source, live: samples in, level points, soundings, resonances and warnings out. All

@@ -1,4 +1,5 @@
-import type { LevelStretch, MarkEvidence } from '../../marks/mark.ts';
+import { isWithin, LIMITS } from '../../limits/limits.ts';
+import type { LevelStretch, MarkEvidence, ResonanceCentre } from '../../marks/mark.ts';
 import type { LevelLog } from './levelLog.ts';
 import type { Resonance, Sounding } from './listeningTypes.ts';
 
@@ -35,5 +36,17 @@ export function evidenceOf(
     frequencyStandardUncertaintyHz: sounding?.frequencyStandardUncertaintyHz ?? null,
     reason,
     trace,
+    centre: keptCentre(resonance.centre),
   };
+}
+
+/** A centre as it may be kept; one beyond a record's limits says nothing. */
+function keptCentre(centre: ResonanceCentre | null): ResonanceCentre | null {
+  if (centre === null) return null;
+  const isSound =
+    isWithin(LIMITS.timeS, centre.timeS) &&
+    isWithin(LIMITS.centreStandardUncertaintyHalfWidths, centre.standardUncertaintyHalfWidths) &&
+    isWithin(LIMITS.centreShare, centre.shareRe) &&
+    isWithin(LIMITS.centreShare, centre.shareIm);
+  return isSound ? centre : null;
 }

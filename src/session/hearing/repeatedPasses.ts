@@ -51,6 +51,11 @@ const NEXT_WIDTHS = 25;
 export class RepeatedPasses {
   private last: Flag | null = null;
 
+  /** The mark that stands for the resonance that was flagged last; null before the first. */
+  get standsFor(): string | null {
+    return this.last?.standsFor ?? null;
+  }
+
   /** @returns null where the flag is a resonance of its own */
   repeated(resonance: Resonance, around: FlagSurroundings): Repeat | null {
     const { last } = this;

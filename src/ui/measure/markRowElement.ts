@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
-import type { Mark } from '../../marks/mark.ts';
+import type { LocatedBy, Mark } from '../../marks/mark.ts';
 import type { MarkIndex } from '../../marks/markIndex.ts';
 import { joinable, likelyRepeated } from '../../notebook/markList.ts';
 import type { Reading } from '../../marks/parseReading.ts';
@@ -126,7 +126,7 @@ export class MarkRowElement extends PartElement {
 
   private onLength(event: CustomEvent<Reading | null>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };
-    this.session.editMark(this.mark.id, reading, 'type length');
+    this.session.typeLength(this.mark.id, reading);
   }
 
   private onSame(mark: Mark): void {
@@ -144,6 +144,10 @@ export class MarkRowElement extends PartElement {
 
   private onOrder(value: string): void {
     this.session.editMark(this.mark.id, { order: value === '' ? null : Number(value) }, 'set order');
+  }
+
+  private onLocatedBy(locatedBy: LocatedBy): void {
+    this.session.editMark(this.mark.id, { locatedBy }, 'set place');
   }
 
   private onExclude(): void {
@@ -197,6 +201,15 @@ export class MarkRowElement extends PartElement {
             ],
             now: () => String(this.markNow()?.order ?? ''),
             choose: (order) => this.onOrder(order),
+          })}
+          ${choice({
+            label: markRowWords.locatedBy(this.number),
+            options: [
+              { value: 'centre', name: markRowWords.atCentre },
+              { value: 'loudest', name: markRowWords.atLoudest },
+            ],
+            now: () => this.markNow()?.locatedBy ?? 'loudest',
+            choose: (locatedBy) => this.onLocatedBy(locatedBy === 'centre' ? 'centre' : 'loudest'),
           })}
           <button
             aria-pressed=${mark.excluded ? 'true' : 'false'}

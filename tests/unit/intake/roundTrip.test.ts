@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFile } from '../../../src/intake/readFile.ts';
 import { experimentFromRows, takeRows } from '../../../src/intake/takeRows.ts';
-import type { MarkRow } from '../../../src/marks/marksTable.ts';
+import type { MarkRow } from '../../../src/marks/markRow.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';

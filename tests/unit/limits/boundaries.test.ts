@@ -4,7 +4,7 @@ import { linkFaultWords } from '../../../src/words/lessonLink.ts';
 import { readFile } from '../../../src/intake/readFile.ts';
 import { readPasted } from '../../../src/intake/readPasted.ts';
 import { experimentFromRows } from '../../../src/intake/takeRows.ts';
-import { columnName } from '../../../src/marks/marksTable.ts';
+import { columnName } from '../../../src/marks/tableDialect.ts';
 import { lessonHash, planOf, readLessonHash } from '../../../src/notebook/lessonLink.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';

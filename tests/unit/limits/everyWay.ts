@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import { solveTable } from '../../../src/cli/solveTable.ts';
 import { readFile } from '../../../src/intake/readFile.ts';
 import { experimentFromRows } from '../../../src/intake/takeRows.ts';
-import type { MarkRow } from '../../../src/marks/marksTable.ts';
+import type { MarkRow } from '../../../src/marks/markRow.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import {
   lessonExperiment,

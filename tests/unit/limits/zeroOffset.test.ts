@@ -149,7 +149,11 @@ describe('a mark of a recording', () => {
       reasonOf: () => '',
       tell: () => undefined,
     });
-    marking.takeRecorded({ resonance: null, cue: { timeS: 2, label: '512 Hz 15.8 cm', markId: null } });
+    marking.takeRecorded({
+      resonance: null,
+      centre: null,
+      cue: { timeS: 2, label: '512 Hz 15.8 cm', markId: null },
+    });
     return experiment;
   };
 

@@ -95,8 +95,8 @@ describe('a table of marks', () => {
 
   it('reads all optional columns in SI units', () => {
     const table = readMarksTable(
-      'fork_hz,ends,length_cm,diameter_mm,temperature_c,humidity_pct,pressure_hpa,place,order,length_uncertainty_mm,fork_uncertainty_hz,other_length_cm,group,made_at,note,excluded\n' +
-        "512,open,31.8,30,20.5,40,1000,hall,1,0.5,0.2,32,B,2030-03-01T10:00Z,'=1+1,no\n",
+      'fork_hz,ends,length_cm,diameter_mm,temperature_c,humidity_pct,pressure_hpa,place,order,length_uncertainty_mm,fork_uncertainty_hz,other_length_cm,group,made_at,note,excluded,located_by,rise_db,centre_uncertainty_half_widths\n' +
+        "512,open,31.8,30,20.5,40,1000,hall,1,0.5,0.2,32,B,2030-03-01T10:00Z,'=1+1,no,Center,9.5 dB,0.2\n",
     );
     expect(table).toEqual({
       ok: true,
@@ -115,6 +115,9 @@ describe('a table of marks', () => {
           pressurePa: 100_000,
           place: 'hall',
           order: 1,
+          locatedBy: 'centre',
+          riseDb: 9.5,
+          centreStandardUncertaintyHalfWidths: 0.2,
           lengthUncertaintyM: 0.0005,
           forkUncertaintyHz: 0.2,
           excluded: false,
@@ -127,7 +130,23 @@ describe('a table of marks', () => {
   });
 
   it.each([
+    ['', null],
+    ['centre', 'centre'],
+    [' CENTER ', 'centre'],
+    ['loudest', 'loudest'],
+    ['ear', 'loudest'],
+    ['by level', 'loudest'],
+  ])('located_by “%s” says %s', (typed, locatedBy) => {
+    const table = readMarksTable(`fork_hz,ends,length_cm,located_by\n512,closed,15.8,${typed}\n`);
+    expect(table.rows[0]?.locatedBy).toBe(locatedBy);
+  });
+
+  it.each([
     ['', 'empty'],
+    [
+      'fork_hz,ends,length_cm,located_by\n512,closed,15.8,ear\n512,closed,49.2,maybe',
+      'row 3, column located_by: “maybe” is no way to find a length',
+    ],
     ['fork_hz,ends,length_cm\n', 'no rows of marks'],
     ['fork_hz,length_cm\n512,15.8', 'row 1, column ends: the column is missing'],
     ['fork_hz,ends,length_cm,ends\n512,closed,15.8,open', 'more than once'],

@@ -27,6 +27,28 @@ describe('records of every earlier version', () => {
     });
   }
 
+  it('how a length was found and when the column had it come back; older records say neither', () => {
+    const read = (version: number) => {
+      const reading = readExperiment(structuredClone(RECORDS_OF_EVERY_VERSION[version - 1]));
+      if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
+      return reading.experiment;
+    };
+    const today = read(3);
+    expect(today.marks[0]?.locatedBy).toBe('centre');
+    expect(today.marks[0]?.evidence?.centre).toEqual({
+      timeS: 12.41,
+      standardUncertaintyHalfWidths: 0.12,
+      shareRe: 2.1,
+      shareIm: -1.4,
+    });
+    expect(today.deletedMarks[0]).toMatchObject({ locatedBy: 'loudest', evidence: { centre: null } });
+    for (const older of [1, 2]) {
+      const [mark] = read(older).marks;
+      expect(mark?.locatedBy).toBeUndefined();
+      expect(mark?.evidence?.centre).toBeUndefined();
+    }
+  });
+
   it('a record of a newer bench is left alone and named', () => {
     const reading = readExperiment({ schemaVersion: SCHEMA_VERSION + 1 });
     expect(reading).toMatchObject({ kind: 'faults' });

@@ -83,4 +83,20 @@ export const RECORDS_OF_EVERY_VERSION: readonly OldRecord[] = [
     marks: [mark('a', 0.158, traced), mark('b', null, null)],
     deletedMarks: [mark('c', 0.3, { ...evidence, trace: null })],
   },
+  {
+    ...shared,
+    schemaVersion: 3,
+    title: 'With centres',
+    marks: [
+      {
+        ...mark('a', 0.158, {
+          ...traced,
+          centre: { timeS: 12.41, standardUncertaintyHalfWidths: 0.12, shareRe: 2.1, shareIm: -1.4 },
+        }),
+        locatedBy: 'centre',
+      },
+      mark('b', null, null),
+    ],
+    deletedMarks: [{ ...mark('c', 0.3, { ...traced, centre: null }), locatedBy: 'loudest' }],
+  },
 ];

@@ -135,8 +135,11 @@ describe('χ², upper 5 % (tables, from memory)', () => {
 describe('shared errors', () => {
   const model = {
     variances: [1, 2, 3, 4],
-    groups: [0, 1, 0, 1],
-    groupErrors: [0.5, 1, 1.5, 2],
+    // The finer groups 0 and 2 lie within the coarser 0, the finer 1 is the coarser 1.
+    partitions: [
+      { groups: [0, 1, 2, 1], errors: [0.4, 0.9, -0.6, 1.1] },
+      { groups: [0, 1, 0, 1], errors: [0.5, 1, 1.5, 2] },
+    ],
     commonErrors: [
       [1, 1, 1, 1],
       [0.1, 0.7, -0.3, 0.2],
@@ -147,9 +150,12 @@ describe('shared errors', () => {
     const full = model.variances.map((variance, i) =>
       model.variances.map((_, j) => {
         const own = i === j ? variance : 0;
-        const group =
-          model.groups[i] === model.groups[j] ? (model.groupErrors[i] ?? 0) * (model.groupErrors[j] ?? 0) : 0;
-        return model.commonErrors.reduce((sum, q) => sum + (q[i] ?? 0) * (q[j] ?? 0), own + group);
+        const grouped = model.partitions.reduce(
+          (sum, { groups, errors }) =>
+            groups[i] === groups[j] ? sum + (errors[i] ?? 0) * (errors[j] ?? 0) : sum,
+          0,
+        );
+        return model.commonErrors.reduce((sum, q) => sum + (q[i] ?? 0) * (q[j] ?? 0), own + grouped);
       }),
     );
     const inverse = invertCovariance(model);

@@ -91,6 +91,39 @@ function session(outside: Partial<SessionOutside> = {}, updates: ListeningUpdate
 }
 
 describe('Session', () => {
+  it('notes that a length was found at the centre where the page said so, once, and not for a bracket', async () => {
+    const here = {
+      timeS: 6,
+      halfWidths: 0.1,
+      standardUncertainty: 0.1,
+      distanceM: null,
+      standardUncertaintyM: null,
+    };
+    const point = { timeS: 6, toneDb: -30, roomDb: -60, broadbandDb: -20, riseDb: 30 };
+    const { bench } = session({}, [
+      { ...NOTHING, resonances: [resonance(3)] },
+      { ...NOTHING, resonances: [resonance(5.5)] },
+      { ...NOTHING, points: [point], followed: [here] },
+      { ...NOTHING, resonances: [resonance(9)] },
+    ]);
+    const source = new HandSource('microphone');
+    await bench.hearing.start(source);
+    source.run();
+    for (let block = 0; block < 4; block += 1) source.block();
+    const [passed, found, later] = bench.experiment.marks.map(({ id }) => id);
+    const locatedBy = (): (string | undefined)[] => bench.experiment.marks.map((mark) => mark.locatedBy);
+    bench.typeLength(passed ?? '', { lengthM: 0.156, otherLengthM: null });
+    bench.typeLength(later ?? '', { lengthM: 0.83, otherLengthM: null });
+    bench.typeLength(found ?? '', { lengthM: 0.49, otherLengthM: 0.5 });
+    expect(locatedBy()).toEqual([undefined, undefined, undefined]);
+    bench.undo();
+    bench.typeLength(found ?? '', { lengthM: 0.493, otherLengthM: null });
+    expect(locatedBy()).toEqual([undefined, 'centre', undefined]);
+    bench.editMark(found ?? '', { locatedBy: 'loudest' });
+    bench.typeLength(found ?? '', { lengthM: 0.494, otherLengthM: null });
+    expect(locatedBy()).toEqual([undefined, 'loudest', undefined]);
+  });
+
   it('turns each flagged resonance into a mark that waits, with its evidence', async () => {
     const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(5.5)] }]);
     const source = new HandSource('microphone');

@@ -34,6 +34,25 @@ describe('compare', () => {
     expect(comparison.uncertaintyWithoutSharingMps).toBeGreaterThan(1.2 * comparison.standardUncertaintyMps);
   });
 
+  it('lets loudest places of one setup cancel, and those of two places not', () => {
+    const located = { locatedBy: 'loudest', riseDb: 8 } as const;
+    const loudest = (place: string, temperatureC: number) =>
+      makeMarks(WANTED, { temperatureC, place, ...located });
+    const ofPlaces = (one: string, other: string) => {
+      const comparison = compare(
+        { key: 'one', marks: loudest(one, 20) },
+        { key: 'other', marks: loudest(other, 20) },
+      );
+      if (comparison.differenceMps === null) throw new Error('no comparison');
+      return comparison.standardUncertaintyMps;
+    };
+    const line = solved(solve(loudest('hall', 20))).budget.find(({ source }) => source === 'loudest');
+    const own = line?.contributionMps ?? 0;
+    expect(own).toBeGreaterThan(0.3);
+    // What two independent errors of this size add, in quadrature.
+    expect(ofPlaces('hall', 'yard')).toBeCloseTo(Math.hypot(ofPlaces('hall', 'hall'), own, own), 6);
+  });
+
   it('says in words that a real difference is real and agrees with theory', () => {
     const comparison = compare(hall, yard);
     if (comparison.differenceMps === null) throw new Error('no comparison');
@@ -178,6 +197,11 @@ describe('plan', () => {
     expect(best?.gain).toBeGreaterThan(0.2);
     const after = solved(solve(makeMarks([{ hz: 512, orders: [1, 2, 4] }])));
     expect(best?.standardUncertaintyMps).toBeCloseTo(after.standardUncertaintyMps, 6);
+    // At loudest places, too, whose errors grow with the length.
+    const unstated = { locatedBy: 'loudest', riseDb: null } as const;
+    const [loudest] = nextMarks(makeMarks([{ hz: 512, orders: [1, 2] }], unstated), means);
+    const withIt = makeMarks([{ hz: 512, orders: [1, 2, loudest?.order ?? 0] }], unstated);
+    expect(loudest?.standardUncertaintyMps).toBeCloseTo(solved(solve(withIt)).standardUncertaintyMps, 6);
     const repeats = nextMarks(marks, means)
       .filter(({ isRepeat }) => isRepeat)
       .map(({ order }) => order)

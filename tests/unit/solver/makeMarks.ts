@@ -42,6 +42,9 @@ export function makeMarks(
         air,
         place: 'bench',
         order: null,
+        // They lie at their resonances exactly.
+        locatedBy: 'centre',
+        centreStandardUncertaintyHalfWidths: 0,
         ...rest,
       });
     }

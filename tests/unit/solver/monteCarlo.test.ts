@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { benchBlunders, benchSolver } from '../../bench/solver.ts';
+import { benchBlunders, benchLocated, benchSolver } from '../../bench/solver.ts';
 
 /*
  * A short run of `npm run bench:solver`, to notice when something breaks; the goals themselves are measured there, over
@@ -17,6 +17,41 @@ describe('made-up experiments', () => {
     // Both textbook methods forget the walls: they must come out low.
     expect(result.differenceMethod.biasPct).toBeLessThan(-0.2);
     expect(result.firstResonance.biasPct).toBeLessThan(-0.2);
+  });
+
+  /*
+   * 300 in each of two sets, one fork and two: 95 % ± 3·√(0.95·0.05/600) is 92.3 to 97.7 %, with half a per cent more
+   * upwards, since loudest places are bounded and their intervals a little wide.
+   */
+  it.each([
+    { isRiseKnown: true, name: 'rise stated' },
+    { isRiseKnown: false, name: 'rise unknown' },
+  ])('lengths at the loudest place, $name: intervals hold', { timeout: 120_000 }, ({ isRiseKnown }) => {
+    const results = ([1, 2] as const).map((forks) =>
+      benchLocated(300, 3, { at: 'loudest', rises: 'falling', isRiseKnown, readingM: 0.0007, forks }),
+    );
+    const mean = (results[0].coveragePct + results[1].coveragePct) / 2;
+    expect(mean).toBeGreaterThan(92.3);
+    expect(mean).toBeLessThan(98.2);
+    for (const result of results) {
+      expect(result.ordersWrong).toBe(0);
+      expect(result.falseOutliersPct).toBeLessThan(0.5);
+      // The very trouble: taken for the resonances themselves they cover two thirds to three quarters.
+      expect(result.coverageWithoutPct).toBeLessThan(80);
+    }
+  });
+
+  it('lengths at the shown centre: intervals hold and are hardly wider', { timeout: 120_000 }, () => {
+    const results = ([1, 2] as const).map((forks) =>
+      benchLocated(300, 4, { at: 'centre', rises: 'falling', isRiseKnown: true, readingM: 0.0007, forks }),
+    );
+    const mean = (results[0].coveragePct + results[1].coveragePct) / 2;
+    expect(mean).toBeGreaterThan(92.3);
+    expect(mean).toBeLessThan(98.2);
+    for (const { intervalRatio } of results) {
+      expect(intervalRatio).toBeGreaterThan(1);
+      expect(intervalRatio).toBeLessThan(1.25);
+    }
   });
 
   it('100 with a blunder of 1 cm: nearly all found', { timeout: 120_000 }, () => {

@@ -1,3 +1,4 @@
+import { resonanceWidthM } from '../../../src/air/columnResonance.ts';
 import { describe, expect, it } from 'vitest';
 import { wallLoss } from '../../../src/air/wallLoss.ts';
 import type { SolverMark } from '../../../src/solver/solution.ts';
@@ -210,6 +211,48 @@ describe('uncertainty', () => {
     expect(more).toBeCloseTo(one, 6);
     const forks = forkPart(makeMarks([256, 288, 320, 384, 480, 512].map((hz) => ({ hz, orders: [1, 2] }))));
     expect(forks).toBeLessThan(0.6 * one);
+  });
+
+  it('of loudest places is what moving every length to one side by its own part of a half width does', () => {
+    const wanted = [{ hz: 512, orders: [1, 2, 3] }];
+    const stated = { locatedBy: 'loudest', riseDb: 8 } as const;
+    const solution = solved(solve(makeMarks(wanted, stated)));
+    const line = solution.budget.find(({ source }) => source === 'loudest');
+    // 0.30 half widths at 8 dB, root mean square over all angles; the widths are those of theory (tests of air).
+    const moved = makeMarks(wanted, stated).map((mark) => {
+      const { attenuationNpPerM } = wallLoss(0.015, 512, 20, trueSpeedMps());
+      const column = { ends: mark.ends, lengthM: mark.lengthM, radiusM: 0.015, frequencyHz: 512 };
+      const widthM = resonanceWidthM({ ...column, speedMps: trueSpeedMps(), attenuationNpPerM });
+      return { ...mark, lengthM: mark.lengthM + (0.3 * widthM) / 2 };
+    });
+    const byHand = Math.abs(solved(solve(moved)).speedMps - solution.speedMps);
+    // 0.30 has two digits.
+    expect(Math.abs((line?.contributionMps ?? 0) / byHand - 1)).toBeLessThan(0.02);
+    expect(line?.unit).toBe('m');
+    expect(solution.speedMps).toBeCloseTo(trueSpeedMps(), 6);
+  });
+
+  it('of a shown centre counts for each length by itself: 0.15 half widths, the reading and no more', () => {
+    const wanted = [{ hz: 512, orders: [1, 2, 3] }];
+    const shown = solved(solve(makeMarks(wanted, { centreStandardUncertaintyHalfWidths: 0.15 })));
+    const exact = solved(solve(makeMarks(wanted)));
+    expect(shown.budget.some(({ source }) => source === 'loudest')).toBe(false);
+    const ratio = shown.expandedUncertaintyMps / exact.expandedUncertaintyMps;
+    expect(ratio).toBeGreaterThan(1);
+    expect(ratio).toBeLessThan(1.25);
+  });
+
+  it('without a word on how lengths were found is that of loudest places; the value hardly moves', () => {
+    const wanted = [{ hz: 512, orders: [1, 2, 3] }];
+    const unstated = makeMarks(wanted).map((mark) => {
+      const { locatedBy, centreStandardUncertaintyHalfWidths, ...rest } = mark;
+      return { rest, locatedBy, centreStandardUncertaintyHalfWidths }.rest;
+    });
+    const solution = solved(solve(unstated));
+    expect(solution.speedMps).toBeCloseTo(trueSpeedMps(), 6);
+    expect(solution.budget.some(({ source }) => source === 'loudest')).toBe(true);
+    const place = solution.working.find(({ kind }) => kind === 'place');
+    expect(place).toMatchObject({ locatedBy: 'loudest', markCount: 3, isRiseAssumed: true });
   });
 
   it('is widened where the lengths scatter, with fewer degrees of freedom', () => {

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import { readFile } from '../../../../src/intake/readFile.ts';
 import { experimentFromRows } from '../../../../src/intake/takeRows.ts';
-import type { MarkRow } from '../../../../src/marks/marksTable.ts';
+import type { MarkRow } from '../../../../src/marks/markRow.ts';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
 import { experimentJson } from '../../../../src/report/experimentJson.ts';
 import { marksCsv } from '../../../../src/report/marksCsv.ts';
