@@ -9,12 +9,16 @@ export function sizeOf(about: Experiment | readonly unknown[]): number {
   }, 0);
 }
 
-/** The experiment without what no answer depends on: what was heard, notes, deleted marks. It is sent quickly. */
+/** The experiment without what no answer depends on: traces, reasons, notes, deleted marks. It is sent quickly. */
 export function bareExperiment(experiment: Experiment): Experiment {
   return {
     ...experiment,
     note: '',
-    marks: experiment.marks.map((mark) => ({ ...mark, evidence: null, note: '' })),
+    marks: experiment.marks.map(({ evidence, ...mark }) => ({
+      ...mark,
+      evidence: evidence === null ? null : { ...evidence, reason: '', trace: null },
+      note: '',
+    })),
     deletedMarks: [],
   };
 }

@@ -177,7 +177,8 @@ export class Hearing {
     }
     this.followGainCheck(update);
     this.marking?.finishTraces(false);
-    this.noteCentre();
+    // What was told before a flag is of the resonance before.
+    if (update.followed.length > 0) this.noteCentre();
     this.outside.announce('live');
   }
 

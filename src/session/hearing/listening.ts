@@ -17,7 +17,6 @@ import type { ColumnFollowing } from './columnFollowing.ts';
 import { LevelBelowMaximum } from './levelBelowMaximum.ts';
 import { LevelTrace } from './levelTrace.ts';
 import type {
-  ForkPitch,
   Guidance,
   LevelPoint,
   ListeningReport,

@@ -27,7 +27,9 @@ export async function expectExports(experiment: Experiment): Promise<void> {
   const outside = { newId: () => `row-${(count += 1)}`, now: experiment.createdAt };
   const taken = experimentFromRows('x', rows, outside);
   expect(taken.faults).toEqual([]);
-  expectRows(await rowsOf(marksCsv(taken.experiment)), rows);
+  // What was heard of a resonance isn't made up from a table.
+  const typed = rows.map(({ riseDb: _rise, centreStandardUncertaintyHalfWidths: _centre, ...row }) => row);
+  expectRows(await rowsOf(marksCsv(taken.experiment)), typed);
 }
 
 async function rowsOf(csv: string): Promise<readonly MarkRow[]> {

@@ -74,7 +74,7 @@ describe('a large experiment', () => {
     expect(session.outcome).toEqual(solveExperiment(session.experiment));
   });
 
-  it('sends nothing of what was heard or noted: no answer depends on it', async () => {
+  it('sends nothing of traces and notes: no answer depends on them', async () => {
     const trace = { startS: 0, stepS: 0.05, toneDb: [-40], roomDb: [-60] };
     const heard = {
       ...large,
@@ -89,7 +89,7 @@ describe('a large experiment', () => {
           confidence: 1,
           frequencyHz: null,
           frequencyStandardUncertaintyHz: null,
-          reason: '',
+          reason: 'loud, too',
           trace,
         },
       })),
