@@ -85,7 +85,7 @@ describe.each([
       .getByRole('status')
       .getByText(/Resonance flagged/)
       .waitFor();
-    await page.getByText(/dB below the maximum/).waitFor();
+    await page.getByText(/too long: push in/).waitFor();
     await handle.fill('12');
     const first = page.getByRole('group', { name: 'Mark 1', exact: true });
     await first.getByText(/again at [\d.]+ s/).waitFor({ timeout: 30_000 });

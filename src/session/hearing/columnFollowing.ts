@@ -9,6 +9,8 @@ import type { Sounding } from './listeningTypes.ts';
 
 /** How long a fork sounds before a passage where nothing says so, s. */
 const UNKNOWN_S = 3;
+/** A fork that fades is struck again within this, s (a judgement). */
+const AT_ONCE_S = 5;
 
 /** Follows the column over the flags and soundings of one listening. */
 export class ColumnFollowing {
@@ -16,6 +18,10 @@ export class ColumnFollowing {
   readonly #rateHz: number;
   /** Index of the sounding that goes on; null: none does. */
   #sounding: number | null = null;
+  /** Where the newest sounding ended, s; null while it sounds. */
+  #endedS: number | null = null;
+  /** Whether the column can't have gone far from the resonance unheard. */
+  #stayed = true;
 
   /** @param guesses  what the column may be, as known at the moment of a flag */
   constructor(series: ToneSeries, guesses: () => readonly ColumnGuess[]) {
@@ -23,9 +29,12 @@ export class ColumnFollowing {
     this.#rateHz = series.rateHz;
   }
 
-  /** Whether the column is near the resonance that is followed; null where that isn't known. */
+  /**
+   * Whether the column is near the resonance that is followed; null where that isn't known. After a strike only where
+   * it was near before, and the fork was struck at once: in silence it may have gone to the next.
+   */
   get isNear(): boolean | null {
-    return this.#follower.isNear;
+    return this.#stayed ? this.#follower.isNear : null;
   }
 
   /**
@@ -37,19 +46,30 @@ export class ColumnFollowing {
   flag(passage: DetectedPassage, offsetHz: number, open: Sounding | null): CentreMoment | null {
     const startS = open?.startS ?? passage.timeS - UNKNOWN_S;
     this.#sounding ??= open?.index ?? null;
-    return this.#follower.flag({
+    const centre = this.#follower.flag({
       pass: steadyPass(passage),
       offsetHz,
       fromIndex: firstIndexOf(startS, this.#rateHz),
     });
+    // It is the resonance that is followed now.
+    this.#stayed = true;
+    return centre;
   }
 
-  /** @param open  the sounding that goes on now */
-  followSounding(open: Sounding | null): void {
+  /** @param open  the sounding that goes on now @param lastHeardS  up to when the sound was looked at */
+  followSounding(open: Sounding | null, lastHeardS: number): void {
     const index = open?.index ?? null;
     if (index === this.#sounding) return;
-    if (open === null) this.#follower.end();
-    else this.#follower.strike(open.startS);
+    // What ends was followed up to here.
+    if (this.#sounding !== null && this.#follower.isNear !== true) this.#stayed = false;
+    if (open === null) {
+      this.#follower.end();
+      this.#endedS = lastHeardS;
+    } else {
+      if (this.#endedS !== null && open.startS - this.#endedS > AT_ONCE_S) this.#stayed = false;
+      this.#endedS = null;
+      this.#follower.strike(open.startS);
+    }
     this.#sounding = index;
   }
 

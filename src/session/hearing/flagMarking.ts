@@ -3,12 +3,12 @@ import type { SoundSource } from '../../capture/soundSource.ts';
 import { amendTrace } from '../../notebook/amendTrace.ts';
 import { hasColumn } from '../../marks/columnOfMark.ts';
 import type { LevelStretch, Mark, MarkDoubt, MarkEvidence } from '../../marks/mark.ts';
-import { addMark, editMark, markNumber, ownMarks, waitingMarks } from '../../notebook/markList.ts';
+import { addMark, editMark, markNumber, waitingMarks } from '../../notebook/markList.ts';
 import { MarkIndex } from '../../marks/markIndex.ts';
 import { newMark } from '../../notebook/newMark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { RepeatedPasses } from './repeatedPasses.ts';
-import type { FlagSurroundings, Repeat } from './repeatedPasses.ts';
+import type { StandingFor, Repeat } from './repeatedPasses.ts';
 import type { RecentLevels } from './recentLevels.ts';
 import { LevelLog } from './levelLog.ts';
 import type { LevelPoint, Resonance } from './listeningTypes.ts';
@@ -81,7 +81,7 @@ export class FlagMarking {
   mark(resonance: Resonance, known: Known = {}, earlier: EarlierPresent | null = null): void {
     const { outside } = this;
     const present = earlier?.present ?? outside.experiment().present;
-    const repeat = this.repeats.repeated(resonance, this.surroundings(present));
+    const repeat = this.repeats.repeated(resonance, this.standingFor(present));
     const mark = {
       ...newMark(
         present,
@@ -194,7 +194,7 @@ export class FlagMarking {
   private tellOf({ riseDb }: Resonance, repeat: Repeat | null): void {
     const experiment = this.outside.experiment();
     if (repeat !== null) {
-      const code = repeat.how === 'likely' ? 'resonance-joined' : 'resonance-again';
+      const code = repeat.how === 'followed' ? 'resonance-joined' : 'resonance-again';
       const number = markNumber(experiment.marks, repeat.markId);
       this.outside.tell('info', { code, riseDb, markNumber: number });
       return;
@@ -207,23 +207,15 @@ export class FlagMarking {
     );
   }
 
-  private surroundings(present: Experiment['present']): FlagSurroundings {
-    const { marks } = this.outside.experiment();
-    const index = new MarkIndex(marks);
-    const isHere = ({ forkId, placeId, ends }: Experiment['present']): boolean =>
-      forkId === present.forkId && placeId === present.placeId && ends === present.ends;
-    return {
-      soundedS: (fromS, toS) => this.trace.soundedS(fromS, toS),
-      standingFor: (markIds) => {
-        const found = markIds.map((id) => index.find(id)).find((mark) => mark !== null);
-        if (found === undefined) return null;
-        const mark = index.repeated(found) ?? found;
-        return isHere(mark) ? mark.id : null;
-      },
-      isNewestWaiting: (markId) => {
-        const newest = ownMarks(marks).findLast(isHere);
-        return newest?.id === markId && newest.lengthM === null;
-      },
+  /** @param present  what is measured when the flag comes */
+  private standingFor(present: Experiment['present']): StandingFor {
+    const index = new MarkIndex(this.outside.experiment().marks);
+    return (markIds) => {
+      const found = markIds.map((id) => index.find(id)).find((mark) => mark !== null);
+      if (found === undefined) return null;
+      const { id, forkId, placeId, ends } = index.repeated(found) ?? found;
+      const isHere = forkId === present.forkId && placeId === present.placeId && ends === present.ends;
+      return isHere ? id : null;
     };
   }
 }

@@ -256,7 +256,7 @@ export class Listening {
       this.#tell(pumpingSoFar(this.#series, this.#roomCorrelation.correlation()));
     }
     if ((this.#track.open?.index ?? null) !== before) this.#distance.clear();
-    this.#following?.followSounding(this.#track.open);
+    this.#following?.followSounding(this.#track.open, ready / this.#series.rateHz);
   }
 
   /** Each kind of warning once. */

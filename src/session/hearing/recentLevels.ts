@@ -65,13 +65,6 @@ export class RecentLevels {
     return true;
   }
 
-  /** For how long forks sounded between two moments, s. */
-  soundedS(fromS: number, toS: number): number {
-    const during = ({ startS, endS }: Sounding): number =>
-      Math.max(0, Math.min(endS ?? Infinity, toS) - Math.max(startS, fromS));
-    return this.soundings.reduce((sum, sounding) => sum + during(sounding), 0);
-  }
-
   /** The newest point; null before the first. */
   get latest(): LevelPoint | null {
     return this.points.at(-1) ?? null;

@@ -72,6 +72,6 @@ export class FollowingAnalysis {
     if (ready < this.#nextSounding || this.#detector.offsetHz === null) return;
     while (this.#nextSounding <= ready) this.#nextSounding += SOUNDING_STEP;
     this.#track.advance(this.#detector.view);
-    this.#following.followSounding(this.#track.open);
+    this.#following.followSounding(this.#track.open, ready / this.#stream.series.rateHz);
   }
 }

@@ -142,16 +142,21 @@ describe('Session', () => {
     expect(bench.notice).toBeNull();
   });
 
-  it('counts a passage the other way with the mark before it, one the same way as new, and one after a strike with the newest', async () => {
+  it('counts a passage the other way with the mark before it, one the same way as new, and one after a strike by what was followed', async () => {
     const flags = (
       [
         ['longer', 1],
         ['shorter', 1],
         ['longer', 1],
         ['longer', 1],
-        ['shorter', 2],
+        ['shorter', 2, true],
       ] as const
-    ).map(([slide, soundingIndex], index) => ({ ...resonance(index + 1), slide, soundingIndex }));
+    ).map(([slide, soundingIndex, isFollowed], index) => ({
+      ...resonance(index + 1),
+      slide,
+      soundingIndex,
+      ...(isFollowed === undefined ? {} : { isFollowed }),
+    }));
     const { bench } = session(
       {},
       flags.map((flag) => ({ ...NOTHING, resonances: [flag] })),

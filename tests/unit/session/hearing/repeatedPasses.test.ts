@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { PracticeColumn } from '../../../../src/capture/practice/practiceColumn.ts';
 import { RepeatedPasses } from '../../../../src/session/hearing/repeatedPasses.ts';
-import type { FlagSurroundings } from '../../../../src/session/hearing/repeatedPasses.ts';
+import type { StandingFor } from '../../../../src/session/hearing/repeatedPasses.ts';
 import type { Resonance } from '../../../../src/session/hearing/listeningTypes.ts';
 import { hear } from '../../../support/hear.ts';
 
@@ -28,13 +28,8 @@ function slide(seed: number, startM: number, stops: readonly { toM: number; wait
   return all;
 }
 
-/** One mark that waits, in silence. */
-const around = (change: Partial<FlagSurroundings> = {}): FlagSurroundings => ({
-  soundedS: () => 0,
-  standingFor: ([own]) => own ?? null,
-  isNewestWaiting: () => true,
-  ...change,
-});
+/** All marks are there, each for itself. */
+const standing: StandingFor = ([own]) => own ?? null;
 
 const flagAt = (timeS: number, soundingIndex: number | null, slide: Resonance['slide']): Resonance => ({
   timeS,
@@ -51,13 +46,13 @@ const flagAt = (timeS: number, soundingIndex: number | null, slide: Resonance['s
   flaggedAtS: timeS + 0.5,
 });
 
-/** What becomes of a flag after one at 10 s, in sounding 1, with the column growing longer: 0.2 s at half power. */
-function after(next: Resonance, change: Partial<FlagSurroundings> = {}) {
+/** What becomes of a flag after one at 10 s, in sounding 1, with the column growing longer. */
+function after(next: Resonance, standingFor = standing) {
   const repeats = new RepeatedPasses();
   const first = flagAt(10, 1, 'longer');
-  expect(repeats.repeated(first, around(change))).toBeNull();
+  expect(repeats.repeated(first, standingFor)).toBeNull();
   repeats.note(first, 'first', 'first');
-  return repeats.repeated(next, around(change));
+  return repeats.repeated(next, standingFor);
 }
 
 describe('repeats of one resonance, on the practice column', () => {
@@ -74,9 +69,9 @@ describe('repeats of one resonance, on the practice column', () => {
     const repeats = new RepeatedPasses();
     const [there, back] = flagged;
     if (there === undefined || back === undefined) throw new Error('both passages are flagged');
-    expect(repeats.repeated(there, around())).toBeNull();
+    expect(repeats.repeated(there, standing)).toBeNull();
     repeats.note(there, 'mark', 'mark');
-    expect(repeats.repeated(back, around())).toEqual({ markId: 'mark', how: 'turned' });
+    expect(repeats.repeated(back, standing)).toEqual({ markId: 'mark', how: 'turned' });
   });
 
   it.each([1, 2, 3, 4])('on to the next order is another one, seed %i', (seed) => {
@@ -86,63 +81,40 @@ describe('repeats of one resonance, on the practice column', () => {
     if (first === undefined || second === undefined) throw new Error('both passages are flagged');
     const repeats = new RepeatedPasses();
     repeats.note(first, 'mark', 'mark');
-    expect(repeats.repeated(second, around())).toBeNull();
-    // Had the fork been struck in between, its travel would tell the same: 335 mm at 50 mm/s are 6.7 s.
-    const sounding = { ...second, soundingIndex: (first.soundingIndex ?? 0) + 1 };
-    const soundedS = second.timeS - first.timeS;
-    expect(soundedS).toBeGreaterThan(6);
-    expect(repeats.repeated(sounding, around({ soundedS: () => soundedS }))).toBeNull();
+    expect(repeats.repeated(second, standing)).toBeNull();
   });
 });
 
 describe('a flag after a new strike', () => {
-  it('joins the mark that waits, whichever way the column moves, soon after its last pass', () => {
-    expect(after(flagAt(18, 2, 'longer'))).toEqual({ markId: 'first', how: 'likely' });
-    expect(after(flagAt(18, 2, 'shorter'))).toEqual({ markId: 'first', how: 'likely' });
+  const struckAgain = (isFollowed?: boolean): Resonance => ({
+    ...flagAt(18, 2, 'shorter'),
+    ...(isFollowed === undefined ? {} : { isFollowed }),
   });
 
-  it('is one of its own 30 s after the last pass', () => {
-    expect(after(flagAt(39.9, 2, 'shorter'))).not.toBeNull();
-    expect(after(flagAt(40.1, 2, 'shorter'))).toBeNull();
+  it('joins the mark of the resonance that the column was followed around', () => {
+    expect(after(struckAgain(true))).toEqual({ markId: 'first', how: 'followed' });
   });
 
-  it('is one of its own where the last mark has its length, is gone, or belongs to another fork or setup', () => {
-    expect(after(flagAt(18, 2, 'shorter'), { isNewestWaiting: () => false })).toBeNull();
-    expect(after(flagAt(18, 2, 'shorter'), { standingFor: () => null })).toBeNull();
+  it('is one of its own where the column was elsewhere, or nobody knows', () => {
+    expect(after(struckAgain(false))).toBeNull();
+    expect(after(struckAgain())).toBeNull();
   });
 
-  it('is one of its own where the column went on the same way for as long as to the next resonance', () => {
-    // 0.2 s at half power: 25 widths are passed in 5 s.
-    expect(after(flagAt(18, 2, 'longer'), { soundedS: () => 5.1 })).toBeNull();
-    expect(after(flagAt(18, 2, 'longer'), { soundedS: () => 4.9 })).not.toBeNull();
-    // Back again is no travel, however long it took.
-    expect(after(flagAt(18, 2, 'shorter'), { soundedS: () => 7 })).not.toBeNull();
+  it('is one of its own where that mark is gone, or belongs to another fork or setup', () => {
+    expect(after(struckAgain(true), () => null)).toBeNull();
   });
 
-  it('counts the time since the newest pass, and joins what the repeat was joined with', () => {
+  it('joins what a repeat was joined with', () => {
     const repeats = new RepeatedPasses();
     repeats.note(flagAt(10, 1, 'longer'), 'first', 'first');
-    repeats.note(flagAt(35, 2, 'shorter'), 'second', 'first');
-    const found = repeats.repeated(
-      flagAt(60, 3, 'longer'),
-      around({ standingFor: ([, standsFor]) => standsFor ?? null }),
-    );
-    expect(found).toEqual({ markId: 'first', how: 'likely' });
-  });
-});
-
-describe('a flag while the column is followed', () => {
-  const followed = (timeS: number, sounding: number, isFollowed: boolean): Resonance => ({
-    ...flagAt(timeS, sounding, 'shorter'),
-    isFollowed,
+    repeats.note(flagAt(15, 1, 'shorter'), 'second', 'first');
+    expect(repeats.repeated(struckAgain(true), ([, standsFor]) => standsFor ?? null)).toEqual({
+      markId: 'first',
+      how: 'followed',
+    });
   });
 
-  it('is the resonance that is followed where the column is at it, and none where it is not', () => {
-    expect(after(followed(300, 9, true))).toEqual({ markId: 'first', how: 'followed' });
-    expect(after(followed(12, 2, false))).toBeNull();
-  });
-
-  it('is another one where the slide went on in the same sounding, whatever the follower says', () => {
+  it('is another resonance where the slide went on in the same sounding, whatever the follower says', () => {
     expect(after({ ...flagAt(12, 1, 'longer'), isFollowed: true })).toBeNull();
   });
 });
