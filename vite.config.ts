@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { plainStylesPlugin } from './build/plainStyles.ts';
 import { SERVICE_WORKER, siteFiles } from './build/siteFiles.ts';
 
 export default defineConfig({
@@ -14,7 +15,7 @@ export default defineConfig({
       },
     },
   },
-  plugins: [siteFiles()],
+  plugins: [plainStylesPlugin(), siteFiles()],
   worker: { format: 'es' },
   test: {
     reporters: ['default', './tests/countReporter.ts'],

@@ -31,6 +31,8 @@ export interface SessionOutside extends KeepingOutside {
   now(): string;
   newId(): string;
   createListening: CreateListening;
+  /** Loads what `createListening` needs; absent where it is there from the start. */
+  loadListening?: () => Promise<unknown>;
   /** Why a resonance was flagged, in one line for a person: it is kept with the mark. */
   reasonOf(resonance: Resonance): string;
   solve(experiment: Experiment, known?: SolvedGroups): Outcome;
@@ -106,6 +108,7 @@ export class Session {
         now: () => outside.now(),
         newId: () => outside.newId(),
         createListening: (options) => outside.createListening(options),
+        ...(outside.loadListening === undefined ? {} : { loadListening: outside.loadListening }),
         experiment: () => this.experiment,
         presentFork: () => this.presentFork,
         change: (step, make) => this.change(step, make),

@@ -25,11 +25,9 @@ import './measure/warningsElement.ts';
 import './parts/headerElement.ts';
 import './parts/noticeElement.ts';
 import './records/keepingBarElement.ts';
+import { FINE_STEP_M, STEP_M } from './stage/slideSteps.ts';
 import './stage/stageElement.ts';
 import './stage/stripElement.ts';
-
-/** One press of an arrow, m: the handle's own step. */
-const KEY_STEP_M = 0.001;
 
 /** The whole page: the experiment on top, the chosen view below it. */
 @customElement('bench-app')
@@ -229,8 +227,10 @@ export class AppElement extends PartElement {
       lengths: () => void this.toLengths(),
       strike: () => this.stage.strike(),
       fork: () => this.stage.toggleFork(),
-      shorter: () => this.stage.slideBy(-KEY_STEP_M),
-      longer: () => this.stage.slideBy(KEY_STEP_M),
+      shorter: () => this.stage.slideBy(-STEP_M),
+      longer: () => this.stage.slideBy(STEP_M),
+      'shorter-fine': () => this.stage.slideBy(-FINE_STEP_M),
+      'longer-fine': () => this.stage.slideBy(FINE_STEP_M),
       undo: () => this.session.undo(),
       redo: () => this.session.redo(),
       keys: () => void this.showKeys(),

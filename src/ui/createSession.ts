@@ -5,17 +5,16 @@ import { siteStorage } from '../notebook/siteStorage.ts';
 import type { AskElsewhere } from '../session/experiment/answers.ts';
 import { solveExperiment } from '../session/experiment/solveExperiment.ts';
 import { Session } from '../session/session.ts';
-import { Listening } from '../session/hearing/listening.ts';
 import { mendedNote } from '../words/mended.ts';
 import { resonanceReason } from '../words/resonances.ts';
-import { lateFollowing } from './lateFollowing.ts';
+import { LateListening } from './lateListening.ts';
 import type { AnswersInWorker } from './answers/answersInWorker.ts';
 
 /** The session of this page, joined to the browser's clock, storage and sources of chance. */
 export function createSession(): Session {
   const scope = siteScope();
   const { tabMemory, draftPlace } = siteStorage(scope);
-  const following = lateFollowing();
+  const listening = new LateListening();
   return new Session({
     now: () => new Date().toISOString(),
     newId,
@@ -23,8 +22,8 @@ export function createSession(): Session {
     createHold: (handlers) => new TabHold(handlers, scope),
     tabMemory,
     draftPlace,
-    createListening: ({ sampleRateHz, fork, tube }) =>
-      new Listening({ sampleRateHz, fork, ...following(tube) }),
+    createListening: (order) => listening.create(order),
+    loadListening: () => listening.load(),
     reasonOf: resonanceReason,
     writeMended: mendedNote,
     solve: solveExperiment,

@@ -1,5 +1,16 @@
 export type KeyCommand =
-  'listen' | 'mark' | 'lengths' | 'strike' | 'fork' | 'shorter' | 'longer' | 'undo' | 'redo' | 'keys';
+  | 'listen'
+  | 'mark'
+  | 'lengths'
+  | 'strike'
+  | 'fork'
+  | 'shorter'
+  | 'longer'
+  | 'shorter-fine'
+  | 'longer-fine'
+  | 'undo'
+  | 'redo'
+  | 'keys';
 
 const LETTERS: Readonly<Record<string, KeyCommand>> = {
   l: 'listen',
@@ -10,8 +21,11 @@ const LETTERS: Readonly<Record<string, KeyCommand>> = {
   '?': 'keys',
 };
 
-/** Held down they go on, as a hand does that pushes the piston. */
-const ARROWS: Readonly<Record<string, KeyCommand>> = { arrowleft: 'shorter', arrowright: 'longer' };
+/** Held down they go on, as a hand does that pushes the piston; with Shift they go in finer steps. */
+const ARROWS: Readonly<Record<string, readonly [KeyCommand, KeyCommand]>> = {
+  arrowleft: ['shorter', 'shorter-fine'],
+  arrowright: ['longer', 'longer-fine'],
+};
 
 /**
  * What a key asks for; null where it belongs to the element that has the keyboard.
@@ -27,15 +41,15 @@ export function keyCommand(
     if (key === 'z') return event.shiftKey ? 'redo' : 'undo';
     return key === 'y' ? 'redo' : null;
   }
-  const arrow = ARROWS[key];
-  // A slider, a row of choices and a list that slides have arrows of their own.
-  if (arrow !== undefined) return event.shiftKey || hasArrows(target) ? null : arrow;
+  const arrow = ARROWS[key]?.[event.shiftKey ? 1 : 0];
+  // A slider, a row of choices and a list that slides have arrows of their own; the column's slider has the column's.
+  if (arrow !== undefined) return hasArrows(target) ? null : arrow;
   return event.repeat ? null : (LETTERS[key] ?? null);
 }
 
 function hasArrows(target: EventTarget | undefined): boolean {
   return (
-    target instanceof HTMLInputElement ||
+    (target instanceof HTMLInputElement && !target.hasAttribute('data-column')) ||
     (target instanceof HTMLElement && target.tabIndex === 0 && target.scrollWidth > target.clientWidth)
   );
 }

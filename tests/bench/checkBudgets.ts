@@ -23,6 +23,7 @@ try {
   const measured: Record<Budget, number> = {
     firstLoadBytes: bytes.firstLoad,
     stripBytes: bytes.strip,
+    listeningBytes: bytes.listening,
     answersBytes: bytes.answers,
     viewBytes: bytes.largestView.bytes,
     liveOverMeyda: 1 / (meyda?.timesLivePath ?? NaN),

@@ -8,6 +8,8 @@ export interface SiteBytes {
   readonly firstLoad: number;
   /** The strip's chart, which comes with the first sound. */
   readonly strip: number;
+  /** What listens and follows the column, which comes with the first sound, too. */
+  readonly listening: number;
   /** The worker that answers what takes time, with the first large experiment. */
   readonly answers: number;
   /** The largest of the pieces that come when a view is opened, with its name. */
@@ -23,14 +25,16 @@ export function siteBytes(site: string): SiteBytes {
   if (first.size === 0) throw new Error(`${site} holds no built page: run "npm run build".`);
   let firstLoad = 0;
   let strip = 0;
+  let listening = 0;
   let answers = 0;
   let largestView = { name: '', bytes: 0 };
   for (const name of readdirSync(join(site, 'assets')).filter((file) => file.endsWith('.js'))) {
     const bytes = gzipSync(readFileSync(join(site, 'assets', name)), { level: 9 }).length;
     if (first.has(name)) firstLoad += bytes;
     else if (name.startsWith('stripChart')) strip += bytes;
+    else if (/^(listening|followingTools)-/.test(name)) listening += bytes;
     else if (name.startsWith('answerWorker')) answers += bytes;
     else if (bytes > largestView.bytes) largestView = { name: name.replace(/-[^-]+\.js$/, ''), bytes };
   }
-  return { firstLoad, strip, answers, largestView };
+  return { firstLoad, strip, listening, answers, largestView };
 }

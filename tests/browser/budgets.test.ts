@@ -16,6 +16,8 @@ describe('the built site’s script', () => {
   it('keeps within it for what comes later', () => {
     expect(bytes.strip).toBeGreaterThan(10_000);
     expect(bytes.strip).toBeLessThanOrEqual(BUDGETS.stripBytes);
+    expect(bytes.listening).toBeGreaterThan(10_000);
+    expect(bytes.listening).toBeLessThanOrEqual(BUDGETS.listeningBytes);
     expect(bytes.answers).toBeGreaterThan(10_000);
     expect(bytes.answers).toBeLessThanOrEqual(BUDGETS.answersBytes);
     expect(bytes.largestView.bytes, bytes.largestView.name).toBeLessThanOrEqual(BUDGETS.viewBytes);

@@ -27,6 +27,8 @@ export interface HearingOutside {
   now(): string;
   newId(): string;
   createListening: CreateListening;
+  /** Loads what `createListening` needs; absent where it is there from the start. */
+  loadListening?: () => Promise<unknown>;
   experiment(): Experiment;
   presentFork(): Fork;
   change(step: Step, make: (experiment: Experiment) => Experiment): boolean;
@@ -56,6 +58,8 @@ export class Hearing {
   /** Marks of this run at whose resonance's centre the column was said to be. */
   readonly centredMarks = new Set<string>();
   private listen: SourceRun | null = null;
+  /** How many runs were begun or stopped: who has waited looks whether it is still wanted. */
+  private turns = 0;
   /** What the browser last said of this run's processing; null where nothing can process the sound. */
   private settings: CaptureSettings | null = null;
   /** Makes marks of what this run flags; null before the first run. */
@@ -77,7 +81,9 @@ export class Hearing {
   /** Begins to listen to this source; a run that goes on is ended first. Failures arrive in `capture`. */
   async start(source: SoundSource): Promise<void> {
     if (this.outside.isOnlyShown()) return;
-    this.listen?.stop();
+    this.stop();
+    const { loadListening } = this.outside;
+    if (loadListening !== undefined && !(await this.isLoaded(loadListening))) return;
     this.trace = new RecentLevels();
     this.marking = this.markingOf(source);
     this.settings = null;
@@ -95,7 +101,24 @@ export class Hearing {
   }
 
   stop(): void {
+    this.turns += 1;
     this.listen?.stop();
+    if (this.capture.kind === 'starting') this.setCapture({ kind: 'idle' });
+  }
+
+  /** Loads what listens. @returns false where it can't be had, which is told, or where nobody waits for it any more */
+  private async isLoaded(load: () => Promise<unknown>): Promise<boolean> {
+    const { turns } = this;
+    this.listen = null;
+    this.setCapture({ kind: 'starting' });
+    try {
+      await load();
+    } catch (error) {
+      const said = error instanceof Error ? error.message : String(error);
+      const failure = { code: 'capture-broken', what: 'listening', said } as const;
+      if (turns === this.turns) this.setCapture({ kind: 'failed', failure });
+    }
+    return turns === this.turns && this.capture.kind === 'starting';
   }
 
   /**

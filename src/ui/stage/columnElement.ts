@@ -19,6 +19,7 @@ import { columnStyles } from './columnStyles.ts';
 import { forkArt } from './forkArt.ts';
 import { ruleArt } from './ruleArt.ts';
 import { stemsArt } from './stemArt.ts';
+import { FINE_STEP_M } from './slideSteps.ts';
 import { expectedArt, nodesArt, tubeArt, wallsArt, waveArt } from './tubeArt.ts';
 
 /**
@@ -159,11 +160,12 @@ export class ColumnElement extends PartElement {
     return html`
       <input
         type="range"
+        data-column
         aria-label=${columnLabels.handle}
         aria-valuetext=${columnLabels.reading(mouthM + this.goalM)}
         min=${shortestM * 100}
         max=${longestM * 100}
-        step="0.02"
+        step=${FINE_STEP_M * 100}
         .value=${live(String(this.goalM * 100))}
         .style=${`left:${left}px;width:${width}px;top:${geometry.ruleBottomPx - 2}px`}
         @input=${this.onSlide}

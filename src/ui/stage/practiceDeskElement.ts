@@ -11,13 +11,11 @@ import {
 } from '../../session/hearing/practiceReadings.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { HoldRepeat } from '../parts/holdRepeat.ts';
+import { FINE_STEP_M, STEP_M } from './slideSteps.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './loupeElement.ts';
-
-const STEP_M = 0.001;
-const FINE_STEP_M = 0.0002;
 
 const ROOMS = ['quiet', 'talk', 'full class'] as const;
 

@@ -10,6 +10,7 @@ export const keysWords = {
     ['S', 'practice: strike the fork'],
     ['F', 'practice: fork to the mouth, or away'],
     ['← →', 'slide the column by a millimetre; hold to go on'],
+    ['Shift ← →', 'slide it by a fifth of a millimetre'],
     ['Ctrl Z', 'undo'],
     ['Ctrl Y', 'do it again'],
     ['?', 'show these keys'],

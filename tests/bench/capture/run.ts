@@ -7,7 +7,7 @@ import { LevelRoomCorrelation } from '../../../src/room/levelRoomCorrelation.ts'
 import { judgeGain } from '../../../src/session/hearing/gainCheck.ts';
 import type { GainAnswer } from '../../../src/session/hearing/gainCheck.ts';
 import { Listening } from '../../../src/session/hearing/listening.ts';
-import type { LevelPoint } from '../../../src/session/hearing/listeningTypes.ts';
+import type { LevelPoint, Resonance } from '../../../src/session/hearing/listeningTypes.ts';
 import { bandLimited } from '../../support/bandLimited.ts';
 import { Random } from '../detector/random.ts';
 import { VOICES_OPTION, voicesOrEnd } from '../detector/voices/chooseVoices.ts';
@@ -52,26 +52,34 @@ const judged = recorded.map((one) => ({ ...one, ...judge(one) }));
 printProcessing();
 printGain();
 printFaults();
+printFlags();
 
 interface Judgement {
   readonly findings: SignalFindings;
   readonly gain: GainAnswer | null;
   readonly againstRoom: number | null;
+  readonly flags: readonly Resonance[];
 }
 
 function judge({ kind, samples, sampleRateHz, forkHz }: RecordedScene): Judgement {
   const findings = findingsOf(samples, sampleRateHz);
   const listening = new Listening({ sampleRateHz, fork: { nominalHz: forkHz, toleranceHz: 2 } });
   const points: LevelPoint[] = [];
+  const flags: Resonance[] = [];
   for (let at = 0; at < samples.length; at += 2048) {
     const block = { samples: samples.subarray(at, at + 2048), startFrame: at, discontinuity: false };
-    points.push(...listening.push(block).points);
+    const update = listening.push(block);
+    points.push(...update.points);
+    flags.push(...update.resonances);
   }
-  points.push(...listening.finish().points);
+  const last = listening.finish();
+  points.push(...last.points);
+  flags.push(...last.resonances);
   return {
     findings,
     gain: kind === 'fixed' ? judgeGain(points) : null,
     againstRoom: new LevelRoomCorrelation(listening.series).correlation(),
+    flags,
   };
 }
 
@@ -198,4 +206,58 @@ function gapped({ samples, random }: { samples: Float32Array; random: Random }):
 function shareOf(flags: readonly boolean[]): string {
   const count = flags.filter((flag) => flag).length;
   return `${count}/${flags.length} = ${((100 * count) / flags.length).toFixed(1)} %`;
+}
+
+/** A flag counts within this of a passage, s; a recording begins late by at most so much, s. */
+const NEAR_S = 0.35;
+const LATEST_S = 2;
+
+/** What is flagged of slides through Chromium, where nothing that it does to the sound withholds a flag. */
+function printFlags(): void {
+  console.log('\nFlags on slides, by what Chromium was asked for:');
+  console.log('             passages   flagged   gated away   flags elsewhere');
+  for (const processing of ['defaults', 'off'] as const) {
+    let [passages, found, gated, elsewhere] = [0, 0, 0, 0];
+    for (const { kind, seed, flags, ...one } of judged) {
+      if (kind !== 'slide' || one.processing !== processing) continue;
+      const scene = makeScene(kind, seed, voices);
+      const lateS = shiftS(scene.samples, one.samples, one.sampleRateHz);
+      const at = scene.passagesS.map((passageS) => passageS + lateS);
+      const isNear = (flag: Resonance, atS: number): boolean => Math.abs(flag.timeS - atS) < NEAR_S;
+      const kept = flags.filter(({ isGated }) => isGated !== true);
+      passages += at.length;
+      found += at.filter((atS) => kept.some((flag) => isNear(flag, atS))).length;
+      gated += flags.length - kept.length;
+      elsewhere += kept.filter((flag) => !at.some((atS) => isNear(flag, atS))).length;
+    }
+    const cells = [passages, found, gated, elsewhere].map((count, i) =>
+      String(count).padStart([9, 10, 13, 18][i]),
+    );
+    console.log(`${processing.padEnd(12)}${cells.join('')}`);
+  }
+}
+
+/** How much later the recording has what the scene has, s, by their envelopes of 10 ms. */
+function shiftS(scene: Float32Array, recording: Float32Array, sampleRateHz: number): number {
+  const stepS = 0.01;
+  const own = envelope(scene, SCENE_RATE_HZ * stepS);
+  const heard = envelope(recording, sampleRateHz * stepS);
+  let best = { shift: 0, sum: -Infinity };
+  for (let shift = 0; shift < LATEST_S / stepS; shift += 1) {
+    let sum = 0;
+    for (let i = 0; i < own.length && i + shift < heard.length; i += 1) sum += own[i] * heard[i + shift];
+    if (sum > best.sum) best = { shift, sum };
+  }
+  return best.shift * stepS;
+}
+
+/** Mean sizes of so many samples each, their mean over all taken off. */
+function envelope(samples: Float32Array, step: number): Float64Array {
+  const sizes = Float64Array.from({ length: Math.floor(samples.length / step) }, (_, i) => {
+    let sum = 0;
+    for (let k = Math.round(i * step); k < Math.round((i + 1) * step); k += 1) sum += Math.abs(samples[k]);
+    return sum / step;
+  });
+  const mean = sizes.reduce((sum, size) => sum + size, 0) / sizes.length;
+  return sizes.map((size) => size - mean);
 }

@@ -12,6 +12,8 @@ export interface Scene {
   readonly seed: number;
   readonly samples: Float32Array;
   readonly forkHz: number;
+  /** When the column resonates, s. */
+  readonly passagesS: readonly number[];
   readonly facts: string;
 }
 
@@ -32,7 +34,7 @@ export function makeScene(kind: SceneKind, seed: number, voices: Voices): Scene 
   const selfNoiseDb = random.uniform(-92, -74);
   const forkDb = random.uniform(-42, -16);
   const forkHz = random.pick(FORKS_HZ);
-  addFork(random.branch('fork'), samples, kind, forkHz, 10 ** (forkDb / 20));
+  const passagesS = addFork(random.branch('fork'), samples, kind, forkHz, 10 ** (forkDb / 20));
   mix(samples, pinkNoise(random.branch('room'), length, SCENE_RATE_HZ), 10 ** (roomDb / 20));
   if (random.chance(0.4)) {
     mix(samples, hum(random.branch('hum'), length, SCENE_RATE_HZ), 10 ** (random.uniform(-75, -52) / 20));
@@ -46,17 +48,17 @@ export function makeScene(kind: SceneKind, seed: number, voices: Voices): Scene 
   );
   hearThrough(random.branch('microphone'), samples, 10 ** (selfNoiseDb / 20));
   const facts = `room ${roomDb.toFixed(0)}, talk ${talkDb.toFixed(0)} (${talkers}), self-noise ${selfNoiseDb.toFixed(0)}, fork ${forkDb.toFixed(0)} dB at ${forkHz} Hz`;
-  return { kind, seed, samples, forkHz, facts };
+  return { kind, seed, samples, forkHz, passagesS, facts };
 }
 
-/** A struck fork that dies away, its strike's click, and, in a slide, the column's swells. */
+/** A struck fork that dies away, its strike's click, and, in a slide, the column's swells. @returns when they are, s */
 function addFork(
   random: Random,
   samples: Float32Array,
   kind: SceneKind,
   forkHz: number,
   amplitude: number,
-): void {
+): readonly number[] {
   const decayS = random.uniform(4, 11);
   const swells =
     kind === 'fixed'
@@ -88,6 +90,7 @@ function addFork(
   }
   const overtoneHz = 6.27 * forkHz;
   addBurst(samples, SCENE_RATE_HZ, STRIKE_S, { level: amplitude, frequencyHz: overtoneHz, decayS: 0.15 });
+  return swells.map(({ atS }) => atS);
 }
 
 /**

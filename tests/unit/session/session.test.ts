@@ -91,6 +91,36 @@ function session(outside: Partial<SessionOutside> = {}, updates: ListeningUpdate
 }
 
 describe('Session', () => {
+  it('waits for what listens, unless it is stopped meanwhile, and says where that can’t be had', async () => {
+    const loads: { done: () => void; fail: (error: Error) => void }[] = [];
+    const loadListening = () =>
+      new Promise<void>((done, fail) => {
+        loads.push({ done, fail });
+      });
+    const { bench } = session({ loadListening });
+    const first = new HandSource('microphone');
+    const starting = bench.hearing.start(first);
+    expect(bench.hearing.capture).toEqual({ kind: 'starting' });
+    bench.hearing.stop();
+    expect(bench.hearing.capture).toEqual({ kind: 'idle' });
+    loads[0]?.done();
+    await starting;
+    expect(first.listener).toBeNull();
+    const second = new HandSource('microphone');
+    const again = bench.hearing.start(second);
+    loads[1]?.done();
+    await again;
+    expect(second.listener).not.toBeNull();
+    const refused = bench.hearing.start(new HandSource('practice'));
+    loads[2]?.fail(new Error('no network'));
+    await refused;
+    expect(second.stopped).toBe(1);
+    expect(bench.hearing.capture).toEqual({
+      kind: 'failed',
+      failure: { code: 'capture-broken', what: 'listening', said: 'no network' },
+    });
+  });
+
   it('notes that a length was found at the centre where the page said so, once, and not for a bracket', async () => {
     const here = {
       timeS: 6,

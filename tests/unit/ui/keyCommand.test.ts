@@ -40,6 +40,15 @@ describe('keyCommand', () => {
     expect(keyCommand(press('ArrowRight'), document.createElement('select'))).toBeNull();
   });
 
+  it('slides in finer steps with Shift, and as everywhere on the column’s own slider', () => {
+    expect(keyCommand(press('ArrowRight', { shiftKey: true }), document.body)).toBe('longer-fine');
+    const slider = document.createElement('input');
+    slider.type = 'range';
+    slider.setAttribute('data-column', '');
+    expect(keyCommand(press('ArrowLeft'), slider)).toBe('shorter');
+    expect(keyCommand(press('ArrowLeft', { shiftKey: true }), slider)).toBe('shorter-fine');
+  });
+
   it('undoes and redoes as everywhere, and leaves a text field its own undo', () => {
     expect(keyCommand(press('z', { ctrlKey: true }), document.body)).toBe('undo');
     expect(keyCommand(press('z', { metaKey: true, shiftKey: true }), document.body)).toBe('redo');
