@@ -13,15 +13,9 @@ export interface FollowedPlace {
   readonly standardUncertaintyM: number | null;
 }
 
-/** A side is named from this probability on. */
-const SURE = 0.98;
-/** Nearer than this the side doesn't matter: it is here, half widths. */
-const HERE = 0.35;
+/** A place isn't told where the column may be beyond resonance on the other side, with more than this probability. */
+const DOUBT = 0.01;
 
-/** Can the place be told: is the side sure, or is it surely so near that there is no side? */
-export function canTell({ halfWidths, standardUncertainty, tooLong }: PlaceReading): boolean {
-  const side = Math.max(tooLong, 1 - tooLong);
-  // The more probable side must be the one on which the mean lies.
-  const agrees = halfWidths > 0 === tooLong > 0.5;
-  return (side >= SURE && agrees) || Math.abs(halfWidths) + standardUncertainty < HERE;
-}
+/** Can the place be told: is it hardly possible that the column lies on the other side, and not just beside resonance? */
+export const canTell = ({ halfWidths, beyondLong, beyondShort }: PlaceReading): boolean =>
+  (halfWidths > 0 ? beyondShort : beyondLong) <= DOUBT;

@@ -2,6 +2,8 @@ import { HAND } from './handModel.ts';
 import { PlaceState, X } from './placeState.ts';
 import type { HeardBlock } from './placeState.ts';
 
+/** Nearer than this the side doesn't matter: it is here, half widths. */
+const HERE = 0.35;
 /** States lighter than this aren't kept. */
 const LIGHTEST = 1e-7;
 
@@ -98,16 +100,17 @@ export class PlaceMixture {
 
   /** Where the column is. */
   read(): PlaceReading {
-    let [mean, square, tooLong] = [0, 0, 0];
+    let [mean, square, beyondLong, beyondShort] = [0, 0, 0, 0];
     for (const state of this.states) {
       const x = state.mean[X];
       const variance = Math.max(1e-6, state.variance(X));
       mean += state.weight * x;
       square += state.weight * (x * x + variance);
-      tooLong += state.weight * normalShare(x / Math.sqrt(variance));
+      beyondLong += state.weight * normalShare((x - HERE) / Math.sqrt(variance));
+      beyondShort += state.weight * normalShare((-HERE - x) / Math.sqrt(variance));
     }
     const standardUncertainty = Math.sqrt(Math.max(1e-6, square - mean * mean));
-    return { halfWidths: mean, standardUncertainty, tooLong };
+    return { halfWidths: mean, standardUncertainty, beyondLong, beyondShort };
   }
 
   /** The same with so many states at most from now on. */
@@ -133,8 +136,9 @@ export interface PlaceReading {
   readonly halfWidths: number;
   /** In half widths. */
   readonly standardUncertainty: number;
-  /** Probability that the column is too long, 0..1. */
-  readonly tooLong: number;
+  /** Probability that the column is too long, or too short, by more than what counts as here; 0..1. */
+  readonly beyondLong: number;
+  readonly beyondShort: number;
 }
 
 const byWeight = (a: PlaceState, b: PlaceState): number => b.weight - a.weight;

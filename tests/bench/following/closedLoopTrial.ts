@@ -71,7 +71,7 @@ export function runTrial(seed: number, { scene, isStruckAgain }: Trial, way: Way
   const fork = { nominalHz: scene.nominalHz, toleranceHz: defaultToleranceHz(scene.nominalHz) };
   const stages = new LiveStages(SAMPLE_RATE_HZ, fork, tube);
   const policy: Policy =
-    way === 'distance' ? new DistancePolicy(-direction, DELAY_S) : new LevelPolicy(-direction, DELAY_S);
+    way === 'distance' ? new DistancePolicy(-direction) : new LevelPolicy(-direction, DELAY_S);
   const again = { afterS: random.uniform(1, 2.5), gapS: random.uniform(0.2, 0.5) };
   const tells: { readonly timeS: number; readonly told: Told }[] = [];
   const track: { readonly timeS: number; readonly offM: number }[] = [];

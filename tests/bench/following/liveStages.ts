@@ -1,16 +1,15 @@
 import type { KnownTube } from '../../../src/resonance/following/columnGuess.ts';
-import type { FollowedPlace } from '../../../src/resonance/following/followedPlace.ts';
 import { followingTools } from '../../../src/session/hearing/followingTools.ts';
 import { Listening } from '../../../src/session/hearing/listening.ts';
 import type { ForkPitch } from '../../../src/session/hearing/listeningTypes.ts';
+import { RecentLevels } from '../../../src/session/hearing/recentLevels.ts';
 import type { Told } from './obeyingHand.ts';
 
-/** The stages as the page runs them, and what they would tell a hand. */
+/** The stages as the page runs them, and what it would show a hand. */
 export class LiveStages {
   readonly #listening: Listening;
+  readonly #recent = new RecentLevels();
   #frames = 0;
-  #isSounding = false;
-  #place: FollowedPlace | null = null;
 
   constructor(sampleRateHz: number, fork: ForkPitch, tube: Omit<KnownTube, 'frequencyHz'>) {
     const known = { ...tube, frequencyHz: fork.nominalHz };
@@ -18,20 +17,15 @@ export class LiveStages {
   }
 
   push(samples: Float32Array): Told {
-    const { followed, guidance, soundings } = this.#listening.push({
-      samples,
-      startFrame: this.#frames,
-      discontinuity: false,
-    });
+    const update = this.#listening.push({ samples, startFrame: this.#frames, discontinuity: false });
     this.#frames += samples.length;
-    const newest = soundings.at(-1);
-    if (newest !== undefined) this.#isSounding = newest.endS === null;
-    this.#place = this.#isSounding ? (followed.at(-1) ?? this.#place) : null;
+    this.#recent.add(update);
+    const { wayBack } = this.#recent;
     return {
       flags: this.#listening.resonances.length,
-      halfWidths: this.#place?.halfWidths ?? null,
-      distanceM: this.#place?.distanceM ?? null,
-      belowBestDb: guidance?.belowBestDb ?? null,
+      isHere: wayBack.kind === 'here',
+      place: wayBack.kind === 'off' ? wayBack.place : null,
+      belowBestDb: update.guidance?.belowBestDb ?? null,
     };
   }
 }

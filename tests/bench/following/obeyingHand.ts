@@ -1,12 +1,13 @@
 import type { Random } from '../detector/random.ts';
 
-/** What the page tells at one moment. */
+/** What the page shows at one moment. */
 export interface Told {
   /** Flags so far. */
   readonly flags: number;
-  /** The newest followed place: half widths and metres, > 0 too long; null where the side isn't told. */
-  readonly halfWidths: number | null;
-  readonly distanceM: number | null;
+  /** It says "Here". */
+  readonly isHere: boolean;
+  /** The place that it shows, which may have been heard some time ago; null where it shows none. */
+  readonly place: { readonly timeS: number; readonly distanceM: number | null } | null;
   /** Level against the best of this sounding, dB; null without one. */
   readonly belowBestDb: number | null;
 }
@@ -21,7 +22,7 @@ const FASTEST_MPS = 0.025;
 const ACCELERATION_MPS2 = 0.2;
 /** A move falls short or goes too far by this part of it. A judgement. */
 const MOVE_SCATTER = 0.05;
-/** A followed place is this old when it is told, s: ten a second, and the tone stage's delay. */
+/** What is shown is of this moment, s ago: ten places a second, and the tone stage's delay. */
 const LAG_S = 0.15;
 
 /** A column's length in a hand: it starts, goes and stops as mass does. */
@@ -107,30 +108,27 @@ class Groping {
 
 /** A hand that has seen the flag knows only that it has passed: so far back it looks, m. */
 const PASSED_M = 0.012;
-/** Told to be nearer than this, the page says "Here", half widths. */
-const HERE = 0.2;
 
-/** Obeys the distance that is told: moves by it, waits until the page shows the new place, looks again. */
+/**
+ * Obeys the distance that is shown: moves by it, waits until the page shows a place that was heard since, looks again.
+ * While it says "Here", the hand rests and the rule is read.
+ */
 export class DistancePolicy implements Policy {
   readonly #backward: number;
-  readonly #delayS: number;
   #groping: Groping | null = null;
   #isGroping = true;
   #wasMoving = true;
   #restsSinceS = 0;
-  /** The page said "Here": the rule is read, and nothing more is sought until the page says otherwise. */
-  #isHere = false;
 
-  /** @param backward  direction in which the resonance lies after the flag, ±1 @param delayS  from page to hand */
-  constructor(backward: number, delayS: number) {
+  /** @param backward  direction in which the resonance lies after the flag, ±1 */
+  constructor(backward: number) {
     this.#backward = backward;
-    this.#delayS = delayS;
   }
 
-  look({ halfWidths, distanceM }: Told, hand: MovingHand, nowS: number): void {
+  look({ isHere, place }: Told, hand: MovingHand, nowS: number): void {
     this.#groping ??= new Groping(this.#backward, hand.positionM + this.#backward * PASSED_M);
-    if (halfWidths === null || distanceM === null) {
-      if (this.#isHere) return;
+    const distanceM = isHere ? 0 : (place?.distanceM ?? null);
+    if (distanceM === null) {
       this.#isGroping = true;
       this.#groping.nothingTold(hand, nowS);
       return;
@@ -143,11 +141,10 @@ export class DistancePolicy implements Policy {
     }
     if (this.#wasMoving) this.#restsSinceS = nowS;
     this.#wasMoving = false;
-    // What is told before is of where it was.
-    if (nowS < this.#restsSinceS + this.#delayS + LAG_S) return;
+    // What was heard before is of where it was.
+    if (!isHere && place !== null && place.timeS < this.#restsSinceS) return;
     this.#groping.told(hand.positionM - distanceM);
-    this.#isHere = Math.abs(halfWidths) <= HERE;
-    if (!this.#isHere) hand.moveBy(-distanceM);
+    if (!isHere) hand.moveBy(-distanceM);
   }
 }
 
