@@ -99,11 +99,11 @@ export class ResonanceFollower {
       untilIndex: this.#series.length,
       pass,
     };
-    const found = runPass(order, this.#guesses());
+    const found = runPass(order, likelyGuesses(this.#guesses(), pass));
     this.#runs = found.map(({ guess, mixture, centre }) => ({
       guess,
       mixture: mixture.thinned(MOST_STATES),
-      logPrior: slideLogPrior(guess, centre),
+      logPrior: slideLogPrior(guess, centre.standardUncertaintyHalfWidths / centre.standardUncertaintyS),
     }));
     this.#surprise = FORESEEN;
     this.#offsetHz = offsetHz;
@@ -199,10 +199,16 @@ const NOTHING_TOLD = {
 /** ln of how well a run explains all, up to a constant that all share. */
 const logOf = ({ guess, mixture, logPrior }: Run): number => logPrior + logWeight(guess, mixture.logEvidence);
 
-/** ln of how usual the slide would be if the column were so. */
-function slideLogPrior({ halfWidthM }: ColumnGuess, centre: CentreMoment): number {
+/** What a pass may have been, by how usual its slide would be: the rest isn't worked out. */
+function likelyGuesses(guesses: readonly ColumnGuess[], { halfWidthS }: SteadyPass): readonly ColumnGuess[] {
+  const logs = guesses.map((guess) => Math.log(guess.weight) + slideLogPrior(guess, 1 / halfWidthS));
+  const least = Math.max(...logs) - UNLIKELY;
+  return guesses.filter((_guess, index) => logs[index] >= least);
+}
+
+/** ln of how usual the slide would be if the column were so. @param halfWidthsPerS  its speed, > 0 */
+function slideLogPrior({ halfWidthM }: ColumnGuess, halfWidthsPerS: number): number {
   if (halfWidthM === null) return 0;
-  const halfWidthsPerS = centre.standardUncertaintyHalfWidths / centre.standardUncertaintyS;
   return -0.5 * (Math.log((halfWidthM * halfWidthsPerS) / USUAL_SLIDE_MPS) / SLIDE_SPREAD) ** 2;
 }
 
