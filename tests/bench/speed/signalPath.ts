@@ -3,6 +3,7 @@ import Meyda from 'meyda';
 import { PracticeColumn } from '../../../src/capture/practice/practiceColumn.ts';
 import type { SampleBlock } from '../../../src/capture/soundSource.ts';
 import { followingTools } from '../../../src/session/hearing/followingTools.ts';
+import type { FollowingTools } from '../../../src/session/hearing/listeningOptions.ts';
 import { Listening } from '../../../src/session/hearing/listening.ts';
 import { collectorWork } from './collector.ts';
 import type { CollectorWork } from './collector.ts';
@@ -30,7 +31,7 @@ export interface SignalPathRow {
 
 export interface SignalPathResult {
   readonly rows: readonly SignalPathRow[];
-  /** On the live path. */
+  /** On the live path, a column followed. */
   readonly collector: CollectorWork;
 }
 
@@ -52,17 +53,13 @@ function blocksOf(samples: Float32Array): SampleBlock[] {
   }));
 }
 
-function listen(blocks: readonly SampleBlock[]): void {
-  const listening = newListening();
+function listen(blocks: readonly SampleBlock[], tools: FollowingTools): void {
+  const listening = newListening(tools);
   for (const block of blocks) listening.push(block);
 }
 
-const newListening = (): Listening =>
-  new Listening({
-    sampleRateHz: SAMPLE_RATE_HZ,
-    fork: { nominalHz: FORK_HZ, toleranceHz: 2.5 },
-    ...followingTools(() => TUBE),
-  });
+const newListening = (tools: FollowingTools): Listening =>
+  new Listening({ sampleRateHz: SAMPLE_RATE_HZ, fork: { nominalHz: FORK_HZ, toleranceHz: 2.5 }, ...tools });
 
 function meydaFrames(samples: Float32Array): void {
   Meyda.bufferSize = HOP;
@@ -102,8 +99,10 @@ function goertzel(samples: Float32Array): number {
 export async function benchSignalPath(): Promise<SignalPathResult> {
   const samples = sound();
   const blocks = blocksOf(samples);
+  const following = followingTools(() => TUBE);
   const contestants = [
-    { name: 'the whole live path', run: () => listen(blocks) },
+    { name: 'the live path', run: () => listen(blocks, {}) },
+    { name: 'the live path, a column followed', run: () => listen(blocks, following) },
     { name: 'Meyda rms + powerSpectrum, hop 1024', run: () => meydaFrames(samples) },
     { name: 'fft.js 4096-point spectrum, hop 1024', run: () => spectra(samples) },
     { name: 'Goertzel, sample by sample', run: () => void goertzel(samples) },
@@ -111,7 +110,7 @@ export async function benchSignalPath(): Promise<SignalPathResult> {
   const times = timeSideBySide(contestants, ROUNDS);
   const own = times[0] ?? NaN;
   const collector = await collectorWork(() => {
-    for (let i = 0; i < LISTENS; i += 1) listen(blocks);
+    for (let i = 0; i < LISTENS; i += 1) listen(blocks, following);
   }, COLLECTOR_ROUNDS);
   return {
     rows: contestants.map(({ name }, i) => ({
