@@ -24,6 +24,10 @@ Scenes are played to a real Chromium as its microphone and recorded with its pro
 /** Seeds of the reporting scenes; those that limits were set on lie below. */
 const FIRST_SEED = 1001;
 
+/** A flag counts within this of a passage, s; a recording begins late by at most so much, s. */
+const NEAR_S = 0.35;
+const LATEST_S = 2;
+
 const { values } = parseArgs({
   options: {
     scenes: { type: 'string', default: '112' },
@@ -207,10 +211,6 @@ function shareOf(flags: readonly boolean[]): string {
   const count = flags.filter((flag) => flag).length;
   return `${count}/${flags.length} = ${((100 * count) / flags.length).toFixed(1)} %`;
 }
-
-/** A flag counts within this of a passage, s; a recording begins late by at most so much, s. */
-const NEAR_S = 0.35;
-const LATEST_S = 2;
 
 /** What is flagged of slides through Chromium, where nothing that it does to the sound withholds a flag. */
 function printFlags(): void {
