@@ -160,16 +160,19 @@ async function keepTheFlagsOf(bench: BenchPage, passagesS: readonly number[]): P
 
 /** A hand that looks so often, goes most of the way that it was told, and at most so far at once. */
 const LOOK_MS = 500;
-const LOOKS = 60;
+const LOOKS = 50;
 const OBEYED_PART = 0.8;
 const FARTHEST_CM = 0.5;
 const UNKNOWN_STEP_CM = 0.1;
+/** Told to be so near, and then nothing new for a while, a student reads the rule, mm. */
+const NEAR_MM = 0.6;
 
-/** Obeys the way back until the page says “Here”, and reads the rule there, cm. The fork is struck again when it fades. */
+/** Obeys the way back until the page says “Here”, or says no more near it, and reads the rule there, cm. */
 async function goBack(bench: BenchPage, fromCm: number): Promise<number> {
   const { page } = bench;
   const handle = page.getByRole('slider', { name: 'Length of the column' });
   const seen: string[] = [];
+  let nearest = { cm: fromCm, mm: Infinity };
   let cm = fromCm;
   for (let look = 0; look < LOOKS; look += 1) {
     await page.waitForTimeout(LOOK_MS);
@@ -179,15 +182,18 @@ async function goBack(bench: BenchPage, fromCm: number): Promise<number> {
       .innerText();
     seen.push(`${cm.toFixed(2)} cm: ${words}`);
     if (words.startsWith('Here')) return cm;
-    if (look === LOOKS / 2) await page.getByRole('button', { name: 'Strike the fork' }).click();
     const side = /too (long|short)/.exec(words)?.[1];
-    if (side === undefined || words.includes('s ago')) continue;
+    if (side === undefined || words.includes('s ago')) {
+      if (nearest.mm <= NEAR_MM) return nearest.cm;
+      continue;
+    }
     const told = /([\d.]+) mm/.exec(words)?.[1];
     const stepCm = told === undefined ? UNKNOWN_STEP_CM : Math.min(Number(told) / 10, FARTHEST_CM);
+    if (told !== undefined && Number(told) <= nearest.mm) nearest = { cm, mm: Number(told) };
     cm += (side === 'long' ? -1 : 1) * OBEYED_PART * stepCm;
     // In fifths of a millimetre, as the column goes.
     cm = Math.round(cm * 50) / 50;
     await handle.fill(cm.toFixed(2));
   }
-  throw new Error(`The page never said “Here”:\n${seen.join('\n')}`);
+  throw new Error(`The page never led there:\n${seen.join('\n')}`);
 }
