@@ -1,18 +1,10 @@
 import type { SampleBlock } from '../../src/capture/soundSource.ts';
 import type { ListeningLike } from '../../src/session/hearing/listeningLike.ts';
 import type { ListeningUpdate, Resonance } from '../../src/session/hearing/listeningTypes.ts';
+import { NOTHING_HEARD } from './nothingHeard.ts';
 
 /** Blocks of one passage. */
 export const PASSAGE_PARTS = 4;
-const NOTHING: ListeningUpdate = {
-  points: [],
-  resonances: [],
-  soundings: [],
-  warnings: [],
-  followed: [],
-  guidance: null,
-};
-
 /** The sample value that stands for one part (0..3) of a passage (1, 2, 3…, below 1000). */
 export function passageSample(passage: number, part: number): number {
   return (10 * passage + part) / 10_000;
@@ -32,13 +24,13 @@ export class CodedListening implements ListeningLike {
     const [passage, part] = [Math.floor(code / 10), code % 10];
     this.parts = part === 0 ? 1 : passage === this.passage && part === this.parts ? part + 1 : 0;
     this.passage = passage;
-    if (this.parts < PASSAGE_PARTS || passage === 0) return NOTHING;
+    if (this.parts < PASSAGE_PARTS || passage === 0) return NOTHING_HEARD;
     this.parts = 0;
-    return { ...NOTHING, resonances: [flag(passage, block.startFrame / 48_000)] };
+    return { ...NOTHING_HEARD, resonances: [flag(passage, block.startFrame / 48_000)] };
   }
 
   finish(): ListeningUpdate {
-    return NOTHING;
+    return NOTHING_HEARD;
   }
 
   offlineReport(): never {

@@ -47,6 +47,8 @@ export interface FlaggedPass {
   readonly offsetHz: number;
   /** First value of the sounding that counts. */
   readonly fromIndex: number;
+  /** Whether it may be another resonance than the one that is followed, whatever the sound seems to say. */
+  readonly mayBeAnother: boolean;
 }
 
 /** One idea of the column with all that follows from it. */
@@ -90,8 +92,8 @@ export class ResonanceFollower {
    * A pass was flagged. One that belongs to the resonance that is being followed changes nothing.
    * @returns when the length was right; null where nothing was changed
    */
-  flag({ pass, offsetHz, fromIndex }: FlaggedPass): CentreMoment | null {
-    if (this.isNear === true) return null;
+  flag({ pass, offsetHz, fromIndex, mayBeAnother }: FlaggedPass): CentreMoment | null {
+    if (!mayBeAnother && this.isNear === true) return null;
     const order = {
       series: this.#series,
       offsetHz,

@@ -50,6 +50,7 @@ export class ColumnFollowing {
       pass: steadyPass(passage),
       offsetHz,
       fromIndex: firstIndexOf(startS, this.#rateHz),
+      mayBeAnother: !this.#stayed,
     });
     // It is the resonance that is followed now.
     this.#stayed = true;

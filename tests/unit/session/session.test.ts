@@ -4,45 +4,18 @@ import { waitingMarks } from '../../../src/notebook/markList.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import type { SessionOutside } from '../../../src/session/session.ts';
-import type {
-  ListeningReport,
-  ListeningUpdate,
-  Resonance,
-} from '../../../src/session/hearing/listeningTypes.ts';
+import type { ListeningReport, ListeningUpdate } from '../../../src/session/hearing/listeningTypes.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { MemoryStore } from '../notebook/memoryStore.ts';
 import { benchInTest, told } from './benchInTest.ts';
-
-const NOTHING: ListeningUpdate = {
-  points: [],
-  resonances: [],
-  soundings: [],
-  warnings: [],
-  followed: [],
-  guidance: null,
-};
-
-const resonance = (timeS: number): Resonance => ({
-  timeS,
-  riseDb: 13,
-  centre: null,
-  riseStandardUncertaintyDb: 0.5,
-  aboveRoomDb: 28,
-  confidence: 0.9,
-  phaseSwingRad: 2.5,
-  slide: 'longer',
-  halfPowerStartS: timeS - 0.1,
-  halfPowerEndS: timeS + 0.1,
-  soundingIndex: null,
-  flaggedAtS: null,
-});
+import { NOTHING_HEARD, flagAt } from '../../support/nothingHeard.ts';
 
 const REPORT: ListeningReport = {
   durationS: 10,
   sampleRateHz: 48_000,
   fork: { nominalHz: 512, measuredHz: null, standardUncertaintyHz: null },
   soundings: [],
-  resonances: [resonance(4), resonance(8)],
+  resonances: [flagAt(4), flagAt(8)],
   warnings: [],
 };
 
@@ -83,7 +56,11 @@ function session(outside: Partial<SessionOutside> = {}, updates: ListeningUpdate
   const bench = benchInTest({
     createListening: ({ fork }) => {
       pitches.push(fork.nominalHz);
-      return { push: () => updates.shift() ?? NOTHING, finish: () => NOTHING, offlineReport: () => REPORT };
+      return {
+        push: () => updates.shift() ?? NOTHING_HEARD,
+        finish: () => NOTHING_HEARD,
+        offlineReport: () => REPORT,
+      };
     },
     ...outside,
   });
@@ -131,10 +108,10 @@ describe('Session', () => {
     };
     const point = { timeS: 6, toneDb: -30, roomDb: -60, broadbandDb: -20, riseDb: 30 };
     const { bench } = session({}, [
-      { ...NOTHING, resonances: [resonance(3)] },
-      { ...NOTHING, resonances: [resonance(5.5)] },
-      { ...NOTHING, points: [point], followed: [here] },
-      { ...NOTHING, resonances: [resonance(9)] },
+      { ...NOTHING_HEARD, resonances: [flagAt(3)] },
+      { ...NOTHING_HEARD, resonances: [flagAt(5.5)] },
+      { ...NOTHING_HEARD, points: [point], followed: [here] },
+      { ...NOTHING_HEARD, resonances: [flagAt(9)] },
     ]);
     const source = new HandSource('microphone');
     await bench.hearing.start(source);
@@ -155,7 +132,7 @@ describe('Session', () => {
   });
 
   it('turns each flagged resonance into a mark that waits, with its evidence', async () => {
-    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(5.5)] }]);
+    const { bench } = session({}, [{ ...NOTHING_HEARD, resonances: [flagAt(5.5)] }]);
     const source = new HandSource('microphone');
     await bench.hearing.start(source);
     source.run();
@@ -182,14 +159,14 @@ describe('Session', () => {
         ['shorter', 2, true],
       ] as const
     ).map(([slide, soundingIndex, isFollowed], index) => ({
-      ...resonance(index + 1),
+      ...flagAt(index + 1),
       slide,
       soundingIndex,
       ...(isFollowed === undefined ? {} : { isFollowed }),
     }));
     const { bench } = session(
       {},
-      flags.map((flag) => ({ ...NOTHING, resonances: [flag] })),
+      flags.map((flag) => ({ ...NOTHING_HEARD, resonances: [flag] })),
     );
     const source = new HandSource('microphone');
     await bench.hearing.start(source);
@@ -211,7 +188,7 @@ describe('Session', () => {
   });
 
   it('marks what is flagged while a step of the browser processes the sound, with that doubt', async () => {
-    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(4)] }]);
+    const { bench } = session({}, [{ ...NOTHING_HEARD, resonances: [flagAt(4)] }]);
     const source = new HandSource('microphone');
     await bench.hearing.start(source);
     source.run(PROCESSED);
@@ -221,7 +198,7 @@ describe('Session', () => {
   });
 
   it('says no doubt of a mark where nothing speaks against the sound', async () => {
-    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(4)] }]);
+    const { bench } = session({}, [{ ...NOTHING_HEARD, resonances: [flagAt(4)] }]);
     const source = new HandSource('microphone');
     await bench.hearing.start(source);
     source.run();
@@ -231,7 +208,7 @@ describe('Session', () => {
 
   it('keeps flags apart in which the tone was gated away, until they are let in, each once', async () => {
     const gated = (timeS: number): ListeningUpdate => ({
-      ...NOTHING,
+      ...NOTHING_HEARD,
       points: [timeS, timeS + 0.5].map((atS) => ({
         timeS: atS,
         toneDb: -20,
@@ -239,7 +216,7 @@ describe('Session', () => {
         broadbandDb: -20,
         riseDb: 40,
       })),
-      resonances: [{ ...resonance(timeS), isGated: true }],
+      resonances: [flagAt(timeS, { isGated: true })],
     });
     const { bench } = session({}, [gated(4), gated(8), gated(20)]);
     const source = new HandSource('microphone');
@@ -264,7 +241,7 @@ describe('Session', () => {
   });
 
   it('marks what practice flags, gated or not: nothing processes it', async () => {
-    const { bench } = session({}, [{ ...NOTHING, resonances: [{ ...resonance(4), isGated: true }] }]);
+    const { bench } = session({}, [{ ...NOTHING_HEARD, resonances: [{ ...flagAt(4), isGated: true }] }]);
     const source = new HandSource('practice');
     await bench.hearing.start(source);
     source.run();
@@ -273,7 +250,7 @@ describe('Session', () => {
   });
 
   it('marks a recording once, from the second look at its end', async () => {
-    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(5.5)] }]);
+    const { bench } = session({}, [{ ...NOTHING_HEARD, resonances: [flagAt(5.5)] }]);
     const source = new HandSource('recording');
     await bench.hearing.start(source);
     source.run();
@@ -321,7 +298,7 @@ describe('Session', () => {
   });
 
   it('hears nothing more after a stop', async () => {
-    const { bench } = session({}, [{ ...NOTHING, resonances: [resonance(1)] }]);
+    const { bench } = session({}, [{ ...NOTHING_HEARD, resonances: [flagAt(1)] }]);
     const source = new HandSource('practice');
     await bench.hearing.start(source);
     source.run();
@@ -341,8 +318,8 @@ describe('Session', () => {
         riseDb: 20,
       }));
     const { bench } = session({}, [
-      { ...NOTHING, points: points(0, 6), resonances: [resonance(5.5)] },
-      { ...NOTHING, points: points(6.05, 9.5) },
+      { ...NOTHING_HEARD, points: points(0, 6), resonances: [flagAt(5.5)] },
+      { ...NOTHING_HEARD, points: points(6.05, 9.5) },
     ]);
     const source = new HandSource('microphone');
     await bench.hearing.start(source);

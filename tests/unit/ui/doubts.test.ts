@@ -10,15 +10,8 @@ import { exampleMark } from '../notebook/exampleExperiment.ts';
 import { benchInTest } from '../session/benchInTest.ts';
 import '../../../src/ui/capture/trustElement.ts';
 import '../../../src/ui/measure/markRowElement.ts';
+import { NOTHING_HEARD, flagAt } from '../../support/nothingHeard.ts';
 
-const NOTHING: ListeningUpdate = {
-  points: [],
-  resonances: [],
-  soundings: [],
-  warnings: [],
-  followed: [],
-  guidance: null,
-};
 const PROCESSED: CaptureSettings = {
   deviceLabel: 'Built-in',
   channelCount: 1,
@@ -26,29 +19,15 @@ const PROCESSED: CaptureSettings = {
   noiseSuppression: 'on',
   autoGainControl: 'off',
 };
-const gated = (timeS: number): Resonance => ({
-  timeS,
-  riseDb: 9,
-  centre: null,
-  riseStandardUncertaintyDb: 0.5,
-  aboveRoomDb: 28,
-  confidence: 0.9,
-  phaseSwingRad: 2.5,
-  slide: 'longer',
-  halfPowerStartS: timeS - 0.1,
-  halfPowerEndS: timeS + 0.1,
-  soundingIndex: null,
-  flaggedAtS: null,
-  isGated: true,
-});
+const gated = (timeS: number): Resonance => flagAt(timeS, { riseDb: 9, isGated: true });
 
 /** A bench whose microphone brings these updates, one a block. */
 async function heard(updates: ListeningUpdate[]): Promise<Session> {
   const count = updates.length;
   const bench = benchInTest({
     createListening: () => ({
-      push: () => updates.shift() ?? NOTHING,
-      finish: () => NOTHING,
+      push: () => updates.shift() ?? NOTHING_HEARD,
+      finish: () => NOTHING_HEARD,
       offlineReport: () => {
         throw new Error('a microphone has no report');
       },
@@ -101,7 +80,9 @@ afterEach(() => document.body.replaceChildren());
 
 describe('the page where the sound is in doubt', () => {
   it('says what is suspected and lets in what was withheld, one by one or all', async () => {
-    const session = await heard([4, 8, 40].map((timeS) => ({ ...NOTHING, resonances: [gated(timeS)] })));
+    const session = await heard(
+      [4, 8, 40].map((timeS) => ({ ...NOTHING_HEARD, resonances: [gated(timeS)] })),
+    );
     const { text, press } = await shown('bench-trust', { session });
     expect(text()).toContain('The level is in doubt.');
     expect(text()).toContain('Resonances are marked all the same');
@@ -116,7 +97,7 @@ describe('the page where the sound is in doubt', () => {
   });
 
   it('shows its doubt with a mark', async () => {
-    const session = await heard([{ ...NOTHING, resonances: [gated(4)] }]);
+    const session = await heard([{ ...NOTHING_HEARD, resonances: [gated(4)] }]);
     session.hearing.letIn(session.hearing.withheld);
     const { text } = await row(session, session.experiment.marks[0]?.id ?? '');
     expect(text()).toContain('In doubt: the browser’s processing was on');
@@ -133,7 +114,7 @@ describe('the page where the sound is in doubt', () => {
       riseDb: 30,
     });
     const warned: ListeningUpdate = {
-      ...NOTHING,
+      ...NOTHING_HEARD,
       points: [at(10)],
       warnings: [{ code: 'slide-too-fast', halfPowerS: 0.06, timeS: 9 }],
     };
@@ -141,7 +122,7 @@ describe('the page where the sound is in doubt', () => {
     expect(stageWords(session, false)).toBe(
       'Too fast: a resonance went by. Slide more slowly: a hand’s width in four seconds.',
     );
-    const later = await heard([warned, { ...NOTHING, points: [at(14.1)] }]);
+    const later = await heard([warned, { ...NOTHING_HEARD, points: [at(14.1)] }]);
     expect(stageWords(later, false)).not.toContain('Too fast');
   });
 });

@@ -5,6 +5,7 @@ import type {
   ListeningUpdate,
   Resonance,
 } from '../../../../src/session/hearing/listeningTypes.ts';
+import { NOTHING_HEARD } from '../../../support/nothingHeard.ts';
 
 const SAMPLE_RATE_HZ = 48_000;
 /** From one passage to the next, s: longer than a mark's trace goes on after its peak. */
@@ -12,15 +13,6 @@ export const PASSAGE_S = 5;
 /** Points of the level trace that come with a passage, and from one to the next, s. */
 const POINTS = 4;
 const STEP_S = 0.5;
-const NOTHING: ListeningUpdate = {
-  points: [],
-  resonances: [],
-  soundings: [],
-  warnings: [],
-  followed: [],
-  guidance: null,
-};
-
 /** One passage as the hand made it. */
 export interface Passage {
   readonly slide: Resonance['slide'];
@@ -37,7 +29,7 @@ export class PracticeEars implements SoundSource {
   /** Stands in for the detector: a block's first sample is the number of its passage. */
   readonly createListening = (): ListeningLike => ({
     push: (block) => this.hear(block),
-    finish: () => NOTHING,
+    finish: () => NOTHING_HEARD,
     offlineReport: () => {
       throw new Error('Practice has no offline report.');
     },
@@ -77,13 +69,13 @@ export class PracticeEars implements SoundSource {
 
   private hear({ samples, startFrame }: SampleBlock): ListeningUpdate {
     const passage = this.passages[(samples[0] ?? 0) - 1];
-    if (passage === undefined) return NOTHING;
+    if (passage === undefined) return NOTHING_HEARD;
     const startS = startFrame / SAMPLE_RATE_HZ;
     const points = Array.from({ length: POINTS }, (_, index): LevelPoint => {
       const timeS = startS + index * STEP_S;
       return { timeS, toneDb: -20 - index, roomDb: -60, broadbandDb: -20, riseDb: 40 - index };
     });
-    return { ...NOTHING, points, resonances: [resonanceOf(passage, startS + STEP_S)] };
+    return { ...NOTHING_HEARD, points, resonances: [resonanceOf(passage, startS + STEP_S)] };
   }
 }
 

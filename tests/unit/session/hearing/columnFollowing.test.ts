@@ -1,5 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
+import { PracticeColumn } from '../../../../src/capture/practice/practiceColumn.ts';
 import type { FollowedPlace } from '../../../../src/resonance/following/followedPlace.ts';
+import { ResonanceFollower } from '../../../../src/resonance/following/resonanceFollower.ts';
 import { followingTools } from '../../../../src/session/hearing/followingTools.ts';
 import { defaultToleranceHz } from '../../../../src/session/hearing/forkTolerance.ts';
 import { Listening } from '../../../../src/session/hearing/listening.ts';
@@ -51,5 +53,47 @@ describe('following the column while one listens', () => {
     expect(update.followed).toEqual([]);
     expect(update.resonances.length).toBeGreaterThan(0);
     expect(update.resonances[0].centre).toBeNull();
+  });
+});
+
+describe('a pass after the column was moved in silence', () => {
+  it('is followed anew, though it may sound like the one before', () => {
+    const flag = vi.spyOn(ResonanceFollower.prototype, 'flag');
+    const column = new PracticeColumn({}, 1, SAMPLE_RATE_HZ);
+    const listening = new Listening({
+      sampleRateHz: SAMPLE_RATE_HZ,
+      fork: { nominalHz: 512, toleranceHz: defaultToleranceHz(512) },
+      ...followingTools(() => ({ frequencyHz: 512, ends: 'closed', diameterM: 0.035 })),
+    });
+    let startFrame = 0;
+    const hear = (seconds: number): void => {
+      for (const endFrame = startFrame + seconds * SAMPLE_RATE_HZ; startFrame < endFrame; startFrame += BLOCK)
+        listening.push({ samples: column.render(BLOCK), startFrame, discontinuity: false });
+    };
+    const passTo = (lengthM: number): void => {
+      column.strike();
+      hear(1.5);
+      column.setSlideSpeed(0.03);
+      column.slideTo(lengthM);
+      hear(3.5);
+    };
+    column.slideTo(0.13);
+    hear(3);
+    passTo(0.17);
+    // Back beside the resonance, where it is followed until the fork is damped.
+    column.slideTo(column.resonantLengthsM[0]);
+    hear(2);
+    column.damp();
+    // From here on the sound is taken for that of the first resonance, as it may well be.
+    const isNear = vi.spyOn(ResonanceFollower.prototype, 'isNear', 'get').mockReturnValue(true);
+    column.setSlideSpeed(0.1);
+    column.slideTo(0.46);
+    hear(8);
+    passTo(0.52);
+    const sounded = listening.resonances.map(({ soundingIndex }) => soundingIndex);
+    expect(new Set(sounded).size, `soundings ${sounded.join()}`).toBe(2);
+    expect(flag.mock.results.at(-1)?.value).not.toBeNull();
+    flag.mockRestore();
+    isNear.mockRestore();
   });
 });

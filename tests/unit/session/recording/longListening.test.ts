@@ -4,17 +4,9 @@ import type { ListeningLike } from '../../../../src/session/hearing/listeningLik
 import type { ListeningUpdate, Resonance, Sounding } from '../../../../src/session/hearing/listeningTypes.ts';
 import { passageAt, soundingOf } from '../../../support/heardParts.ts';
 import { reportWarnings } from '../../../../src/words/listening.ts';
+import { NOTHING_HEARD } from '../../../support/nothingHeard.ts';
 
 const RATE_HZ = 1000;
-const NOTHING: ListeningUpdate = {
-  points: [],
-  resonances: [],
-  soundings: [],
-  warnings: [],
-  followed: [],
-  guidance: null,
-};
-
 /** Hears a sounding of 10 s at the beginning of each minute of the source, with a flag in its middle. */
 class MinuteListening implements ListeningLike {
   private frames = 0;
@@ -33,18 +25,18 @@ class MinuteListening implements ListeningLike {
     if (minuteS === 0) {
       this.soundings += 1;
       this.open = soundingOf(this.soundings, ownS, null);
-      return { ...NOTHING, soundings: [this.open] };
+      return { ...NOTHING_HEARD, soundings: [this.open] };
     }
-    if (this.open === null) return NOTHING;
-    if (minuteS === 5) return { ...NOTHING, resonances: [flag(ownS, this.open.index)] };
-    if (minuteS !== 10) return NOTHING;
+    if (this.open === null) return NOTHING_HEARD;
+    if (minuteS === 5) return { ...NOTHING_HEARD, resonances: [flag(ownS, this.open.index)] };
+    if (minuteS !== 10) return NOTHING_HEARD;
     const ended = soundingOf(this.open.index, this.open.startS, ownS);
     this.open = null;
-    return { ...NOTHING, soundings: [ended] };
+    return { ...NOTHING_HEARD, soundings: [ended] };
   }
 
   finish(): ListeningUpdate {
-    return NOTHING;
+    return NOTHING_HEARD;
   }
 
   offlineReport(): never {
@@ -93,8 +85,8 @@ describe('LongListening', () => {
       const began = nowS;
       return {
         push: ({ startFrame }) =>
-          began > 0 && startFrame === 100 * RATE_HZ ? { ...NOTHING, warnings: [lost] } : NOTHING,
-        finish: () => NOTHING,
+          began > 0 && startFrame === 100 * RATE_HZ ? { ...NOTHING_HEARD, warnings: [lost] } : NOTHING_HEARD,
+        finish: () => NOTHING_HEARD,
         offlineReport: () => ({
           durationS: 100,
           sampleRateHz: RATE_HZ,
