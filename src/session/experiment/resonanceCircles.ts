@@ -1,9 +1,9 @@
 import type { Mark } from '../../marks/mark.ts';
 import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { forkInUse } from '../../notebook/forkInUse.ts';
 import type { Complex } from '../../numeric/complex.ts';
 import { columnGuess } from '../../resonance/following/columnGuess.ts';
+import { knownTube } from '../hearing/knownTube.ts';
 import type { Solution } from '../../solver/solution.ts';
 
 /** What was heard of one resonance as its column slid past it: 1 + share/(1 + ix), the fork's direct sound being 1. */
@@ -44,15 +44,10 @@ export function resonanceCircles(
 }
 
 function halfWidthM(experiment: Experiment, mark: Mark, order: number): number | null {
-  const fork = experiment.forks.find(({ id }) => id === mark.forkId);
-  const place = experiment.places.find(({ id }) => id === mark.placeId);
-  const { diameterM } = experiment.tube;
-  if (fork === undefined || diameterM === null) return null;
-  const frequencyHz = forkInUse(fork).hz;
-  const { ends } = mark;
-  const air = place === undefined || place.temperatureC === null ? {} : { temperatureC: place.temperatureC };
+  const tube = knownTube(experiment, mark);
+  if (tube === null) return null;
   try {
-    return columnGuess({ frequencyHz, ends, diameterM, ...air }, order).halfWidthM;
+    return columnGuess(tube, order).halfWidthM;
   } catch (error) {
     // A tube may be wider than the mouth's theory allows at this pitch: then nobody knows.
     if (error instanceof RangeError) return null;

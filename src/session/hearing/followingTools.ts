@@ -12,13 +12,21 @@ import type { Sounding } from './listeningTypes.ts';
  * @param tube  asked at each flag, since the tube can be typed while one listens; null where it isn't known
  */
 export function followingTools(tube: () => KnownTube | null) {
-  const guesses = (): readonly ColumnGuess[] => {
-    const known = tube();
-    return known === null ? ANY_COLUMN : guessesOf(known);
-  };
+  const guesses = (): readonly ColumnGuess[] => guessesNow(tube());
   return {
     centreOf: (series: ToneSeries, passage: DetectedPassage, offsetHz: number, sounding: Sounding) =>
       passCentre(series, passage, offsetHz, sounding, guesses()),
     follow: (series: ToneSeries) => new ColumnFollowing(series, guesses),
   } satisfies FollowingTools;
+}
+
+/** A tube that no theory reaches, too wide for its fork, is as good as unknown: listening goes on. */
+function guessesNow(tube: KnownTube | null): readonly ColumnGuess[] {
+  if (tube === null) return ANY_COLUMN;
+  try {
+    return guessesOf(tube);
+  } catch (error) {
+    if (error instanceof RangeError) return ANY_COLUMN;
+    throw error;
+  }
 }

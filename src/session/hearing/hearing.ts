@@ -258,7 +258,6 @@ export class Hearing {
       amend: (make) => this.outside.amend(make),
       reasonOf: (resonance) => this.outside.reasonOf(resonance),
       doubts: () => doubtsOf(this.trust),
-      // Nothing follows the column yet.
       onMark: (id, timeS) => this.sound.addMark(id, timeS),
       tell: (kind, news, holds) => this.outside.tell(kind, news, holds),
     });

@@ -1,16 +1,24 @@
 import type { KnownTube } from '../../resonance/following/columnGuess.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
+import { forkInUse } from '../../notebook/forkInUse.ts';
 
-/** What decides the widths of the present column's resonances; null where its diameter isn't known. */
-export function knownTube({ present, forks, places, tube }: Experiment): KnownTube | null {
-  const fork = forks.find(({ id }) => id === present.forkId);
-  const place = places.find(({ id }) => id === present.placeId);
+/**
+ * What decides the widths of a column's resonances.
+ * @param of  fork, place and ends, as of a mark; those that are in use where it isn't given
+ * @returns null where the tube's diameter isn't known
+ */
+export function knownTube(
+  { present, forks, places, tube }: Experiment,
+  of: Experiment['present'] = present,
+): KnownTube | null {
+  const fork = forks.find(({ id }) => id === of.forkId);
+  const place = places.find(({ id }) => id === of.placeId);
   if (tube.diameterM === null || fork === undefined) return null;
-  const air = place?.temperatureC ?? null;
+  const temperatureC = place?.temperatureC ?? null;
   return {
-    frequencyHz: fork.nominalHz,
-    ends: present.ends,
+    frequencyHz: forkInUse(fork).hz,
+    ends: of.ends,
     diameterM: tube.diameterM,
-    ...(air === null ? {} : { temperatureC: air }),
+    ...(temperatureC === null ? {} : { temperatureC }),
   };
 }

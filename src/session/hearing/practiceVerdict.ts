@@ -32,7 +32,7 @@ function verdictOf(resonance: PracticeResonance, lengthM: number): PracticeVerdi
  * The lengths that were typed for the practice column with its present fork and ends, each beside the nearest resonance,
  * shortest first. Marks of a real column are left out.
  */
-export function practiceReadings(
+export function readingsBesideTruth(
   experiment: Experiment,
   resonances: readonly PracticeResonance[],
 ): readonly PracticeReading[] {

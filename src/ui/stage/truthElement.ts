@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { presentSolution } from '../../session/experiment/turnRound.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
-import { practiceReadings } from '../../session/hearing/practiceVerdict.ts';
+import { readingsBesideTruth } from '../../session/hearing/practiceVerdict.ts';
 import type { Session } from '../../session/session.ts';
 import { markNames } from '../../words/markNames.ts';
 import { readingWords, truthWords, whyLoudestWords } from '../../words/practiceTruth.ts';
@@ -35,7 +35,7 @@ export class TruthElement extends PartElement {
     const solution = presentSolution(experiment, outcome);
     if (solution === null) return nothing;
     const { column, resonances } = this.practice;
-    const readings = practiceReadings(experiment, resonances);
+    const readings = readingsBesideTruth(experiment, resonances);
     const nameMark = markNames(experiment);
     return html`<div class="stack">
       <p>${truthWords(column, solution)}</p>

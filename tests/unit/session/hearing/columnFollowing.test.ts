@@ -97,3 +97,25 @@ describe('a pass after the column was moved in silence', () => {
     isNear.mockRestore();
   });
 });
+
+describe('a tube that is too wide for the theory of its mouth', () => {
+  it('is followed in half widths alone', () => {
+    const recording = drawRecording({ world: 'line', room: 'quiet', isStruckAgain: false, seed: 3 });
+    const { nominalHz } = recording.scene;
+    // ka = 3.75: the formula of the end correction is good up to 1.5 (see `HIGHEST_KA`).
+    const tools = followingTools(() => ({ frequencyHz: 4096, ends: 'closed', diameterM: 0.1 }));
+    const listening = new Listening({
+      sampleRateHz: SAMPLE_RATE_HZ,
+      fork: { nominalHz, toleranceHz: defaultToleranceHz(nominalHz) },
+      ...tools,
+    });
+    const { resonances, followed } = listening.push({
+      samples: recording.samples,
+      startFrame: 0,
+      discontinuity: false,
+    });
+    expect(resonances.length).toBeGreaterThan(0);
+    expect(followed.some(({ halfWidths }) => halfWidths !== null)).toBe(true);
+    expect(followed.every(({ distanceM }) => distanceM === null)).toBe(true);
+  });
+});

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { PracticeColumn } from '../../../../src/capture/practice/practiceColumn.ts';
 import { practiceResonances } from '../../../../src/session/hearing/practiceResonances.ts';
-import { practiceReadings } from '../../../../src/session/hearing/practiceVerdict.ts';
+import { readingsBesideTruth } from '../../../../src/session/hearing/practiceVerdict.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../../notebook/exampleExperiment.ts';
 
 /** Level of the simulated steady sound over the direct sound alone. */
@@ -90,14 +90,14 @@ describe('the loudest place of the usual practice column', () => {
   });
 });
 
-describe('practiceReadings', () => {
+describe('readingsBesideTruth', () => {
   const column = new PracticeColumn({ forkHz: 512 }, 1);
   const resonances = practiceResonances(column);
   const third = resonances[2];
   const verdictAt = (lengthM: number, zeroOffsetM = 0) => {
     const experiment = exampleExperiment([exampleMark('a', { lengthM, evidence: EXAMPLE_EVIDENCE })]);
     const ruled = { ...experiment, rule: { ...experiment.rule, zeroOffsetM } };
-    return practiceReadings(ruled, resonances).map(({ verdict }) => verdict);
+    return readingsBesideTruth(ruled, resonances).map(({ verdict }) => verdict);
   };
 
   it('are read well at the resonance and at the loudest place, not beside them', () => {
@@ -119,6 +119,6 @@ describe('practiceReadings', () => {
       exampleMark('waiting', { evidence: EXAMPLE_EVIDENCE }),
       exampleMark('kept', { lengthM, evidence: EXAMPLE_EVIDENCE }),
     ]);
-    expect(practiceReadings(experiment, resonances).map(({ key }) => key)).toEqual(['kept']);
+    expect(readingsBesideTruth(experiment, resonances).map(({ key }) => key)).toEqual(['kept']);
   });
 });
