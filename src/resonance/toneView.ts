@@ -35,58 +35,54 @@ const LATE_FRAMES = 16;
  * overlap, and what both have needn't be worked out again. It shows nothing until it is told what.
  */
 export class MovingView implements ToneView {
-  readonly #series: ToneSeries;
-  #re = new Float64Array(0);
-  #im = new Float64Array(0);
-  #noiseDensity = new Float64Array(0);
-  #farDensity = new Float64Array(0);
-  #sums = emptySums(0);
-  #length = 0;
-  #firstIndex = 0;
-  #offsetHz = NaN;
+  readonly series: ToneSeries;
+  private rePart = new Float64Array(0);
+  private imPart = new Float64Array(0);
+  private nearDensities = new Float64Array(0);
+  private farDensities = new Float64Array(0);
+  private prefixSums = emptySums(0);
+  private filled = 0;
+  private startIndex = 0;
+  private offsetHz = NaN;
 
   constructor(series: ToneSeries) {
-    this.#series = series;
-  }
-
-  get series(): ToneSeries {
-    return this.#series;
+    this.series = series;
   }
 
   get rateHz(): number {
-    return this.#series.rateHz;
+    return this.series.rateHz;
   }
 
   get bandwidthHz(): number {
-    return this.#series.bandwidthHz;
+    return this.series.bandwidthHz;
   }
 
   get length(): number {
-    return this.#length;
+    return this.filled;
   }
 
   get firstIndex(): number {
-    return this.#firstIndex;
+    return this.startIndex;
   }
 
   get re(): Float64Array {
-    return this.#re;
+    return this.rePart;
   }
 
   get im(): Float64Array {
-    return this.#im;
+    return this.imPart;
   }
 
   get noiseDensity(): Float64Array {
-    return this.#noiseDensity;
+    return this.nearDensities;
   }
 
   get farDensity(): Float64Array {
-    return this.#farDensity;
+    return this.farDensities;
   }
 
   get sums(): ToneView['sums'] {
-    return this.#sums;
+    return this.prefixSums;
   }
 
   /**
@@ -95,63 +91,63 @@ export class MovingView implements ToneView {
    */
   show(from: number, to: number, offsetHz: number): void {
     const length = to - from;
-    const shift = from - this.#firstIndex;
+    const shift = from - this.startIndex;
     // What was there already stays, unless the frame turns at another speed now.
-    const isAnew = shift < 0 || length > this.#re.length;
-    const there = isAnew ? 0 : Math.max(0, Math.min(length, this.#length - shift));
-    if (length > this.#re.length) this.#allocate(length);
-    const kept = offsetHz === this.#offsetHz ? there : 0;
+    const isAnew = shift < 0 || length > this.rePart.length;
+    const there = isAnew ? 0 : Math.max(0, Math.min(length, this.filled - shift));
+    if (length > this.rePart.length) this.allocate(length);
+    const kept = offsetHz === this.offsetHz ? there : 0;
     if (shift > 0 && there > 0) {
-      for (const values of [this.#re, this.#im, this.#noiseDensity, this.#farDensity]) {
-        values.copyWithin(0, shift, this.#length);
+      for (const values of [this.rePart, this.imPart, this.nearDensities, this.farDensities]) {
+        values.copyWithin(0, shift, this.filled);
       }
     }
-    this.#firstIndex = from;
-    this.#length = length;
-    this.#offsetHz = offsetHz;
-    this.#turn(kept);
-    this.#readNoise(Math.max(0, there - LATE_FRAMES));
-    this.#sum();
+    this.startIndex = from;
+    this.filled = length;
+    this.offsetHz = offsetHz;
+    this.turn(kept);
+    this.readNoise(Math.max(0, there - LATE_FRAMES));
+    this.sum();
   }
 
   /** A view grows for a while before it moves: twice what is asked for, so that this happens a few times only. */
-  #allocate(least: number): void {
+  private allocate(least: number): void {
     const length = 2 * least;
-    this.#re = new Float64Array(length);
-    this.#im = new Float64Array(length);
-    this.#noiseDensity = new Float64Array(length);
-    this.#farDensity = new Float64Array(length);
-    this.#sums = emptySums(length);
+    this.rePart = new Float64Array(length);
+    this.imPart = new Float64Array(length);
+    this.nearDensities = new Float64Array(length);
+    this.farDensities = new Float64Array(length);
+    this.prefixSums = emptySums(length);
   }
 
-  #turn(from: number): void {
-    const { re, im, rateHz } = this.#series;
-    const turn = (-2 * Math.PI * this.#offsetHz) / rateHz;
-    for (let i = from; i < this.#length; i += 1) {
-      const k = this.#firstIndex + i;
+  private turn(from: number): void {
+    const { re, im, rateHz } = this.series;
+    const turn = (-2 * Math.PI * this.offsetHz) / rateHz;
+    for (let i = from; i < this.filled; i += 1) {
+      const k = this.startIndex + i;
       const cos = Math.cos(turn * k);
       const sin = Math.sin(turn * k);
-      this.#re[i] = re[k] * cos - im[k] * sin;
-      this.#im[i] = re[k] * sin + im[k] * cos;
+      this.rePart[i] = re[k] * cos - im[k] * sin;
+      this.imPart[i] = re[k] * sin + im[k] * cos;
     }
   }
 
   /** The newest values take the newest frame there is, until their own comes. */
-  #readNoise(from: number): void {
-    const { sideBands } = this.#series;
-    for (let i = from; i < this.#length; i += 1) {
-      const frame = sideBands.frameAt(this.#firstIndex + i);
-      this.#noiseDensity[i] = frame < 0 ? 0 : sideBands.near[frame];
-      this.#farDensity[i] = frame < 0 ? 0 : sideBands.far[frame];
+  private readNoise(from: number): void {
+    const { sideBands } = this.series;
+    for (let i = from; i < this.filled; i += 1) {
+      const frame = sideBands.frameAt(this.startIndex + i);
+      this.nearDensities[i] = frame < 0 ? 0 : sideBands.near[frame];
+      this.farDensities[i] = frame < 0 ? 0 : sideBands.far[frame];
     }
   }
 
-  #sum(): void {
-    const sums = this.#sums;
-    fillPrefixSums(this.#re, sums.re, this.#length);
-    fillPrefixSums(this.#im, sums.im, this.#length);
-    fillPrefixSums(this.#noiseDensity, sums.noiseDensity, this.#length);
-    fillPrefixSums(this.#farDensity, sums.farDensity, this.#length);
+  private sum(): void {
+    const sums = this.prefixSums;
+    fillPrefixSums(this.rePart, sums.re, this.filled);
+    fillPrefixSums(this.imPart, sums.im, this.filled);
+    fillPrefixSums(this.nearDensities, sums.noiseDensity, this.filled);
+    fillPrefixSums(this.farDensities, sums.farDensity, this.filled);
   }
 }
 

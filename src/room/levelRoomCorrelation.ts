@@ -11,43 +11,43 @@ const LEAST_FRAMES = 60;
  * automatic gain turns the room down whenever the fork is loud (below 0).
  */
 export class LevelRoomCorrelation {
-  readonly #series: ToneSeries;
+  private readonly series: ToneSeries;
   /** First frame that isn't counted yet: number 0 and 1 have too little before them. */
-  #next = Math.ceil(HALF / VALUES_PER_FRAME);
-  #frames = 0;
+  private next = Math.ceil(HALF / VALUES_PER_FRAME);
+  private frames = 0;
   /** Sums of the logarithms of level and room, of their squares and of their product. */
-  readonly #sums = { level: 0, room: 0, levelSquares: 0, roomSquares: 0, product: 0 };
+  private readonly sums = { level: 0, room: 0, levelSquares: 0, roomSquares: 0, product: 0 };
 
   constructor(series: ToneSeries) {
-    this.#series = series;
+    this.series = series;
   }
 
   /** As of the series' last value, −1..1; null for less than five seconds or no change at all. */
   correlation(): number | null {
-    this.#advance();
-    const n = this.#frames;
-    const { level, room, levelSquares, roomSquares, product } = this.#sums;
+    this.advance();
+    const n = this.frames;
+    const { level, room, levelSquares, roomSquares, product } = this.sums;
     const levelVariance = levelSquares - (level * level) / n;
     const roomVariance = roomSquares - (room * room) / n;
     if (n < LEAST_FRAMES || !(levelVariance > 0 && roomVariance > 0)) return null;
     return (product - (level * room) / n) / Math.sqrt(levelVariance * roomVariance);
   }
 
-  #advance(): void {
-    const { sideBands, length } = this.#series;
-    for (; this.#next < sideBands.length; this.#next += 1) {
-      const middle = this.#next * VALUES_PER_FRAME;
+  private advance(): void {
+    const { sideBands, length } = this.series;
+    for (; this.next < sideBands.length; this.next += 1) {
+      const middle = this.next * VALUES_PER_FRAME;
       if (middle + HALF >= length) return;
-      this.#count(bandPower(this.#series, middle), sideBands.floor[this.#next]);
+      this.count(bandPower(this.series, middle), sideBands.floor[this.next]);
     }
   }
 
-  #count(power: number, floorDensity: number): void {
+  private count(power: number, floorDensity: number): void {
     if (!(power > 0 && floorDensity > 0)) return;
     const level = Math.log(power);
     const room = Math.log(floorDensity);
-    const sums = this.#sums;
-    this.#frames += 1;
+    const sums = this.sums;
+    this.frames += 1;
     sums.level += level;
     sums.room += room;
     sums.levelSquares += level * level;

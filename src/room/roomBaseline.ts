@@ -22,37 +22,37 @@ export interface RoomFrame {
  */
 export class RoomBaseline {
   /** A ring of the newest frames' densities. */
-  readonly #recent = new Float64Array(MEDIAN_FRAMES).fill(Infinity);
-  #frames = 0;
-  #logRatio = 0;
-  #density = 0;
-  readonly #bandwidthHz: number;
+  private readonly recent = new Float64Array(MEDIAN_FRAMES).fill(Infinity);
+  private frames = 0;
+  private logRatio = 0;
+  private currentDensity = 0;
+  private readonly bandwidthHz: number;
 
   /** @param bandwidthHz  the narrow stream's noise-equivalent bandwidth, Hz, > 0 */
   constructor(bandwidthHz: number) {
-    this.#bandwidthHz = bandwidthHz;
+    this.bandwidthHz = bandwidthHz;
   }
 
   /** Mean square per Hz; null before the first frame. */
   get density(): number | null {
-    return this.#frames === 0 ? null : this.#density;
+    return this.frames === 0 ? null : this.currentDensity;
   }
 
   push({ nearDensity, bandMeanSquare, forkSounds }: RoomFrame): void {
-    this.#recent[this.#frames % MEDIAN_FRAMES] = nearDensity;
-    this.#frames += 1;
+    this.recent[this.frames % MEDIAN_FRAMES] = nearDensity;
+    this.frames += 1;
     if (!forkSounds && nearDensity > 0 && bandMeanSquare > 0) {
-      const target = Math.log(bandMeanSquare / this.#bandwidthHz / nearDensity);
+      const target = Math.log(bandMeanSquare / this.bandwidthHz / nearDensity);
       // Within a factor of 4 either way: more than that is a tone, not the room's colour.
-      if (Math.abs(target) < Math.log(4)) this.#logRatio += (target - this.#logRatio) / RATIO_FRAMES;
+      if (Math.abs(target) < Math.log(4)) this.logRatio += (target - this.logRatio) / RATIO_FRAMES;
     }
-    this.#density = this.#median() * Math.exp(this.#logRatio);
+    this.currentDensity = this.median() * Math.exp(this.logRatio);
   }
 
-  #median(): number {
+  private median(): number {
     // What isn't filled yet stands last.
-    const sorted = this.#recent.slice().sort();
-    const count = Math.min(this.#frames, MEDIAN_FRAMES);
+    const sorted = this.recent.slice().sort();
+    const count = Math.min(this.frames, MEDIAN_FRAMES);
     return (sorted[(count - 1) >> 1] + sorted[count >> 1]) / 2;
   }
 }

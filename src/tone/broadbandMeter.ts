@@ -14,27 +14,27 @@ const { rms } = Meyda.featureExtractors as {
  * which the newest are kept.
  */
 export class BroadbandMeter {
-  readonly #blockS: number;
+  private readonly blockS: number;
   /** A ring: block k at k % KEPT. */
-  readonly #meanSquares = new Float64Array(KEPT);
-  #blocks = 0;
+  private readonly meanSquares = new Float64Array(KEPT);
+  private blocks = 0;
 
   constructor(sampleRateHz: number) {
-    this.#blockS = ANALYSIS_BLOCK / sampleRateHz;
+    this.blockS = ANALYSIS_BLOCK / sampleRateHz;
   }
 
   /** @param block  the next ANALYSIS_BLOCK samples */
   push(block: Float32Array): void {
-    this.#meanSquares[this.#blocks % KEPT] = rms({ signal: block }) ** 2;
-    this.#blocks += 1;
+    this.meanSquares[this.blocks % KEPT] = rms({ signal: block }) ** 2;
+    this.blocks += 1;
   }
 
   /** Mean square, full scale 1, of the blocks that a stretch of time touches, as far as they are kept; 0 of none. */
   meanSquare(fromS: number, toS: number): number {
-    const first = Math.max(0, this.#blocks - KEPT, Math.floor(fromS / this.#blockS));
-    const end = Math.min(this.#blocks, Math.floor(toS / this.#blockS) + 1);
+    const first = Math.max(0, this.blocks - KEPT, Math.floor(fromS / this.blockS));
+    const end = Math.min(this.blocks, Math.floor(toS / this.blockS) + 1);
     let sum = 0;
-    for (let i = first; i < end; i += 1) sum += this.#meanSquares[i % KEPT];
+    for (let i = first; i < end; i += 1) sum += this.meanSquares[i % KEPT];
     return sum / Math.max(1, end - first);
   }
 }

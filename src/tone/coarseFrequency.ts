@@ -15,11 +15,11 @@ const FAR_STRONGER = 300;
  * nor a resonance outweighs the rest; highest bin, parabola between bins.
  */
 export class CoarseFrequency {
-  readonly #fft = new FFT(SIZE);
-  readonly #input = new Float64Array(2 * SIZE);
-  readonly #spectrum = new Float64Array(2 * SIZE);
-  readonly #power = new Float64Array(SIZE);
-  #window = hann(WINDOW);
+  private readonly fft = new FFT(SIZE);
+  private readonly input = new Float64Array(2 * SIZE);
+  private readonly spectrum = new Float64Array(2 * SIZE);
+  private readonly power = new Float64Array(SIZE);
+  private window = hann(WINDOW);
 
   /**
    * @param rangeHz  how far from 0 Hz the tone may be
@@ -33,39 +33,44 @@ export class CoarseFrequency {
     const reach = Math.floor((rangeHz * SIZE) / rateHz);
     const beside = Math.floor((BESIDE_HZ * SIZE) / rateHz);
     const length = Math.min(WINDOW, to - from);
-    if (this.#window.length !== length) this.#window = hann(length);
-    this.#power.fill(0);
+    if (this.window.length !== length) this.window = hann(length);
+    this.power.fill(0);
     for (let start = from; start + length <= to; start += Math.max(1, length >> 1)) {
-      this.#transform(segment, start, magnitudes, limit);
-      this.#addPower(Math.max(reach, beside) + 1);
+      this.transform(segment, start, magnitudes, limit);
+      this.addPower(Math.max(reach, beside) + 1);
     }
-    const bin = this.#highestBin(reach, beside);
+    const bin = this.highestBin(reach, beside);
     return bin === null ? null : (bin * rateHz) / SIZE;
   }
 
-  #transform({ re, im, from }: ToneSegment, start: number, magnitudes: Float64Array, limit: number): void {
-    const input = this.#input;
-    const length = this.#window.length;
+  private transform(
+    { re, im, from }: ToneSegment,
+    start: number,
+    magnitudes: Float64Array,
+    limit: number,
+  ): void {
+    const input = this.input;
+    const length = this.window.length;
     for (let i = 0; i < length; i += 1) {
-      const scale = this.#window[i] * Math.min(1, limit / (magnitudes[start - from + i] || 1));
+      const scale = this.window[i] * Math.min(1, limit / (magnitudes[start - from + i] || 1));
       input[2 * i] = scale * re[start + i];
       input[2 * i + 1] = scale * im[start + i];
     }
     input.fill(0, 2 * length);
-    this.#fft.transform(this.#spectrum, input);
+    this.fft.transform(this.spectrum, input);
   }
 
   /** @param furthest  bin on either side of 0 Hz */
-  #addPower(furthest: number): void {
+  private addPower(furthest: number): void {
     for (let offset = -furthest; offset <= furthest; offset += 1) {
       const bin = (offset + SIZE) % SIZE;
-      this.#power[bin] = this.#power[bin] + this.#spectrum[2 * bin] ** 2 + this.#spectrum[2 * bin + 1] ** 2;
+      this.power[bin] = this.power[bin] + this.spectrum[2 * bin] ** 2 + this.spectrum[2 * bin + 1] ** 2;
     }
   }
 
   /** @returns a fraction of a bin, too; null where all in reach is the foot of a tone outside of it */
-  #highestBin(reach: number, beside: number): number | null {
-    const at = (offset: number): number => this.#power[(offset + SIZE) % SIZE];
+  private highestBin(reach: number, beside: number): number | null {
+    const at = (offset: number): number => this.power[(offset + SIZE) % SIZE];
     let best = 0;
     for (let bin = -reach; bin <= reach; bin += 1) if (at(bin) > at(best)) best = bin;
     // What is left beside a far stronger tone outside of the range is its foot, or noise under it.

@@ -9,14 +9,14 @@ export class ComplexDecimator {
   /** What the last push has given; filled anew by the next. */
   readonly re: Float64Array;
   readonly im: Float64Array;
-  readonly #step: number;
-  readonly #length: number;
+  private readonly step: number;
+  private readonly length: number;
   /** Half of the taps, from the middle outwards: real parts are even about it, imaginary ones odd. */
-  readonly #tapsRe: Float64Array;
-  readonly #tapsIm: Float64Array;
-  readonly #bufferRe: Float64Array;
-  readonly #bufferIm: Float64Array;
-  #filled: number;
+  private readonly tapsRe: Float64Array;
+  private readonly tapsIm: Float64Array;
+  private readonly bufferRe: Float64Array;
+  private readonly bufferIm: Float64Array;
+  private filled: number;
 
   /**
    * @param taps  low-pass, symmetric, of odd length and at least `step` of them
@@ -25,45 +25,45 @@ export class ComplexDecimator {
    */
   constructor(taps: Float64Array, turnRad: number, step: number) {
     const half = (taps.length - 1) / 2;
-    this.#length = taps.length;
-    this.#step = step;
+    this.length = taps.length;
+    this.step = step;
     const outer = taps.subarray(half);
-    this.#tapsRe = outer.map((tap, i) => tap * Math.cos(turnRad * i));
-    this.#tapsIm = outer.map((tap, i) => -tap * Math.sin(turnRad * i));
-    this.#bufferRe = new Float64Array(taps.length + MOST_AT_ONCE);
-    this.#bufferIm = new Float64Array(taps.length + MOST_AT_ONCE);
+    this.tapsRe = outer.map((tap, i) => tap * Math.cos(turnRad * i));
+    this.tapsIm = outer.map((tap, i) => -tap * Math.sin(turnRad * i));
+    this.bufferRe = new Float64Array(taps.length + MOST_AT_ONCE);
+    this.bufferIm = new Float64Array(taps.length + MOST_AT_ONCE);
     this.re = new Float64Array(Math.ceil((taps.length + MOST_AT_ONCE) / step));
     this.im = new Float64Array(this.re.length);
     // Before the first value was silence.
-    this.#filled = half;
+    this.filled = half;
   }
 
   /** @param count  values taken of `re` and `im`, 0..MOST_AT_ONCE @returns how many came out */
   push(re: Float64Array, im: Float64Array, count: number): number {
     for (let i = 0; i < count; i += 1) {
-      this.#bufferRe[this.#filled + i] = re[i];
-      this.#bufferIm[this.#filled + i] = im[i];
+      this.bufferRe[this.filled + i] = re[i];
+      this.bufferIm[this.filled + i] = im[i];
     }
-    this.#filled += count;
+    this.filled += count;
     let start = 0;
     let out = 0;
-    for (; start + this.#length <= this.#filled; start += this.#step) {
-      this.#filter(start + this.#tapsRe.length - 1, out);
+    for (; start + this.length <= this.filled; start += this.step) {
+      this.filter(start + this.tapsRe.length - 1, out);
       out += 1;
     }
     if (start > 0) {
-      this.#bufferRe.copyWithin(0, start, this.#filled);
-      this.#bufferIm.copyWithin(0, start, this.#filled);
-      this.#filled -= start;
+      this.bufferRe.copyWithin(0, start, this.filled);
+      this.bufferIm.copyWithin(0, start, this.filled);
+      this.filled -= start;
     }
     return out;
   }
 
-  #filter(middle: number, out: number): void {
-    const re = this.#bufferRe;
-    const im = this.#bufferIm;
-    const tapsRe = this.#tapsRe;
-    const tapsIm = this.#tapsIm;
+  private filter(middle: number, out: number): void {
+    const re = this.bufferRe;
+    const im = this.bufferIm;
+    const tapsRe = this.tapsRe;
+    const tapsIm = this.tapsIm;
     let x = re[middle] * tapsRe[0];
     let y = im[middle] * tapsRe[0];
     for (let i = 1; i < tapsRe.length; i += 1) {
@@ -85,14 +85,14 @@ export class ComplexDecimator {
 export class RealDecimator {
   readonly re: Float64Array;
   readonly im: Float64Array;
-  readonly #step: number;
-  readonly #length: number;
-  readonly #tapsRe: Float64Array;
-  readonly #tapsIm: Float64Array;
+  private readonly step: number;
+  private readonly length: number;
+  private readonly tapsRe: Float64Array;
+  private readonly tapsIm: Float64Array;
   /** The tap in the middle; 0 where their number is even. */
-  readonly #middleTap: number;
-  readonly #buffer: Float64Array;
-  #filled: number;
+  private readonly middleTap: number;
+  private readonly buffer: Float64Array;
+  private filled: number;
 
   /** See ComplexDecimator; where the taps are even in number, output k belongs to input k × step − ½. */
   constructor(taps: Float64Array, turnRad: number, step: number) {
@@ -100,30 +100,30 @@ export class RealDecimator {
     const isOdd = taps.length % 2 === 1;
     const distance = (i: number): number => (isOdd ? i + 1 : i + 0.5);
     const outer = taps.subarray(taps.length - pairs);
-    this.#tapsRe = outer.map((tap, i) => tap * Math.cos(turnRad * distance(i)));
-    this.#tapsIm = outer.map((tap, i) => -tap * Math.sin(turnRad * distance(i)));
-    this.#middleTap = isOdd ? taps[pairs] : 0;
-    this.#length = taps.length;
-    this.#step = step;
-    this.#buffer = new Float64Array(taps.length + MOST_AT_ONCE);
+    this.tapsRe = outer.map((tap, i) => tap * Math.cos(turnRad * distance(i)));
+    this.tapsIm = outer.map((tap, i) => -tap * Math.sin(turnRad * distance(i)));
+    this.middleTap = isOdd ? taps[pairs] : 0;
+    this.length = taps.length;
+    this.step = step;
+    this.buffer = new Float64Array(taps.length + MOST_AT_ONCE);
     this.re = new Float64Array(Math.ceil((taps.length + MOST_AT_ONCE) / step));
     this.im = new Float64Array(this.re.length);
-    this.#filled = pairs;
+    this.filled = pairs;
   }
 
   /** @param samples  0..MOST_AT_ONCE @returns how many came out */
   push(samples: Float32Array): number {
-    const buffer = this.#buffer;
-    const tapsRe = this.#tapsRe;
-    const tapsIm = this.#tapsIm;
-    buffer.set(samples, this.#filled);
-    this.#filled += samples.length;
+    const buffer = this.buffer;
+    const tapsRe = this.tapsRe;
+    const tapsIm = this.tapsIm;
+    buffer.set(samples, this.filled);
+    this.filled += samples.length;
     let start = 0;
     let out = 0;
-    for (; start + this.#length <= this.#filled; start += this.#step) {
+    for (; start + this.length <= this.filled; start += this.step) {
       const before = start + tapsRe.length - 1;
-      const after = start + this.#length - tapsRe.length;
-      let x = buffer[after - 1] * this.#middleTap;
+      const after = start + this.length - tapsRe.length;
+      let x = buffer[after - 1] * this.middleTap;
       let y = 0;
       for (let i = 0; i < tapsRe.length; i += 1) {
         const earlier = buffer[before - i];
@@ -135,8 +135,8 @@ export class RealDecimator {
       this.im[out] = y;
       out += 1;
     }
-    buffer.copyWithin(0, start, this.#filled);
-    this.#filled -= start;
+    buffer.copyWithin(0, start, this.filled);
+    this.filled -= start;
     return out;
   }
 }

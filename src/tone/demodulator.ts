@@ -42,13 +42,13 @@ export class QuadratureDemodulator {
   readonly narrowBandwidthHz: number;
   /** How long after a moment its narrow value comes out, s. */
   readonly delayS: number;
-  readonly #first: RealDecimator;
-  readonly #second: ComplexDecimator;
-  readonly #third: ComplexDecimator;
+  private readonly first: RealDecimator;
+  private readonly second: ComplexDecimator;
+  private readonly third: ComplexDecimator;
   /** Carrier's turn from one wide value to the next, rad. */
-  readonly #wideTurn: number;
-  readonly #tail: number;
-  #wideSoFar = 0;
+  private readonly wideTurn: number;
+  private readonly tail: number;
+  private wideSoFar = 0;
 
   /**
    * @param sampleRateHz  8000..384000
@@ -72,7 +72,7 @@ export class QuadratureDemodulator {
     this.narrowRateHz = this.wideRateHz / NARROW_STEP;
 
     const turn = (2 * Math.PI * frequencyHz) / sampleRateHz;
-    this.#wideTurn = turn * firstStep * secondStep;
+    this.wideTurn = turn * firstStep * secondStep;
     const firstTaps = movingAverageTaps(firstStep, 3);
     // What folds onto ±300 Hz must be gone: the stop band starts 300 Hz below the wide rate.
     const transitionHz = this.wideRateHz - 2 * SIDE_BAND_REACH_HZ;
@@ -81,16 +81,16 @@ export class QuadratureDemodulator {
     this.narrowBandwidthHz = noiseBandwidthHz(narrowTaps, this.wideRateHz);
     // A real sine of amplitude A is A/2 at each of ±f: twice the taps give A.
     const doubled = firstTaps.map((tap) => 2 * tap);
-    this.#first = new RealDecimator(doubled, turn, firstStep);
-    this.#second = new ComplexDecimator(secondTaps, turn * firstStep, secondStep);
-    this.#third = new ComplexDecimator(narrowTaps, 0, NARROW_STEP);
+    this.first = new RealDecimator(doubled, turn, firstStep);
+    this.second = new ComplexDecimator(secondTaps, turn * firstStep, secondStep);
+    this.third = new ComplexDecimator(narrowTaps, 0, NARROW_STEP);
     const delays = [
       firstTaps.length / 2,
       ((secondTaps.length - 1) / 2) * firstStep,
       ((narrowTaps.length - 1) / 2) * firstStep * secondStep,
     ];
-    this.#tail = Math.ceil(delays.reduce((sum, samples) => sum + samples));
-    this.delayS = this.#tail / sampleRateHz;
+    this.tail = Math.ceil(delays.reduce((sum, samples) => sum + samples));
+    this.delayS = this.tail / sampleRateHz;
   }
 
   /**
@@ -100,13 +100,13 @@ export class QuadratureDemodulator {
    */
   push(samples: Float32Array, take: (wide: LentValues, narrow: LentValues) => void): void {
     for (let taken = 0; taken < samples.length; taken += MOST_AT_ONCE) {
-      const first = this.#first;
-      const second = this.#second;
-      const third = this.#third;
+      const first = this.first;
+      const second = this.second;
+      const third = this.third;
       const isAll = samples.length <= MOST_AT_ONCE;
       const middle = first.push(isAll ? samples : samples.subarray(taken, taken + MOST_AT_ONCE));
       const wide = second.push(first.re, first.im, middle);
-      this.#turnBack(second.re, second.im, wide);
+      this.turnBack(second.re, second.im, wide);
       const narrow = third.push(second.re, second.im, wide);
       take({ re: second.re, im: second.im, count: wide }, { re: third.re, im: third.im, count: narrow });
     }
@@ -114,12 +114,12 @@ export class QuadratureDemodulator {
 
   /** Pushes the silence that lets the last values out. Nothing may be pushed afterwards. */
   finish(take: (wide: LentValues, narrow: LentValues) => void): void {
-    this.push(new Float32Array(this.#tail), take);
+    this.push(new Float32Array(this.tail), take);
   }
 
-  #turnBack(re: Float64Array, im: Float64Array, count: number): void {
+  private turnBack(re: Float64Array, im: Float64Array, count: number): void {
     for (let i = 0; i < count; i += 1) {
-      const angle = -this.#wideTurn * (this.#wideSoFar + i);
+      const angle = -this.wideTurn * (this.wideSoFar + i);
       const cos = Math.cos(angle);
       const sin = Math.sin(angle);
       const x = re[i];
@@ -127,7 +127,7 @@ export class QuadratureDemodulator {
       re[i] = x * cos - y * sin;
       im[i] = x * sin + y * cos;
     }
-    this.#wideSoFar += count;
+    this.wideSoFar += count;
   }
 }
 

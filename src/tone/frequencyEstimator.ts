@@ -11,12 +11,12 @@ export type { FrequencyEstimate } from './phaseRegression.ts';
  * It owns the spectra's workspace; an estimate depends on its arguments alone.
  */
 export class FrequencyEstimator {
-  readonly #coarse = new CoarseFrequency();
-  readonly #rangeHz: number;
+  private readonly coarse = new CoarseFrequency();
+  private readonly rangeHz: number;
 
   /** @param rangeHz  how far from 0 Hz the tone may be, > 0 */
   constructor(rangeHz: number) {
-    this.#rangeHz = rangeHz;
+    this.rangeHz = rangeHz;
   }
 
   /**
@@ -27,7 +27,7 @@ export class FrequencyEstimator {
    */
   estimate(segment: ToneSegment, noiseMeanSquare: number): FrequencyEstimate | null {
     if (segment.to - segment.from < 3 * BLOCK) return null;
-    const coarseHz = this.#coarse.find(segment, this.#rangeHz);
+    const coarseHz = this.coarse.find(segment, this.rangeHz);
     return coarseHz === null ? null : fitPhaseRegression(segment, coarseHz, noiseMeanSquare);
   }
 }

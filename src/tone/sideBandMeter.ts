@@ -25,33 +25,33 @@ const LOWEST_HZ = 60;
  * @see Harris 1978, Proc. IEEE 66, 51 (4-term window)
  */
 export class SideBandMeter {
-  readonly #fft = new FFT(SIZE);
-  readonly #window = blackmanHarris();
-  readonly #frame = new Float64Array(2 * SIZE);
-  readonly #spectrum = new Float64Array(2 * SIZE);
-  readonly #re = new Float64Array(SIZE);
-  readonly #im = new Float64Array(SIZE);
+  private readonly fft = new FFT(SIZE);
+  private readonly window = blackmanHarris();
+  private readonly frame = new Float64Array(2 * SIZE);
+  private readonly spectrum = new Float64Array(2 * SIZE);
+  private readonly re = new Float64Array(SIZE);
+  private readonly im = new Float64Array(SIZE);
   /** Bins of both sides, the near bands' first, and how many these are. */
-  readonly #bins: readonly number[];
-  readonly #nearBins: number;
+  private readonly bins: readonly number[];
+  private readonly nearBins: number;
   /** Density at each of the bins. */
-  readonly #densities: Float64Array;
-  readonly #lines: SteadyLines;
+  private readonly densities: Float64Array;
+  private readonly lines: SteadyLines;
   /** Of a line in each of the bins, see lineLeak. */
-  readonly #leaks: Float64Array;
+  private readonly leaks: Float64Array;
   /** Power of a bin to density. */
-  readonly #scale: number;
-  readonly #steady: SteadyToneFinder;
-  readonly #lowestOffsetHz: number;
+  private readonly scale: number;
+  private readonly steady: SteadyToneFinder;
+  private readonly lowestOffsetHz: number;
   /** A ring of the newest values, the oldest here. Values before the first frame's middle are taken as silence. */
-  #position = 0;
-  #untilNext = SIZE / 2;
+  private position = 0;
+  private untilNext = SIZE / 2;
 
   /** @param frequencyHz  that sits at 0 Hz of the wide stream */
   constructor(wideRateHz: number, frequencyHz: number) {
-    this.#steady = new SteadyToneFinder(SIZE, wideRateHz / SIZE);
-    this.#lowestOffsetHz = Math.max(-SIDE_BAND_REACH_HZ, LOWEST_HZ - frequencyHz);
-    this.#scale = 1 / (this.#window.reduce((sum, w) => sum + w * w, 0) * wideRateHz);
+    this.steady = new SteadyToneFinder(SIZE, wideRateHz / SIZE);
+    this.lowestOffsetHz = Math.max(-SIDE_BAND_REACH_HZ, LOWEST_HZ - frequencyHz);
+    this.scale = 1 / (this.window.reduce((sum, w) => sum + w * w, 0) * wideRateHz);
     const near: number[] = [];
     const far: number[] = [];
     const offsetOf = (bin: number): number => ((bin < SIZE / 2 ? bin : bin - SIZE) * wideRateHz) / SIZE;
@@ -62,68 +62,68 @@ export class SideBandMeter {
       if (distanceHz >= NEAR_HZ && distanceHz < MIDDLE_HZ) near.push(bin);
       else if (distanceHz >= MIDDLE_HZ && distanceHz <= SIDE_BAND_REACH_HZ) far.push(bin);
     }
-    this.#nearBins = near.length;
-    this.#bins = [...near, ...far];
-    this.#densities = new Float64Array(this.#bins.length);
-    this.#lines = new SteadyLines(this.#bins.length);
+    this.nearBins = near.length;
+    this.bins = [...near, ...far];
+    this.densities = new Float64Array(this.bins.length);
+    this.lines = new SteadyLines(this.bins.length);
     const narrowTaps = narrowTapsAt(wideRateHz);
-    this.#leaks = Float64Array.from(this.#bins, (bin) =>
+    this.leaks = Float64Array.from(this.bins, (bin) =>
       lineLeak(offsetOf(bin), powerResponse(narrowTaps, offsetOf(bin), wideRateHz)),
     );
   }
 
   /** The strongest line within ±300 Hz of the fork's frequency that stood through much of what was heard; null: none. */
   get steadyTone(): SteadyTone | null {
-    return this.#steady.strongest(this.#lowestOffsetHz, SIDE_BAND_REACH_HZ);
+    return this.steady.strongest(this.lowestOffsetHz, SIDE_BAND_REACH_HZ);
   }
 
   /** Takes values of the wide stream; a frame is due every 0.08 s, its middle half a frame back. */
   push({ re, im, count }: LentValues, out: SideBandNoise): void {
     for (let taken = 0; taken < count;) {
-      const part = Math.min(count - taken, this.#untilNext);
+      const part = Math.min(count - taken, this.untilNext);
       for (let i = taken; i < taken + part; i += 1) {
-        this.#re[this.#position] = re[i];
-        this.#im[this.#position] = im[i];
-        this.#position = (this.#position + 1) % SIZE;
+        this.re[this.position] = re[i];
+        this.im[this.position] = im[i];
+        this.position = (this.position + 1) % SIZE;
       }
       taken += part;
-      this.#untilNext -= part;
-      if (this.#untilNext > 0) continue;
-      this.#untilNext = HOP;
-      this.#addFrame(out);
+      this.untilNext -= part;
+      if (this.untilNext > 0) continue;
+      this.untilNext = HOP;
+      this.addFrame(out);
     }
   }
 
-  #addFrame(out: SideBandNoise): void {
+  private addFrame(out: SideBandNoise): void {
     for (let i = 0; i < SIZE; i += 1) {
-      const at = (this.#position + i) % SIZE;
-      const w = this.#window[i];
-      this.#frame[2 * i] = w * this.#re[at];
-      this.#frame[2 * i + 1] = w * this.#im[at];
+      const at = (this.position + i) % SIZE;
+      const w = this.window[i];
+      this.frame[2 * i] = w * this.re[at];
+      this.frame[2 * i + 1] = w * this.im[at];
     }
-    this.#fft.transform(this.#spectrum, this.#frame);
-    for (let i = 0; i < this.#bins.length; i += 1) this.#densities[i] = this.#densityAt(this.#bins[i]);
-    const floor = lowerMedian(this.#densities.slice()) / Math.LN2;
-    this.#lines.push(this.#densities, { floor, least: LEAST_LINE * this.#densityAt(0) });
-    this.#steady.push(this.#spectrum, floor / this.#scale + 1e-30);
+    this.fft.transform(this.spectrum, this.frame);
+    for (let i = 0; i < this.bins.length; i += 1) this.densities[i] = this.densityAt(this.bins[i]);
+    const floor = lowerMedian(this.densities.slice()) / Math.LN2;
+    this.lines.push(this.densities, { floor, least: LEAST_LINE * this.densityAt(0) });
+    this.steady.push(this.spectrum, floor / this.scale + 1e-30);
     out.push({
-      near: this.#meanDensity(0, this.#nearBins),
-      far: this.#meanDensity(this.#nearBins, this.#bins.length),
+      near: this.meanDensity(0, this.nearBins),
+      far: this.meanDensity(this.nearBins, this.bins.length),
       floor,
     });
   }
 
-  #densityAt(bin: number): number {
-    const re = this.#spectrum[2 * bin];
-    const im = this.#spectrum[2 * bin + 1];
-    return (re * re + im * im) * this.#scale;
+  private densityAt(bin: number): number {
+    const re = this.spectrum[2 * bin];
+    const im = this.spectrum[2 * bin + 1];
+    return (re * re + im * im) * this.scale;
   }
 
   /** Mean over some of the bins; of a steady line only what it does at the fork's frequency. */
-  #meanDensity(from: number, to: number): number {
+  private meanDensity(from: number, to: number): number {
     let sum = 0;
     for (let i = from; i < to; i += 1) {
-      sum += (this.#lines.isSteady(i) ? this.#leaks[i] : 1) * this.#densities[i];
+      sum += (this.lines.isSteady(i) ? this.leaks[i] : 1) * this.densities[i];
     }
     return sum / (to - from);
   }

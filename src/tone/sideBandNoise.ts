@@ -16,24 +16,24 @@ export interface SideBandFrame {
  * `length` and replaced when they grow: don't keep them across a push.
  */
 export class SideBandNoise {
-  #near = new Float64Array(512);
-  #far = new Float64Array(512);
-  #floor = new Float64Array(512);
-  #length = 0;
+  private nearValues = new Float64Array(512);
+  private farValues = new Float64Array(512);
+  private floorValues = new Float64Array(512);
+  private count = 0;
 
   /** Frames so far. */
   get length(): number {
-    return this.#length;
+    return this.count;
   }
 
   /** Density 19–70 Hz beside the fork's frequency, mean of both sides; of a steady line only what it does at the fork's. */
   get near(): Float64Array {
-    return this.#near;
+    return this.nearValues;
   }
 
   /** Density 70–300 Hz beside it, likewise. */
   get far(): Float64Array {
-    return this.#far;
+    return this.farValues;
   }
 
   /**
@@ -41,23 +41,23 @@ export class SideBandNoise {
    * mean of a chi-square with two degrees of freedom (÷ ln 2).
    */
   get floor(): Float64Array {
-    return this.#floor;
+    return this.floorValues;
   }
 
   /** The frame whose middle is closest to a narrow value; −1 before the first frame. */
   frameAt(valueIndex: number): number {
-    return Math.min(this.#length - 1, Math.round(valueIndex / VALUES_PER_FRAME));
+    return Math.min(this.count - 1, Math.round(valueIndex / VALUES_PER_FRAME));
   }
 
   push({ near, far, floor }: SideBandFrame): void {
-    if (this.#length === this.#near.length) {
-      this.#near = doubled(this.#near);
-      this.#far = doubled(this.#far);
-      this.#floor = doubled(this.#floor);
+    if (this.count === this.nearValues.length) {
+      this.nearValues = doubled(this.nearValues);
+      this.farValues = doubled(this.farValues);
+      this.floorValues = doubled(this.floorValues);
     }
-    this.#near[this.#length] = near;
-    this.#far[this.#length] = far;
-    this.#floor[this.#length] = floor;
-    this.#length += 1;
+    this.nearValues[this.count] = near;
+    this.farValues[this.count] = far;
+    this.floorValues[this.count] = floor;
+    this.count += 1;
   }
 }

@@ -15,20 +15,20 @@ export interface LineThresholds {
 
 /** Spectral lines that stand still for a second or more: other groups' forks, hum. Voices move. */
 export class SteadyLines {
-  readonly #present: Uint16Array;
-  readonly #missed: Uint8Array;
+  private readonly present: Uint16Array;
+  private readonly missed: Uint8Array;
 
   /** @param bins  of the spectrum */
   constructor(bins: number) {
-    this.#present = new Uint16Array(bins);
-    this.#missed = new Uint8Array(bins);
+    this.present = new Uint16Array(bins);
+    this.missed = new Uint8Array(bins);
   }
 
   /** Takes in one frame. @param powers  one a bin */
   push(powers: Float64Array, { floor, least }: LineThresholds): void {
     const threshold = Math.max(ABOVE_FLOOR * floor, least);
-    const present = this.#present;
-    const missed = this.#missed;
+    const present = this.present;
+    const missed = this.missed;
     for (let bin = 0; bin < present.length; bin += 1) {
       if (powers[bin] > threshold) {
         missed[bin] = 0;
@@ -39,6 +39,6 @@ export class SteadyLines {
   }
 
   isSteady(bin: number): boolean {
-    return this.#present[bin] >= LEAST_FRAMES;
+    return this.present[bin] >= LEAST_FRAMES;
   }
 }

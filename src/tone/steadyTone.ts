@@ -16,25 +16,25 @@ const LEAST_DB = 10;
  * that comes and goes hardly. Tells what was there where the expected fork was not.
  */
 export class SteadyToneFinder {
-  readonly #sums: Float64Array;
-  readonly #binHz: number;
-  #frames = 0;
+  private readonly sums: Float64Array;
+  private readonly binHz: number;
+  private frames = 0;
 
   /** @param bins  of the wide stream's spectrum, 0 Hz first, negative offsets in the upper half */
   constructor(bins: number, binHz: number) {
-    this.#sums = new Float64Array(bins);
-    this.#binHz = binHz;
+    this.sums = new Float64Array(bins);
+    this.binHz = binHz;
   }
 
   /** @param spectrum  re and im by turns @param floor  power that a bin of noise has, > 0 */
   push(spectrum: ArrayLike<number>, floor: number): void {
-    const sums = this.#sums;
+    const sums = this.sums;
     for (let bin = 0; bin < sums.length; bin += 1) {
       const re = spectrum[2 * bin];
       const im = spectrum[2 * bin + 1];
       sums[bin] = sums[bin] + Math.log((re * re + im * im) / floor + 1e-3);
     }
-    this.#frames += 1;
+    this.frames += 1;
   }
 
   /**
@@ -42,23 +42,19 @@ export class SteadyToneFinder {
    * @returns null where none stands out
    */
   strongest(fromHz: number, toHz: number): SteadyTone | null {
-    const bins = this.#sums.length;
-    const at = (offset: number): number => this.#sums[(offset + bins) % bins];
+    const bins = this.sums.length;
+    const at = (offset: number): number => this.sums[(offset + bins) % bins];
     let best: number | null = null;
-    for (
-      let offset = Math.ceil(fromHz / this.#binHz);
-      offset <= Math.floor(toHz / this.#binHz);
-      offset += 1
-    ) {
+    for (let offset = Math.ceil(fromHz / this.binHz); offset <= Math.floor(toHz / this.binHz); offset += 1) {
       if (at(offset) < at(offset - 1) || at(offset) < at(offset + 1)) continue;
       if (best === null || at(offset) > at(best)) best = offset;
     }
     if (best === null) return null;
-    const aboveFloorDb = (DB_PER_LN_POWER * at(best)) / Math.max(1, this.#frames);
+    const aboveFloorDb = (DB_PER_LN_POWER * at(best)) / Math.max(1, this.frames);
     if (aboveFloorDb < LEAST_DB) return null;
     // A window's main lobe is a parabola in decibels, nearly.
     const curve = at(best - 1) - 2 * at(best) + at(best + 1);
     const shift = curve < 0 ? (0.5 * (at(best - 1) - at(best + 1))) / curve : 0;
-    return { offsetHz: (best + shift) * this.#binHz, aboveFloorDb };
+    return { offsetHz: (best + shift) * this.binHz, aboveFloorDb };
   }
 }

@@ -32,18 +32,18 @@ export class SweepTrack {
   readonly frames: SweepFrame[] = [];
   /** In order. */
   readonly gaps: SweepGap[] = [];
-  readonly #sampleRateHz: number;
-  readonly #lowestHz: number;
-  readonly #highestHz: number;
-  readonly #size: number;
-  readonly #fft: FFT;
-  readonly #window: Float64Array;
-  readonly #buffer: Float64Array;
-  readonly #windowed: Float64Array;
-  readonly #spectrum: Float64Array;
-  readonly #windowPower: number;
-  #filled = 0;
-  #taken = 0;
+  private readonly sampleRateHz: number;
+  private readonly lowestHz: number;
+  private readonly highestHz: number;
+  private readonly size: number;
+  private readonly fft: FFT;
+  private readonly window: Float64Array;
+  private readonly buffer: Float64Array;
+  private readonly windowed: Float64Array;
+  private readonly spectrum: Float64Array;
+  private readonly windowPower: number;
+  private filled = 0;
+  private taken = 0;
 
   /**
    * @param sampleRateHz  8000..384 000
@@ -61,32 +61,32 @@ export class SweepTrack {
         `lowestHz..highestHz must rise within 0..${sampleRateHz / 2}, got ${lowestHz}..${highestHz}`,
       );
     }
-    this.#sampleRateHz = sampleRateHz;
-    this.#lowestHz = lowestHz;
-    this.#highestHz = highestHz;
-    this.#size = 2 ** Math.round(Math.log2(FRAME_S * sampleRateHz));
-    this.#fft = new FFT(this.#size);
-    this.#window = Float64Array.from(
-      { length: this.#size },
-      (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * i) / this.#size),
+    this.sampleRateHz = sampleRateHz;
+    this.lowestHz = lowestHz;
+    this.highestHz = highestHz;
+    this.size = 2 ** Math.round(Math.log2(FRAME_S * sampleRateHz));
+    this.fft = new FFT(this.size);
+    this.window = Float64Array.from(
+      { length: this.size },
+      (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * i) / this.size),
     );
-    this.#windowPower = this.#window.reduce((sum, w) => sum + w * w, 0);
-    this.#buffer = new Float64Array(this.#size);
-    this.#windowed = new Float64Array(this.#size);
-    this.#spectrum = new Float64Array(2 * this.#size);
+    this.windowPower = this.window.reduce((sum, w) => sum + w * w, 0);
+    this.buffer = new Float64Array(this.size);
+    this.windowed = new Float64Array(this.size);
+    this.spectrum = new Float64Array(2 * this.size);
   }
 
   /** @param samples  mono, -1..1 */
   push(samples: Float32Array): void {
     for (const sample of samples) {
-      this.#buffer[this.#filled] = sample;
-      this.#filled += 1;
-      if (this.#filled < this.#size) continue;
-      this.#addFrame();
+      this.buffer[this.filled] = sample;
+      this.filled += 1;
+      if (this.filled < this.size) continue;
+      this.addFrame();
       // Frames overlap by half.
-      this.#buffer.copyWithin(0, this.#size / 2);
-      this.#filled = this.#size / 2;
-      this.#taken += this.#size / 2;
+      this.buffer.copyWithin(0, this.size / 2);
+      this.filled = this.size / 2;
+      this.taken += this.size / 2;
     }
   }
 
@@ -96,50 +96,50 @@ export class SweepTrack {
    */
   interrupt(startFrame: number): void {
     this.gaps.push({
-      fromS: (this.#taken + this.#filled) / this.#sampleRateHz,
-      toS: startFrame / this.#sampleRateHz,
+      fromS: (this.taken + this.filled) / this.sampleRateHz,
+      toS: startFrame / this.sampleRateHz,
     });
-    this.#taken = startFrame;
-    this.#filled = 0;
+    this.taken = startFrame;
+    this.filled = 0;
   }
 
-  #addFrame(): void {
-    for (let i = 0; i < this.#size; i += 1) {
-      this.#windowed[i] = this.#buffer[i] * this.#window[i];
+  private addFrame(): void {
+    for (let i = 0; i < this.size; i += 1) {
+      this.windowed[i] = this.buffer[i] * this.window[i];
     }
-    this.#fft.realTransform(this.#spectrum, this.#windowed);
-    const binHz = this.#sampleRateHz / this.#size;
-    const from = Math.max(LOBE, Math.floor(this.#lowestHz / binHz) - 1);
-    const to = Math.min(this.#size / 2 - LOBE - 1, Math.ceil(this.#highestHz / binHz) + 1);
+    this.fft.realTransform(this.spectrum, this.windowed);
+    const binHz = this.sampleRateHz / this.size;
+    const from = Math.max(LOBE, Math.floor(this.lowestHz / binHz) - 1);
+    const to = Math.min(this.size / 2 - LOBE - 1, Math.ceil(this.highestHz / binHz) + 1);
     let peak = from;
-    for (let bin = from; bin <= to; bin += 1) if (this.#power(bin) > this.#power(peak)) peak = bin;
+    for (let bin = from; bin <= to; bin += 1) if (this.power(bin) > this.power(peak)) peak = bin;
     let [sum, moment] = [0, 0];
     for (let bin = peak - LOBE; bin <= peak + LOBE; bin += 1) {
-      sum += this.#power(bin);
-      moment += this.#power(bin) * bin;
+      sum += this.power(bin);
+      moment += this.power(bin) * bin;
     }
     if (!(sum > 0)) return;
     // Parseval over one side of the spectrum.
-    const scale = 2 / (this.#size * this.#windowPower);
+    const scale = 2 / (this.size * this.windowPower);
     this.frames.push({
-      timeS: (this.#taken + this.#size / 2) / this.#sampleRateHz,
+      timeS: (this.taken + this.size / 2) / this.sampleRateHz,
       frequencyHz: (moment / sum) * binHz,
       meanSquare: sum * scale,
-      noiseMeanSquare: (2 * LOBE + 1) * this.#noisePower(peak) * scale,
+      noiseMeanSquare: (2 * LOBE + 1) * this.noisePower(peak) * scale,
     });
   }
 
-  #power(bin: number): number {
-    return this.#spectrum[2 * bin] ** 2 + this.#spectrum[2 * bin + 1] ** 2;
+  private power(bin: number): number {
+    return this.spectrum[2 * bin] ** 2 + this.spectrum[2 * bin + 1] ** 2;
   }
 
   /** Mean noise of one bin beside the peak, from the median: a chi-square with two degrees has its median at ln 2. */
-  #noisePower(peak: number): number {
+  private noisePower(peak: number): number {
     const [near, far] = SIDE_BINS;
     const powers: number[] = [];
     for (let away = near; away <= far; away += 1) {
       for (const bin of [peak - away, peak + away]) {
-        if (bin > 0 && bin < this.#size / 2) powers.push(this.#power(bin));
+        if (bin > 0 && bin < this.size / 2) powers.push(this.power(bin));
       }
     }
     powers.sort((a, b) => a - b);

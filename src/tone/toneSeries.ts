@@ -10,11 +10,11 @@ export class ToneSeries {
   readonly bandwidthHz: number;
   /** The noise beside the fork's frequency, frame by frame. */
   readonly sideBands = new SideBandNoise();
-  #re = new Float32Array(8192);
-  #im = new Float32Array(8192);
-  #length = 0;
+  private rePart = new Float32Array(8192);
+  private imPart = new Float32Array(8192);
+  private count = 0;
   /** Indices of values next to which sound was lost. */
-  readonly #gaps: number[] = [];
+  private readonly gapList: number[] = [];
 
   /** @param bandwidthHz  noise-equivalent bandwidth of one value */
   constructor(rateHz: number, bandwidthHz: number) {
@@ -23,48 +23,48 @@ export class ToneSeries {
   }
 
   get length(): number {
-    return this.#length;
+    return this.count;
   }
 
   /** Real parts; valid up to `length`, replaced when the series grows: don't keep it across a push. */
   get re(): Float32Array {
-    return this.#re;
+    return this.rePart;
   }
 
   /** Imaginary parts, like `re`. */
   get im(): Float32Array {
-    return this.#im;
+    return this.imPart;
   }
 
   get gaps(): readonly number[] {
-    return this.#gaps;
+    return this.gapList;
   }
 
   /** The values [from, to), for work that ends before the next push. */
   segment(from: number, to: number): ToneSegment {
-    return { re: this.#re, im: this.#im, from, to, rateHz: this.rateHz };
+    return { re: this.rePart, im: this.imPart, from, to, rateHz: this.rateHz };
   }
 
   /** @param count  values taken of `re` and `im` */
   pushValues(re: ArrayLike<number>, im: ArrayLike<number>, count: number): void {
-    while (this.#length + count > this.#re.length) {
-      this.#re = doubled(this.#re);
-      this.#im = doubled(this.#im);
+    while (this.count + count > this.rePart.length) {
+      this.rePart = doubled(this.rePart);
+      this.imPart = doubled(this.imPart);
     }
     for (let i = 0; i < count; i += 1) {
-      this.#re[this.#length + i] = re[i];
-      this.#im[this.#length + i] = im[i];
+      this.rePart[this.count + i] = re[i];
+      this.imPart[this.count + i] = im[i];
     }
-    this.#length += count;
+    this.count += count;
   }
 
   markGap(timeS: number): void {
-    this.#gaps.push(Math.round(timeS * this.rateHz));
+    this.gapList.push(Math.round(timeS * this.rateHz));
   }
 
   /** Is there lost sound between these two indices, both included? */
   hasGap(fromIndex: number, toIndex: number): boolean {
-    for (const gap of this.#gaps) if (gap >= fromIndex && gap <= toIndex) return true;
+    for (const gap of this.gapList) if (gap >= fromIndex && gap <= toIndex) return true;
     return false;
   }
 }

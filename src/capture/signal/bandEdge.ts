@@ -42,94 +42,94 @@ export interface BandEdge {
  * suppression of noise or a coder leaves. That there is none proves nothing.
  */
 export class BandEdgeWatch {
-  readonly #sampleRateHz: number;
-  readonly #fft = new FFT(SIZE);
-  readonly #window = Float64Array.from(
+  private readonly sampleRateHz: number;
+  private readonly fft = new FFT(SIZE);
+  private readonly window = Float64Array.from(
     { length: SIZE },
     (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * i) / SIZE),
   );
-  readonly #input = new Float64Array(SIZE);
-  readonly #spectrum = new Float64Array(2 * SIZE);
-  readonly #logPowers = new Float64Array(SIZE / 2);
+  private readonly input = new Float64Array(SIZE);
+  private readonly spectrum = new Float64Array(2 * SIZE);
+  private readonly logPowers = new Float64Array(SIZE / 2);
   /** Prefix sums of the lines' logarithms, from which the mean of any band is one difference. */
-  readonly #sums = new Float64Array(SIZE / 2 + 1);
-  readonly #edges: readonly { readonly edgeHz: number; readonly fallsDb: number[] }[];
+  private readonly sums = new Float64Array(SIZE / 2 + 1);
+  private readonly edges: readonly { readonly edgeHz: number; readonly fallsDb: number[] }[];
   /** Blocks from the beginning of one spectrum to the next. */
-  readonly #stride: number;
-  #blocks = 0;
-  #found: BandEdge | null = null;
+  private readonly stride: number;
+  private blocks = 0;
+  private found: BandEdge | null = null;
 
   constructor(sampleRateHz: number) {
-    this.#sampleRateHz = sampleRateHz;
+    this.sampleRateHz = sampleRateHz;
     // What lies above the edge must be well inside what this rate can hold.
-    this.#edges = EDGES_HZ.filter((edgeHz) => ABOVE[1] * edgeHz < 0.46 * sampleRateHz).map((edgeHz) => ({
+    this.edges = EDGES_HZ.filter((edgeHz) => ABOVE[1] * edgeHz < 0.46 * sampleRateHz).map((edgeHz) => ({
       edgeHz,
       fallsDb: [],
     }));
-    this.#stride = Math.max(SPECTRUM_BLOCKS, Math.round(sampleRateHz / ANALYSIS_BLOCK));
+    this.stride = Math.max(SPECTRUM_BLOCKS, Math.round(sampleRateHz / ANALYSIS_BLOCK));
   }
 
   /** @param block  `ANALYSIS_BLOCK` samples, the next ones each time */
   take(block: Float32Array): void {
-    if (this.#edges.length === 0) return;
-    if (this.#blocks < SPECTRUM_BLOCKS) {
-      this.#input.set(block, this.#blocks * ANALYSIS_BLOCK);
-      if (this.#blocks === SPECTRUM_BLOCKS - 1) this.#takeSpectrum();
+    if (this.edges.length === 0) return;
+    if (this.blocks < SPECTRUM_BLOCKS) {
+      this.input.set(block, this.blocks * ANALYSIS_BLOCK);
+      if (this.blocks === SPECTRUM_BLOCKS - 1) this.takeSpectrum();
     }
-    this.#blocks += 1;
-    if (this.#blocks >= this.#stride) this.#blocks = 0;
+    this.blocks += 1;
+    if (this.blocks >= this.stride) this.blocks = 0;
   }
 
   /** Notes that sound was lost here: no spectrum spans it. */
   interrupt(): void {
-    this.#blocks = 0;
+    this.blocks = 0;
   }
 
   /** The lowest edge that most of the recent spectra show; null where there is none. */
   get edge(): BandEdge | null {
-    return this.#found;
+    return this.found;
   }
 
-  #takeSpectrum(): void {
-    const input = this.#input;
+  private takeSpectrum(): void {
+    const input = this.input;
     if (hasGap(input)) return;
-    for (let i = 0; i < SIZE; i += 1) input[i] *= this.#window[i];
-    this.#fft.realTransform(this.#spectrum, input);
-    this.#sumLevels();
-    for (const { edgeHz, fallsDb } of this.#edges) {
-      const belowDb = this.#levelDb(BELOW[0] * edgeHz, BELOW[1] * edgeHz);
+    for (let i = 0; i < SIZE; i += 1) input[i] *= this.window[i];
+    this.fft.realTransform(this.spectrum, input);
+    this.sumLevels();
+    for (const { edgeHz, fallsDb } of this.edges) {
+      const belowDb = this.levelDb(BELOW[0] * edgeHz, BELOW[1] * edgeHz);
       if (belowDb < FLOOR_DB) continue;
       // Nothing but a hole from here on: a gap with sound above it has another cause.
       const aboveDb = Math.max(
-        this.#levelDb(ABOVE[0] * edgeHz, ABOVE[1] * edgeHz),
-        this.#levelDb(ABOVE[0] * edgeHz, MOST_OF_RATE * this.#sampleRateHz),
+        this.levelDb(ABOVE[0] * edgeHz, ABOVE[1] * edgeHz),
+        this.levelDb(ABOVE[0] * edgeHz, MOST_OF_RATE * this.sampleRateHz),
       );
       fallsDb.push(belowDb - aboveDb);
       if (fallsDb.length > KEPT_SPECTRA) fallsDb.shift();
     }
-    this.#found = this.#lowestEdge();
+    this.found = this.lowestEdge();
   }
 
-  #sumLevels(): void {
-    const spectrum = this.#spectrum;
+  private sumLevels(): void {
+    const spectrum = this.spectrum;
     for (let k = 0; k < SIZE / 2; k += 1) {
       const re = spectrum[2 * k];
       const im = spectrum[2 * k + 1];
-      this.#logPowers[k] = Math.log(re * re + im * im + LEAST_POWER);
+      this.logPowers[k] = Math.log(re * re + im * im + LEAST_POWER);
     }
-    fillPrefixSums(this.#logPowers, this.#sums, SIZE / 2);
+    fillPrefixSums(this.logPowers, this.sums, SIZE / 2);
   }
 
   /** Mean of the lines' levels in dB, not the level of their mean: a fork's overtones are few lines and count little. */
-  #levelDb(fromHz: number, toHz: number): number {
-    const lineHz = this.#sampleRateHz / SIZE;
+  private levelDb(fromHz: number, toHz: number): number {
+    const lineHz = this.sampleRateHz / SIZE;
     const from = Math.ceil(fromHz / lineHz);
     const to = Math.max(from + 1, Math.floor(toHz / lineHz));
-    return (10 / Math.LN10) * (rangeSum(this.#sums, from, to) / (to - from)) - LINE_OF_ONE_DB;
+    return (10 / Math.LN10) * (rangeSum(this.sums, from, to) / (to - from)) - LINE_OF_ONE_DB;
   }
 
-  #lowestEdge(): BandEdge | null {
-    for (const { edgeHz, fallsDb } of this.#edges) {
+  private lowestEdge(): BandEdge | null {
+    for (const { edgeHz, fallsDb } of this.edges) {
       if (fallsDb.length < LEAST_SPECTRA) return null;
       const sorted = [...fallsDb].sort((a, b) => a - b);
       if (sorted[Math.floor((1 - SHARE) * sorted.length)] < EDGE_DB) continue;

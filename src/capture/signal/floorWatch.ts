@@ -17,33 +17,33 @@ const SILENT = 1e-11;
  * far below what the first seconds showed, a suppression of noise has set in, or the room became quiet.
  */
 export class FloorWatch {
-  #blocks: number[] = [];
-  readonly #recentDb: number[] = [];
-  #baselineDb: number | null = null;
-  #values = 0;
+  private blocks: number[] = [];
+  private readonly recentDb: number[] = [];
+  private baselineDb: number | null = null;
+  private values = 0;
 
   /** Takes in a block. @param slopeMeanSquare  mean square of the differences between its neighbouring samples, >= 0 */
   take(slopeMeanSquare: number): void {
     if (slopeMeanSquare < SILENT) return;
-    this.#blocks.push(slopeMeanSquare);
-    if (this.#blocks.length < BLOCKS) return;
-    const quiet = this.#blocks.sort((a, b) => a - b)[RANK];
+    this.blocks.push(slopeMeanSquare);
+    if (this.blocks.length < BLOCKS) return;
+    const quiet = this.blocks.sort((a, b) => a - b)[RANK];
     const floorDb = 10 * Math.log10(quiet);
-    this.#blocks = [];
-    this.#values += 1;
-    if (this.#values <= BASELINE_VALUES) {
-      this.#baselineDb = Math.min(this.#baselineDb ?? floorDb, floorDb);
+    this.blocks = [];
+    this.values += 1;
+    if (this.values <= BASELINE_VALUES) {
+      this.baselineDb = Math.min(this.baselineDb ?? floorDb, floorDb);
       return;
     }
-    this.#recentDb.push(floorDb);
-    if (this.#recentDb.length > KEPT_VALUES) this.#recentDb.shift();
+    this.recentDb.push(floorDb);
+    if (this.recentDb.length > KEPT_VALUES) this.recentDb.shift();
   }
 
   /** How far the floor of the last seconds lies below the baseline, dB, >= 0; null while it does not. */
   get fallDb(): number | null {
-    const baselineDb = this.#baselineDb;
+    const baselineDb = this.baselineDb;
     if (baselineDb === null) return null;
-    const fallsDb = this.#recentDb.map((floorDb) => baselineDb - floorDb);
+    const fallsDb = this.recentDb.map((floorDb) => baselineDb - floorDb);
     const below = fallsDb.filter((fallDb) => fallDb > FELL_DB).length;
     return below < LEAST_VALUES ? null : Math.max(...fallsDb);
   }

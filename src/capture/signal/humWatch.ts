@@ -18,63 +18,63 @@ export interface Hum {
 
 /** Searches each second for lines at 50 or 60 Hz and their next two multiples. */
 export class HumWatch {
-  readonly #rateHz: number;
-  readonly #values: Float64Array;
-  readonly #window: Float64Array;
-  readonly #seen: (Hum | null)[] = [];
-  #filled = 0;
+  private readonly rateHz: number;
+  private readonly values: Float64Array;
+  private readonly window: Float64Array;
+  private readonly seen: (Hum | null)[] = [];
+  private filled = 0;
 
   constructor(sampleRateHz: number) {
-    this.#rateHz = sampleRateHz / SUMMED_FRAMES;
-    this.#values = new Float64Array(Math.round(this.#rateHz));
-    const turn = (2 * Math.PI) / this.#values.length;
-    this.#window = this.#values.map((_, i) => 0.5 - 0.5 * Math.cos(turn * i));
+    this.rateHz = sampleRateHz / SUMMED_FRAMES;
+    this.values = new Float64Array(Math.round(this.rateHz));
+    const turn = (2 * Math.PI) / this.values.length;
+    this.window = this.values.map((_, i) => 0.5 - 0.5 * Math.cos(turn * i));
   }
 
   /** @param means  of `SUMMED_FRAMES` samples each */
   take(means: Float64Array): void {
     for (const mean of means) {
-      this.#values[this.#filled] = mean * this.#window[this.#filled];
-      this.#filled += 1;
-      if (this.#filled === this.#values.length) this.#takeSecond();
+      this.values[this.filled] = mean * this.window[this.filled];
+      this.filled += 1;
+      if (this.filled === this.values.length) this.takeSecond();
     }
   }
 
   /** Notes that sound was lost here. */
   interrupt(): void {
-    this.#filled = 0;
+    this.filled = 0;
   }
 
   /** The hum of the last seconds; null where there is none that matters. */
   get hum(): Hum | null {
-    const heard = this.#seen.filter((one) => one !== null);
-    if (heard.length < LEAST_S || heard.length < 0.7 * this.#seen.length) return null;
+    const heard = this.seen.filter((one) => one !== null);
+    if (heard.length < LEAST_S || heard.length < 0.7 * this.seen.length) return null;
     return heard.sort((a, b) => a.levelDb - b.levelDb)[heard.length >> 1];
   }
 
-  #takeSecond(): void {
-    this.#filled = 0;
+  private takeSecond(): void {
+    this.filled = 0;
     let loudest: Hum | null = null;
     for (const mainsHz of MAINS_HZ) {
       for (let order = 1; order <= 3; order += 1) {
         const hz = order * mainsHz;
-        const levelDb = this.#lineDb(hz);
+        const levelDb = this.lineDb(hz);
         // A quiet line needs no comparison with what lies beside it.
         if (levelDb < LOUD_DB) continue;
-        const besideDb = Math.max(this.#lineDb(hz - 5), this.#lineDb(hz + 5));
+        const besideDb = Math.max(this.lineDb(hz - 5), this.lineDb(hz + 5));
         if (levelDb < besideDb + OUT_DB) continue;
         if (loudest === null || levelDb > loudest.levelDb) loudest = { mainsHz, levelDb };
       }
     }
-    this.#seen.push(loudest);
-    if (this.#seen.length > KEPT_S) this.#seen.shift();
+    this.seen.push(loudest);
+    if (this.seen.length > KEPT_S) this.seen.shift();
   }
 
   /** Level of one line over the second, Hann window. @see Goertzel, American Mathematical Monthly 65 (1958), 34 */
-  #lineDb(hz: number): number {
-    const values = this.#values;
+  private lineDb(hz: number): number {
+    const values = this.values;
     const n = values.length;
-    const turn = (2 * Math.PI * hz) / this.#rateHz;
+    const turn = (2 * Math.PI * hz) / this.rateHz;
     const factor = 2 * Math.cos(turn);
     let last = 0;
     let lastButOne = 0;

@@ -35,40 +35,40 @@ export interface SignalFindings {
  * (one pass over the samples and one transform a second).
  */
 export class SignalWatch {
-  readonly #sampleRateHz: number;
-  readonly #tally: SampleTally;
-  readonly #edge: BandEdgeWatch;
-  readonly #hum: HumWatch;
-  readonly #floor = new FloorWatch();
+  private readonly sampleRateHz: number;
+  private readonly tally: SampleTally;
+  private readonly edge: BandEdgeWatch;
+  private readonly hum: HumWatch;
+  private readonly floor = new FloorWatch();
   /** The block that isn't complete yet. */
-  readonly #block = new Float32Array(ANALYSIS_BLOCK);
-  #filled = 0;
+  private readonly block = new Float32Array(ANALYSIS_BLOCK);
+  private filled = 0;
   /** Of the last two seconds' samples. */
-  #mean = 0;
-  #blocks = 0;
+  private mean = 0;
+  private blocks = 0;
   /** null: sound has come since they were last worked out. */
-  #findings: SignalFindings | null = null;
+  private found: SignalFindings | null = null;
 
   /** @param sampleRateHz  8000..384000 */
   constructor(sampleRateHz: number) {
-    this.#sampleRateHz = sampleRateHz;
-    this.#tally = new SampleTally(sampleRateHz);
-    this.#edge = new BandEdgeWatch(sampleRateHz);
-    this.#hum = new HumWatch(sampleRateHz);
+    this.sampleRateHz = sampleRateHz;
+    this.tally = new SampleTally(sampleRateHz);
+    this.edge = new BandEdgeWatch(sampleRateHz);
+    this.hum = new HumWatch(sampleRateHz);
   }
 
   /** @param samples  mono, any length */
   push(samples: Float32Array): void {
     for (let taken = 0; taken < samples.length;) {
-      const part = Math.min(samples.length - taken, ANALYSIS_BLOCK - this.#filled);
+      const part = Math.min(samples.length - taken, ANALYSIS_BLOCK - this.filled);
       const piece = samples.subarray(taken, taken + part);
       taken += part;
       // A whole block needs no copy.
-      if (part === ANALYSIS_BLOCK) this.#takeBlock(piece);
+      if (part === ANALYSIS_BLOCK) this.takeBlock(piece);
       else {
-        this.#block.set(piece, this.#filled);
-        this.#filled += part;
-        if (this.#filled === ANALYSIS_BLOCK) this.#takeBlock(this.#block);
+        this.block.set(piece, this.filled);
+        this.filled += part;
+        if (this.filled === ANALYSIS_BLOCK) this.takeBlock(this.block);
       }
     }
   }
@@ -76,62 +76,62 @@ export class SignalWatch {
   /** Notes that sound was lost here: no check spans it. */
   interrupt(): void {
     this.finish();
-    this.#tally.interrupt();
-    this.#edge.interrupt();
-    this.#hum.interrupt();
+    this.tally.interrupt();
+    this.edge.interrupt();
+    this.hum.interrupt();
   }
 
   get frames(): number {
-    return this.#tally.frames;
+    return this.tally.frames;
   }
 
   /** Largest sample so far, to the last whole block. */
   get largest(): number {
-    return this.#tally.largest;
+    return this.tally.largest;
   }
 
   /** As of the last half second. */
   get findings(): SignalFindings {
-    this.#findings ??= this.#judge();
-    return this.#findings;
+    this.found ??= this.judge();
+    return this.found;
   }
 
   /** Has sound come since the findings were last asked for that may change them? */
   get isNew(): boolean {
-    return this.#findings === null;
+    return this.found === null;
   }
 
   /** Brings counts and findings up to the last sample. */
   finish(): void {
-    if (this.#filled > 0) this.#tally.take(this.#block.subarray(0, this.#filled));
-    this.#filled = 0;
-    this.#findings = null;
+    if (this.filled > 0) this.tally.take(this.block.subarray(0, this.filled));
+    this.filled = 0;
+    this.found = null;
   }
 
-  #takeBlock(block: Float32Array): void {
-    this.#filled = 0;
-    const { mean, slopeMeanSquare, lowEnd } = this.#tally.take(block);
-    this.#edge.take(block);
-    this.#hum.take(lowEnd);
-    this.#floor.take(slopeMeanSquare);
-    this.#blocks += 1;
-    this.#mean += (mean - this.#mean) / Math.min(this.#blocks, OFFSET_BLOCKS);
-    if (this.#blocks % JUDGED_BLOCKS === 0) this.#findings = null;
+  private takeBlock(block: Float32Array): void {
+    this.filled = 0;
+    const { mean, slopeMeanSquare, lowEnd } = this.tally.take(block);
+    this.edge.take(block);
+    this.hum.take(lowEnd);
+    this.floor.take(slopeMeanSquare);
+    this.blocks += 1;
+    this.mean += (mean - this.mean) / Math.min(this.blocks, OFFSET_BLOCKS);
+    if (this.blocks % JUDGED_BLOCKS === 0) this.found = null;
   }
 
-  #judge(): SignalFindings {
-    const { largest, clips, flats, dropouts, firstDropoutFrame } = this.#tally;
-    const isOffset = this.#blocks >= OFFSET_BLOCKS / 2 && Math.abs(this.#mean) > OFFSET;
+  private judge(): SignalFindings {
+    const { largest, clips, flats, dropouts, firstDropoutFrame } = this.tally;
+    const isOffset = this.blocks >= OFFSET_BLOCKS / 2 && Math.abs(this.mean) > OFFSET;
     return {
       largest,
       clips,
       flats,
       dropouts,
-      firstDropoutS: firstDropoutFrame === null ? null : firstDropoutFrame / this.#sampleRateHz,
-      offset: isOffset ? this.#mean : null,
-      hum: this.#hum.hum,
-      edge: this.#edge.edge,
-      floorFallDb: this.#floor.fallDb,
+      firstDropoutS: firstDropoutFrame === null ? null : firstDropoutFrame / this.sampleRateHz,
+      offset: isOffset ? this.mean : null,
+      hum: this.hum.hum,
+      edge: this.edge.edge,
+      floorFallDb: this.floor.fallDb,
     };
   }
 }

@@ -18,18 +18,18 @@ export class PlaceMixture {
   logEvidence = 0;
   /** How badly the states foresaw the newest block, on average: about 2 where they do. */
   surprise = 2;
-  readonly #most: number;
-  readonly #spare: PlaceState[] = [];
-  readonly #next: PlaceState[] = [];
+  private readonly most: number;
+  private readonly spare: PlaceState[] = [];
+  private readonly next: PlaceState[] = [];
 
   /** @param most  states that are kept */
   constructor(most: number) {
-    this.#most = most;
+    this.most = most;
   }
 
   /** A new state to be filled. */
   add(): PlaceState {
-    const state = this.#spare.pop() ?? new PlaceState();
+    const state = this.spare.pop() ?? new PlaceState();
     this.states.push(state);
     return state;
   }
@@ -37,10 +37,10 @@ export class PlaceMixture {
   /** On by a block, and what was heard in it; null: nothing that counts. */
   step(stepS: number, timeS: number, heard: HeardBlock | null): void {
     const changes = 1 - Math.exp(-stepS * HAND.changesPerS);
-    const next = this.#next;
+    const next = this.next;
     for (const state of this.states) {
       state.advance(stepS, timeS);
-      const changed = this.#spare.pop() ?? new PlaceState();
+      const changed = this.spare.pop() ?? new PlaceState();
       changed.copy(state);
       changed.weight *= changes;
       state.weight *= 1 - changes;
@@ -58,7 +58,7 @@ export class PlaceMixture {
       if (whole > 0) this.surprise = sum / whole;
     }
     this.states.length = 0;
-    this.#keepBest(next);
+    this.keepBest(next);
     next.length = 0;
   }
 
@@ -81,7 +81,7 @@ export class PlaceMixture {
   }
 
   /** Moves the next states here, merged and thinned out. */
-  #keepBest(next: PlaceState[]): void {
+  private keepBest(next: PlaceState[]): void {
     let whole = 0;
     for (const { weight } of next) whole += weight;
     next.sort(byWeight);
@@ -89,11 +89,11 @@ export class PlaceMixture {
       const twin =
         state.weight < LIGHTEST * whole ? undefined : this.states.find((kept) => kept.isNear(state));
       if (twin !== undefined) twin.merge(state);
-      else if (this.states.length < this.#most && state.weight >= LIGHTEST * whole) {
+      else if (this.states.length < this.most && state.weight >= LIGHTEST * whole) {
         this.states.push(state);
         continue;
       }
-      this.#spare.push(state);
+      this.spare.push(state);
     }
     this.normalise();
   }

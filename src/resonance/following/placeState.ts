@@ -45,11 +45,11 @@ export class PlaceState {
   private readonly gainRe = new Float64Array(SIZE);
   private readonly gainIm = new Float64Array(SIZE);
   /** Whether x passes 0 in this block. */
-  #crosses = false;
+  private crosses = false;
   /** False: the crossing is of no interest (any more). */
   seeksCrossing = false;
 
-  get #size(): number {
+  private get size(): number {
     return this.seeksCrossing ? SIZE : SIZE_FOLLOWING;
   }
 
@@ -60,7 +60,7 @@ export class PlaceState {
     this.ringUpS = other.ringUpS;
     this.crossedS = other.crossedS;
     this.seeksCrossing = other.seeksCrossing;
-    this.#crosses = other.#crosses;
+    this.crosses = other.crosses;
   }
 
   variance(i: number): number {
@@ -125,9 +125,9 @@ export class PlaceState {
    */
   advance(stepS: number, timeS: number): void {
     const { mean, covariance: P } = this;
-    const size = this.#size;
+    const size = this.size;
     const x = mean[X];
-    this.#ring(stepS);
+    this.ring(stepS);
     const pull = HAND.pull * stepS;
     const forget = Math.exp(-stepS / HAND.memoryS);
     // Rows, then columns, of F P Fᵀ: v −= pull x; x += step v; level += step slope; the unrest forgets itself.
@@ -153,15 +153,15 @@ export class PlaceState {
     const speed = mean[V] - pull * x;
     mean[X] = x + stepS * speed;
     mean[V] = speed;
-    this.#moveLevel(stepS, forget);
-    this.#crosses = this.seeksCrossing && Number.isNaN(this.crossedS) && x * mean[X] <= 0;
-    if (this.#crosses) this.crossedS = timeS;
+    this.moveLevel(stepS, forget);
+    this.crosses = this.seeksCrossing && Number.isNaN(this.crossedS) && x * mean[X] <= 0;
+    if (this.crosses) this.crossedS = timeS;
   }
 
   /** What becomes of the speed in this block. @param isChange  true: the hand suddenly takes another one */
   goOn(stepS: number, isChange: boolean): void {
     const { mean, covariance: P } = this;
-    const size = this.#size;
+    const size = this.size;
     const keep = isChange ? HAND.changeKeeps : Math.exp(-stepS / HAND.speedMemoryS);
     const speed = mean[V];
     mean[V] = keep * speed;
@@ -174,8 +174,8 @@ export class PlaceState {
     P[0] = P[0] + (unrest * stepS * stepS) / 3 + HAND.jitter ** 2 * stepS;
     this.setCovariance(X, V, P[V] + (unrest * stepS) / 2);
     this.blur(V, unrest);
-    if (!this.#crosses) return;
-    this.#crosses = false;
+    if (!this.crosses) return;
+    this.crosses = false;
     this.repeat(CROSSING, X);
     this.repeat(CROSSING + 1, V);
   }
@@ -195,11 +195,11 @@ export class PlaceState {
         P[row + UNREST + k] = forget * P[row + UNREST + k];
       }
     }
-    this.#moveLevel(stepS, forget);
+    this.moveLevel(stepS, forget);
   }
 
   /** Means of level and unrest, and what the hand adds to their uncertainty. */
-  #moveLevel(stepS: number, forget: number): void {
+  private moveLevel(stepS: number, forget: number): void {
     const { mean } = this;
     const share = (HAND.shareDrift ** 2 * stepS * (mean[SHARE] ** 2 + mean[SHARE + 1] ** 2)) / 2;
     for (let k = 0; k < 2; k += 1) {
@@ -213,9 +213,9 @@ export class PlaceState {
   }
 
   /** q through a step: exact for the detuning in its middle, relaxing to r = 1 / (1 + ix) by E = e^(−(1 + ix) step / T). */
-  #ring(stepS: number): void {
+  private ring(stepS: number): void {
     const { mean, covariance: P, ringUpS } = this;
-    const size = this.#size;
+    const size = this.size;
     const x = mean[X] + 0.5 * stepS * mean[V];
     const power = 1 + x * x;
     const restRe = 1 / power;
@@ -260,7 +260,7 @@ export class PlaceState {
    */
   observe(heard: HeardBlock): number {
     const { mean, covariance: P } = this;
-    const size = this.#size;
+    const size = this.size;
     const shareRe = mean[SHARE];
     const shareIm = mean[SHARE + 1];
     const qRe = mean[Q];

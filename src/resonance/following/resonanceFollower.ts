@@ -64,28 +64,28 @@ interface Run {
  * `advance` works through what the series has got since. Causal: each answer uses what was heard by then.
  */
 export class ResonanceFollower {
-  readonly #series: ToneSeries;
-  readonly #guesses: () => readonly ColumnGuess[];
-  readonly #block: ToneBlock;
+  private readonly series: ToneSeries;
+  private readonly guesses: () => readonly ColumnGuess[];
+  private readonly block: ToneBlock;
   /** How badly the model foresaw the newest second. */
-  #surprise = FORESEEN;
-  #runs: Run[] = [];
-  #offsetHz = 0;
-  #next = 0;
-  #blocks = 0;
-  #isSounding = false;
+  private surprise = FORESEEN;
+  private runs: Run[] = [];
+  private offsetHz = 0;
+  private next = 0;
+  private blocks = 0;
+  private isSounding = false;
 
   /** @param guesses  what the column may be, as known at the moment of a flag; see `guessesOf` */
   constructor(series: ToneSeries, guesses: () => readonly ColumnGuess[]) {
-    this.#series = series;
-    this.#guesses = guesses;
-    this.#block = new ToneBlock(series);
+    this.series = series;
+    this.guesses = guesses;
+    this.block = new ToneBlock(series);
   }
 
   /** Whether the column is near the resonance that is followed; null where that isn't known. */
   get isNear(): boolean | null {
-    if (this.#runs.length === 0 || !this.#isSounding || this.#isLost) return null;
-    return Math.abs(this.#read().halfWidths) < ANOTHER;
+    if (this.runs.length === 0 || !this.isSounding || this.isLost) return null;
+    return Math.abs(this.read().halfWidths) < ANOTHER;
   }
 
   /**
@@ -95,91 +95,91 @@ export class ResonanceFollower {
   flag({ pass, offsetHz, fromIndex, mayBeAnother }: FlaggedPass): CentreMoment | null {
     if (!mayBeAnother && this.isNear === true) return null;
     const order = {
-      series: this.#series,
+      series: this.series,
       offsetHz,
       fromIndex,
-      untilIndex: this.#series.length,
+      untilIndex: this.series.length,
       pass,
     };
-    const found = runPass(order, likelyGuesses(this.#guesses(), pass));
-    this.#runs = found.map(({ guess, mixture, centre }) => ({
+    const found = runPass(order, likelyGuesses(this.guesses(), pass));
+    this.runs = found.map(({ guess, mixture, centre }) => ({
       guess,
       mixture: mixture.thinned(MOST_STATES),
       logPrior: slideLogPrior(guess, centre.standardUncertaintyHalfWidths / centre.standardUncertaintyS),
     }));
-    this.#surprise = FORESEEN;
-    this.#offsetHz = offsetHz;
-    this.#next = found[0].nextIndex;
-    this.#blocks = 0;
-    this.#isSounding = true;
+    this.surprise = FORESEEN;
+    this.offsetHz = offsetHz;
+    this.next = found[0].nextIndex;
+    this.blocks = 0;
+    this.isSounding = true;
     return likeliestPass(found).centre;
   }
 
   /** The fork was damped or has died. What was learnt of column and microphone stays. */
   end(): void {
-    this.#isSounding = false;
+    this.isSounding = false;
   }
 
   /** The fork is struck anew: its own phase and level are unknown, the column's share and width stay. @param startS  of the strike */
   strike(startS: number): void {
-    if (this.#runs.length === 0) return;
-    const start = firstIndexOf(startS, this.#series.rateHz);
-    this.#block.read(Math.min(start, this.#series.length - BLOCK), BLOCK, this.#offsetHz);
-    for (const run of this.#runs) run.mixture = struckAnew(run.mixture, run.guess, this.#block);
-    this.#next = start;
-    this.#isSounding = true;
+    if (this.runs.length === 0) return;
+    const start = firstIndexOf(startS, this.series.rateHz);
+    this.block.read(Math.min(start, this.series.length - BLOCK), BLOCK, this.offsetHz);
+    for (const run of this.runs) run.mixture = struckAnew(run.mixture, run.guess, this.block);
+    this.next = start;
+    this.isSounding = true;
   }
 
   /** All answers that have become due. */
   advance(): FollowedPlace[] {
     const places: FollowedPlace[] = [];
-    const { rateHz } = this.#series;
-    for (; this.#runs.length > 0 && this.#next + BLOCK <= this.#series.length; this.#next += BLOCK) {
-      if (!this.#isSounding) continue;
-      this.#block.read(this.#next, BLOCK, this.#offsetHz);
-      const heard = this.#block.isHeard ? this.#block : null;
-      const timeS = (this.#next + (BLOCK - 1) / 2) / rateHz;
-      for (const { mixture } of this.#runs) mixture.step(BLOCK / rateHz, timeS, heard);
+    const { rateHz } = this.series;
+    for (; this.runs.length > 0 && this.next + BLOCK <= this.series.length; this.next += BLOCK) {
+      if (!this.isSounding) continue;
+      this.block.read(this.next, BLOCK, this.offsetHz);
+      const heard = this.block.isHeard ? this.block : null;
+      const timeS = (this.next + (BLOCK - 1) / 2) / rateHz;
+      for (const { mixture } of this.runs) mixture.step(BLOCK / rateHz, timeS, heard);
       if (heard !== null) {
-        const { surprise } = this.#runs[this.#likeliest()].mixture;
-        this.#surprise += ((surprise - this.#surprise) * BLOCK) / (SURPRISE_S * rateHz);
+        const { surprise } = this.runs[this.likeliest()].mixture;
+        this.surprise += ((surprise - this.surprise) * BLOCK) / (SURPRISE_S * rateHz);
       }
-      this.#blocks += 1;
-      if (this.#blocks % BLOCKS_PER_PLACE !== 0) continue;
-      this.#letGo();
-      places.push(this.#place(timeS));
+      this.blocks += 1;
+      if (this.blocks % BLOCKS_PER_PLACE !== 0) continue;
+      this.letGo();
+      places.push(this.place(timeS));
     }
     return places;
   }
 
   /** Which run explains best what was heard. */
-  #likeliest(): number {
-    const logs = this.#runs.map(logOf);
+  private likeliest(): number {
+    const logs = this.runs.map(logOf);
     return logs.indexOf(Math.max(...logs));
   }
 
   /** What can't be any more isn't followed further. */
-  #letGo(): void {
-    const least = Math.max(...this.#runs.map(logOf)) - UNLIKELY;
-    if (this.#runs.some((run) => logOf(run) < least)) {
-      this.#runs = this.#runs.filter((run) => logOf(run) >= least);
+  private letGo(): void {
+    const least = Math.max(...this.runs.map(logOf)) - UNLIKELY;
+    if (this.runs.some((run) => logOf(run) < least)) {
+      this.runs = this.runs.filter((run) => logOf(run) >= least);
     }
   }
 
   /** The sound isn't what the model foresees: it was another pass, or the hand did something else. */
-  get #isLost(): boolean {
-    return this.#surprise > LOST;
+  private get isLost(): boolean {
+    return this.surprise > LOST;
   }
 
   /** What the likeliest guess says: between two widths there is none that is right. */
-  #read() {
-    const { guess, mixture } = this.#runs[this.#likeliest()];
+  private read() {
+    const { guess, mixture } = this.runs[this.likeliest()];
     return { ...mixture.read(), halfWidthM: guess.halfWidthM };
   }
 
-  #place(timeS: number): FollowedPlace {
-    const reading = this.#read();
-    if (this.#isLost || !canTell(reading)) return { timeS, ...NOTHING_TOLD };
+  private place(timeS: number): FollowedPlace {
+    const reading = this.read();
+    if (this.isLost || !canTell(reading)) return { timeS, ...NOTHING_TOLD };
     const { halfWidths, standardUncertainty, halfWidthM } = reading;
     return {
       timeS,

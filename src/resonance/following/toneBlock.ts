@@ -22,10 +22,10 @@ export class ToneBlock implements HeardBlock {
   im = 0.5;
   /** Noise in the mean, mean square. */
   noise = 0.5;
-  readonly #series: ToneSeries;
+  private readonly series: ToneSeries;
 
   constructor(series: ToneSeries) {
-    this.#series = series;
+    this.series = series;
   }
 
   /**
@@ -33,7 +33,7 @@ export class ToneBlock implements HeardBlock {
    * @param offsetHz  what the frame turns by, beside the frequency moved to 0 Hz
    */
   read(from: number, count: number, offsetHz: number): void {
-    const { re, im, rateHz, bandwidthHz, sideBands } = this.#series;
+    const { re, im, rateHz, bandwidthHz, sideBands } = this.series;
     const turn = (-2 * Math.PI * offsetHz) / rateHz;
     let x = 0;
     let y = 0;

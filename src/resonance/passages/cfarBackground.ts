@@ -47,33 +47,33 @@ export function backgroundAround(
 
 /** The background live: of the best statistic of each step before the newest ones. */
 export class RecentBackground {
-  readonly #guard: number;
-  /** A ring; the newest stands before #next. */
-  readonly #values: Float64Array;
-  #next = 0;
-  #filled = 0;
+  private readonly guard: number;
+  /** A ring; the newest stands before `next`. */
+  private readonly values: Float64Array;
+  private next = 0;
+  private filled = 0;
 
   constructor(halfWidthS: number, stepsPerS: number) {
-    this.#guard = Math.ceil(guardS(halfWidthS) * stepsPerS);
-    this.#values = new Float64Array(this.#guard + REFERENCE_S * stepsPerS);
+    this.guard = Math.ceil(guardS(halfWidthS) * stepsPerS);
+    this.values = new Float64Array(this.guard + REFERENCE_S * stepsPerS);
   }
 
   /** Takes in one step. @param statistics  its values; the first `count` are used */
   push(statistics: Float64Array, count: number): void {
     let most = 0;
     for (let i = 0; i < count; i += 1) most = Math.max(most, statistics[i]);
-    this.#values[this.#next] = most;
-    this.#next = (this.#next + 1) % this.#values.length;
-    this.#filled = Math.min(this.#filled + 1, this.#values.length);
+    this.values[this.next] = most;
+    this.next = (this.next + 1) % this.values.length;
+    this.filled = Math.min(this.filled + 1, this.values.length);
   }
 
   /** 0 where nothing is far enough back yet. */
   get background(): number {
-    const length = this.#values.length;
-    const count = Math.max(0, this.#filled - this.#guard);
-    const oldest = this.#next - this.#filled + 2 * length;
+    const length = this.values.length;
+    const count = Math.max(0, this.filled - this.guard);
+    const oldest = this.next - this.filled + 2 * length;
     const before = new Float64Array(count);
-    for (let i = 0; i < count; i += 1) before[i] = this.#values[(oldest + i) % length];
+    for (let i = 0; i < count; i += 1) before[i] = this.values[(oldest + i) % length];
     return quantile(before, count);
   }
 }

@@ -16,10 +16,10 @@ export interface WindowEnergy {
  */
 export class DecimatedView {
   readonly step: number;
-  #re = new Float64Array(0);
-  #im = new Float64Array(0);
-  #sums = emptySums(0);
-  #offset = 0;
+  private rePart = new Float64Array(0);
+  private imPart = new Float64Array(0);
+  private sums = emptySums(0);
+  private offset = 0;
 
   constructor(step: number) {
     this.step = step;
@@ -27,16 +27,16 @@ export class DecimatedView {
 
   /** The cells' values; longer than the cells that are filled. */
   get re(): Float64Array {
-    return this.#re;
+    return this.rePart;
   }
 
   get im(): Float64Array {
-    return this.#im;
+    return this.imPart;
   }
 
   /** Middle of a cell as an index into the view (falls between values where step is even). */
   middleOf(cell: number): number {
-    return this.#offset + (cell + 0.5) * this.step - 0.5;
+    return this.offset + (cell + 0.5) * this.step - 0.5;
   }
 
   /** How many cells a view holds; values at its end that fill no cell are left. */
@@ -52,17 +52,17 @@ export class DecimatedView {
   fill(view: ToneView, from: number, count: number): void {
     const { step } = this;
     const offset = firstValue(view, step) + from * step;
-    this.#offset = offset;
-    if (this.#re.length < count) this.#allocate(2 * count);
+    this.offset = offset;
+    if (this.rePart.length < count) this.allocate(2 * count);
     const bandwidthHz = Math.min(view.bandwidthHz, view.rateHz / step);
-    const sums = this.#sums;
+    const sums = this.sums;
     let [re, im, indexRe, indexIm, energy, noise] = [0, 0, 0, 0, 0, 0];
     for (let cell = 0; cell < count; cell += 1) {
       const begin = offset + cell * step;
       const x = rangeSum(view.sums.re, begin, begin + step) / step;
       const y = rangeSum(view.sums.im, begin, begin + step) / step;
-      this.#re[cell] = x;
-      this.#im[cell] = y;
+      this.rePart[cell] = x;
+      this.imPart[cell] = y;
       re += x;
       im += y;
       indexRe += cell * x;
@@ -80,7 +80,7 @@ export class DecimatedView {
 
   /** Of the cells [start, start + n). */
   windowEnergy(start: number, n: number): WindowEnergy {
-    const sums = this.#sums;
+    const sums = this.sums;
     const end = start + n;
     const s0 = rangeSum(sums.re, start, end);
     const s1 = rangeSum(sums.im, start, end);
@@ -95,10 +95,10 @@ export class DecimatedView {
     };
   }
 
-  #allocate(length: number): void {
-    this.#re = new Float64Array(length);
-    this.#im = new Float64Array(length);
-    this.#sums = emptySums(length);
+  private allocate(length: number): void {
+    this.rePart = new Float64Array(length);
+    this.imPart = new Float64Array(length);
+    this.sums = emptySums(length);
   }
 }
 

@@ -45,9 +45,9 @@ export interface HurriedPassage {
 
 /** Finds passages that went by too fast among what an online detector looks at and what it flags. */
 export class HurriedPassages {
-  #waiting: HurriedPassage[] = [];
+  private waiting: HurriedPassage[] = [];
   /** When passages peaked that were flagged, or told of here; the newest last. */
-  #known: number[] = [];
+  private known: number[] = [];
 
   /** Looks at what one step of the detector had to judge. */
   look(candidates: readonly Candidate[], view: MovingView, strongestPower: number): void {
@@ -55,8 +55,8 @@ export class HurriedPassages {
       if (!isHurried(features, strongestPower)) continue;
       const halfPowerS = 2 * Math.exp(features.logHalfWidth);
       const timeS = (features.peakIndex + view.firstIndex) / view.rateHz;
-      const isNew = isApart(timeS, [...this.#known, ...this.#waiting.map((other) => other.timeS)]);
-      if (isNew) this.#waiting.push({ timeS, halfPowerS });
+      const isNew = isApart(timeS, [...this.known, ...this.waiting.map((other) => other.timeS)]);
+      if (isNew) this.waiting.push({ timeS, halfPowerS });
     }
   }
 
@@ -70,11 +70,11 @@ export class HurriedPassages {
       timeS,
       halfPowerS: halfPowerEndS - halfPowerStartS,
     }));
-    this.#known.push(...flagged.map(({ timeS }) => timeS));
-    this.#waiting = this.#waiting.filter(({ timeS }) => isApart(timeS, this.#known));
-    const due = this.#waiting.filter(({ timeS }) => timeS < nowS - PATIENCE_S);
-    this.#waiting = this.#waiting.filter((one) => !due.includes(one));
-    this.#known = [...this.#known, ...due.map(({ timeS }) => timeS)].slice(-KEPT);
+    this.known.push(...flagged.map(({ timeS }) => timeS));
+    this.waiting = this.waiting.filter(({ timeS }) => isApart(timeS, this.known));
+    const due = this.waiting.filter(({ timeS }) => timeS < nowS - PATIENCE_S);
+    this.waiting = this.waiting.filter((one) => !due.includes(one));
+    this.known = [...this.known, ...due.map(({ timeS }) => timeS)].slice(-KEPT);
     return [...flagged.filter(({ halfPowerS }) => halfPowerS < TOO_FAST_S), ...due];
   }
 }

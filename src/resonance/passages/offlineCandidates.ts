@@ -50,28 +50,28 @@ export function* offlineCandidates(view: MovingView, offsetHz: number): Generato
 
 /** The matched filter over whole stretches. It owns its workspace: decimated views and a row of statistics. */
 class OfflineFilter {
-  readonly #bank: readonly PassageTemplate[];
-  readonly #cells: ReadonlyMap<number, DecimatedView>;
-  #row = emptyRow(0);
+  private readonly bank: readonly PassageTemplate[];
+  private readonly cells: ReadonlyMap<number, DecimatedView>;
+  private row = emptyRow(0);
 
   constructor(bank: readonly PassageTemplate[]) {
-    this.#bank = bank;
-    this.#cells = new Map(bank.map(({ step }) => [step, new DecimatedView(step)]));
+    this.bank = bank;
+    this.cells = new Map(bank.map(({ step }) => [step, new DecimatedView(step)]));
   }
 
   /** All local maxima in time of each template with a statistic of at least LEAST_STATISTIC. */
   matches(view: ToneView): TemplateMatch[] {
-    return this.#bank.flatMap((template) => {
-      const cells = this.#cells.get(template.step);
-      return cells === undefined ? [] : this.#matchesOf(template, cells, view);
+    return this.bank.flatMap((template) => {
+      const cells = this.cells.get(template.step);
+      return cells === undefined ? [] : this.matchesOf(template, cells, view);
     });
   }
 
-  #matchesOf(template: PassageTemplate, cells: DecimatedView, view: ToneView): TemplateMatch[] {
+  private matchesOf(template: PassageTemplate, cells: DecimatedView, view: ToneView): TemplateMatch[] {
     const { before, after } = template;
     const middles = cells.cellsIn(view) - before - after;
     if (middles < 3) return [];
-    const row = this.#rowOf(middles);
+    const row = this.rowOf(middles);
     for (let from = 0; from < middles; from += CHUNK) {
       const count = Math.min(CHUNK, middles - from);
       cells.fill(view, from, count + before + after);
@@ -88,8 +88,8 @@ class OfflineFilter {
   }
 
   /** A row of so many statistics at least. */
-  #rowOf(length: number): StatisticRow {
-    if (this.#row.longer.length < length) this.#row = emptyRow(length);
-    return this.#row;
+  private rowOf(length: number): StatisticRow {
+    if (this.row.longer.length < length) this.row = emptyRow(length);
+    return this.row;
   }
 }

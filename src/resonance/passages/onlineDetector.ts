@@ -44,106 +44,106 @@ export type SeeCandidates = (
  * on fixed indices of the series, so the result does not depend on how the samples came in.
  */
 export class OnlineDetector {
-  readonly #series: ToneSeries;
-  readonly #classifier: PassageClassifier;
-  readonly #filter: OnlineFilter;
-  readonly #view: MovingView;
+  private readonly series: ToneSeries;
+  private readonly classifier: PassageClassifier;
+  private readonly filter: OnlineFilter;
+  private readonly tunedView: MovingView;
   /** Values that the view shows. */
-  readonly #past: number;
-  readonly #estimator: FrequencyEstimator;
-  #nextStep = STEP;
-  #nextFrequency = FREQUENCY_EVERY;
-  #offsetHz: number | null = null;
-  #strongestPower = 0;
+  private readonly past: number;
+  private readonly estimator: FrequencyEstimator;
+  private nextStep = STEP;
+  private nextFrequency = FREQUENCY_EVERY;
+  private tunedOffsetHz: number | null = null;
+  private strongestPower = 0;
   /** Passages flagged so far, with peaks as indices into the series. */
-  readonly #flagged: Peak[] = [];
+  private readonly flagged: Peak[] = [];
 
   /** @param rangeHz  how far the fork may be off the frequency moved to 0 Hz */
   constructor(series: ToneSeries, rangeHz: number, classifier: PassageClassifier = ONLINE_CLASSIFIER) {
-    this.#series = series;
-    this.#classifier = classifier;
-    this.#filter = new OnlineFilter(series.rateHz);
-    this.#view = new MovingView(series);
-    this.#past = Math.round(PAST_S * series.rateHz);
-    this.#estimator = new FrequencyEstimator(rangeHz);
+    this.series = series;
+    this.classifier = classifier;
+    this.filter = new OnlineFilter(series.rateHz);
+    this.tunedView = new MovingView(series);
+    this.past = Math.round(PAST_S * series.rateHz);
+    this.estimator = new FrequencyEstimator(rangeHz);
   }
 
   /** The fork's offset as estimated so far, Hz; null before the first tone. */
   get offsetHz(): number | null {
-    return this.#offsetHz;
+    return this.tunedOffsetHz;
   }
 
   /** The newest 9 s in the frame that turns with the fork, as of the last step; it moves with each. */
   get view(): MovingView {
-    return this.#view;
+    return this.tunedView;
   }
 
   /** Judges all that has become due. @returns the newly flagged passages */
   advance(seeCandidates?: SeeCandidates): readonly OnlineFlag[] {
     const flags: OnlineFlag[] = [];
-    for (; this.#nextStep <= this.#series.length; this.#nextStep += STEP) {
-      const now = this.#nextStep;
-      this.#trackFrequency(now);
-      if (this.#offsetHz === null) continue;
-      this.#view.show(Math.max(0, now - this.#past), now, this.#offsetHz);
-      for (const passage of this.#step(seeCandidates)) flags.push({ passage, decidedIndex: now });
+    for (; this.nextStep <= this.series.length; this.nextStep += STEP) {
+      const now = this.nextStep;
+      this.trackFrequency(now);
+      if (this.tunedOffsetHz === null) continue;
+      this.tunedView.show(Math.max(0, now - this.past), now, this.tunedOffsetHz);
+      for (const passage of this.step(seeCandidates)) flags.push({ passage, decidedIndex: now });
     }
     return flags;
   }
 
-  #trackFrequency(now: number): void {
-    if (now < this.#nextFrequency) return;
-    this.#nextFrequency += FREQUENCY_EVERY;
-    const from = Math.max(0, now - Math.round(FREQUENCY_PAST_S * this.#series.rateHz));
-    const noise = medianNoise(this.#series, NOISE_FRAMES);
-    const estimate = this.#estimator.estimate(this.#series.segment(from, now), noise);
-    if (estimate !== null && (this.#offsetHz === null || estimate.coherence > COHERENT)) {
-      this.#offsetHz = estimate.offsetHz;
+  private trackFrequency(now: number): void {
+    if (now < this.nextFrequency) return;
+    this.nextFrequency += FREQUENCY_EVERY;
+    const from = Math.max(0, now - Math.round(FREQUENCY_PAST_S * this.series.rateHz));
+    const noise = medianNoise(this.series, NOISE_FRAMES);
+    const estimate = this.estimator.estimate(this.series.segment(from, now), noise);
+    if (estimate !== null && (this.tunedOffsetHz === null || estimate.coherence > COHERENT)) {
+      this.tunedOffsetHz = estimate.offsetHz;
     }
   }
 
-  #step(seeCandidates?: SeeCandidates): DetectedPassage[] {
-    const view = this.#view;
-    const candidates = suppressNonMaxima(this.#filter.push(view), view.rateHz)
+  private step(seeCandidates?: SeeCandidates): DetectedPassage[] {
+    const view = this.tunedView;
+    const candidates = suppressNonMaxima(this.filter.push(view), view.rateHz)
       .filter(({ middle, template }) => {
-        return !touchesGap(this.#series, middle + view.firstIndex, template.shape.halfWidthS);
+        return !touchesGap(this.series, middle + view.firstIndex, template.shape.halfWidthS);
       })
-      .map((match) => ({ match, features: this.#featuresOf(match) }));
+      .map((match) => ({ match, features: this.featuresOf(match) }));
     if (candidates.length === 0) return [];
-    this.#strongestPower = strongestPower(candidates, this.#strongestPower);
-    seeCandidates?.(candidates, view, this.#strongestPower);
+    this.strongestPower = strongestPower(candidates, this.strongestPower);
+    seeCandidates?.(candidates, view, this.strongestPower);
     const passed = candidates
       .map(({ match, features }) => ({
         match,
         features,
-        probability: passageProbability(this.#classifier, features, this.#strongestPower),
+        probability: passageProbability(this.classifier, features, this.strongestPower),
       }))
-      .filter((candidate) => this.#passes(candidate));
+      .filter((candidate) => this.passes(candidate));
     const passages: DetectedPassage[] = [];
     for (const candidate of onePerPassage(view, passed)) {
-      if (this.#isFlagged(candidate)) continue;
+      if (this.isFlagged(candidate)) continue;
       const { peakIndex, peakPower, logHalfWidth } = candidate.features;
-      this.#flagged.push({ peakIndex: peakIndex + view.firstIndex, peakPower, logHalfWidth });
+      this.flagged.push({ peakIndex: peakIndex + view.firstIndex, peakPower, logHalfWidth });
       passages.push(detectedPassage(candidate, view));
     }
     return passages;
   }
 
   /** From no more than the match's own window after its middle, however long ago that was. */
-  #featuresOf(match: TemplateMatch) {
+  private featuresOf(match: TemplateMatch) {
     const { after, step } = match.template;
     const lastIndex = Math.round(match.middle + after * step);
-    return passageFeatures(this.#view, match, Math.min(this.#view.length - 1, lastIndex));
+    return passageFeatures(this.tunedView, match, Math.min(this.tunedView.length - 1, lastIndex));
   }
 
-  #passes({ match, probability }: JudgedCandidate): boolean {
-    if (probability < this.#classifier.threshold) return false;
-    return probability >= EARLY_THRESHOLD || judgementOf(match.template, this.#view.rateHz) > 0;
+  private passes({ match, probability }: JudgedCandidate): boolean {
+    if (probability < this.classifier.threshold) return false;
+    return probability >= EARLY_THRESHOLD || judgementOf(match.template, this.tunedView.rateHz) > 0;
   }
 
-  #isFlagged({ features }: JudgedCandidate): boolean {
-    const view = this.#view;
-    return this.#flagged.some((flagged) => {
+  private isFlagged({ features }: JudgedCandidate): boolean {
+    const view = this.tunedView;
+    return this.flagged.some((flagged) => {
       const own = { ...flagged, peakIndex: flagged.peakIndex - view.firstIndex };
       return own.peakIndex >= 0 && samePassage(view, own, features);
     });

@@ -37,13 +37,13 @@ interface WatchedStep {
 
 /** The matched filter over the newest values: each template is matched when its window has just filled. */
 export class OnlineFilter {
-  readonly #watched: readonly WatchedStep[];
+  private readonly watched: readonly WatchedStep[];
 
   /** @param rateHz  narrow values a second */
   constructor(rateHz: number) {
     const bank = templateBank(rateHz, JUDGEMENTS);
     const steps = new Set(bank.map(({ step }) => step));
-    this.#watched = [...steps].map((step) =>
+    this.watched = [...steps].map((step) =>
       watchStep(
         bank.filter((template) => template.step === step),
         step,
@@ -57,7 +57,7 @@ export class OnlineFilter {
    */
   push(view: ToneView): TemplateMatch[] {
     const matches: TemplateMatch[] = [];
-    for (const { cells, templates, longest } of this.#watched) {
+    for (const { cells, templates, longest } of this.watched) {
       const middles = middlesPerStep(cells.step);
       const all = cells.cellsIn(view);
       const filled = Math.min(all, longest + middles);

@@ -14,19 +14,19 @@ const AT_ONCE_S = 5;
 
 /** Follows the column over the flags and soundings of one listening. */
 export class ColumnFollowing {
-  readonly #follower: ResonanceFollower;
-  readonly #rateHz: number;
+  private readonly follower: ResonanceFollower;
+  private readonly rateHz: number;
   /** Index of the sounding that goes on; null: none does. */
-  #sounding: number | null = null;
+  private sounding: number | null = null;
   /** Where the newest sounding ended, s; null while it sounds. */
-  #endedS: number | null = null;
+  private endedS: number | null = null;
   /** Whether the column can't have gone far from the resonance unheard. */
-  #stayed = true;
+  private stayed = true;
 
   /** @param guesses  what the column may be, as known at the moment of a flag */
   constructor(series: ToneSeries, guesses: () => readonly ColumnGuess[]) {
-    this.#follower = new ResonanceFollower(series, guesses);
-    this.#rateHz = series.rateHz;
+    this.follower = new ResonanceFollower(series, guesses);
+    this.rateHz = series.rateHz;
   }
 
   /**
@@ -34,7 +34,7 @@ export class ColumnFollowing {
    * it was near before, and the fork was struck at once: in silence it may have gone to the next.
    */
   get isNear(): boolean | null {
-    return this.#stayed ? this.#follower.isNear : null;
+    return this.stayed ? this.follower.isNear : null;
   }
 
   /**
@@ -45,37 +45,37 @@ export class ColumnFollowing {
    */
   flag(passage: DetectedPassage, offsetHz: number, open: Sounding | null): CentreMoment | null {
     const startS = open?.startS ?? passage.timeS - UNKNOWN_S;
-    this.#sounding ??= open?.index ?? null;
-    const centre = this.#follower.flag({
+    this.sounding ??= open?.index ?? null;
+    const centre = this.follower.flag({
       pass: steadyPass(passage),
       offsetHz,
-      fromIndex: firstIndexOf(startS, this.#rateHz),
-      mayBeAnother: !this.#stayed,
+      fromIndex: firstIndexOf(startS, this.rateHz),
+      mayBeAnother: !this.stayed,
     });
     // It is the resonance that is followed now.
-    this.#stayed = true;
+    this.stayed = true;
     return centre;
   }
 
   /** @param open  the sounding that goes on now @param lastHeardS  up to when the sound was looked at */
   followSounding(open: Sounding | null, lastHeardS: number): void {
     const index = open?.index ?? null;
-    if (index === this.#sounding) return;
+    if (index === this.sounding) return;
     // What ends was followed up to here.
-    if (this.#sounding !== null && this.#follower.isNear !== true) this.#stayed = false;
+    if (this.sounding !== null && this.follower.isNear !== true) this.stayed = false;
     if (open === null) {
-      this.#follower.end();
-      this.#endedS = lastHeardS;
+      this.follower.end();
+      this.endedS = lastHeardS;
     } else {
-      if (this.#endedS !== null && open.startS - this.#endedS > AT_ONCE_S) this.#stayed = false;
-      this.#endedS = null;
-      this.#follower.strike(open.startS);
+      if (this.endedS !== null && open.startS - this.endedS > AT_ONCE_S) this.stayed = false;
+      this.endedS = null;
+      this.follower.strike(open.startS);
     }
-    this.#sounding = index;
+    this.sounding = index;
   }
 
   /** Where the column was, ten times a second since the first flag, as far as it has been heard. */
   advance(): readonly FollowedPlace[] {
-    return this.#follower.advance();
+    return this.follower.advance();
   }
 }

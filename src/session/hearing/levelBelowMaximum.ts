@@ -22,16 +22,16 @@ interface TonePoint {
 /** How far the level is under the best of the present sounding, the fork's dying taken out. */
 export class LevelBelowMaximum {
   /** Of the present sounding, in order of time. */
-  readonly #points: TonePoint[] = [];
+  private readonly points: TonePoint[] = [];
 
   /** Begins anew: another sounding. */
   clear(): void {
-    this.#points.length = 0;
+    this.points.length = 0;
   }
 
   /** @param meanSquare  of the tone averaged in phase, > 0 */
   push(timeS: number, meanSquare: number): void {
-    this.#points.push({ timeS, logPower: Math.log(meanSquare) });
+    this.points.push({ timeS, logPower: Math.log(meanSquare) });
   }
 
   /**
@@ -41,14 +41,14 @@ export class LevelBelowMaximum {
    * @returns null where nothing was flagged yet
    */
   guide(flagged: readonly Resonance[], present: Sounding, decayTimeS: number | null): Guidance | null {
-    const points = this.#points;
+    const points = this.points;
     const own = flagged.slice(flagged.findLastIndex(({ timeS }) => timeS < present.startS) + 1);
     const now = points.at(-1);
     if (now === undefined || own.length === 0) return null;
     const dyingPerS = decayTimeS === null ? 0 : 2 / decayTimeS;
     /** Log level as if the fork did not die, up to a constant. */
     const undying = ({ timeS, logPower }: TonePoint): number => logPower + dyingPerS * timeS;
-    const levels = own.map((resonance) => undying(this.#pointAt(resonance)));
+    const levels = own.map((resonance) => undying(this.pointAt(resonance)));
     // The latest of the strongest: the less the fork has died since, the less is left to correct.
     const least = Math.max(...levels) - EQUAL_DB / DB_PER_LN_POWER;
     const bestTimeS =
@@ -72,8 +72,8 @@ export class LevelBelowMaximum {
   }
 
   /** The newest point that isn't later than a resonance; the first one where all are. */
-  #pointAt({ timeS }: Resonance): TonePoint {
-    return this.#points.findLast((point) => point.timeS <= timeS) ?? this.#points[0];
+  private pointAt({ timeS }: Resonance): TonePoint {
+    return this.points.findLast((point) => point.timeS <= timeS) ?? this.points[0];
   }
 }
 

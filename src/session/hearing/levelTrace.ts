@@ -32,18 +32,18 @@ interface PointMeans {
 
 /** Level of the tone against the room, point by point, from a growing series. */
 export class LevelTrace {
-  readonly #series: ToneSeries;
-  readonly #room: RoomBaseline;
-  readonly #broadband: BroadbandMeter;
-  #nextPoint = POINT_HALF;
-  #framesSeen = 0;
-  #toneHeard = false;
+  private readonly series: ToneSeries;
+  private readonly room: RoomBaseline;
+  private readonly broadband: BroadbandMeter;
+  private nextPoint = POINT_HALF;
+  private framesSeen = 0;
+  private toneHeard = false;
 
   /** @param broadband  the whole sound's level */
   constructor(series: ToneSeries, broadband: BroadbandMeter) {
-    this.#series = series;
-    this.#room = new RoomBaseline(series.bandwidthHz);
-    this.#broadband = broadband;
+    this.series = series;
+    this.room = new RoomBaseline(series.bandwidthHz);
+    this.broadband = broadband;
   }
 
   /**
@@ -53,36 +53,36 @@ export class LevelTrace {
    */
   advance(readyIndex: number, offsetHz: number): readonly TracedPoint[] {
     const points: TracedPoint[] = [];
-    for (; this.#nextPoint + POINT_HALF < readyIndex; this.#nextPoint += POINT_STEP) {
-      points.push(this.#pointAt(this.#nextPoint, offsetHz));
+    for (; this.nextPoint + POINT_HALF < readyIndex; this.nextPoint += POINT_STEP) {
+      points.push(this.pointAt(this.nextPoint, offsetHz));
     }
     return points;
   }
 
-  #pointAt(index: number, offsetHz: number): TracedPoint {
-    const { rateHz, bandwidthHz, sideBands } = this.#series;
-    const { bandMeanSquare, coherentMeanSquare, noiseDensity } = meansAround(this.#series, index, offsetHz);
-    this.#followRoom(index, bandMeanSquare);
+  private pointAt(index: number, offsetHz: number): TracedPoint {
+    const { rateHz, bandwidthHz, sideBands } = this.series;
+    const { bandMeanSquare, coherentMeanSquare, noiseDensity } = meansAround(this.series, index, offsetHz);
+    this.followRoom(index, bandMeanSquare);
     const bandHz = Math.min(bandwidthHz, rateHz / POINT_VALUES);
-    const roomPower = (this.#room.density ?? 0) * bandHz;
+    const roomPower = (this.room.density ?? 0) * bandHz;
     const tonePower = coherentMeanSquare - noiseDensity * bandHz;
     const localNoise = sideBands.length === 0 ? 0 : sideBands.near[sideBands.frameAt(index)] * bandHz;
-    this.#toneHeard = tonePower > HEARD * Math.max(roomPower, localNoise);
+    this.toneHeard = tonePower > HEARD * Math.max(roomPower, localNoise);
     const timeS = index / rateHz;
     const halfS = POINT_HALF / rateHz;
     const roomDb = levelDb(roomPower / 2 + 1e-20);
-    const toneDb = this.#toneHeard ? levelDb(tonePower / 2) : null;
-    const broadbandDb = levelDb(this.#broadband.meanSquare(timeS - halfS, timeS + halfS) + 1e-20);
+    const toneDb = this.toneHeard ? levelDb(tonePower / 2) : null;
+    const broadbandDb = levelDb(this.broadband.meanSquare(timeS - halfS, timeS + halfS) + 1e-20);
     const riseDb = toneDb === null ? null : toneDb - roomDb;
     return { point: { timeS, toneDb, roomDb, broadbandDb, riseDb }, coherentMeanSquare };
   }
 
-  #followRoom(index: number, bandMeanSquare: number): void {
-    const { sideBands } = this.#series;
+  private followRoom(index: number, bandMeanSquare: number): void {
+    const { sideBands } = this.series;
     const end = Math.min(sideBands.length, Math.floor(index / VALUES_PER_FRAME) + 1);
-    for (; this.#framesSeen < end; this.#framesSeen += 1) {
-      const nearDensity = sideBands.near[this.#framesSeen];
-      this.#room.push({ nearDensity, bandMeanSquare, forkSounds: this.#toneHeard });
+    for (; this.framesSeen < end; this.framesSeen += 1) {
+      const nearDensity = sideBands.near[this.framesSeen];
+      this.room.push({ nearDensity, bandMeanSquare, forkSounds: this.toneHeard });
     }
   }
 }

@@ -36,38 +36,38 @@ interface Tracked {
 
 /** Soundings as they begin, grow and end, from a view of the newest seconds. */
 export class SoundingTrack {
-  readonly #series: ToneSeries;
-  readonly #fork: ForkPitch;
-  readonly #estimator: FrequencyEstimator;
-  readonly #soundings: Sounding[] = [];
+  private readonly series: ToneSeries;
+  private readonly fork: ForkPitch;
+  private readonly estimator: FrequencyEstimator;
+  private readonly heard: Sounding[] = [];
   /** The newest sounding. */
-  #last: Tracked | null = null;
+  private last: Tracked | null = null;
 
   constructor(series: ToneSeries, fork: ForkPitch) {
-    this.#series = series;
-    this.#fork = fork;
-    this.#estimator = new FrequencyEstimator(fork.toleranceHz);
+    this.series = series;
+    this.fork = fork;
+    this.estimator = new FrequencyEstimator(fork.toleranceHz);
   }
 
   get soundings(): readonly Sounding[] {
-    return this.#soundings;
+    return this.heard;
   }
 
   /** The sounding that still goes on; null: none does. */
   get open(): Sounding | null {
-    const last = this.#soundings.at(-1);
+    const last = this.heard.at(-1);
     return last?.endS === null ? last : null;
   }
 
   /** The newest decay time that is known, s. */
   get decayTimeS(): number | null {
-    return this.#soundings.findLast((sounding) => sounding.decayTimeS !== null)?.decayTimeS ?? null;
+    return this.heard.findLast((sounding) => sounding.decayTimeS !== null)?.decayTimeS ?? null;
   }
 
   /** @param view  the newest seconds @returns soundings that began, grew more certain or ended */
   advance(view: ToneView): readonly Sounding[] {
     // As it was before this step.
-    const last = this.#last;
+    const last = this.last;
     const changed: Sounding[] = [];
     for (const span of findSoundings(view, firstToSearch(view, last))) {
       // What begins before the last end is the last sounding: its own tail again, or the tone come back.
@@ -75,41 +75,41 @@ export class SoundingTrack {
       if (isTail && span.ended && span.to <= last.span.to + SAME_END) continue;
       const isLast = changed.length === 0 && last !== null && (!last.span.ended || isTail);
       if (!isLast) {
-        changed.push(this.#follow(null, span));
+        changed.push(this.follow(null, span));
         continue;
       }
       const from = Math.min(last.span.from, span.from);
       const isOldStill = from === last.span.from && !last.span.ended && !span.ended;
       if (isOldStill && span.to < last.dueAnew) continue;
-      changed.push(this.#follow(last, { ...span, from }));
+      changed.push(this.follow(last, { ...span, from }));
     }
     return changed;
   }
 
   /** Notes a sounding as it is now. @param old  the same before; null: it is new */
-  #follow(old: Tracked | null, span: SoundingSpan): Sounding {
-    const { rateHz } = this.#series;
+  private follow(old: Tracked | null, span: SoundingSpan): Sounding {
+    const { rateHz } = this.series;
     const isKnown = old !== null && !span.ended && span.to < old.dueAnew;
-    const character = isKnown ? old.character : this.#newCharacter(span);
+    const character = isKnown ? old.character : this.newCharacter(span);
     const sounding: Sounding = {
-      index: old?.sounding.index ?? this.#soundings.length + 1,
+      index: old?.sounding.index ?? this.heard.length + 1,
       startS: span.from / rateHz,
       endS: span.ended ? span.to / rateHz : null,
       ...character,
     };
     const grown = Math.max(ANEW_S * rateHz, ANEW_SHARE * (span.to - span.from));
     const dueAnew = isKnown ? old.dueAnew : Math.ceil(span.to + grown);
-    this.#soundings[sounding.index - 1] = sounding;
-    this.#last = { sounding, span, character, dueAnew };
+    this.heard[sounding.index - 1] = sounding;
+    this.last = { sounding, span, character, dueAnew };
     return sounding;
   }
 
-  #newCharacter(span: SoundingSpan): Character {
-    const noise = medianNoise(this.#series, NOISE_FRAMES);
-    const frequency = soundingFrequency(this.#series, span, this.#estimator, noise);
+  private newCharacter(span: SoundingSpan): Character {
+    const noise = medianNoise(this.series, NOISE_FRAMES);
+    const frequency = soundingFrequency(this.series, span, this.estimator, noise);
     return {
-      decayTimeS: decayTimeS(this.#series.segment(span.from, span.to)),
-      frequencyHz: frequency === null ? null : this.#fork.nominalHz + frequency.offsetHz,
+      decayTimeS: decayTimeS(this.series.segment(span.from, span.to)),
+      frequencyHz: frequency === null ? null : this.fork.nominalHz + frequency.offsetHz,
       frequencyStandardUncertaintyHz: frequency?.standardUncertaintyHz ?? null,
     };
   }

@@ -35,58 +35,58 @@ const AT_MAXIMUM_DB = 1;
 
 /** Keeps what is told of the way back, so that it doesn't flicker where the room is loud. */
 export class WayBackTrack {
-  #place: ToldPlace | null = null;
-  #isHere = false;
-  #guidance: Guidance | null = null;
-  #latestS = 0;
+  private place: ToldPlace | null = null;
+  private isHere = false;
+  private guidance: Guidance | null = null;
+  private latestS = 0;
   /** From when on the hold counts: while the fork is silent nothing new could be told. */
-  #heldFromS = 0;
+  private heldFromS = 0;
   /** When the fork fell silent, s; null while it sounds. */
-  #silentSinceS: number | null = null;
+  private silentSinceS: number | null = null;
 
   /** @param isSounding  whether the fork sounds at the end of this update */
   add({ points, followed, guidance }: ListeningUpdate, isSounding: boolean): void {
-    this.#latestS = points.at(-1)?.timeS ?? this.#latestS;
-    if (!isSounding) this.#silentSinceS ??= this.#latestS;
-    else if (this.#silentSinceS !== null) {
-      this.#silentSinceS = null;
-      this.#heldFromS = this.#latestS;
+    this.latestS = points.at(-1)?.timeS ?? this.latestS;
+    if (!isSounding) this.silentSinceS ??= this.latestS;
+    else if (this.silentSinceS !== null) {
+      this.silentSinceS = null;
+      this.heldFromS = this.latestS;
     }
-    this.#guidance = guidance;
-    for (const place of followed) this.#take(place);
+    this.guidance = guidance;
+    for (const place of followed) this.take(place);
   }
 
   /** The sound was interrupted: what was told holds no longer. */
   clear(): void {
-    this.#place = null;
-    this.#isHere = false;
-    this.#guidance = null;
+    this.place = null;
+    this.isHere = false;
+    this.guidance = null;
   }
 
   get now(): WayBack {
-    const place = this.#place;
-    if (place === null) return this.#byLevel();
-    const heldS = (this.#silentSinceS ?? this.#latestS) - this.#heldFromS;
-    if (heldS > HELD_S) return this.#guidance === null ? { kind: 'lost' } : this.#byLevel();
-    const ageS = Math.max(0, this.#latestS - place.timeS);
-    const isQuiet = this.#guidance !== null && -this.#guidance.belowBestDb > MOST_BELOW_DB;
-    return this.#isHere && !isQuiet && ageS < FRESH_S
+    const place = this.place;
+    if (place === null) return this.byLevel();
+    const heldS = (this.silentSinceS ?? this.latestS) - this.heldFromS;
+    if (heldS > HELD_S) return this.guidance === null ? { kind: 'lost' } : this.byLevel();
+    const ageS = Math.max(0, this.latestS - place.timeS);
+    const isQuiet = this.guidance !== null && -this.guidance.belowBestDb > MOST_BELOW_DB;
+    return this.isHere && !isQuiet && ageS < FRESH_S
       ? { kind: 'here', by: 'centre' }
       : { kind: 'off', place, ageS };
   }
 
-  #take(place: FollowedPlace): void {
+  private take(place: FollowedPlace): void {
     const { halfWidths, standardUncertainty } = place;
     if (halfWidths === null || standardUncertainty === null) return;
-    const limit = this.#isHere ? STILL_HERE : HERE;
-    this.#isHere = Math.abs(halfWidths) <= limit && standardUncertainty <= SURE_ENOUGH;
-    this.#place = { ...place, halfWidths };
-    this.#heldFromS = place.timeS;
+    const limit = this.isHere ? STILL_HERE : HERE;
+    this.isHere = Math.abs(halfWidths) <= limit && standardUncertainty <= SURE_ENOUGH;
+    this.place = { ...place, halfWidths };
+    this.heldFromS = place.timeS;
   }
 
-  #byLevel(): WayBack {
-    if (this.#guidance === null) return { kind: 'none' };
-    const { belowBestDb, isMetFromBothSides } = this.#guidance;
+  private byLevel(): WayBack {
+    if (this.guidance === null) return { kind: 'none' };
+    const { belowBestDb, isMetFromBothSides } = this.guidance;
     if (isMetFromBothSides && -belowBestDb <= AT_MAXIMUM_DB) return { kind: 'here', by: 'level' };
     return { kind: 'level', belowBestDb: Math.max(0, -belowBestDb) };
   }

@@ -53,46 +53,45 @@ export function analyseRecording(samples: Float32Array, options: AnalysisOptions
 
 /** The same, block by block, for recordings that are read piece by piece, in memory that doesn't grow with their length (except for a check's). */
 export class RecordingAnalysis {
-  readonly #listening: RecordingListening;
-  readonly #options: AnalysisOptions;
-  readonly #flagged: Resonance[] = [];
+  private readonly listening: RecordingListening;
+  private readonly options: AnalysisOptions;
+  private readonly flagged: Resonance[] = [];
   /** The judgement of one length needs all of the sound at once; null where it isn't asked for. */
-  readonly #whole: ToneStream | null;
-  readonly #following: FollowingAnalysis | null;
+  private readonly whole: ToneStream | null;
+  private readonly following: FollowingAnalysis | null;
 
   /** @throws RangeError when the fork's pitch doesn't fit the sample rate */
   constructor(options: AnalysisOptions) {
-    this.#options = options;
+    this.options = options;
     const { sampleRateHz, fork, follow } = options;
     const tube = follow?.tube ?? null;
     const known = tube === null ? null : { ...tube, frequencyHz: fork.nominalHz };
     const { centreOf } = followingTools(() => known);
-    this.#following =
-      follow === undefined ? null : new FollowingAnalysis({ sampleRateHz, fork, tube: known });
-    this.#listening = new RecordingListening(
+    this.following = follow === undefined ? null : new FollowingAnalysis({ sampleRateHz, fork, tube: known });
+    this.listening = new RecordingListening(
       sampleRateHz,
       () => new Listening({ sampleRateHz, fork, centreOf }),
     );
-    this.#whole = options.check === true ? new ToneStream(sampleRateHz, fork.nominalHz) : null;
+    this.whole = options.check === true ? new ToneStream(sampleRateHz, fork.nominalHz) : null;
   }
 
   push(block: SampleBlock): void {
-    this.#flagged.push(...this.#listening.push(block).resonances);
-    this.#whole?.push(block.samples);
-    this.#following?.push(block.samples);
+    this.flagged.push(...this.listening.push(block).resonances);
+    this.whole?.push(block.samples);
+    this.following?.push(block.samples);
   }
 
   finish(): CheckedReport {
-    this.#flagged.push(...this.#listening.finish().resonances);
-    const found = this.#listening.offlineReport();
-    const report = { ...found, check: this.#check(), following: this.#following?.finish() ?? null };
-    if (this.#options.live !== true) return report;
-    const resonances = this.#flagged.sort((a, b) => a.timeS - b.timeS);
+    this.flagged.push(...this.listening.finish().resonances);
+    const found = this.listening.offlineReport();
+    const report = { ...found, check: this.check(), following: this.following?.finish() ?? null };
+    if (this.options.live !== true) return report;
+    const resonances = this.flagged.sort((a, b) => a.timeS - b.timeS);
     return { ...report, resonances };
   }
 
-  #check(): LengthCheck | null {
-    this.#whole?.finish();
-    return this.#whole === null ? null : checkLength(this.#whole.series, this.#options.fork.toleranceHz);
+  private check(): LengthCheck | null {
+    this.whole?.finish();
+    return this.whole === null ? null : checkLength(this.whole.series, this.options.fork.toleranceHz);
   }
 }

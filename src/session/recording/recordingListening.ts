@@ -14,8 +14,8 @@ const PART_S = 600;
  * listening that `create` makes.
  */
 export class RecordingListening implements ListeningLike {
-  readonly #long: LongListening;
-  readonly #parts: PartReport[] = [];
+  private readonly long: LongListening;
+  private readonly parts: PartReport[] = [];
 
   /**
    * @param create  makes a listening that hears from now on
@@ -23,21 +23,21 @@ export class RecordingListening implements ListeningLike {
    */
   constructor(sampleRateHz: number, create: () => ListeningLike) {
     const onReport = (report: ListeningReport, untilS: number): void => {
-      this.#parts.push({ report, fromS: this.#long.presentSinceS, untilS });
+      this.parts.push({ report, fromS: this.long.presentSinceS, untilS });
     };
-    this.#long = new LongListening(sampleRateHz, create, { oldS: PART_S, onReport });
+    this.long = new LongListening(sampleRateHz, create, { oldS: PART_S, onReport });
   }
 
   push(block: SampleBlock): ListeningUpdate {
-    return this.#long.push(block);
+    return this.long.push(block);
   }
 
   finish(): ListeningUpdate {
-    return this.#long.finish();
+    return this.long.finish();
   }
 
   offlineReport(): ListeningReport {
-    const report = this.#long.offlineReport();
-    return joinReports([...this.#parts, { report, fromS: this.#long.presentSinceS, untilS: Infinity }]);
+    const report = this.long.offlineReport();
+    return joinReports([...this.parts, { report, fromS: this.long.presentSinceS, untilS: Infinity }]);
   }
 }

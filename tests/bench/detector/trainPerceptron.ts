@@ -41,22 +41,22 @@ export function trainPerceptron(examples: readonly Example[], seed: number): Per
 
 /** The weights while they are trained, with all examples' inputs side by side. */
 class Training {
-  readonly #examples: readonly Example[];
+  private readonly examples: readonly Example[];
   /** What a passage counts for; 0 where it is a false alarm. */
-  readonly #hitWeight: Float64Array;
-  readonly #mean: readonly number[];
-  readonly #scale: readonly number[];
+  private readonly hitWeight: Float64Array;
+  private readonly mean: readonly number[];
+  private readonly scale: readonly number[];
   /** How many inputs. */
-  readonly #width: number;
+  private readonly width: number;
   /** Scaled inputs, one row an example. */
-  readonly #x: Float32Array;
+  private readonly x: Float32Array;
   /** HIDDEN_UNITS × width weights, then the output's bias and weights. */
-  readonly #w: Float64Array;
-  readonly #gradient: Float64Array;
-  readonly #firstMoment: Float64Array;
-  readonly #secondMoment: Float64Array;
-  readonly #hidden = new Float64Array(HIDDEN_UNITS);
-  #steps = 0;
+  private readonly w: Float64Array;
+  private readonly gradient: Float64Array;
+  private readonly firstMoment: Float64Array;
+  private readonly secondMoment: Float64Array;
+  private readonly hidden = new Float64Array(HIDDEN_UNITS);
+  private steps = 0;
 
   constructor(
     examples: readonly Example[],
@@ -64,55 +64,55 @@ class Training {
     scale: readonly number[],
     random: Random,
   ) {
-    this.#examples = examples;
-    this.#hitWeight = Float64Array.from(examples, ({ passage }) => (passage === null ? 0 : HIT_WEIGHT));
-    this.#mean = mean;
-    this.#scale = scale;
+    this.examples = examples;
+    this.hitWeight = Float64Array.from(examples, ({ passage }) => (passage === null ? 0 : HIT_WEIGHT));
+    this.mean = mean;
+    this.scale = scale;
     const width = mean.length;
-    this.#width = width;
-    this.#x = new Float32Array(examples.length * width);
+    this.width = width;
+    this.x = new Float32Array(examples.length * width);
     examples.forEach(({ inputs }, i) => {
       for (let j = 0; j < width; j += 1) {
         const scaled = (inputs[j] - mean[j]) / scale[j];
-        this.#x[i * width + j] = Math.max(-4, Math.min(4, scaled));
+        this.x[i * width + j] = Math.max(-4, Math.min(4, scaled));
       }
     });
     const size = HIDDEN_UNITS * width + HIDDEN_UNITS + 1;
-    this.#w = new Float64Array(size);
-    this.#gradient = new Float64Array(size);
-    this.#firstMoment = new Float64Array(size);
-    this.#secondMoment = new Float64Array(size);
-    for (let i = 0; i < HIDDEN_UNITS * width; i += 1) this.#w[i] = random.gauss() / Math.sqrt(width);
+    this.w = new Float64Array(size);
+    this.gradient = new Float64Array(size);
+    this.firstMoment = new Float64Array(size);
+    this.secondMoment = new Float64Array(size);
+    for (let i = 0; i < HIDDEN_UNITS * width; i += 1) this.w[i] = random.gauss() / Math.sqrt(width);
     for (let k = 0; k < HIDDEN_UNITS; k += 1)
-      this.#w[HIDDEN_UNITS * width + 1 + k] = random.gauss() / Math.sqrt(HIDDEN_UNITS);
-    this.#w[HIDDEN_UNITS * width] = -3;
+      this.w[HIDDEN_UNITS * width + 1 + k] = random.gauss() / Math.sqrt(HIDDEN_UNITS);
+    this.w[HIDDEN_UNITS * width] = -3;
   }
 
   /** Every example; those of one passage share its weight. */
   chooseAll(): Int32Array {
     const count = new Map<string | null, number>();
-    for (const { passage } of this.#examples) count.set(passage, (count.get(passage) ?? 0) + 1);
-    this.#examples.forEach(({ passage }, i) => {
-      if (passage !== null) this.#hitWeight[i] = HIT_WEIGHT / (count.get(passage) as number);
+    for (const { passage } of this.examples) count.set(passage, (count.get(passage) ?? 0) + 1);
+    this.examples.forEach(({ passage }, i) => {
+      if (passage !== null) this.hitWeight[i] = HIT_WEIGHT / (count.get(passage) as number);
     });
-    return Int32Array.from(this.#examples.keys());
+    return Int32Array.from(this.examples.keys());
   }
 
   /** Every false alarm, and for each passage the most probable candidate, with all of its weight. */
   chooseBest(): Int32Array {
     const chosen: number[] = [];
     const best = new Map<string, { index: number; value: number }>();
-    this.#examples.forEach(({ passage }, index) => {
+    this.examples.forEach(({ passage }, index) => {
       if (passage === null) {
         chosen.push(index);
         return;
       }
-      const value = this.#evaluate(index);
+      const value = this.evaluate(index);
       const old = best.get(passage);
       if (old === undefined || value > old.value) best.set(passage, { index, value });
     });
     for (const { index } of best.values()) {
-      this.#hitWeight[index] = HIT_WEIGHT;
+      this.hitWeight[index] = HIT_WEIGHT;
       chosen.push(index);
     }
     return Int32Array.from(chosen);
@@ -122,71 +122,71 @@ class Training {
   pass(chosen: Int32Array, rate: number): void {
     for (let start = 0; start < chosen.length; start += BATCH) {
       const end = Math.min(chosen.length, start + BATCH);
-      this.#gradient.fill(0);
-      for (let i = start; i < end; i += 1) this.#learn(chosen[i]);
-      this.#step(end - start, rate);
+      this.gradient.fill(0);
+      for (let i = start; i < end; i += 1) this.learn(chosen[i]);
+      this.step(end - start, rate);
     }
   }
 
   network(): Perceptron {
-    const w = this.#w;
-    const width = this.#width;
+    const w = this.w;
+    const width = this.width;
     return {
-      mean: this.#mean,
-      scale: this.#scale,
+      mean: this.mean,
+      scale: this.scale,
       hidden: Array.from({ length: HIDDEN_UNITS }, (_, k) => Array.from(w.slice(k * width, (k + 1) * width))),
       output: Array.from(w.slice(HIDDEN_UNITS * width)),
     };
   }
 
   /** Logarithm of the odds; leaves the hidden units' values behind. */
-  #evaluate(index: number): number {
-    const width = this.#width;
-    const w = this.#w;
+  private evaluate(index: number): number {
+    const width = this.width;
+    const w = this.w;
     const at = index * width;
     let sum = w[HIDDEN_UNITS * width];
     for (let k = 0; k < HIDDEN_UNITS; k += 1) {
       let weighed = 0;
       const row = k * width;
-      for (let j = 0; j < width; j += 1) weighed += w[row + j] * this.#x[at + j];
+      for (let j = 0; j < width; j += 1) weighed += w[row + j] * this.x[at + j];
       const unit = Math.tanh(weighed);
-      this.#hidden[k] = unit;
+      this.hidden[k] = unit;
       sum += w[HIDDEN_UNITS * width + 1 + k] * unit;
     }
     return sum;
   }
 
-  #learn(index: number): void {
-    const width = this.#width;
-    const gradient = this.#gradient;
+  private learn(index: number): void {
+    const width = this.width;
+    const gradient = this.gradient;
     const at = index * width;
-    const hitWeight = this.#hitWeight[index];
-    const probability = 1 / (1 + Math.exp(-this.#evaluate(index)));
+    const hitWeight = this.hitWeight[index];
+    const probability = 1 / (1 + Math.exp(-this.evaluate(index)));
     const error = hitWeight > 0 ? hitWeight * (probability - 1) : probability;
     const output = HIDDEN_UNITS * width;
     gradient[output] = gradient[output] + error;
     for (let k = 0; k < HIDDEN_UNITS; k += 1) {
-      const unit = this.#hidden[k];
+      const unit = this.hidden[k];
       gradient[output + 1 + k] = gradient[output + 1 + k] + error * unit;
-      const back = error * this.#w[output + 1 + k] * (1 - unit * unit);
+      const back = error * this.w[output + 1 + k] * (1 - unit * unit);
       const row = k * width;
       for (let j = 0; j < width; j += 1) {
-        gradient[row + j] = gradient[row + j] + back * this.#x[at + j];
+        gradient[row + j] = gradient[row + j] + back * this.x[at + j];
       }
     }
   }
 
-  #step(count: number, rate: number): void {
-    this.#steps += 1;
-    const w = this.#w;
-    const unbiasFirst = 1 / (1 - 0.9 ** this.#steps);
-    const unbiasSecond = 1 / (1 - 0.999 ** this.#steps);
+  private step(count: number, rate: number): void {
+    this.steps += 1;
+    const w = this.w;
+    const unbiasFirst = 1 / (1 - 0.9 ** this.steps);
+    const unbiasSecond = 1 / (1 - 0.999 ** this.steps);
     for (let i = 0; i < w.length; i += 1) {
-      const g = this.#gradient[i] / count + RIDGE * w[i];
-      const first = 0.9 * this.#firstMoment[i] + 0.1 * g;
-      const second = 0.999 * this.#secondMoment[i] + 0.001 * g * g;
-      this.#firstMoment[i] = first;
-      this.#secondMoment[i] = second;
+      const g = this.gradient[i] / count + RIDGE * w[i];
+      const first = 0.9 * this.firstMoment[i] + 0.1 * g;
+      const second = 0.999 * this.secondMoment[i] + 0.001 * g * g;
+      this.firstMoment[i] = first;
+      this.secondMoment[i] = second;
       w[i] = w[i] - (rate * first * unbiasFirst) / (Math.sqrt(second * unbiasSecond) + 1e-8);
     }
   }

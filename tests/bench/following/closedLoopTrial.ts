@@ -118,95 +118,95 @@ function outcomeOf(
 class ColumnSound {
   /** Of the column at the end of the newest block. */
   lengthM = 0;
-  readonly #scene: Scene;
-  readonly #room: Float32Array;
-  readonly #levelNp: Float64Array;
-  readonly #phaseRad: Float64Array;
-  readonly #tremorM: Float64Array;
-  readonly #pole: OnePole;
-  readonly #share: readonly [number, number];
-  readonly #column: ReturnType<typeof columnOf>;
-  readonly #random: Random;
-  readonly #strikes: { startS: number; level: number; phaseRad: number }[] = [];
-  #frames = 0;
-  #last: readonly [number, number] = [0, 0];
+  private readonly scene: Scene;
+  private readonly room: Float32Array;
+  private readonly levelNp: Float64Array;
+  private readonly phaseRad: Float64Array;
+  private readonly tremorM: Float64Array;
+  private readonly pole: OnePole;
+  private readonly share: readonly [number, number];
+  private readonly column: ReturnType<typeof columnOf>;
+  private readonly random: Random;
+  private readonly strikes: { startS: number; level: number; phaseRad: number }[] = [];
+  private frames = 0;
+  private last: readonly [number, number] = [0, 0];
 
   /** @param sinceStrikeS  from the strike to the pass, when the room is as loud as the fork */
   constructor(random: Random, scene: Scene, durationS: number, sinceStrikeS: number) {
-    this.#scene = scene;
-    this.#random = random.branch('strikes');
+    this.scene = scene;
+    this.random = random.branch('strikes');
     const length = Math.ceil(durationS * SAMPLE_RATE_HZ) + BLOCK;
     const atPass = AMPLITUDE * Math.exp(-sinceStrikeS / scene.decayS);
-    this.#room = roomSound(random.branch('room'), scene, length, atPass / Math.SQRT2);
+    this.room = roomSound(random.branch('room'), scene, length, atPass / Math.SQRT2);
     const count = Math.ceil((durationS + 1) * HAND_RATE_HZ);
     const { levelNp, phaseRad } = unsteadiness(random.branch('hand'), scene.hand, count);
-    this.#levelNp = levelNp;
-    this.#phaseRad = phaseRad;
-    this.#tremorM = slowNoise(random.branch('tremor'), count, HAND_RATE_HZ, TREMOR_HZ, TREMOR_M);
-    this.#column = columnOf(scene);
-    this.#pole = new OnePole(this.#column.ringUpS);
+    this.levelNp = levelNp;
+    this.phaseRad = phaseRad;
+    this.tremorM = slowNoise(random.branch('tremor'), count, HAND_RATE_HZ, TREMOR_HZ, TREMOR_M);
+    this.column = columnOf(scene);
+    this.pole = new OnePole(this.column.ringUpS);
     const m = columnShare(scene.riseDb, scene.angleRad);
-    this.#share = [m * Math.cos(scene.angleRad), m * Math.sin(scene.angleRad)];
+    this.share = [m * Math.cos(scene.angleRad), m * Math.sin(scene.angleRad)];
   }
 
   get timeS(): number {
-    return this.#frames / SAMPLE_RATE_HZ;
+    return this.frames / SAMPLE_RATE_HZ;
   }
 
   strikeAt(startS: number, level: number): void {
-    this.#strikes.push({ startS, level, phaseRad: this.#random.uniform(-3, 3) });
+    this.strikes.push({ startS, level, phaseRad: this.random.uniform(-3, 3) });
   }
 
   /** The fork is taken away and struck: nothing sounds meanwhile. */
   strikeAgain(startS: number, gapS: number): void {
     this.strikeAt(startS, 0);
-    this.strikeAt(startS + gapS, Math.exp(0.4 * this.#random.gauss()));
+    this.strikeAt(startS + gapS, Math.exp(0.4 * this.random.gauss()));
   }
 
   /** The next block while the hand goes on moving. */
   block(hand: MovingHand): Float32Array {
-    const samples = this.#room.slice(this.#frames, this.#frames + BLOCK);
-    const turn = (2 * Math.PI * this.#scene.forkHz) / SAMPLE_RATE_HZ;
+    const samples = this.room.slice(this.frames, this.frames + BLOCK);
+    const turn = (2 * Math.PI * this.scene.forkHz) / SAMPLE_RATE_HZ;
     for (let i = 0; i < BLOCK; i += ENVELOPE_STEP) {
-      const [fromRe, fromIm] = this.#last;
+      const [fromRe, fromIm] = this.last;
       hand.step(ENVELOPE_STEP / SAMPLE_RATE_HZ);
-      this.#last = this.#heardAt((this.#frames + i) / SAMPLE_RATE_HZ, hand.positionM);
+      this.last = this.heardAt((this.frames + i) / SAMPLE_RATE_HZ, hand.positionM);
       for (let k = 0; k < ENVELOPE_STEP; k += 1) {
         const part = k / ENVELOPE_STEP;
-        const re = fromRe + part * (this.#last[0] - fromRe);
-        const im = fromIm + part * (this.#last[1] - fromIm);
-        const angle = turn * (this.#frames + i + k);
+        const re = fromRe + part * (this.last[0] - fromRe);
+        const im = fromIm + part * (this.last[1] - fromIm);
+        const angle = turn * (this.frames + i + k);
         samples[i + k] += AMPLITUDE * (re * Math.cos(angle) - im * Math.sin(angle));
       }
     }
-    this.#frames += BLOCK;
+    this.frames += BLOCK;
     return samples;
   }
 
-  #heardAt(timeS: number, positionM: number): readonly [number, number] {
-    this.lengthM = positionM + at(this.#tremorM, timeS);
-    const size = Math.exp(at(this.#levelNp, timeS));
-    const turn = at(this.#phaseRad, timeS);
-    const [x, y] = this.#forkAt(timeS);
+  private heardAt(timeS: number, positionM: number): readonly [number, number] {
+    this.lengthM = positionM + at(this.tremorM, timeS);
+    const size = Math.exp(at(this.levelNp, timeS));
+    const turn = at(this.phaseRad, timeS);
+    const [x, y] = this.forkAt(timeS);
     const re = size * (x * Math.cos(turn) - y * Math.sin(turn));
     const im = size * (x * Math.sin(turn) + y * Math.cos(turn));
-    const { resonantLengthM, halfWidthM } = this.#column;
-    this.#pole.step((this.lengthM - resonantLengthM) / halfWidthM, re, im, ENVELOPE_STEP / SAMPLE_RATE_HZ);
-    const [shareRe, shareIm] = this.#share;
+    const { resonantLengthM, halfWidthM } = this.column;
+    this.pole.step((this.lengthM - resonantLengthM) / halfWidthM, re, im, ENVELOPE_STEP / SAMPLE_RATE_HZ);
+    const [shareRe, shareIm] = this.share;
     return [
-      re + shareRe * this.#pole.re - shareIm * this.#pole.im,
-      im + shareRe * this.#pole.im + shareIm * this.#pole.re,
+      re + shareRe * this.pole.re - shareIm * this.pole.im,
+      im + shareRe * this.pole.im + shareIm * this.pole.re,
     ];
   }
 
   /** The fork alone. Each strike ends the one before. */
-  #forkAt(timeS: number): readonly [number, number] {
+  private forkAt(timeS: number): readonly [number, number] {
     let [re, im] = [0, 0];
-    for (const [i, { startS, level, phaseRad }] of this.#strikes.entries()) {
+    for (const [i, { startS, level, phaseRad }] of this.strikes.entries()) {
       if (timeS < startS) break;
-      const endS = this.#strikes.at(i + 1)?.startS ?? Infinity;
+      const endS = this.strikes.at(i + 1)?.startS ?? Infinity;
       const since = timeS - startS;
-      let size = level * Math.exp(-since / this.#scene.decayS) * (1 - Math.exp(-since / ATTACK_S));
+      let size = level * Math.exp(-since / this.scene.decayS) * (1 - Math.exp(-since / ATTACK_S));
       if (timeS > endS) size *= Math.exp((endS - timeS) / DAMPING_S);
       re += size * Math.cos(phaseRad);
       im += size * Math.sin(phaseRad);

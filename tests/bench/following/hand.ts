@@ -6,99 +6,99 @@ export const HAND_RATE_HZ = 1000;
 
 /** Length against time, HAND_RATE_HZ values a second: a hand that passes a resonance and then wanders about it. */
 export class HandPath {
-  readonly #lengthsM: number[] = [];
-  readonly #random: Random;
+  private readonly movedM: number[] = [];
+  private readonly random: Random;
   /** Tremor: two one-poles of 4 Hz, m. */
-  #tremor = 0;
-  #tremor1 = 0;
-  #positionM: number;
+  private tremor = 0;
+  private tremor1 = 0;
+  private atM: number;
 
   constructor(random: Random, startM: number) {
-    this.#random = random;
-    this.#positionM = startM;
+    this.random = random;
+    this.atM = startM;
   }
 
   get timeS(): number {
-    return this.#lengthsM.length / HAND_RATE_HZ;
+    return this.movedM.length / HAND_RATE_HZ;
   }
 
   get positionM(): number {
-    return this.#positionM;
+    return this.atM;
   }
 
   get lengthsM(): readonly number[] {
-    return this.#lengthsM;
+    return this.movedM;
   }
 
   hold(seconds: number): void {
-    for (let i = 0; i < seconds * HAND_RATE_HZ; i += 1) this.#put(this.#positionM, 0.2);
+    for (let i = 0; i < seconds * HAND_RATE_HZ; i += 1) this.put(this.atM, 0.2);
   }
 
   /** To a place, its acceleration without jumps (minimum jerk; Flash and Hogan 1985, J. Neurosci. 5, 1688). */
   moveTo(targetM: number, seconds: number): void {
-    const startM = this.#positionM;
+    const startM = this.atM;
     const count = Math.max(1, Math.round(seconds * HAND_RATE_HZ));
     for (let i = 1; i <= count; i += 1) {
       const s = i / count;
-      this.#put(startM + (targetM - startM) * s ** 3 * (10 - 15 * s + 6 * s * s), 1);
+      this.put(startM + (targetM - startM) * s ** 3 * (10 - 15 * s + 6 * s * s), 1);
     }
   }
 
   /** At a speed that wavers, to a place. */
   slideTo(targetM: number, speedMps: number): void {
-    const direction = Math.sign(targetM - this.#positionM);
-    let waver = 0.3 * this.#random.gauss();
+    const direction = Math.sign(targetM - this.atM);
+    let waver = 0.3 * this.random.gauss();
     let start = 0;
     const keep = Math.exp(-1 / (0.4 * HAND_RATE_HZ));
-    while ((targetM - this.#positionM) * direction > 0) {
-      waver = keep * waver + 0.25 * Math.sqrt(1 - keep * keep) * this.#random.gauss();
+    while ((targetM - this.atM) * direction > 0) {
+      waver = keep * waver + 0.25 * Math.sqrt(1 - keep * keep) * this.random.gauss();
       start = Math.min(1, start + 1 / (0.2 * HAND_RATE_HZ));
       const speed = speedMps * start * Math.max(0.3, 1 + waver);
-      this.#put(this.#positionM + (direction * speed) / HAND_RATE_HZ, 1);
+      this.put(this.atM + (direction * speed) / HAND_RATE_HZ, 1);
     }
   }
 
   /** Two sines about a place, begun where the hand is. */
   swing(middleM: number, reachM: number, seconds: number): void {
-    const periodS = this.#random.uniform(2, 5);
-    const second = this.#random.uniform(0.2, 0.5);
-    const secondS = periodS * this.#random.uniform(0.35, 0.6);
-    const from = this.#positionM;
-    const phases = [this.#random.uniform(0, 2 * Math.PI), this.#random.uniform(0, 2 * Math.PI)] as const;
+    const periodS = this.random.uniform(2, 5);
+    const second = this.random.uniform(0.2, 0.5);
+    const secondS = periodS * this.random.uniform(0.35, 0.6);
+    const from = this.atM;
+    const phases = [this.random.uniform(0, 2 * Math.PI), this.random.uniform(0, 2 * Math.PI)] as const;
     for (let i = 0; i < seconds * HAND_RATE_HZ; i += 1) {
       const t = i / HAND_RATE_HZ;
       const wave =
         Math.sin((2 * Math.PI * t) / periodS + phases[0]) +
         second * Math.sin((2 * Math.PI * t) / secondS + phases[1]);
       const blend = Math.min(1, t / 0.8) ** 2 * (3 - 2 * Math.min(1, t / 0.8));
-      this.#put(from + (middleM + reachM * wave - from) * blend, 1);
+      this.put(from + (middleM + reachM * wave - from) * blend, 1);
     }
   }
 
   /** A velocity that wanders, drawn back to a place. */
   walk(middleM: number, reachM: number, seconds: number): void {
     let speed = 0;
-    const memoryS = this.#random.uniform(0.3, 0.8);
-    const pull = this.#random.uniform(1.5, 4);
+    const memoryS = this.random.uniform(0.3, 0.8);
+    const pull = this.random.uniform(1.5, 4);
     const size = reachM * Math.sqrt(pull / memoryS) * 1.1;
     for (let i = 0; i < seconds * HAND_RATE_HZ; i += 1) {
       const dt = 1 / HAND_RATE_HZ;
-      const off = this.#positionM - middleM;
+      const off = this.atM - middleM;
       speed +=
         (-speed / memoryS - pull * off) * dt +
-        size * Math.sqrt((2 * dt) / memoryS) * 0.7 * this.#random.gauss();
-      this.#put(this.#positionM + speed * dt, 1);
+        size * Math.sqrt((2 * dt) / memoryS) * 0.7 * this.random.gauss();
+      this.put(this.atM + speed * dt, 1);
     }
   }
 
   /** @param unrest  how much of the tremor shows */
-  #put(positionM: number, unrest: number): void {
-    this.#positionM = positionM;
+  private put(positionM: number, unrest: number): void {
+    this.atM = positionM;
     const step = 1 - Math.exp((-2 * Math.PI * 4) / HAND_RATE_HZ);
-    this.#tremor1 += step * (this.#random.gauss() - this.#tremor1);
-    this.#tremor += step * (this.#tremor1 - this.#tremor);
+    this.tremor1 += step * (this.random.gauss() - this.tremor1);
+    this.tremor += step * (this.tremor1 - this.tremor);
     // Two such low-passes leave the square root of half of a step's share: 50 µm in all.
-    this.#lengthsM.push(positionM + (unrest * 5e-5 * this.#tremor) / Math.sqrt(step / 4));
+    this.movedM.push(positionM + (unrest * 5e-5 * this.tremor) / Math.sqrt(step / 4));
   }
 }
 

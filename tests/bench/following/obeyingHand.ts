@@ -28,46 +28,46 @@ const LAG_S = 0.15;
 /** A column's length in a hand: it starts, goes and stops as mass does. */
 export class MovingHand {
   positionM: number;
-  #speedMps = 0;
-  #limitMps = 0;
-  #goalM: number;
-  readonly #random: Random;
+  private speedMps = 0;
+  private limitMps = 0;
+  private goalM: number;
+  private readonly random: Random;
 
   constructor(random: Random, startM: number) {
-    this.#random = random;
+    this.random = random;
     this.positionM = startM;
-    this.#goalM = startM;
+    this.goalM = startM;
   }
 
   get isMoving(): boolean {
-    return this.#speedMps !== 0 || this.positionM !== this.#goalM;
+    return this.speedMps !== 0 || this.positionM !== this.goalM;
   }
 
   /** At this speed until told otherwise. @param speedMps  > 0 makes the column longer; 0 stops */
   slide(speedMps: number): void {
     if (speedMps === 0)
-      this.#goalM = this.positionM + (this.#speedMps * Math.abs(this.#speedMps)) / (2 * ACCELERATION_MPS2);
-    else this.#goalM = this.positionM + Math.sign(speedMps) * 10;
-    this.#limitMps = Math.max(Math.abs(speedMps), 1e-3);
+      this.goalM = this.positionM + (this.speedMps * Math.abs(this.speedMps)) / (2 * ACCELERATION_MPS2);
+    else this.goalM = this.positionM + Math.sign(speedMps) * 10;
+    this.limitMps = Math.max(Math.abs(speedMps), 1e-3);
   }
 
   /** From where it rests by this much, at up to 25 mm/s. */
   moveBy(wantedM: number): void {
-    this.#goalM = this.positionM + wantedM * (1 + MOVE_SCATTER * this.#random.gauss());
-    this.#limitMps = FASTEST_MPS;
+    this.goalM = this.positionM + wantedM * (1 + MOVE_SCATTER * this.random.gauss());
+    this.limitMps = FASTEST_MPS;
   }
 
   step(stepS: number): void {
-    const left = this.#goalM - this.positionM;
+    const left = this.goalM - this.positionM;
     const wanted =
-      Math.sign(left) * Math.min(this.#limitMps, Math.sqrt(2 * ACCELERATION_MPS2 * Math.abs(left)));
+      Math.sign(left) * Math.min(this.limitMps, Math.sqrt(2 * ACCELERATION_MPS2 * Math.abs(left)));
     const change = ACCELERATION_MPS2 * stepS;
-    this.#speedMps += Math.max(-change, Math.min(change, wanted - this.#speedMps));
-    const isThere = Math.abs(left) < 2e-5 && Math.abs(this.#speedMps) < 4e-3;
-    this.positionM += this.#speedMps * stepS;
+    this.speedMps += Math.max(-change, Math.min(change, wanted - this.speedMps));
+    const isThere = Math.abs(left) < 2e-5 && Math.abs(this.speedMps) < 4e-3;
+    this.positionM += this.speedMps * stepS;
     if (!isThere) return;
-    this.positionM = this.#goalM;
-    this.#speedMps = 0;
+    this.positionM = this.goalM;
+    this.speedMps = 0;
   }
 }
 
@@ -78,31 +78,31 @@ const REACH_M = 0.01;
 
 /** Passes the resonance from both sides while nothing is told. */
 class Groping {
-  #sinceS: number | null = null;
-  #middleM: number;
-  #direction: number;
+  private sinceS: number | null = null;
+  private middleM: number;
+  private direction: number;
 
   /** @param middleM  where the resonance is thought to be */
   constructor(direction: number, middleM: number) {
-    this.#direction = direction;
-    this.#middleM = middleM;
+    this.direction = direction;
+    this.middleM = middleM;
   }
 
   /** @param resonanceM  where it must be by what is told */
   told(resonanceM: number): void {
-    this.#sinceS = null;
-    this.#middleM = resonanceM;
+    this.sinceS = null;
+    this.middleM = resonanceM;
   }
 
   nothingTold(hand: MovingHand, nowS: number): void {
-    if (this.#sinceS === null) {
-      this.#sinceS = nowS;
+    if (this.sinceS === null) {
+      this.sinceS = nowS;
       hand.slide(0);
     }
-    if (nowS < this.#sinceS + PATIENCE_S) return;
-    const offM = hand.positionM - this.#middleM;
-    if (Math.abs(offM) > REACH_M) this.#direction = -Math.sign(offM);
-    hand.slide(this.#direction * GENTLY_MPS);
+    if (nowS < this.sinceS + PATIENCE_S) return;
+    const offM = hand.positionM - this.middleM;
+    if (Math.abs(offM) > REACH_M) this.direction = -Math.sign(offM);
+    hand.slide(this.direction * GENTLY_MPS);
   }
 }
 
@@ -114,36 +114,36 @@ const PASSED_M = 0.012;
  * While it says "Here", the hand rests and the rule is read.
  */
 export class DistancePolicy implements Policy {
-  readonly #backward: number;
-  #groping: Groping | null = null;
-  #isGroping = true;
-  #wasMoving = true;
-  #restsSinceS = 0;
+  private readonly backward: number;
+  private groping: Groping | null = null;
+  private isGroping = true;
+  private wasMoving = true;
+  private restsSinceS = 0;
 
   /** @param backward  direction in which the resonance lies after the flag, ±1 */
   constructor(backward: number) {
-    this.#backward = backward;
+    this.backward = backward;
   }
 
   look({ isHere, place }: Told, hand: MovingHand, nowS: number): void {
-    this.#groping ??= new Groping(this.#backward, hand.positionM + this.#backward * PASSED_M);
+    this.groping ??= new Groping(this.backward, hand.positionM + this.backward * PASSED_M);
     const distanceM = isHere ? 0 : (place?.distanceM ?? null);
     if (distanceM === null) {
-      this.#isGroping = true;
-      this.#groping.nothingTold(hand, nowS);
+      this.isGroping = true;
+      this.groping.nothingTold(hand, nowS);
       return;
     }
-    if (this.#isGroping) hand.slide(0);
-    this.#isGroping = false;
+    if (this.isGroping) hand.slide(0);
+    this.isGroping = false;
     if (hand.isMoving) {
-      this.#wasMoving = true;
+      this.wasMoving = true;
       return;
     }
-    if (this.#wasMoving) this.#restsSinceS = nowS;
-    this.#wasMoving = false;
+    if (this.wasMoving) this.restsSinceS = nowS;
+    this.wasMoving = false;
     // What was heard before is of where it was.
-    if (!isHere && place !== null && place.timeS < this.#restsSinceS) return;
-    this.#groping.told(hand.positionM - distanceM);
+    if (!isHere && place !== null && place.timeS < this.restsSinceS) return;
+    this.groping.told(hand.positionM - distanceM);
     if (!isHere) hand.moveBy(-distanceM);
   }
 }
@@ -164,72 +164,72 @@ const FORGETS_DB_PER_S = 0.3;
 
 /** Goes on while the level rises, turns when it has fallen, holds where it is as high as it ever was. */
 export class LevelPolicy implements Policy {
-  readonly #backward: number;
-  readonly #delayS: number;
-  #groping: Groping | null = null;
-  #direction: number;
-  #speedMps = RETURN_MPS;
-  #legBestDb = -Infinity;
-  #legFromM = 0;
+  private readonly backward: number;
+  private readonly delayS: number;
+  private groping: Groping | null = null;
+  private direction: number;
+  private speedMps = RETURN_MPS;
+  private legBestDb = -Infinity;
+  private legFromM = 0;
   /** Before this what is told is still of the leg before. */
-  #judgesFromS = 0;
-  #topDb = -Infinity;
-  #turns = 0;
-  #isHolding = false;
-  #lastS = 0;
+  private judgesFromS = 0;
+  private topDb = -Infinity;
+  private turns = 0;
+  private isHolding = false;
+  private lastS = 0;
 
   /** @param backward  direction in which the resonance lies after the flag, ±1 @param delayS  from page to hand */
   constructor(backward: number, delayS: number) {
-    this.#backward = backward;
-    this.#direction = backward;
-    this.#delayS = delayS;
+    this.backward = backward;
+    this.direction = backward;
+    this.delayS = delayS;
   }
 
   look({ belowBestDb }: Told, hand: MovingHand, nowS: number): void {
-    if (this.#groping === null) {
-      this.#groping = new Groping(this.#backward, hand.positionM + this.#backward * PASSED_M);
-      this.#beginLeg(hand, nowS);
-      this.#lastS = nowS;
+    if (this.groping === null) {
+      this.groping = new Groping(this.backward, hand.positionM + this.backward * PASSED_M);
+      this.beginLeg(hand, nowS);
+      this.lastS = nowS;
     }
-    this.#topDb -= FORGETS_DB_PER_S * (nowS - this.#lastS);
-    this.#lastS = nowS;
+    this.topDb -= FORGETS_DB_PER_S * (nowS - this.lastS);
+    this.lastS = nowS;
     if (belowBestDb === null) {
-      this.#beginLeg(hand, nowS);
-      this.#topDb = -Infinity;
-      this.#groping.nothingTold(hand, nowS);
+      this.beginLeg(hand, nowS);
+      this.topDb = -Infinity;
+      this.groping.nothingTold(hand, nowS);
       return;
     }
-    this.#groping.told(hand.positionM);
-    this.#topDb = Math.max(this.#topDb, belowBestDb);
-    const under = this.#topDb - belowBestDb;
-    const wasHolding = this.#isHolding;
-    this.#isHolding = this.#turns > 0 && under <= (this.#isHolding ? LEFT_DB : THERE_DB);
-    if (this.#isHolding) {
-      this.#beginLeg(hand, nowS);
+    this.groping.told(hand.positionM);
+    this.topDb = Math.max(this.topDb, belowBestDb);
+    const under = this.topDb - belowBestDb;
+    const wasHolding = this.isHolding;
+    this.isHolding = this.turns > 0 && under <= (this.isHolding ? LEFT_DB : THERE_DB);
+    if (this.isHolding) {
+      this.beginLeg(hand, nowS);
       hand.slide(0);
       return;
     }
     // What it held was past the best: the message came late.
-    if (wasHolding) this.#turn(hand, nowS);
-    hand.slide(this.#direction * this.#speedMps);
-    if (nowS < this.#judgesFromS) return;
-    this.#legBestDb = Math.max(this.#legBestDb, belowBestDb);
-    const isFar = Math.abs(hand.positionM - this.#legFromM) > FARTHEST_M;
-    const fallenDb = this.#legBestDb - belowBestDb;
-    const isPast = fallenDb > FALLEN_DB && this.#legBestDb > NEAR_DB;
-    if (isPast || fallenDb > FALLEN_FAR_DB || isFar) this.#turn(hand, nowS);
+    if (wasHolding) this.turn(hand, nowS);
+    hand.slide(this.direction * this.speedMps);
+    if (nowS < this.judgesFromS) return;
+    this.legBestDb = Math.max(this.legBestDb, belowBestDb);
+    const isFar = Math.abs(hand.positionM - this.legFromM) > FARTHEST_M;
+    const fallenDb = this.legBestDb - belowBestDb;
+    const isPast = fallenDb > FALLEN_DB && this.legBestDb > NEAR_DB;
+    if (isPast || fallenDb > FALLEN_FAR_DB || isFar) this.turn(hand, nowS);
   }
 
-  #turn(hand: MovingHand, nowS: number): void {
-    this.#direction = -this.#direction;
-    this.#speedMps = Math.max(SLOWEST_MPS, this.#speedMps / 2);
-    this.#turns += 1;
-    this.#beginLeg(hand, nowS);
+  private turn(hand: MovingHand, nowS: number): void {
+    this.direction = -this.direction;
+    this.speedMps = Math.max(SLOWEST_MPS, this.speedMps / 2);
+    this.turns += 1;
+    this.beginLeg(hand, nowS);
   }
 
-  #beginLeg(hand: MovingHand, nowS: number): void {
-    this.#legBestDb = -Infinity;
-    this.#legFromM = hand.positionM;
-    this.#judgesFromS = nowS + this.#delayS + LAG_S;
+  private beginLeg(hand: MovingHand, nowS: number): void {
+    this.legBestDb = -Infinity;
+    this.legFromM = hand.positionM;
+    this.judgesFromS = nowS + this.delayS + LAG_S;
   }
 }

@@ -91,17 +91,17 @@ function onePoleColumn(scene: Scene, plan: Plan, drive: Envelope): Envelope {
 export class OnePole {
   re = 0;
   im = 0;
-  readonly #ringUpS: number;
+  private readonly ringUpS: number;
 
   constructor(ringUpS: number) {
-    this.#ringUpS = ringUpS;
+    this.ringUpS = ringUpS;
   }
 
   step(x: number, driveRe: number, driveIm: number, stepS: number): void {
     const power = 1 + x * x;
     const restRe = (driveRe + x * driveIm) / power;
     const restIm = (driveIm - x * driveRe) / power;
-    const part = stepS / this.#ringUpS;
+    const part = stepS / this.ringUpS;
     const decay = Math.exp(-part);
     const cos = decay * Math.cos(x * part);
     const sin = -decay * Math.sin(x * part);
