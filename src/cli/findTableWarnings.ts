@@ -1,5 +1,9 @@
 import type { MarkRow } from '../marks/markRow.ts';
-import { STAMP_TOLERANCE, USUAL_LENGTH_STANDARD_UNCERTAINTY_M } from '../marks/usualUncertainties.ts';
+import {
+  FOUND_BY_EAR_STANDARD_UNCERTAINTY_M,
+  STAMP_TOLERANCE,
+  USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
+} from '../marks/usualUncertainties.ts';
 import type { TableWarning } from '../words/tableWarnings.ts';
 
 /**
@@ -17,12 +21,12 @@ export function findTableWarnings(rows: readonly MarkRow[], passedOver: readonly
   const rowCount = rows.length;
   const withoutLength = rows.filter(({ lengthUncertaintyM }) => lengthUncertaintyM === null).length;
   if (withoutLength > 0) {
-    const assumedM = USUAL_LENGTH_STANDARD_UNCERTAINTY_M;
     warnings.push({
       code: 'length-uncertainty-assumed',
       rowsWithout: withoutLength,
       rowCount,
-      assumedM,
+      byEarM: FOUND_BY_EAR_STANDARD_UNCERTAINTY_M,
+      byCentreM: USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
     });
   }
   const withoutWay = rows.filter(({ locatedBy }) => locatedBy === null).length;

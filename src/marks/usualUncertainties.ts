@@ -9,6 +9,12 @@
  */
 export const USUAL_LENGTH_STANDARD_UNCERTAINTY_M = 0.001;
 
+/**
+ * Standard uncertainty of a length in a table that doesn't state any, found by ear, m: hands stop some millimetres beside
+ * the place they look for. A judgement; the lengths' own scatter corrects it.
+ */
+export const FOUND_BY_EAR_STANDARD_UNCERTAINTY_M = 0.0025;
+
 /** Of a place that the bench showed as the resonance's centre, half widths: 0.1 to 0.2 in simulated passes. */
 export const USUAL_CENTRE_STANDARD_UNCERTAINTY_HALF_WIDTHS = 0.15;
 

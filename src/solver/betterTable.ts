@@ -37,7 +37,7 @@ export function betterColumnType(
 }
 
 /** What people write without saying so, over the metre that was understood. */
-const MISTAKEN_UNITS = [
+export const MISTAKEN_UNITS = [
   { unit: 'millimetres', factor: 0.1 },
   { unit: 'inches', factor: 2.54 },
   { unit: 'centimetres', factor: 10 },

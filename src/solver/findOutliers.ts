@@ -170,22 +170,21 @@ function canLeave({ preparation, orders, prior, fitted, fit }: PartialFit, index
 
 /** How far a measured end correction is from what tubes have, as χ²; it may settle which mark is wrong, no more. */
 function unusualEnd({ end, endIsRelative }: Preparation, fit: MarksFit): number {
-  if (fit.mode === 'theory') return 0;
-  const [usual, width] = endIsRelative
-    ? USUAL_END_RATIO
-    : [end.expected + end.standardUncertainty, end.standardUncertainty];
-  return ((fit.end - usual) / Math.hypot(width, fit.endUncertainty)) ** 2;
+  if (fit.ownEnd === null) return 0;
+  const [usual, width] = endIsRelative ? USUAL_END_RATIO : [end.expected, end.standardUncertainty];
+  return ((fit.ownEnd.value - usual) / Math.hypot(width, fit.ownEnd.standardUncertainty)) ** 2;
 }
 
 /** Whether a fit's speed and end correction are those of air in a tube, within three uncertainties. */
 export function isPlausible({ end }: Preparation, fit: MarksFit, prior: SpeedPrior): boolean {
   const speedSlack = 3 * fit.speedUncertaintyMps;
-  const endSlack = 3 * fit.endUncertainty;
+  const own = fit.ownEnd ?? { value: fit.end, standardUncertainty: fit.endUncertainty };
+  const endSlack = 3 * own.standardUncertainty;
   return (
     fit.speedMps > prior.lowestMps - speedSlack &&
     fit.speedMps < prior.highestMps + speedSlack &&
-    fit.end > end.lowest - endSlack &&
-    fit.end < end.highest + endSlack
+    own.value > end.lowest - endSlack &&
+    own.value < end.highest + endSlack
   );
 }
 

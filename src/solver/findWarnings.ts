@@ -1,15 +1,25 @@
+import { USUAL_AIR } from '../air/airState.ts';
+import { HIGHEST_KA } from '../air/endCorrection.ts';
+import { speedOfSound } from '../air/speedOfSound.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
+import { SCHOOL_FORKS_HZ } from '../marks/usualForks.ts';
 import { chiSquaredLimit } from '../numeric/chiSquared.ts';
-import type { MarksFit } from './fitMarks.ts';
+import { isEndMeasured } from './fitMarks.ts';
+import { airTemperature } from './airTemperature.ts';
 import { isPlausible } from './findOutliers.ts';
 import type { Judgement } from './findOutliers.ts';
 import type { Preparation } from './prepareMarks.ts';
+import { otherExplanations } from './otherExplanations.ts';
 import { MISFIT_OF_NOISE } from './searchOrders.ts';
 import type { OrderSearch, SpeedPrior } from './searchOrders.ts';
-import type { Solution, SolvedMark } from './solution.ts';
-import type { MistakenUnit, OrderGap, SolverWarning } from './solverWarning.ts';
+import type { Solution, SolvedMark, SolverMark, SolverOptions } from './solution.ts';
+import { areOrdersStrange } from './strangeOrders.ts';
+import type { MistakenUnit, OrderGap, SolverWarning, SolverWarningCode } from './solverWarning.ts';
 
 export interface Findings {
+  /** The marks as they were given, those that can't be used left out. */
+  readonly given: readonly SolverMark[];
+  readonly options: SolverOptions;
   readonly preparation: Preparation;
   readonly search: OrderSearch;
   readonly judgement: Judgement;
@@ -24,6 +34,10 @@ export interface Findings {
 
 /** Where theory and practice of e over the radius end: thin rims 0.6, wide flanges 0.82, a fork near the mouth more. */
 const USUAL_END: readonly [number, number] = [0.4, 0.95];
+/** The same where no diameter is known, m: a tube would have to be 65 mm wide for the upper one. */
+const USUAL_END_M: readonly [number, number] = [0, 0.02];
+/** A mistaken fork must explain the speed to within this part, or within its uncertainty. */
+const FORK_MATCH = 0.004;
 const DOUBTFUL_CONFIDENCE = 0.9;
 
 /** Everything that the user should know before trusting the result, most serious first. */
@@ -31,12 +45,44 @@ export function findWarnings(
   findings: Findings,
   solution: Omit<Solution, 'working' | 'warnings'>,
 ): readonly SolverWarning[] {
-  return [
+  const before = [
     ...aboutOrders(findings),
     ...aboutMarks(findings),
     ...aboutResult(findings, solution),
-    ...aboutKnowledge(findings.preparation, findings.judgement.fit),
+    ...aboutTable(findings),
   ];
+  return [...aboutMeaning(findings, solution, before), ...before, ...aboutKnowledge(findings, solution)];
+}
+
+/** Warnings that another meaning of the numbers may explain. */
+const PERHAPS_MEANT_OTHERWISE: readonly SolverWarningCode[] = [
+  'nothing-fits',
+  'end-correction-implausible',
+  'speed-implausible',
+  'unusual-temperature',
+  'differs-from-theory',
+  'implausible',
+];
+/** Longer columns stand in few schools, m. */
+const LONGEST_USUAL_M = 2;
+
+/** What else the numbers may mean, where something about them is strange. */
+function aboutMeaning(
+  findings: Findings,
+  { speedMps, standardUncertaintyMps }: Omit<Solution, 'working' | 'warnings'>,
+  before: readonly SolverWarning[],
+): SolverWarning[] {
+  const { given: marks, options, preparation, search, prior, orders } = findings;
+  const isStrange =
+    before.some(({ code }) => PERHAPS_MEANT_OTHERWISE.includes(code)) ||
+    areOrdersStrange(preparation.rows, orders) ||
+    preparation.rows.some(({ lengthM }) => lengthM > LONGEST_USUAL_M);
+  // Whoever sets the speeds that are possible, or the orders, says what is meant.
+  if (!isStrange || options.speedRangeMps !== undefined || marks.some(({ order }) => order !== null))
+    return [];
+  const speedUncertainty = standardUncertaintyMps / speedMps;
+  const found = otherExplanations({ marks, options, preparation, search, prior, speedUncertainty });
+  return found.explanations.length === 0 ? [] : [{ code: 'other-explanation', ...found }];
 }
 
 function aboutOrders(findings: Findings): SolverWarning[] {
@@ -101,6 +147,11 @@ function aboutMarks({ preparation, judgement, marks }: Findings): SolverWarning[
     warnings.push({ code: 'inconsistent', keys });
   }
   const { fit } = judgement;
+  if (fit.unchecked.length > 0 && judgement.outliers.filter((is) => !is).length > 1) {
+    const keys = fit.unchecked.map((i) => preparation.rows[i].mark.key);
+    const isAll = keys.length === judgement.outliers.filter((is) => !is).length;
+    warnings.push({ code: 'unchecked', keys, isAll });
+  }
   if (fit.degreesOfFreedom > 0 && fit.chiSquared > chiSquaredLimit(fit.degreesOfFreedom)) {
     warnings.push({ code: 'scatter', factor: Math.sqrt(fit.chiSquared / fit.degreesOfFreedom) });
   }
@@ -118,11 +169,12 @@ function aboutResult(
   solution: Omit<Solution, 'working' | 'warnings'>,
 ): SolverWarning[] {
   const { fit } = judgement;
-  const { endIsRelative, end } = preparation;
+  const { endIsRelative } = preparation;
   const warnings: SolverWarning[] = [];
-  const slack = 2.5 * fit.endUncertainty;
-  const [lowest, highest] = endIsRelative ? USUAL_END : [end.lowest, end.highest];
-  if (fit.mode === 'free' && (fit.end < lowest - slack || fit.end > highest + slack)) {
+  const [lowest, highest] = endIsRelative ? USUAL_END : USUAL_END_M;
+  const { ownEnd } = fit;
+  const slack = 2.5 * (ownEnd?.standardUncertainty ?? 0);
+  if (ownEnd !== null && (ownEnd.value < lowest - slack || ownEnd.value > highest + slack)) {
     warnings.push({
       code: 'end-correction-implausible',
       endCorrectionM: solution.endCorrectionM,
@@ -132,6 +184,7 @@ function aboutResult(
   const speedSlack = 3 * solution.standardUncertaintyMps;
   const { speedMps, agreement } = solution;
   const { lowestMps, highestMps } = prior;
+  warnings.push(...aboutTemperature(preparation, solution));
   const isOutside = speedMps < lowestMps - speedSlack || speedMps > highestMps + speedSlack;
   if (isOutside) warnings.push({ code: 'speed-implausible', speedMps, lowestMps, highestMps });
   if (agreement !== null && Math.abs(agreement.normalisedError) > 1) {
@@ -147,23 +200,68 @@ function aboutResult(
   return warnings;
 }
 
-/** Frequency of a single fork with which the result would agree with theory, where that is further off than a stamp can be. */
+/** Rooms in which lessons are held, °C. Common practice, no source. */
+const ROOM_TEMPERATURES_C = [10, 35] as const;
+
+/** Without a thermometer the speed itself says how warm the air would have to be. */
+function aboutTemperature(
+  { theory }: Preparation,
+  { speedMps, standardUncertaintyMps }: Omit<Solution, 'working' | 'warnings'>,
+): SolverWarning[] {
+  if (theory !== null) return [];
+  const [coldest, warmest] = ROOM_TEMPERATURES_C.map(
+    (temperatureC) => speedOfSound({ ...USUAL_AIR, temperatureC }).speedMps,
+  );
+  const isCold = speedMps + standardUncertaintyMps < coldest;
+  if (!isCold && speedMps - standardUncertaintyMps < warmest) return [];
+  const air = airTemperature({ speedMps, standardUncertaintyMps });
+  return [{ code: 'unusual-temperature', temperatureC: air?.temperatureC ?? null, isCold }];
+}
+
+/** Frequency of a school's fork with which a single fork's result would agree with theory; null where there is none. */
 function agreeingForkHz(
   { rows }: Preparation,
-  { speedMps, theory }: Omit<Solution, 'working' | 'warnings'>,
+  { speedMps, theory, expandedUncertaintyMps }: Omit<Solution, 'working' | 'warnings'>,
 ): number | null {
   const frequencies = new Set(rows.map(({ mark }) => mark.frequencyHz));
   const [hz] = frequencies;
   if (frequencies.size !== 1 || hz === undefined || theory === null) return null;
-  const needed = theory.speedMps / speedMps;
-  return Math.abs(needed - 1) < 0.01 ? null : needed * hz;
+  const neededHz = (theory.speedMps / speedMps) * hz;
+  const doubt = Math.max(expandedUncertaintyMps / speedMps, FORK_MATCH);
+  const agreeing = SCHOOL_FORKS_HZ.filter(
+    (schoolHz) => Math.abs(schoolHz / neededHz - 1) < doubt && Math.abs(schoolHz / hz - 1) > 0.01,
+  );
+  return agreeing.sort((one, other) => Math.abs(one - neededHz) - Math.abs(other - neededHz)).at(0) ?? null;
 }
 
-function aboutKnowledge(preparation: Preparation, fit: MarksFit): SolverWarning[] {
+/** What was typed, whatever it gives. */
+function aboutTable({ preparation: { rows } }: Findings): SolverWarning[] {
+  const warnings: SolverWarning[] = [];
+  const copies = rows.reduce((sum, { mark }) => sum + 1 - 1 / (mark.copies ?? 1), 0);
+  if (copies > 0.5) warnings.push({ code: 'exact-repeats', copies: Math.round(copies) });
+  const frequencies = new Map<number, Set<number>>();
+  for (const { fork, mark } of rows) {
+    frequencies.set(fork, (frequencies.get(fork) ?? new Set()).add(mark.frequencyHz));
+  }
+  for (const alike of frequencies.values()) {
+    if (alike.size > 1) warnings.push({ code: 'forks-alike', frequenciesHz: [...alike] });
+  }
+  const widest = rows.reduce((one, other) => (other.ka > one.ka ? other : one));
+  if (widest.ka > HIGHEST_KA) {
+    const { frequencyHz, radiusM } = widest.mark;
+    warnings.push({ code: 'tube-too-wide', diameterM: 2 * (radiusM ?? 0), frequencyHz, ka: widest.ka });
+  }
+  return warnings;
+}
+
+function aboutKnowledge(
+  { preparation, judgement: { fit } }: Findings,
+  { speedMps, standardUncertaintyMps, coverageFactor }: Omit<Solution, 'working' | 'warnings'>,
+): SolverWarning[] {
   const warnings: SolverWarning[] = [];
   const used = fit.speedWeights.filter((weight) => weight !== 0).length;
   if (used === 1) warnings.push({ code: 'too-few-marks' });
-  if (fit.mode === 'theory') {
+  if (!isEndMeasured(fit, preparation)) {
     warnings.push({
       code: preparation.endIsRelative ? 'end-correction-from-theory' : 'end-correction-unknown',
     });
@@ -171,7 +269,14 @@ function aboutKnowledge(preparation: Preparation, fit: MarksFit): SolverWarning[
   if (!preparation.wallsRemoved) warnings.push({ code: 'no-diameter' });
   if (preparation.someDiametersMissing) warnings.push({ code: 'some-diameters-missing' });
   if (preparation.someTemperaturesMissing) warnings.push({ code: 'some-temperatures-missing' });
-  if (preparation.theory === null) warnings.push({ code: 'no-temperature' });
-  else if (!preparation.theory.withinValidity) warnings.push({ code: 'air-beyond-formula' });
+  if (preparation.theory === null) {
+    const air = airTemperature({ speedMps, standardUncertaintyMps });
+    warnings.push({
+      code: 'no-temperature',
+      temperatureC: air?.temperatureC ?? null,
+      expandedUncertaintyC: coverageFactor * (air?.standardUncertaintyC ?? 0),
+    });
+  }
+  if (preparation.theory?.withinValidity === false) warnings.push({ code: 'air-beyond-formula' });
   return warnings;
 }

@@ -1,13 +1,15 @@
-import { chiSquaredLimit } from '../numeric/chiSquared.ts';
 import { dot } from '../numeric/errorModel.ts';
-import type { ErrorModel, Partition } from '../numeric/errorModel.ts';
-import { fitLinear } from '../numeric/leastSquares.ts';
+import type { Partition } from '../numeric/errorModel.ts';
 import type { LinearFit } from '../numeric/leastSquares.ts';
-import { median } from '../numeric/median.ts';
-import type { Preparation, PreparedMark } from './prepareMarks.ts';
+import type { EndPrior, Preparation, PreparedMark } from './prepareMarks.ts';
+import { columnsOf, degreesOfReading, JUDGED_DEGREES, STATED_DEGREES, weightedFit } from './weightedFit.ts';
+import type { EndOfMarks, WeightedFit } from './weightedFit.ts';
 
-/** Where the end correction comes from. */
-export type EndMode = 'free' | 'theory';
+/**
+ * Where the end correction comes from: `free`, from the marks alone; `constrained`, from what is known of mouths and
+ * the marks, each by its weight.
+ */
+export type EndMode = 'free' | 'constrained';
 
 /** One source of uncertainty of the speed. */
 export interface Contribution {
@@ -27,8 +29,10 @@ export interface MarksFit {
   readonly end: number;
   readonly speedUncertaintyMps: number;
   readonly endUncertainty: number;
-  /** Covariance of speed and end parameter; 0 where the end comes from theory alone. */
-  readonly covariance: number;
+  /** Correlation coefficient r(speed, end parameter), -1..1. */
+  readonly correlation: number;
+  /** The end parameter from the marks alone; null where they don't determine it. */
+  readonly ownEnd: EndOfMarks | null;
   /** Measured minus fitted, for every row, fitted or not, m. */
   readonly residualsM: readonly number[];
   /**
@@ -36,7 +40,9 @@ export interface MarksFit {
    * where it can't be seen or the row isn't fitted.
    */
   readonly shifts: readonly (number | null)[];
-  /** Against the stated uncertainties. */
+  /** Fitted rows that nothing else in the table could show to be misread: what is known of mouths left aside. */
+  readonly unchecked: readonly number[];
+  /** Against the stated uncertainties; a constraint counts as one more value. */
   readonly chiSquared: number;
   readonly degreesOfFreedom: number;
   readonly scatterFactor: number;
@@ -45,25 +51,16 @@ export interface MarksFit {
   readonly speedWeights: readonly number[];
 }
 
-/** How well a stated uncertainty is itself known: to 10 %, which is 50 degrees of freedom (JCGM 100:2008, G.4.2). */
-export const STATED_DEGREES = 50;
-/** A judgement about theory is known to 16 %: 20 degrees of freedom. */
-export const JUDGED_DEGREES = 20;
-/** Weight of the stated uncertainty against the scatter, in degrees of freedom, once that is larger. */
-const STATED_WEIGHT_IN_SCATTER = 1;
-/** The end correction is taken from the marks where they give it better than this many of theory's uncertainties. */
-const FREE_END_LIMIT = 5;
-/** Real walls are rough, moist or not quite round: the slowing is uncertain by this part. A judgement. */
-const WALL_UNCERTAINTY = 0.1;
 /**
- * Where the diameter is unknown the slowing isn't removed: an error to one side, 0.6 to 1.5 of a usual tube's slowing in
- * tubes 20 to 50 mm wide. Twice this part covers nearly all of that.
+ * Without a diameter what is known of mouths is a centimetre or so: it is used only where the marks give the end
+ * correction worse than this many of its uncertainties, and then instead of theirs.
  */
-const UNKNOWN_WALL_UNCERTAINTY = 0.85;
-
+const FREE_END_LIMIT = 5;
+/** Over what is known of the mouth. */
+const MOST_DOUBT_TO_CONTRADICT = 3;
 /**
- * Generalised least squares over all fitted rows at once. The end correction is free where the marks determine it, else
- * it is theory's with theory's uncertainty. Scatter beyond the stated readings widens these.
+ * Generalised least squares over all fitted rows at once. What is known of the mouth is one more value beside the
+ * lengths, which they outweigh where they say more. Scatter beyond the stated readings widens these.
  * @param fitted  which rows count
  * @returns null where no row counts
  */
@@ -71,9 +68,8 @@ export function fitMarks(
   preparation: Preparation,
   orders: readonly number[],
   fitted: readonly boolean[],
-  mode?: EndMode,
 ): MarksFit | null {
-  const { rows } = preparation;
+  const { rows, end, endIsRelative } = preparation;
   const indexes = rows.flatMap((_, i) => (fitted[i] === true ? [i] : []));
   if (indexes.length === 0) return null;
   const chosen = indexes.map((i) => rows[i]);
@@ -81,140 +77,50 @@ export function fitMarks(
     chosen,
     indexes.map((i) => orders[i]),
   );
-  const free = mode === 'theory' ? null : fitOnce(preparation, chosen, columns, 'free');
-  const isDetermined =
-    free !== null &&
-    Math.sqrt(free.fit.covariance[1][1]) < FREE_END_LIMIT * preparation.end.standardUncertainty;
-  const byTheory =
-    free !== null && (mode === 'free' || isDetermined)
-      ? null
-      : fitOnce(preparation, chosen, columns, 'theory');
-  const isFree = free !== null && (byTheory === null || isTheoryRefuted(free, byTheory));
-  const used = isFree ? free : byTheory;
+  const free = weightedFit(preparation, chosen, columns, null);
+  const ownEnd = free === null ? null : endOfMarks(free.stated);
+  const isFree =
+    !endIsRelative &&
+    ownEnd !== null &&
+    ownEnd.standardUncertainty < FREE_END_LIMIT * end.standardUncertainty;
+  const used = isFree ? free : weightedFit(preparation, chosen, columns, allowedEnd(end, ownEnd));
   if (used === null) return null;
-  return summarise({ preparation, orders, indexes, chosen }, used, isFree ? 'free' : 'theory');
+  const unchecked =
+    free === null
+      ? []
+      : indexes.filter((_, at) => free.degreesOfFreedom < 1 || free.stated.shifts[at] === null);
+  return summarise(
+    { preparation, orders, indexes, chosen },
+    { ...used, mode: isFree ? 'free' : 'constrained', ownEnd, unchecked },
+  );
 }
 
-/** Whether marks that agree with each other contradict theory's end correction: a wrong diameter, say. */
-function isTheoryRefuted({ stated: free }: OneFit, { stated: byTheory }: OneFit): boolean {
-  return (
-    free.degreesOfFreedom > 0 &&
-    free.chiSquared < chiSquaredLimit(free.degreesOfFreedom) &&
-    byTheory.chiSquared > free.chiSquared + chiSquaredLimit(1, 0.999)
-  );
+/** Whether the marks say more of the end correction than was known of mouths beforehand. */
+export function isEndMeasured({ mode, ownEnd }: MarksFit, { end }: Preparation): boolean {
+  return mode === 'free' || (ownEnd !== null && ownEnd.standardUncertainty < end.standardUncertainty);
+}
+
+function endOfMarks({ parameters, covariance }: LinearFit): EndOfMarks {
+  return { value: parameters[1], standardUncertainty: Math.sqrt(covariance[1][1]) };
+}
+
+/**
+ * What is known of the mouth, widened where the marks contradict it, so that a wrong diameter or an odd mouth doesn't
+ * bend the speed: by as much as the two differ beyond two standard uncertainties. Marks that hardly know the end
+ * correction contradict nothing.
+ */
+function allowedEnd(known: EndPrior, own: EndOfMarks | null): EndOfMarks {
+  const { expected: value, standardUncertainty: usual } = known;
+  if (own === null || own.standardUncertainty > MOST_DOUBT_TO_CONTRADICT * usual)
+    return { value, standardUncertainty: usual };
+  const beyond = (own.value - value) ** 2 - 4 * (usual ** 2 + own.standardUncertainty ** 2);
+  return { value, standardUncertainty: Math.sqrt(usual ** 2 + Math.max(beyond, 0)) };
 }
 
 /** Length that a row should have. */
 export function modelLengthM(row: PreparedMark, order: number, speedMps: number, end: number): number {
   const halves = row.ends === 'closed' ? order - 0.5 : order;
   return halves * row.halfWavePerSpeedS * speedMps - row.endShape * end;
-}
-
-interface Columns {
-  readonly speed: readonly number[];
-  readonly end: readonly number[];
-}
-
-interface OneFit {
-  readonly fit: LinearFit;
-  readonly errors: ErrorModel;
-  readonly scatterFactor: number;
-  /** The fit before it was widened. */
-  readonly stated: LinearFit;
-}
-
-function columnsOf(rows: readonly PreparedMark[], orders: readonly number[]): Columns {
-  return {
-    speed: rows.map((row, i) => (orders[i] - (row.ends === 'closed' ? 0.5 : 0)) * row.halfWavePerSpeedS),
-    end: rows.map((row) => -row.endShape),
-  };
-}
-
-function fitOnce(
-  preparation: Preparation,
-  rows: readonly PreparedMark[],
-  columns: Columns,
-  mode: EndMode,
-): OneFit | null {
-  const { end } = preparation;
-  const y = rows.map((row) => row.lengthM + (mode === 'theory' ? row.endShape * end.expected : 0));
-  const design = mode === 'free' ? [columns.speed, columns.end] : [columns.speed];
-  // Errors in proportion to the column are taken of its expected length, never of the measured one: a mark that reads
-  // short would else claim a smaller error and pull the common result down, the more the more marks there are.
-  const aboutMps = median(
-    rows.map((row, i) => (row.lengthM + row.endShape * end.expected) / columns.speed[i]),
-  );
-  const columnsM = columns.speed.map((perSpeed) => perSpeed * aboutMps);
-  const attempt = (scatter: number): { fit: LinearFit; errors: ErrorModel } | null => {
-    const errors = errorsOf({ preparation, rows, columnsM, mode, scatter });
-    const fit = fitLinear(design, y, errors);
-    return fit === null ? null : { fit, errors };
-  };
-  const stated = attempt(1);
-  if (stated === null) return null;
-  const { chiSquared, degreesOfFreedom } = stated.fit;
-  if (degreesOfFreedom < 1 || chiSquared <= degreesOfFreedom)
-    return { ...stated, scatterFactor: 1, stated: stated.fit };
-  // No test of significance comes first: few marks rarely prove lengths that are rougher than stated, and a result that
-  // waits for the proof claims too much until then.
-  // Shared errors absorb part of the scatter, so the factor of the readings is found in a few rounds.
-  let factor = 1;
-  let widened = stated;
-  for (let round = 0; round < 12; round += 1) {
-    const scatter = widened.fit.chiSquared * factor * factor;
-    const next = Math.sqrt(
-      Math.max((STATED_WEIGHT_IN_SCATTER + scatter) / (STATED_WEIGHT_IN_SCATTER + degreesOfFreedom), 1),
-    );
-    const hasSettled = Math.abs(next / factor - 1) < 0.005;
-    factor = next;
-    widened = attempt(factor) ?? widened;
-    if (hasSettled) break;
-  }
-  return { ...widened, scatterFactor: factor, stated: stated.fit };
-}
-
-interface RowErrors {
-  readonly preparation: Preparation;
-  readonly rows: readonly PreparedMark[];
-  /** Expected length of each row's sounding column, end correction included. */
-  readonly columnsM: readonly number[];
-  readonly mode: EndMode;
-  /** Factor of the stated readings, >= 1. */
-  readonly scatter: number;
-}
-
-/** @see D'Agostini 1994, Nucl. Instrum. Methods A 346, 306, on common errors of scale that bias a fit */
-function errorsOf({ preparation, rows, columnsM, mode, scatter }: RowErrors): ErrorModel {
-  const { rule, end, wallsRemoved } = preparation;
-  const wallPart = wallsRemoved ? WALL_UNCERTAINTY : UNKNOWN_WALL_UNCERTAINTY;
-  return {
-    variances: rows.map((row) => row.variance * scatter * scatter),
-    partitions: [
-      // A setup has one fork, so these groups lie within the next ones.
-      { groups: rows.map(({ setup }) => setup), errors: rows.map((row) => row.located.loudestUncertaintyM) },
-      {
-        groups: rows.map(({ fork }) => fork),
-        errors: rows.map((row, i) => columnsM[i] * row.relativeForkUncertainty),
-      },
-    ],
-    commonErrors: [
-      rows.map(() => rule.zeroStandardUncertaintyM),
-      rows.map((row, i) => (columnsM[i] - row.endShape * end.expected) * rule.scaleStandardUncertainty),
-      rows.map((row, i) => columnsM[i] * row.wallFraction * wallPart),
-      ...(mode === 'theory' ? [rows.map((row) => row.endShape * end.standardUncertainty)] : []),
-    ],
-  };
-}
-
-/**
- * Degrees of freedom of readings whose stated variance was widened: the stated part and the excess, which is known from
- * few residuals only, combined.
- * @see Welch 1947 and Satterthwaite 1946; JCGM 100:2008, G.4.1
- */
-function degreesOfReading(scatterFactor: number, degreesOfFreedom: number): number {
-  const variance = scatterFactor * scatterFactor;
-  const excess = (variance - 1) ** 2 / Math.max(degreesOfFreedom, 1);
-  return variance ** 2 / (1 / STATED_DEGREES + excess);
 }
 
 /** Each group's effect on the speed, one standard uncertainty of its error large. */
@@ -236,14 +142,20 @@ interface FittedRows {
 
 function summarise(
   { preparation, orders, indexes, chosen }: FittedRows,
-  { fit, errors, scatterFactor, stated }: OneFit,
-  mode: EndMode,
+  {
+    fit,
+    errors,
+    degreesOfFreedom,
+    scatterFactor,
+    stated,
+    ...found
+  }: WeightedFit & Pick<MarksFit, 'mode' | 'ownEnd' | 'unchecked'>,
 ): MarksFit {
-  const { rows, end } = preparation;
-  const speedMps = fit.parameters[0];
-  const endValue = mode === 'free' ? fit.parameters[1] : end.expected;
-  const weights = fit.weights[0];
-  const readingDegrees = degreesOfReading(scatterFactor, fit.degreesOfFreedom);
+  const { rows } = preparation;
+  const [speedMps, end] = fit.parameters;
+  const [weights] = fit.weights;
+  const [[speedVariance, covariance], [, endVariance]] = fit.covariance;
+  const readingDegrees = degreesOfReading(chosen, scatterFactor, degreesOfFreedom);
 
   const [setupSums, forkSums] = errors.partitions.map((partition) => sumsOf(partition, weights));
   const shared = errors.commonErrors.map((column) => dot(weights, column));
@@ -255,14 +167,12 @@ function summarise(
   ): Contribution => ({ source, group, contributionMps: Math.abs(signedMps), signedMps, degreesOfFreedom });
   const isJudged = (setup: number): boolean =>
     chosen.some((row) => row.setup === setup && row.located.isRiseAssumed);
+  const reading = Math.sqrt(chosen.reduce((sum, _, i) => sum + weights[i] ** 2 * errors.variances[i], 0));
   const contributions: Contribution[] = [
-    contribution(
-      'reading',
-      null,
-      Math.sqrt(weights.reduce((sum, w, i) => sum + w * w * errors.variances[i], 0)),
-      readingDegrees,
+    contribution('reading', null, reading, readingDegrees),
+    ...[...forkSums].flatMap(([fork, sum]) =>
+      fork < 0 ? [] : [contribution('fork', fork, sum, STATED_DEGREES)],
     ),
-    ...[...forkSums].map(([fork, sum]) => contribution('fork', fork, sum, STATED_DEGREES)),
     ...[...setupSums].flatMap(([setup, sum]) =>
       sum === 0
         ? []
@@ -272,7 +182,11 @@ function summarise(
     contribution('scale', null, shared[1], STATED_DEGREES),
     contribution('wall', null, shared[2], JUDGED_DEGREES),
   ];
-  if (mode === 'theory') contributions.push(contribution('end', null, shared[3], JUDGED_DEGREES));
+  if (found.mode === 'constrained') {
+    const last = chosen.length;
+    const byEnd = weights[last] * Math.sqrt(errors.variances[last]);
+    contributions.push(contribution('end', null, byEnd, JUDGED_DEGREES));
+  }
 
   const shifts: (number | null)[] = rows.map(() => null);
   const speedWeights = rows.map(() => 0);
@@ -281,16 +195,16 @@ function summarise(
     speedWeights[i] = weights[position];
   }
   return {
-    mode,
+    ...found,
     speedMps,
-    end: endValue,
-    speedUncertaintyMps: Math.sqrt(Math.max(fit.covariance[0][0], 0)),
-    endUncertainty: mode === 'free' ? Math.sqrt(Math.max(fit.covariance[1][1], 0)) : end.standardUncertainty,
-    covariance: mode === 'free' ? fit.covariance[0][1] : 0,
-    residualsM: rows.map((row, i) => row.lengthM - modelLengthM(row, orders[i], speedMps, endValue)),
+    end,
+    speedUncertaintyMps: Math.sqrt(Math.max(speedVariance, 0)),
+    endUncertainty: Math.sqrt(Math.max(endVariance, 0)),
+    correlation: covariance / Math.sqrt(speedVariance * endVariance),
+    residualsM: rows.map((row, i) => row.lengthM - modelLengthM(row, orders[i], speedMps, end)),
     shifts,
     chiSquared: stated.chiSquared,
-    degreesOfFreedom: fit.degreesOfFreedom,
+    degreesOfFreedom,
     scatterFactor,
     contributions,
     speedWeights,

@@ -1,4 +1,5 @@
 import type { ColumnEnds } from '../marks/mark.ts';
+import { SCHOOL_FORKS_HZ } from '../marks/usualForks.ts';
 import { likelyCause, rowsInUse } from './likelyCause.ts';
 import { modelLengthM } from './fitMarks.ts';
 import { median } from '../numeric/median.ts';
@@ -24,8 +25,6 @@ export type GroupReason =
   /** Its lengths agree with each other but are all too long or short, by this part of the speed. */
   | { readonly code: 'all-off'; readonly excess: number };
 
-/** The usual forks of a school's set, Hz: what a fork may be mistaken for. */
-const USUAL_SET_HZ = [256, 261.6, 288, 320, 329.6, 341.3, 384, 392, 426.7, 440, 480, 493.9, 512, 523.3];
 /** A mistaken fork must explain the speed to within this part, twice the group's own uncertainty included. */
 const FORK_MATCH = 0.004;
 /** A rule whose zero is off by less is no reason, m. */
@@ -107,7 +106,7 @@ function mistakenFork(
   if (forks.size !== 1 || notedHz === undefined) return null;
   // The waves are as long as the true fork makes them: noted over true frequency is the speeds' ratio.
   const trueHz = notedHz / ratio;
-  const near = [...new Set([...classForksHz, ...USUAL_SET_HZ])]
+  const near = [...new Set([...classForksHz, ...SCHOOL_FORKS_HZ])]
     .map((hz) => ({ hz, off: Math.abs(hz / trueHz - 1) }))
     .filter(({ hz, off }) => off < FORK_MATCH + 2 * relativeUncertainty && Math.abs(hz / notedHz - 1) > 0.01)
     .sort((one, other) => one.off - other.off)

@@ -4,8 +4,11 @@ import type { MarkRow } from '../marks/markRow.ts';
 import {
   centreStandardUncertaintyHalfWidths,
   stampStandardUncertaintyHz,
+  FOUND_BY_EAR_STANDARD_UNCERTAINTY_M,
   USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
 } from '../marks/usualUncertainties.ts';
+import { alikeForks } from './alikeForks.ts';
+import { copiesOf } from './copies.ts';
 import type { SolverMark } from './solution.ts';
 
 /**
@@ -24,15 +27,22 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     airs.set(name, known);
     return known;
   };
-  return rows.map((row) => ({
+  const forks = rows.map(({ forkHz, forkUncertaintyHz }) => ({
+    frequencyHz: forkHz,
+    standardUncertaintyHz: forkUncertaintyHz ?? stampStandardUncertaintyHz(forkHz),
+  }));
+  const forkKeys = alikeForks(forks);
+  const copies = copiesOf(rows.map((row) => JSON.stringify({ ...row, row: 0 })));
+  return rows.map((row, i) => ({
     key: String(row.row),
-    forkKey: String(row.forkHz),
+    forkKey: forkKeys[i],
     frequencyHz: row.forkHz,
-    frequencyStandardUncertaintyHz: row.forkUncertaintyHz ?? stampStandardUncertaintyHz(row.forkHz),
+    frequencyStandardUncertaintyHz: forks[i].standardUncertaintyHz,
+    copies: copies[i],
     ends: row.ends,
     lengthM: row.lengthM,
     otherLengthM: row.otherLengthM,
-    lengthStandardUncertaintyM: row.lengthUncertaintyM ?? USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
+    ...readingOf(row),
     radiusM: row.diameterM === null ? null : row.diameterM / 2,
     otherRadiusM: null,
     air: airOf(row),
@@ -44,4 +54,14 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
       row.centreStandardUncertaintyHalfWidths,
     ),
   }));
+}
+
+/** How well a row's length was read: as stated, else what is usual where the bench showed the centre, or the ear did. */
+function readingOf({
+  lengthUncertaintyM,
+  locatedBy,
+}: MarkRow): Pick<SolverMark, 'lengthStandardUncertaintyM' | 'isReadingAssumed'> {
+  if (lengthUncertaintyM !== null) return { lengthStandardUncertaintyM: lengthUncertaintyM };
+  if (locatedBy === 'centre') return { lengthStandardUncertaintyM: USUAL_LENGTH_STANDARD_UNCERTAINTY_M };
+  return { lengthStandardUncertaintyM: FOUND_BY_EAR_STANDARD_UNCERTAINTY_M, isReadingAssumed: true };
 }

@@ -1,11 +1,8 @@
 import { airFromReadings, USUAL_AIR } from '../air/airState.ts';
 import type { AirState } from '../air/airState.ts';
-import {
-  END_RATIO_STANDARD_UNCERTAINTY,
-  endCorrectionRatio,
-  HIGHEST_KA,
-  LOW_FREQUENCY_END_RATIO,
-} from '../air/endCorrection.ts';
+import { endCorrectionRatio, HIGHEST_KA, LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
+import { endRatioOfMouth } from '../air/mouth.ts';
+import type { MouthShape } from '../air/mouth.ts';
 import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
 import type { TheoreticalSpeed } from '../air/speedOfSound.ts';
@@ -32,6 +29,8 @@ export interface PreparedMark {
   readonly halfWavePerSpeedS: number;
   /** Part of the speed that the walls take away; an estimate for a usual tube where the diameter is unknown. */
   readonly wallFraction: number;
+  /** Wave number times the radius of the wider mouth; 0 where it isn't known. */
+  readonly ka: number;
   /** All open ends' correction over the end parameter. */
   readonly endShape: number;
   readonly relativeForkUncertainty: number;
@@ -65,8 +64,10 @@ const DEFAULT_RULE: RuleErrors = { zeroStandardUncertaintyM: 0.0005, scaleStanda
  * usual tube, because narrow walls slow more: so the uncertainty covers tubes from 20 mm on.
  */
 const NARROW_RADIUS_M = 0.015;
-/** Where no diameter is known: e taken as 0 as textbooks do, and this uncertain; that of a usual tube, m. */
-const UNKNOWN_END_STANDARD_UNCERTAINTY_M = 0.01;
+/**
+ * Where no diameter is known: what tubes 20 to 50 mm wide have, m. Common practice, no source.
+ */
+export const UNKNOWN_END_M = { expected: 0.011, standardUncertainty: 0.0035 } as const;
 /** Largest e that is thinkable where no diameter is known, m: 1.2 radii of a tube 70 mm wide. */
 const UNKNOWN_END_HIGHEST_M = 0.042;
 
@@ -81,6 +82,8 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
   const radii = marks.flatMap(({ radiusM }) => (radiusM === null ? [] : [radiusM]));
   const endIsRelative = radii.length > 0;
   const meanRadiusM = endIsRelative ? mean(radii) : null;
+  const mouth = commonMouth(marks);
+  const shape = mouth === 'flange' ? 'flanged' : 'unflanged';
   const forkNumber = numbering();
   const setupNumber = numbering();
   const speeds = new Map<AirState, number>();
@@ -114,7 +117,9 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     const slowed = radiusM === null ? ratio : ratio * (1 - wallFraction);
     const shapeOf = (endRadiusM: number): number => {
       const ka = (2 * Math.PI * mark.frequencyHz * endRadiusM) / localSpeedMps;
-      return (endRadiusM * endCorrectionRatio(Math.min(ka, HIGHEST_KA))) / LOW_FREQUENCY_END_RATIO.unflanged;
+      return (
+        (endRadiusM * endCorrectionRatio(Math.min(ka, HIGHEST_KA), shape)) / LOW_FREQUENCY_END_RATIO[shape]
+      );
     };
     const oneEnd = radiusM === null ? 1 : shapeOf(radiusM);
     const otherEnd = mark.otherRadiusM === null || radiusM === null ? oneEnd : shapeOf(mark.otherRadiusM);
@@ -133,29 +138,22 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
       ends: mark.ends,
       lengthM: mark.otherLengthM === null ? mark.lengthM : (mark.lengthM + mark.otherLengthM) / 2,
       // A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7).
+      // Copies weigh as much together as one alone.
       variance:
-        (mark.otherLengthM === null ? own : own / 2 + bracketM ** 2 / 12) + located.centreUncertaintyM ** 2,
+        (mark.copies ?? 1) *
+        ((mark.otherLengthM === null ? own : own / 2 + bracketM ** 2 / 12) + located.centreUncertaintyM ** 2),
       located,
       setup: setupNumber(JSON.stringify([mark.forkKey, mark.place, mark.ends])),
       halfWavePerSpeedS: slowed / (2 * mark.frequencyHz),
       wallFraction,
+      ka:
+        (2 * Math.PI * mark.frequencyHz * Math.max(mark.radiusM ?? 0, mark.otherRadiusM ?? 0)) /
+        localSpeedMps,
       endShape: mark.ends === 'open' ? oneEnd + otherEnd : oneEnd,
       relativeForkUncertainty: mark.frequencyStandardUncertaintyHz / mark.frequencyHz,
     };
   });
-  const end: EndPrior = endIsRelative
-    ? {
-        expected: LOW_FREQUENCY_END_RATIO.unflanged,
-        standardUncertainty: END_RATIO_STANDARD_UNCERTAINTY,
-        lowest: 0,
-        highest: 1.2,
-      }
-    : {
-        expected: 0,
-        standardUncertainty: UNKNOWN_END_STANDARD_UNCERTAINTY_M,
-        lowest: 0,
-        highest: UNKNOWN_END_HIGHEST_M,
-      };
+  const end = knownEnd(mouth, endIsRelative);
   return {
     rows,
     endIsRelative,
@@ -167,6 +165,23 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     someDiametersMissing: endIsRelative && radii.length < marks.length,
     someTemperaturesMissing: air !== null && marks.some((mark) => mark.air === null),
   };
+}
+
+/** The mouth that all marks have; null where they don't say, or differ. */
+function commonMouth(marks: readonly SolverMark[]): MouthShape | null {
+  const mouths = new Set(marks.map(({ mouth }) => mouth ?? null));
+  const [mouth] = mouths;
+  return mouths.size === 1 && mouth !== undefined ? mouth : null;
+}
+
+function knownEnd(mouth: MouthShape | null, isRelative: boolean): EndPrior {
+  if (isRelative) {
+    const { ratio, standardUncertainty } = endRatioOfMouth(mouth);
+    return { expected: ratio, standardUncertainty, lowest: 0, highest: 1.2 };
+  }
+  if (mouth === 'ideal')
+    return { expected: 0, standardUncertainty: 1e-6, lowest: 0, highest: UNKNOWN_END_HIGHEST_M };
+  return { ...UNKNOWN_END_M, lowest: 0, highest: UNKNOWN_END_HIGHEST_M };
 }
 
 /** Counts names from 0 in the order in which they appear. */

@@ -247,7 +247,7 @@ function endSlack(prior: EndPrior): number {
 }
 
 /** Resonances below the highest order of each fork and column type that no mark shows. */
-function skippedOrders(rows: readonly PreparedMark[], orders: readonly number[]): number {
+export function skippedOrders(rows: readonly PreparedMark[], orders: readonly number[]): number {
   const seen = new Map<string, Set<number>>();
   for (const [i, row] of rows.entries()) {
     const name = `${row.fork} ${row.ends}`;

@@ -1,5 +1,7 @@
 import type { AirState } from '../air/airState.ts';
+import type { MouthShape } from '../air/mouth.ts';
 import type { ColumnEnds, LocatedBy } from '../marks/mark.ts';
+import type { Repeatability } from './repeatability.ts';
 import type { OutlierCause } from './outlierCause.ts';
 import type { SolverWarning } from './solverWarning.ts';
 import type { WorkingStep } from './workingStep.ts';
@@ -22,14 +24,20 @@ export interface SolverMark {
   readonly otherLengthM: number | null;
   /** Reading, and the hand's search for the place. Where that place lies about the resonance is not in it. */
   readonly lengthStandardUncertaintyM: number;
+  /** Whether nobody stated that uncertainty: the lengths' scatter may narrow it, too. */
+  readonly isReadingAssumed?: boolean;
   /** Inside radius of the tube; null where it wasn't given. */
   readonly radiusM: number | null;
   /** Radius at the other open end of a telescoping tube; null: the same. */
   readonly otherRadiusM: number | null;
+  /** Shape of the open ends; null or absent: not described. */
+  readonly mouth?: MouthShape | null;
   readonly air: AirState | null;
   readonly place: string;
   /** Order that the user fixed. */
   readonly order: number | null;
+  /** How many marks of the table are the same as this in everything, itself among them: they count as one. Absent: 1. */
+  readonly copies?: number;
   /** How the length was found; absent: at the loudest place. */
   readonly locatedBy?: LocatedBy;
   /** How much louder than the fork alone the loudest place was, dB; null or absent where nobody knows. */
@@ -98,7 +106,13 @@ export type BudgetLine = BudgetSource & {
   readonly sensitivity: number | null;
   readonly contributionMps: number;
   readonly degreesOfFreedom: number;
+  /** Type A: from the lengths' own scatter; B: from anything else (JCGM 100:2008, 4.2 and 4.3). */
+  readonly evaluation: 'A' | 'B';
+  readonly distribution: Distribution;
 };
+
+/** `arcsine`: of the sine of an angle of which nothing is known. */
+export type Distribution = 'normal' | 'rectangular' | 'arcsine';
 
 /** The speed of sound at one place. */
 export interface Solution {
@@ -111,7 +125,15 @@ export interface Solution {
   readonly effectiveDegreesOfFreedom: number;
   readonly endCorrectionM: number;
   readonly endCorrectionStandardUncertaintyM: number;
+  /** `measured` where the marks say more of it than was known beforehand. */
   readonly endCorrectionSource: 'measured' | 'theory' | 'assumed';
+  /** From the marks alone, what is known of mouths left aside; null where they don't determine it. */
+  readonly endCorrectionOfMarks: {
+    readonly endCorrectionM: number;
+    readonly standardUncertaintyM: number;
+  } | null;
+  /** Correlation coefficient r(v, e), -1..1. */
+  readonly speedEndCorrelation: number;
   readonly theory: { readonly speedMps: number; readonly standardUncertaintyMps: number } | null;
   /** Measured minus theory; null where the air's temperature wasn't given. */
   readonly agreement: {
@@ -122,8 +144,10 @@ export interface Solution {
   } | null;
   /** Air to which the speed belongs: the marks' mean; null where no temperature was given. */
   readonly air: AirState | null;
-  /** Factor by which the marks' scatter widened their stated uncertainty; 1: not at all. */
+  /** Factor by which the marks' scatter widened their stated uncertainty, or corrected an assumed one; 1: not at all. */
   readonly scatterFactor: number;
+  /** How well readings of the same resonances agree; null where nothing was read twice. */
+  readonly repeatability: Repeatability | null;
   readonly marks: readonly SolvedMark[];
   readonly budget: readonly BudgetLine[];
   readonly working: readonly WorkingStep[];

@@ -4,6 +4,7 @@ import { checkMarks } from './checkMarks.ts';
 import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
 import { findOutliers } from './findOutliers.ts';
 import { findWarnings } from './findWarnings.ts';
+import { isEndMeasured } from './fitMarks.ts';
 import type { MarksFit } from './fitMarks.ts';
 import { judgeMarks } from './judgeMarks.ts';
 import { oneEndCorrectionM, prepareMarks } from './prepareMarks.ts';
@@ -11,6 +12,7 @@ import type { Preparation } from './prepareMarks.ts';
 import { nearestOrder, searchOrders } from './searchOrders.ts';
 import type { SpeedPrior } from './searchOrders.ts';
 import type { NoSolution, Solution, SolvedMark, SolverMark, SolverOptions } from './solution.ts';
+import { repeatability } from './repeatability.ts';
 import { speedBudget } from './speedBudget.ts';
 import { workingSteps } from './workingSteps.ts';
 
@@ -83,8 +85,10 @@ export function solveInFull(
   const { fit } = judgement;
   if (!(fit.speedMps > 0)) return without('contradiction');
   const solvedMarks = judgeMarks({ preparation, search, orders, fit, outliers: judgement.outliers });
-  const solution = assemble(place, preparation, fit, solvedMarks);
+  const solution = assemble(place, preparation, { fit, orders }, solvedMarks);
   const findings = {
+    given: usable,
+    options,
     preparation,
     search,
     judgement,
@@ -117,7 +121,7 @@ function airSpeedsMps({ theory }: Preparation): readonly [number, number] {
 function assemble(
   place: string,
   preparation: Preparation,
-  fit: MarksFit,
+  { fit, orders }: { readonly fit: MarksFit; readonly orders: readonly number[] },
   marks: readonly SolvedMark[],
 ): Omit<Solution, 'working' | 'warnings'> {
   const standardUncertaintyMps = Math.sqrt(
@@ -138,7 +142,19 @@ function assemble(
     effectiveDegreesOfFreedom: degrees,
     endCorrectionM: fit.end * perEnd,
     endCorrectionStandardUncertaintyM: fit.endUncertainty * perEnd,
-    endCorrectionSource: fit.mode === 'free' ? 'measured' : preparation.endIsRelative ? 'theory' : 'assumed',
+    endCorrectionOfMarks:
+      fit.ownEnd === null
+        ? null
+        : {
+            endCorrectionM: fit.ownEnd.value * perEnd,
+            standardUncertaintyM: fit.ownEnd.standardUncertainty * perEnd,
+          },
+    speedEndCorrelation: fit.correlation,
+    endCorrectionSource: isEndMeasured(fit, preparation)
+      ? 'measured'
+      : preparation.endIsRelative
+        ? 'theory'
+        : 'assumed',
     theory:
       theory === null
         ? null
@@ -154,6 +170,10 @@ function assemble(
           },
     air: preparation.air,
     scatterFactor: fit.scatterFactor,
+    repeatability: repeatability(
+      used,
+      orders.filter((_, i) => fit.speedWeights[i] !== 0),
+    ),
     marks,
     budget: speedBudget(preparation, fit),
   };

@@ -1,4 +1,5 @@
 import type { ColumnEnds } from '../marks/mark.ts';
+import type { GasId } from './otherGas.ts';
 import type { OutlierCause } from './outlierCause.ts';
 
 /** A number of a mark that can't be, with the range that it must lie in; the unit is in the quantity's name. */
@@ -47,6 +48,12 @@ export interface OrderGap {
 /** Unit in which lengths may have been typed without saying so. */
 export type MistakenUnit = 'millimetres' | 'inches' | 'centimetres';
 
+/** What a table's numbers may mean instead of what is noted; `share`: of belief, 0..1. */
+export type OtherExplanation =
+  | { readonly kind: 'unit'; readonly unit: MistakenUnit; readonly share: number }
+  | { readonly kind: 'fork'; readonly notedHz: number; readonly fittingHz: number; readonly share: number }
+  | { readonly kind: 'gas'; readonly gas: GasId; readonly share: number };
+
 /** What the user should know before trusting a result, or why there is none. Marks go by their keys. */
 export type SolverWarning =
   // Why there is no result.
@@ -69,6 +76,26 @@ export type SolverWarning =
   /** Orders that the user set and that don't fit. */
   | { readonly code: 'order-doubtful'; readonly keys: readonly string[] }
   | { readonly code: 'skipped-orders'; readonly gaps: readonly OrderGap[] }
+  /** The numbers would make sense otherwise, too; `shareAsNoted`: of belief, 0..1. */
+  | {
+      readonly code: 'other-explanation';
+      readonly shareAsNoted: number;
+      /** Likeliest first, at least one. */
+      readonly explanations: readonly OtherExplanation[];
+    }
+  /** Rows that are the same in everything: counted once. */
+  | { readonly code: 'exact-repeats'; readonly copies: number }
+  /** Forks whose frequencies differ by less than a stamp can be off: taken for one. */
+  | { readonly code: 'forks-alike'; readonly frequenciesHz: readonly number[] }
+  /** Theory of plane waves ends before ka = 1.84, the first cross mode of a round tube. */
+  | {
+      readonly code: 'tube-too-wide';
+      readonly diameterM: number;
+      readonly frequencyHz: number;
+      readonly ka: number;
+    }
+  /** Nothing else in the table could show that one of these was misread. */
+  | { readonly code: 'unchecked'; readonly keys: readonly string[]; readonly isAll: boolean }
   // The result.
   /** Lengths scatter by this factor more than their stated uncertainty, > 1. */
   | { readonly code: 'scatter'; readonly factor: number }
@@ -77,6 +104,13 @@ export type SolverWarning =
       readonly endCorrectionM: number;
       /** End correction over radius; null where no diameter is known. */
       readonly endCorrectionRatio: number | null;
+    }
+  /** Without a thermometer: the air would be colder or warmer than rooms are. */
+  | {
+      readonly code: 'unusual-temperature';
+      /** null: no air that the bench takes has this speed. */
+      readonly temperatureC: number | null;
+      readonly isCold: boolean;
     }
   | {
       readonly code: 'speed-implausible';
@@ -88,7 +122,7 @@ export type SolverWarning =
       readonly code: 'differs-from-theory';
       /** Measured minus theory. */
       readonly differenceMps: number;
-      /** Frequency of the single fork with which the result would agree; null where a stamp can be off by as much. */
+      /** Frequency of a school's fork with which the result would agree, where it is a single fork's; else null. */
       readonly agreeingForkHz: number | null;
     }
   /** Speed and end correction are unusual together. */
@@ -100,7 +134,12 @@ export type SolverWarning =
   | { readonly code: 'no-diameter' }
   | { readonly code: 'some-diameters-missing' }
   | { readonly code: 'some-temperatures-missing' }
-  | { readonly code: 'no-temperature' }
+  /** `temperatureC`: of air that has the result's speed, half moist; null where there is none. */
+  | {
+      readonly code: 'no-temperature';
+      readonly temperatureC: number | null;
+      readonly expandedUncertaintyC: number;
+    }
   | { readonly code: 'air-beyond-formula' };
 
 export type SolverWarningCode = SolverWarning['code'];

@@ -1,7 +1,8 @@
+import { stampStandardUncertaintyHz } from '../marks/usualUncertainties.ts';
 import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
 import type { Contribution, MarksFit } from './fitMarks.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
-import type { BudgetLine, BudgetSource } from './solution.ts';
+import type { BudgetLine, BudgetSource, Distribution } from './solution.ts';
 
 /** The fit's contributions as lines of an uncertainty budget, largest first. */
 export function speedBudget(preparation: Preparation, fit: MarksFit): readonly BudgetLine[] {
@@ -13,8 +14,15 @@ export function speedBudget(preparation: Preparation, fit: MarksFit): readonly B
   // Several setups are one line: nobody wants a line for each fork at each place.
   const parts = loudest.length === 0 ? own : [...own, together(loudest)];
   const lines = parts.map(({ source, group, contributionMps, degreesOfFreedom }): BudgetLine => {
-    const line = (from: BudgetSource, standardUncertainty: number, unit: BudgetLine['unit']): BudgetLine => ({
+    const line = (
+      from: BudgetSource,
+      standardUncertainty: number,
+      unit: BudgetLine['unit'],
+      distribution: Distribution = 'normal',
+    ): BudgetLine => ({
       ...from,
+      evaluation: source === 'reading' && fit.scatterFactor !== 1 ? 'A' : 'B',
+      distribution,
       standardUncertainty,
       unit,
       sensitivity: standardUncertainty > 0 ? contributionMps / standardUncertainty : null,
@@ -23,18 +31,20 @@ export function speedBudget(preparation: Preparation, fit: MarksFit): readonly B
     });
     switch (source) {
       case 'reading':
-        return line({ source, isWidened: fit.scatterFactor > 1 }, meanReadingM * fit.scatterFactor, 'm');
+        return line({ source, isWidened: fit.scatterFactor !== 1 }, meanReadingM * fit.scatterFactor, 'm');
       case 'fork': {
         const isOfFork = (row: PreparedMark): boolean => row.fork === group;
         const { frequencyHz } = rows.filter(isOfFork)[0].mark;
         // Rows of one fork may state its uncertainty differently: the largest of those that count stands for all.
         const statedHz = used.filter(isOfFork).map(({ mark }) => mark.frequencyStandardUncertaintyHz);
-        return line({ source, frequencyHz }, Math.max(0, ...statedHz), 'Hz');
+        const largestHz = Math.max(0, ...statedHz);
+        const isStamp = Math.abs(largestHz / stampStandardUncertaintyHz(frequencyHz) - 1) < 1e-9;
+        return line({ source, frequencyHz }, largestHz, 'Hz', isStamp ? 'rectangular' : 'normal');
       }
       case 'loudest': {
         const loud = used.filter(({ located: { loudestUncertaintyM } }) => loudestUncertaintyM > 0);
         const squares = loud.reduce((sum, row) => sum + row.located.loudestUncertaintyM ** 2, 0);
-        return line({ source }, Math.sqrt(squares / Math.max(loud.length, 1)), 'm');
+        return line({ source }, Math.sqrt(squares / Math.max(loud.length, 1)), 'm', 'arcsine');
       }
       case 'zero':
         return line({ source }, rule.zeroStandardUncertaintyM, 'm');

@@ -1,5 +1,6 @@
-import type { MarkFault, OrderGap, SolverWarning } from '../solver/solverWarning.ts';
+import type { MarkFault, OrderGap, OtherExplanation, SolverWarning } from '../solver/solverWarning.ts';
 import { ENDS_LONG, ENDS_SHORT } from './columnEnds.ts';
+import { GAS_NAMES } from './gasNames.ts';
 import type { NameMark } from './markNames.ts';
 import { fixed, hertz, listed } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
@@ -52,6 +53,30 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
       return `The order that was set for ${named(warning.keys)} doesn’t fit air in this tube. Leave it to the bench, or check the fork.`;
     case 'skipped-orders':
       return `No mark at ${listed(warning.gaps.slice(0, MOST_NAMED).map(gapWords))}. Was a resonance missed?`;
+    case 'other-explanation': {
+      const shown = warning.explanations.map(
+        (one) => `${otherExplanationWords(one)} (${fixed(100 * one.share, 0)} %)`,
+      );
+      return `These numbers make sense otherwise, too: ${listed(shown)}; as noted ${fixed(100 * warning.shareAsNoted, 0)} %. Check fork, unit and gas, or mark the first resonance.`;
+    }
+    case 'exact-repeats':
+      return `${warning.copies === 1 ? 'One row is' : `${warning.copies} rows are`} the same as another in everything and counted once. Pasted twice? Leave ${warning.copies === 1 ? 'it' : 'them'} out. Read twice? Say when, under made_at.`;
+    case 'forks-alike':
+      return `${listed(warning.frequenciesHz.map((hz) => `${hertz(hz)} Hz`))} are taken for one fork, written in two ways. If these are two forks, measure them and state fork_uncertainty_hz.`;
+    case 'tube-too-wide':
+      return `A tube ${fixed(1000 * warning.diameterM, 0)} mm wide is too wide for ${hertz(warning.frequencyHz)} Hz: across it sound is no plane wave any more (ka = ${fixed(warning.ka, 1)}), and theory’s end correction doesn’t hold. Take a narrower tube or a lower fork.`;
+    case 'unchecked':
+      return warning.isAll
+        ? 'Nothing in these marks could show that one was misread: two lengths always fit. A third resonance would show it.'
+        : `Nothing here could show that ${named(warning.keys)} was misread. Mark one more resonance, or read it again.`;
+    case 'unusual-temperature': {
+      const { temperatureC, isCold } = warning;
+      const stands =
+        temperatureC === null
+          ? `No air is as ${isCold ? 'cold' : 'warm'} as this speed would need`
+          : `This is the speed of sound in air of ${fixed(temperatureC, 0)} °C`;
+      return `${stands}. Was the room so ${isCold ? 'cold' : 'warm'}? If not, check the fork’s frequency, the lengths’ unit and the gas.`;
+    }
     case 'scatter':
       return `The lengths scatter ${fixed(warning.factor, 1)} times as much as their stated uncertainty; the result’s uncertainty is widened.`;
     case 'end-correction-implausible': {
@@ -65,8 +90,9 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
       return `${fixed(warning.speedMps, 1)} m/s is outside of ${fixed(warning.lowestMps, 0)}–${fixed(warning.highestMps, 0)} m/s. Check the fork’s pitch and the orders; the gas is taken for air.`;
     case 'differs-from-theory': {
       const { differenceMps, agreeingForkHz } = warning;
-      const fork = agreeingForkHz === null ? '' : ` A fork of ${fixed(agreeingForkHz, 0)} Hz would agree.`;
-      return `The result is ${fixed(Math.abs(differenceMps), 1)} m/s ${differenceMps > 0 ? 'above' : 'below'} theory for this air, more than both uncertainties allow. Check the thermometer, the fork’s pitch and the rule.${fork}`;
+      const fork =
+        agreeingForkHz === null ? '' : ` A fork of ${hertz(agreeingForkHz)} Hz would agree: was it that one?`;
+      return `The result is ${fixed(Math.abs(differenceMps), 1)} m/s ${differenceMps > 0 ? 'above' : 'below'} theory for this air, more than both uncertainties allow. Check what is at the mouth, the lengths and the rule’s zero, then the thermometer and the fork’s frequency.${fork}`;
     }
     case 'implausible':
       return 'Speed and end correction together are unusual for air in a tube.';
@@ -82,10 +108,26 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
       return 'Where no diameter is given, the mean of the others is used.';
     case 'some-temperatures-missing':
       return 'Where no air temperature is given, the mean of the others is used.';
-    case 'no-temperature':
-      return 'No air temperature is given, so there is no comparison with theory.';
+    case 'no-temperature': {
+      const stands =
+        warning.temperatureC === null
+          ? ''
+          : ` If the gas is air, this speed stands for ${fixed(warning.temperatureC, 0)} °C, give or take ${fixed(Math.max(warning.expandedUncertaintyC, 1), 0)} °C.`;
+      return `No air temperature is given, so there is no comparison with theory.${stands}`;
+    }
     case 'air-beyond-formula':
       return 'This air lies outside of 0–30 °C and 750–1020 hPa, where theory’s formula was checked; its uncertainty is widened.';
+  }
+}
+
+function otherExplanationWords(explanation: OtherExplanation): string {
+  switch (explanation.kind) {
+    case 'unit':
+      return `lengths in ${explanation.unit}`;
+    case 'fork':
+      return `a fork of ${hertz(explanation.fittingHz)} Hz`;
+    case 'gas':
+      return `${GAS_NAMES[explanation.gas]} in the tube`;
   }
 }
 

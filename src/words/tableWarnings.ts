@@ -6,7 +6,11 @@ export type TableWarning =
   /** All places are one fit; `isReferred` where their speeds were brought to one temperature for it. */
   | { readonly code: 'several-places'; readonly placeCount: number; readonly isReferred: boolean }
   | { readonly code: 'columns-not-read'; readonly columns: readonly string[] }
-  | (RowsWithout & { readonly code: 'length-uncertainty-assumed'; readonly assumedM: number })
+  | (RowsWithout & {
+      readonly code: 'length-uncertainty-assumed';
+      readonly byEarM: number;
+      readonly byCentreM: number;
+    })
   /** The lengths are taken to be loudest places; `isTubeUnknown`: with the width that a usual tube's resonances have. */
   | (RowsWithout & { readonly code: 'located-by-assumed'; readonly isTubeUnknown: boolean })
   /** The tolerance is a part of the fork's frequency. */
@@ -29,7 +33,7 @@ export function tableWarningWords(warning: TableWarning): string {
     case 'columns-not-read':
       return `Not read: ${warning.columns.slice(0, MOST_COLUMNS).join(', ')}. Optional columns are ${listed(OPTIONAL_COLUMNS)}.`;
     case 'length-uncertainty-assumed':
-      return `No length_uncertainty_mm in ${warning.rowsWithout} of ${warning.rowCount} rows: ${short(warning.assumedM * 1000)} mm is taken, for a rule read to a millimetre and a hand that stops near the place. Where lengths are rougher, state it, for few marks can’t show it.`;
+      return `No length_uncertainty_mm in ${warning.rowsWithout} of ${warning.rowCount} rows: ${short(warning.byEarM * 1000)} mm is taken for places found by ear, ${short(warning.byCentreM * 1000)} mm where the bench showed the centre. From three lengths on their own scatter corrects it. State it to do better.`;
     case 'located-by-assumed': {
       const usual = warning.isTubeUnknown ? ', as wide as in a usual tube' : '';
       return `No located_by in ${warning.rowsWithout} of ${warning.rowCount} rows: these lengths are taken to be loudest places, which lie beside the resonances${usual}, all to one side. Where the bench showed the centre, write centre.`;

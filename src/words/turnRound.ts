@@ -1,5 +1,6 @@
 import type { AirTemperature } from '../solver/airTemperature.ts';
-import type { GasId, GasMatch } from '../solver/otherGas.ts';
+import { GAS_NAMES } from './gasNames.ts';
+import type { GasMatch } from '../solver/otherGas.ts';
 import type { Solution } from '../solver/solution.ts';
 import type { UnknownFork } from '../solver/unknownFork.ts';
 import { fixed, roundPair } from './numbers.ts';
@@ -19,16 +20,6 @@ export function temperatureWords(found: AirTemperature | null): string {
   const pair = roundPair(found.temperatureC, 2 * found.standardUncertaintyC);
   return `The air is at ${pair.value} ± ${pair.uncertainty} °C (95 %), if it is air.`;
 }
-
-const GAS_NAMES: Readonly<Record<GasId, string>> = {
-  'dry-air': 'dry air',
-  helium: 'helium',
-  argon: 'argon',
-  nitrogen: 'nitrogen',
-  oxygen: 'oxygen',
-  'carbon-dioxide': 'carbon dioxide',
-  'sulfur-hexafluoride': 'sulfur hexafluoride',
-};
 
 /** Deviation beyond which a gas is ruled out, in standard uncertainties. */
 const RULED_OUT = 3;

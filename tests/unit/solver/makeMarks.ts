@@ -39,6 +39,7 @@ export function makeMarks(
         lengthStandardUncertaintyM: 0.0007,
         radiusM,
         otherRadiusM: null,
+        mouth: 'thin-rim',
         air,
         place: 'bench',
         order: null,

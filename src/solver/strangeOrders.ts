@@ -1,0 +1,22 @@
+import type { PreparedMark } from './prepareMarks.ts';
+
+/** From this order on, nobody begins there: numbers of another kind fit high orders by chance. */
+const HIGHEST_FIRST_ORDER = 3;
+
+/**
+ * Whether the orders look like chance: none of the lowest is there, or of one fork and kind of column only every second,
+ * third … one.
+ * @param orders  of each row
+ */
+export function areOrdersStrange(rows: readonly PreparedMark[], orders: readonly number[]): boolean {
+  if (Math.min(...orders) > HIGHEST_FIRST_ORDER) return true;
+  const found = new Map<string, Set<number>>();
+  for (const [i, { fork, ends }] of rows.entries()) {
+    const series = found.get(`${fork} ${ends}`) ?? new Set();
+    found.set(`${fork} ${ends}`, series.add(orders[i]));
+  }
+  return [...found.values()].some((series) => {
+    const sorted = [...series].sort((one, other) => one - other);
+    return sorted.length > 1 && sorted.slice(1).every((order, i) => order - sorted[i] > 1);
+  });
+}
