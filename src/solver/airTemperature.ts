@@ -1,7 +1,7 @@
 import { USUAL_AIR } from '../air/airState.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
 import { LIMITS } from '../limits/limits.ts';
-import type { KnownSpeed } from './unknownFork.ts';
+import type { KnownSpeed } from './knownSpeed.ts';
 
 export interface AirTemperature {
   readonly temperatureC: number;

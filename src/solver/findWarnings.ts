@@ -261,7 +261,7 @@ function aboutKnowledge(
   const warnings: SolverWarning[] = [];
   const used = fit.speedWeights.filter((weight) => weight !== 0).length;
   if (used === 1) warnings.push({ code: 'too-few-marks' });
-  if (!isEndMeasured(fit, preparation)) {
+  if (!isEndMeasured(fit)) {
     warnings.push({
       code: preparation.endIsRelative ? 'end-correction-from-theory' : 'end-correction-unknown',
     });

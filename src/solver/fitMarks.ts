@@ -33,6 +33,8 @@ export interface MarksFit {
   readonly correlation: number;
   /** The end parameter from the marks alone; null where they don't determine it. */
   readonly ownEnd: EndOfMarks | null;
+  /** What the marks were constrained by; null where they were free. */
+  readonly constraint: EndOfMarks | null;
   /** Measured minus fitted, for every row, fitted or not, m. */
   readonly residualsM: readonly number[];
   /**
@@ -56,8 +58,6 @@ export interface MarksFit {
  * correction worse than this many of its uncertainties, and then instead of theirs.
  */
 const FREE_END_LIMIT = 5;
-/** Over what is known of the mouth. */
-const MOST_DOUBT_TO_CONTRADICT = 3;
 /**
  * Generalised least squares over all fitted rows at once. What is known of the mouth is one more value beside the
  * lengths, which they outweigh where they say more. Scatter beyond the stated readings widens these.
@@ -83,7 +83,10 @@ export function fitMarks(
     !endIsRelative &&
     ownEnd !== null &&
     ownEnd.standardUncertainty < FREE_END_LIMIT * end.standardUncertainty;
-  const used = isFree ? free : weightedFit(preparation, chosen, columns, allowedEnd(end, ownEnd));
+  // One wrong order among several marks may turn the wave round: that says nothing of the mouth.
+  const isTurned = free !== null && free.degreesOfFreedom > 0 && free.stated.parameters[0] <= 0;
+  const constraint = isFree ? null : allowedEnd(end, isTurned ? null : ownEnd);
+  const used = isFree ? free : weightedFit(preparation, chosen, columns, constraint);
   if (used === null) return null;
   const unchecked =
     free === null
@@ -91,13 +94,14 @@ export function fitMarks(
       : indexes.filter((_, at) => free.degreesOfFreedom < 1 || free.stated.shifts[at] === null);
   return summarise(
     { preparation, orders, indexes, chosen },
-    { ...used, mode: isFree ? 'free' : 'constrained', ownEnd, unchecked },
+    { ...used, mode: isFree ? 'free' : 'constrained', ownEnd, constraint, unchecked },
   );
 }
 
-/** Whether the marks say more of the end correction than was known of mouths beforehand. */
-export function isEndMeasured({ mode, ownEnd }: MarksFit, { end }: Preparation): boolean {
-  return mode === 'free' || (ownEnd !== null && ownEnd.standardUncertainty < end.standardUncertainty);
+/** Whether the marks say more of the end correction than what they were constrained by. */
+export function isEndMeasured({ ownEnd, constraint }: MarksFit): boolean {
+  if (constraint === null) return true;
+  return ownEnd !== null && ownEnd.standardUncertainty < constraint.standardUncertainty;
 }
 
 function endOfMarks({ parameters, covariance }: LinearFit): EndOfMarks {
@@ -106,12 +110,12 @@ function endOfMarks({ parameters, covariance }: LinearFit): EndOfMarks {
 
 /**
  * What is known of the mouth, widened where the marks contradict it, so that a wrong diameter or an odd mouth doesn't
- * bend the speed: by as much as the two differ beyond two standard uncertainties. Marks that hardly know the end
- * correction contradict nothing.
+ * bend the speed: by as much as the two differ beyond two standard uncertainties. Marks that can't tell one
+ * thinkable mouth from another contradict nothing.
  */
 function allowedEnd(known: EndPrior, own: EndOfMarks | null): EndOfMarks {
-  const { expected: value, standardUncertainty: usual } = known;
-  if (own === null || own.standardUncertainty > MOST_DOUBT_TO_CONTRADICT * usual)
+  const { expected: value, standardUncertainty: usual, lowest, highest } = known;
+  if (own === null || own.standardUncertainty > (highest - lowest) / 2)
     return { value, standardUncertainty: usual };
   const beyond = (own.value - value) ** 2 - 4 * (usual ** 2 + own.standardUncertainty ** 2);
   return { value, standardUncertainty: Math.sqrt(usual ** 2 + Math.max(beyond, 0)) };
@@ -149,7 +153,7 @@ function summarise(
     scatterFactor,
     stated,
     ...found
-  }: WeightedFit & Pick<MarksFit, 'mode' | 'ownEnd' | 'unchecked'>,
+  }: WeightedFit & Pick<MarksFit, 'mode' | 'ownEnd' | 'constraint' | 'unchecked'>,
 ): MarksFit {
   const { rows } = preparation;
   const [speedMps, end] = fit.parameters;

@@ -1,4 +1,4 @@
-import type { KnownSpeed } from './unknownFork.ts';
+import type { KnownSpeed } from './knownSpeed.ts';
 
 export type GasId =
   'dry-air' | 'helium' | 'argon' | 'nitrogen' | 'oxygen' | 'carbon-dioxide' | 'sulfur-hexafluoride';

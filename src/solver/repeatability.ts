@@ -1,5 +1,3 @@
-import type { PreparedMark } from './prepareMarks.ts';
-
 /** Scatter of readings of the same resonances: a Type A evaluation, which no model has a part in. */
 export interface Repeatability {
   /** Of one reading. */
@@ -7,23 +5,31 @@ export interface Repeatability {
   readonly degreesOfFreedom: number;
 }
 
+/** A reading that is fitted. */
+interface FittedReading {
+  readonly lengthM: number;
+  /** Number of its setup: fork, place and ends. */
+  readonly setup: number;
+  readonly order: number;
+  /** Rows that are the same in everything, itself among them. */
+  readonly copies: number;
+}
+
 /**
  * Pooled standard deviation of repeated readings: same fork, place, ends and order.
- * @param rows  those that are fitted
- * @param orders  of each row
  * @returns null where nothing was read twice; rows that are copies of one another are one reading
  * @see JCGM 100:2008, 4.2.4 (pooled estimate) and 4.2.2
+ * @example
+ * const readings = [0.158, 0.16].map((lengthM) => ({ lengthM, setup: 0, order: 1, copies: 1 }));
+ * repeatability(readings)?.standardDeviationM.toFixed(5) // → '0.00141'
  */
-export function repeatability(
-  rows: readonly PreparedMark[],
-  orders: readonly number[],
-): Repeatability | null {
+export function repeatability(readings: readonly FittedReading[]): Repeatability | null {
   const groups = new Map<string, number[]>();
-  for (const [i, { setup, lengthM, mark }] of rows.entries()) {
-    const name = `${setup} ${orders[i]}`;
+  for (const { setup, order, lengthM, copies } of readings) {
+    const name = `${setup} ${order}`;
     const lengths = groups.get(name) ?? [];
     groups.set(name, lengths);
-    if ((mark.copies ?? 1) === 1 || !lengths.includes(lengthM)) lengths.push(lengthM);
+    if (copies === 1 || !lengths.includes(lengthM)) lengths.push(lengthM);
   }
   let squares = 0;
   let degreesOfFreedom = 0;

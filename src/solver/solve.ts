@@ -26,7 +26,7 @@ const AIR_SPEEDS_MPS = [325.3, 364] as const;
  * @returns the solution, or why there is none; never throws for bad marks
  * @example
  * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
- * solve(marksOfRows(rows)).speedMps.toFixed(1) // → '344.2'
+ * solve(marksOfRows(rows)).speedMps.toFixed(1) // → '344.6'
  */
 export function solve(marks: readonly SolverMark[], options: SolverOptions = {}): Solution | NoSolution {
   const solved = solveInFull(marks, options);
@@ -150,11 +150,7 @@ function assemble(
             standardUncertaintyM: fit.ownEnd.standardUncertainty * perEnd,
           },
     speedEndCorrelation: fit.correlation,
-    endCorrectionSource: isEndMeasured(fit, preparation)
-      ? 'measured'
-      : preparation.endIsRelative
-        ? 'theory'
-        : 'assumed',
+    endCorrectionSource: isEndMeasured(fit) ? 'measured' : preparation.endIsRelative ? 'theory' : 'assumed',
     theory:
       theory === null
         ? null
@@ -171,8 +167,9 @@ function assemble(
     air: preparation.air,
     scatterFactor: fit.scatterFactor,
     repeatability: repeatability(
-      used,
-      orders.filter((_, i) => fit.speedWeights[i] !== 0),
+      preparation.rows.flatMap(({ lengthM, setup, mark }, i) =>
+        fit.speedWeights[i] === 0 ? [] : [{ lengthM, setup, order: orders[i], copies: mark.copies ?? 1 }],
+      ),
     ),
     marks,
     budget: speedBudget(preparation, fit),

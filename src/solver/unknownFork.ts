@@ -1,15 +1,10 @@
+import type { KnownSpeed } from './knownSpeed.ts';
 import { LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
 import type { SolverMark, SolverOptions } from './solution.ts';
 import type { SolverWarning, SolverWarningCode } from './solverWarning.ts';
 import { solveInFull } from './solve.ts';
 import { coverageFactor } from '../numeric/studentT.ts';
 import { effectiveDegreesOfFreedom } from './effectiveDegreesOfFreedom.ts';
-
-/** A speed that is known otherwise: from other forks, or from theory. */
-export interface KnownSpeed {
-  readonly speedMps: number;
-  readonly standardUncertaintyMps: number;
-}
 
 export interface UnknownFork {
   readonly frequencyHz: number;
@@ -36,7 +31,7 @@ const BESIDE_THE_POINT: readonly SolverWarningCode[] = [
  * @returns null where the marks give no answer
  * @example
  * const { rows } = readMarksTable('fork_hz,ends,length_cm,diameter_mm\n512,closed,15.8,30\n512,closed,49.25,30');
- * const speed = { speedMps: 344.2, standardUncertaintyMps: 0.3 };
+ * const speed = { speedMps: 344.6, standardUncertaintyMps: 0.3 };
  * unknownFork(marksOfRows(rows), speed, 500)?.frequencyHz.toFixed(0) // → '512'
  */
 export function unknownFork(

@@ -89,7 +89,7 @@ function tryLocated(random: () => number, locating: Locating): MadeExperiment | 
   const zeroM = 0.0005 * normalFrom(random);
   const scale = 1 + 2e-4 * normalFrom(random);
   const wallFactor = 1 + 0.1 * normalFrom(random);
-  const endRatioOff = 0.05 * normalFrom(random);
+  const endRatioOff = 0.03 * normalFrom(random);
   const ends = random() < 0.6 ? 'closed' : 'open';
   const pitches = [...PITCHES_HZ]
     .map((hz) => ({ hz, at: random() }))
@@ -136,6 +136,7 @@ function tryLocated(random: () => number, locating: Locating): MadeExperiment | 
             lengthStandardUncertaintyM: locating.readingM,
             radiusM,
             otherRadiusM: null,
+            mouth: 'thin-rim',
             air,
             place: 'bench',
             order: null,

@@ -79,7 +79,7 @@ function tryExperiment(random: () => number, making: Making): MadeExperiment | n
   const scale = 1 + 2e-4 * normalFrom(random);
   // Walls and mouth of a real tube differ from theory by about what the solver says of them.
   const wallFactor = 1 + 0.1 * normalFrom(random);
-  const endRatioOff = 0.05 * normalFrom(random);
+  const endRatioOff = 0.03 * normalFrom(random);
   const forkCount = 1 + Math.floor(random() * 4);
   const types =
     random() < 0.6
@@ -121,6 +121,7 @@ function tryExperiment(random: () => number, making: Making): MadeExperiment | n
             lengthStandardUncertaintyM: making.readingM,
             radiusM,
             otherRadiusM: null,
+            mouth: 'thin-rim',
             air,
             place: 'bench',
             order: null,
