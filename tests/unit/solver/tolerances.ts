@@ -19,3 +19,9 @@ export const FIT_TOLERANCES = {
   /** Relative: what 400 readings leave of a constraint that agrees with them to 0.02 radii. */
   outweighed: 1e-7,
 } as const;
+
+/** How near the solver must come to what another forward model made. */
+export const SOLVER_TOLERANCES = {
+  /** Relative: Cramer's formula is good to 300 ppm, walls to 0.3 % of their 0.2 to 1 %; both fall out but for a rest. */
+  twoModels: 5e-5,
+} as const;
