@@ -104,13 +104,13 @@ export function fixedTables(): string {
     return table.columns.flatMap(([frequencyHz, ends, orders]) => {
       const column = { gas, radiusM: diameterMm / 2000, frequencyHz, ends, mouthRatio, farRatio: mouthRatio };
       return orders.map((order) => {
-        const lengthM = find(column, order);
-        if (lengthM === null) throw new Error(`${name}: no resonance ${order} at ${frequencyHz} Hz`);
+        const resonance = find(column, order);
+        if (resonance === null) throw new Error(`${name}: no resonance ${order} at ${frequencyHz} Hz`);
         return [
           name,
           frequencyHz,
           ends,
-          (100 * lengthM).toFixed(5),
+          (100 * resonance.lengthM).toFixed(5),
           diameterMm,
           temperatureC,
           humidityPct,

@@ -16,6 +16,13 @@ export interface TestColumn {
   readonly farRatio: number;
 }
 
+/** A resonance of such a column. */
+export interface Resonance {
+  readonly lengthM: number;
+  /** Half of the full width at half power, on the length's scale. */
+  readonly halfWidthM: number;
+}
+
 /** e/a of a thin rim in the open (Levine & Schwinger 1948). */
 export const THIN_RIM = 0.6133;
 /** e/a in a wide flat plate (Nomura, Yamamura & Inawashiro 1960). */
@@ -36,13 +43,13 @@ export function thickRim(inOverOut: number): number {
  * Lengths at which columns resonate, from impedances: the length at which the reactance seen by the fork, that of the
  * column and of the air outside in series, is zero. The walls enter by Zwikker and Kosten, the mouth by Levine and
  * Schwinger with its end correction stretched to the mouth's. A rigid piston: what its face takes is left out.
- * @returns a finder of the n-th resonant length; null where that is shorter than the end correction
+ * @returns a finder of the n-th resonance; null where that is shorter than the end correction
  * @example
  * const gas = moistAir({ temperatureC: 20, humidityPct: 50, co2: 0.0004 });
  * const column = { gas, radiusM: 0.015, frequencyHz: 512, ends: 'closed', mouthRatio: THIN_RIM, farRatio: THIN_RIM };
- * resonances()(column, 1)?.toFixed(4) // → '0.1581'
+ * resonances()(column, 1)?.lengthM.toFixed(4) // → '0.1581'
  */
-export function resonances(): (column: TestColumn, order: number) => number | null {
+export function resonances(): (column: TestColumn, order: number) => Resonance | null {
   const openEnd = levineSchwinger();
   const radiation = (column: TestColumn, ratio: number): ComplexNumber => {
     const { gas, radiusM, frequencyHz } = column;
@@ -57,7 +64,7 @@ export function resonances(): (column: TestColumn, order: number) => number | nu
     const { propagation, impedance } = tubeWave(column.gas, column.radiusM, column.frequencyHz);
     const mouth = radiation(column, column.mouthRatio);
     const far = radiation(column, column.farRatio);
-    const reactance = (lengthM: number): number => {
+    const seen = (lengthM: number): ComplexNumber => {
       const tangent = hyperbolicTangent([propagation[0] * lengthM, propagation[1] * lengthM]);
       const inside =
         column.ends === 'closed'
@@ -66,8 +73,9 @@ export function resonances(): (column: TestColumn, order: number) => number | nu
               impedance,
               quotient(plus(far, product(impedance, tangent)), plus(impedance, product(far, tangent))),
             );
-      return inside[1] + mouth[1];
+      return plus(inside, mouth);
     };
+    const reactance = (lengthM: number): number => seen(lengthM)[1];
     // Near the textbook's length, where the reactance rises through zero once within an eighth of a wave.
     const halfWaveM = Math.PI / propagation[1];
     const corrections = column.ends === 'closed' ? column.mouthRatio : column.mouthRatio + column.farRatio;
@@ -82,6 +90,9 @@ export function resonances(): (column: TestColumn, order: number) => number | nu
       if (reactance(middle) < 0) low = middle;
       else high = middle;
     }
-    return low;
+    // Half the power is left where the reactance has grown as large as the resistance.
+    const stepM = 1e-6;
+    const slope = (reactance(low + stepM) - reactance(low - stepM)) / (2 * stepM);
+    return { lengthM: low, halfWidthM: seen(low)[0] / slope };
   };
 }

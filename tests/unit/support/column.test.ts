@@ -119,14 +119,18 @@ describe('columns', () => {
     const quarterM = gas.speedMps / 80;
     // Walls of this tube take 0.15 %, and its |R| a little more.
     for (const order of [1, 2, 3]) {
-      within((find({ ...column, ends: 'closed' }, order) ?? 0) / ((2 * order - 1) * quarterM), 1, 0.002);
-      within((find({ ...column, ends: 'open' }, order) ?? 0) / (2 * order * quarterM), 1, 0.002);
+      within(
+        (find({ ...column, ends: 'closed' }, order)?.lengthM ?? 0) / ((2 * order - 1) * quarterM),
+        1,
+        0.002,
+      );
+      within((find({ ...column, ends: 'open' }, order)?.lengthM ?? 0) / (2 * order * quarterM), 1, 0.002);
     }
   });
 
   it('are 0.672 m long for 128 Hz at 22.0 °C, mouth included (OpenStax College Physics 2e, 17.5, example)', () => {
     const column = { gas: dry(22), radiusM: 0.02, frequencyHz: 128, mouthRatio: THIN_RIM, farRatio: 0 };
-    const lengthM = find({ ...column, ends: 'closed' }, 1) ?? 0;
+    const lengthM = find({ ...column, ends: 'closed' }, 1)?.lengthM ?? 0;
     // The book knows no walls: they take 0.7 %.
     within(lengthM + THIN_RIM * 0.02, 0.672 * 0.993, 0.002);
   });
@@ -134,7 +138,16 @@ describe('columns', () => {
   it('give the radius’ share of the mouth as half of the common exercise 0.3 d (15.2 cm, d = 4 cm, 512 Hz, 336 m/s)', () => {
     const slow = { ...gas, speedMps: 336 };
     const column = { gas: slow, radiusM: 0.02, frequencyHz: 512, mouthRatio: 0.6, farRatio: 0 };
-    within(find({ ...column, ends: 'closed' }, 1) ?? 0, 0.152, 0.001);
+    within(find({ ...column, ends: 'closed' }, 1)?.lengthM ?? 0, 0.152, 0.001);
+  });
+
+  it('are as wide as [2αL + (ka)²/2]/k: 2.7, 5.4 and 8.2 mm at 512 Hz for a = 17.5 mm (computed)', () => {
+    const column = { gas, radiusM: 0.0175, frequencyHz: 512, mouthRatio: THIN_RIM, farRatio: 0 };
+    for (const [i, widthMm] of [2.7, 5.4, 8.2].entries()) {
+      const { halfWidthM } = find({ ...column, ends: 'closed' }, i + 1) ?? { halfWidthM: 0 };
+      // The form is one for small losses.
+      within(2000 * halfWidthM, widthMm, 0.02 * widthMm);
+    }
   });
 
   it('are shorter than nothing where the mouth is a quarter wave', () => {
