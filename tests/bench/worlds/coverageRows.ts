@@ -1,6 +1,6 @@
 import { resonances } from '../../support/column/independentColumn.ts';
 import { seeded } from './random.ts';
-import { isAlarmed, solveWorld } from './solveWorld.ts';
+import { saidOf, solveWorld } from './solveWorld.ts';
 import { drawWorldTable, USUAL_WORLD } from './worldTable.ts';
 import type { World, WorldTable } from './worldTable.ts';
 
@@ -66,7 +66,7 @@ export function measureCoverage(world: World, count: number, seed: number): Cove
   for (let i = 0; i < count; i += 1) {
     const table = drawWorldTable(random, world, find);
     const answer = solveWorld(table.rows);
-    if (isAlarmed(answer)) alarmed += 1;
+    if (saidOf(answer).isAlarmed) alarmed += 1;
     if (answer === null || answer.speedMps === null) throw new Error('a good table got no speed');
     const errorPct = percentOff(answer.speedMps, table);
     const expandedPct = (100 * answer.expandedUncertaintyMps) / answer.speedMps;

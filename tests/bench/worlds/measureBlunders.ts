@@ -2,7 +2,7 @@ import { resonances } from '../../support/column/independentColumn.ts';
 import type { NoSolution, Solution } from '../../../src/solver/solution.ts';
 import type { Blunder } from './blunders.ts';
 import { seeded } from './random.ts';
-import { isAlarmed, solveWorld } from './solveWorld.ts';
+import { saidOf, solveWorld } from './solveWorld.ts';
 import { drawWorldTable, USUAL_WORLD } from './worldTable.ts';
 import type { World, WrittenRow } from './worldTable.ts';
 
@@ -13,6 +13,8 @@ export interface BlunderRow {
   readonly wrongPct: number;
   /** Of all tables: wrong, and no alarm. */
   readonly silentPct: number;
+  /** Of all tables: wrong, no alarm, nor a word that nothing could show it. */
+  readonly untoldPct: number;
   readonly alarmedPct: number;
 }
 
@@ -21,19 +23,26 @@ export type Known = Pick<World, 'hasTemperature' | 'hasDiameter'>;
 
 /** Draws `count` tables, has the blunder made in each, and looks what is said. */
 export function measureBlunder(blunder: Blunder, known: Known, count: number, seed: number): BlunderRow {
-  let [wrong, silent, alarmed] = [0, 0, 0];
+  let [wrong, silent, untold, alarmed] = [0, 0, 0, 0];
   for (const { answer, meantMps } of blundered(blunder, known, count, seed)) {
-    const isLoud = isAlarmed(answer);
+    const { isAlarmed, isCautioned } = saidOf(answer);
     const isWrong =
       answer !== null &&
       answer.speedMps !== null &&
       Math.abs(answer.speedMps - meantMps) > 2 * answer.expandedUncertaintyMps;
-    if (isLoud) alarmed += 1;
+    if (isAlarmed) alarmed += 1;
     if (isWrong) wrong += 1;
-    if (isWrong && !isLoud) silent += 1;
+    if (isWrong && !isAlarmed) silent += 1;
+    if (isWrong && !isCautioned) untold += 1;
   }
   const share = (part: number): number => (100 * part) / count;
-  return { tables: count, wrongPct: share(wrong), silentPct: share(silent), alarmedPct: share(alarmed) };
+  return {
+    tables: count,
+    wrongPct: share(wrong),
+    silentPct: share(silent),
+    untoldPct: share(untold),
+    alarmedPct: share(alarmed),
+  };
 }
 
 /** Share of tables in which exactly the changed row is among those that are called wrong. */

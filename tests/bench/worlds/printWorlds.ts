@@ -54,9 +54,10 @@ function printBlunders(tables: number, seed: number): void {
   }
   line('');
   line(
-    `Wrong by more than 2 U without an alarm, % of ${tables} tables (in brackets: wrong). T: temperature, d: diameter known.`,
+    `Wrong by more than 2 U without an alarm / nor a word that nothing could show it (all that are wrong), % of ${tables} tables.`,
   );
-  line(`${cell('blunder', 52)}${WITH.map(([mark]) => mark.padStart(16)).join('')}`);
+  line('T: temperature known, d: diameter known.');
+  line(`${cell('blunder', 52)}${WITH.map(([mark]) => mark.padStart(20)).join('')}`);
   let [kinds, silentKinds] = [0, 0];
   for (const blunder of BLUNDERS) {
     const cells = WITH.map(([, knownHere]) => {
@@ -68,9 +69,11 @@ function printBlunders(tables: number, seed: number): void {
     kinds += 1;
     if (cells.some((row) => row !== null && row.silentPct > 0)) silentKinds += 1;
     const texts = cells.map((row) =>
-      row === null ? '-' : `${row.silentPct.toFixed(1)} (${row.wrongPct.toFixed(0)})`,
+      row === null
+        ? '-'
+        : `${row.silentPct.toFixed(1)} / ${row.untoldPct.toFixed(1)} (${row.wrongPct.toFixed(0)})`,
     );
-    line(`${cell(blunder.title, 52)}${texts.map((text) => text.padStart(16)).join('')}`);
+    line(`${cell(blunder.title, 52)}${texts.map((text) => text.padStart(20)).join('')}`);
   }
   line(`${silentKinds} of ${kinds} kinds left some wrong table without an alarm; goal 0.`);
 }

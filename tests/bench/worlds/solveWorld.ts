@@ -32,10 +32,10 @@ export function solveWorld(rows: readonly WrittenRow[]): Solution | NoSolution |
 }
 
 /**
- * What each finding says: that something is or may be wrong with these marks, or only what isn't known. A new code needs
- * a decision here.
+ * What each finding says: that something is or may be wrong with these marks (alarm), that nothing could show it
+ * (caution), or only what isn't known (note). A new code needs a decision here.
  */
-const MEANING: Readonly<Record<SolverWarningCode, 'alarm' | 'note'>> = {
+const MEANING: Readonly<Record<SolverWarningCode, 'alarm' | 'caution' | 'note'>> = {
   'no-marks': 'alarm',
   'no-orders': 'alarm',
   contradiction: 'alarm',
@@ -49,8 +49,14 @@ const MEANING: Readonly<Record<SolverWarningCode, 'alarm' | 'note'>> = {
   'order-ambiguous': 'alarm',
   'order-doubtful': 'alarm',
   'skipped-orders': 'note',
+  'other-explanation': 'alarm',
+  'exact-repeats': 'alarm',
+  'forks-alike': 'note',
+  'tube-too-wide': 'alarm',
+  unchecked: 'caution',
   scatter: 'alarm',
   'end-correction-implausible': 'alarm',
+  'unusual-temperature': 'alarm',
   'speed-implausible': 'alarm',
   'differs-from-theory': 'alarm',
   implausible: 'alarm',
@@ -64,8 +70,13 @@ const MEANING: Readonly<Record<SolverWarningCode, 'alarm' | 'note'>> = {
   'air-beyond-formula': 'note',
 };
 
-/** Whether the bench says that something is off: the one meaning of an alarm in these measurements. */
-export function isAlarmed(answer: Solution | NoSolution | null): boolean {
-  if (answer === null || answer.speedMps === null) return true;
-  return answer.warnings.some(({ code }) => MEANING[code] === 'alarm');
+/**
+ * Whether the bench says that something is off: the one meaning of an alarm in these measurements. A caution says only
+ * that a misreading would not show.
+ */
+export function saidOf(answer: Solution | NoSolution | null): { isAlarmed: boolean; isCautioned: boolean } {
+  if (answer === null || answer.speedMps === null) return { isAlarmed: true, isCautioned: true };
+  const meanings = answer.warnings.map(({ code }) => MEANING[code]);
+  const isAlarmed = meanings.includes('alarm');
+  return { isAlarmed, isCautioned: isAlarmed || meanings.includes('caution') };
 }
