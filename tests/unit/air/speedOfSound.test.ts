@@ -3,6 +3,7 @@ import { airFromReadings, USUAL_AIR } from '../../../src/air/airState.ts';
 import { saturationPressurePa } from '../../../src/air/saturationPressure.ts';
 import { cramerSpeedMps, speedOfSound } from '../../../src/air/speedOfSound.ts';
 import { waterMoleFraction } from '../../../src/air/waterMoleFraction.ts';
+import { moistAir } from '../../support/column/columnGas.ts';
 import { AIR_TOLERANCES } from './tolerances.ts';
 
 const within = (actual: number, expected: number, tolerance: number): void =>
@@ -55,7 +56,7 @@ describe('Cramer 1993, evaluated with an independent numerical library (computed
 });
 
 describe('other forms', () => {
-  it('agrees with ISO 9613-1, c = 343.2·√(T/293.15), for air of usual moisture', () => {
+  it('agrees with ISO 9613-1, c = 343.2·√(T/293.15), for dry air', () => {
     for (const temperatureC of [0, 10, 20]) {
       const iso = 343.2 * Math.sqrt((temperatureC + 273.15) / 293.15);
       within(
@@ -65,6 +66,20 @@ describe('other forms', () => {
       );
     }
   });
+
+  it.each([5, 15, 25])(
+    'agrees at %s °C and any moisture with the handbook’s speed, √T and an ideal mixture’s γ/M (Bohn 1988)',
+    (temperatureC) => {
+      for (const humidityPct of [0, 30, 60, 90]) {
+        const { speedMps } = speedOfSound({ ...USUAL_AIR, temperatureC, humidityPct });
+        within(
+          speedMps,
+          moistAir({ temperatureC, humidityPct, co2: 0.0004 }).speedMps,
+          AIR_TOLERANCES.mixture,
+        );
+      }
+    },
+  );
 
   it('gives the handbook value 331.45 m/s for dry air with 314 ppm of CO₂ at 0 °C', () => {
     within(cramerSpeedMps(0, 0, 101_325, 314e-6), 331.45, 0.006);

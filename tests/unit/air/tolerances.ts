@@ -6,6 +6,8 @@ export const AIR_TOLERANCES = {
   iecMps: 5e-6,
   /** m/s; the classic forms differ from Cramer's air in CO₂ and real-gas terms. */
   ideal: 0.25,
+  /** m/s; 100 ppm, a third of what Cramer states; all of the moisture makes 0.5 to 2 m/s. */
+  mixture: 0.04,
   /** Relative; slopes are quoted to two or three digits. */
   slope: 0.01,
   /** Relative; Dalmont's fit against Levine and Schwinger's integral. */

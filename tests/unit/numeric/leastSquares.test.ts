@@ -116,19 +116,22 @@ describe('Student’s t, two-sided 95 % (computed)', () => {
   });
 });
 
-describe('χ², upper 5 % (tables, from memory)', () => {
+describe('χ², upper 5 % and 0.1 % (evaluated with another numerical library)', () => {
   it.each([
-    [1, 3.841],
-    [2, 5.991],
-    [5, 11.07],
-    [10, 18.307],
-  ])('ν = %s: %s, to the 2.5 % that the approximation is good for', (degrees, limit) => {
-    relative(chiSquaredLimit(degrees), limit, 0.025);
+    [1, 3.8415, 10.8276],
+    [2, 5.9915, 13.8155],
+    [3, 7.8147, 16.2662],
+    [5, 11.0705, 20.515],
+    [10, 18.307, 29.5883],
+    [30, 43.773, 59.7031],
+    [100, 124.3421, 149.4493],
+  ])('ν = %s: %s and %s', (degrees, limit, rare) => {
+    relative(chiSquaredLimit(degrees), limit, FIT_TOLERANCES.chiSquared);
+    relative(chiSquaredLimit(degrees, 0.999), rare, FIT_TOLERANCES.chiSquared);
   });
 
-  it('upper 0.1 %: 13.82 at ν = 2, 20.52 at ν = 5', () => {
-    relative(chiSquaredLimit(2, 0.999), 13.816, 0.025);
-    relative(chiSquaredLimit(5, 0.999), 20.515, 0.025);
+  it('begins at ν = 1', () => {
+    expect(() => chiSquaredLimit(0)).toThrow('degreesOfFreedom must be >= 1, got 0');
   });
 });
 

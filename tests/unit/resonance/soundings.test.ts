@@ -115,14 +115,16 @@ describe('soundings', () => {
 });
 
 describe('decay time', () => {
-  it.each([5, 12, 30])('of a clean fork is right within 10 %%: %d s', (decayS) => {
+  it.each([5, 12, 30])('of a clean fork is right within 0.5 %%: %d s', (decayS) => {
     const { series, soundings } = heard(
       [{ strikeS: 1, amplitude: 0.03, decayTimeS: decayS, dampedS: 13 }],
       15,
     );
     const span = soundings[0];
     if (span === undefined) throw new Error('no sounding');
-    expect(Math.abs((decayTimeS(series.segment(span.from, span.to)) ?? NaN) / decayS - 1)).toBeLessThan(0.1);
+    expect(Math.abs((decayTimeS(series.segment(span.from, span.to)) ?? NaN) / decayS - 1)).toBeLessThan(
+      0.005,
+    );
   });
 
   it('is null for a sounding of a second', () => {

@@ -10,6 +10,8 @@ export const FIT_TOLERANCES = {
   gumPrediction: 0.00005,
   /** Absolute: quantiles are printed to four decimals. */
   studentT: 0.00006,
+  /** Relative: what Wilson and Hilferty's form of χ² is good for, worst at ν = 1. */
+  chiSquared: 0.032,
   /** m/s: textbooks print whole metres per second. */
   textbookMps: 0.5,
   /** Relative: where a textbook's answer has three digits. */
