@@ -145,8 +145,8 @@ describe('columns', () => {
     const column = { gas, radiusM: 0.0175, frequencyHz: 512, mouthRatio: THIN_RIM, farRatio: 0 };
     for (const [i, widthMm] of [2.7, 5.4, 8.2].entries()) {
       const { halfWidthM } = find({ ...column, ends: 'closed' }, i + 1) ?? { halfWidthM: 0 };
-      // The form is one for small losses.
-      within(2000 * halfWidthM, widthMm, 0.02 * widthMm);
+      // Half a unit of the printed digit, and 1 % because the form is one for small losses.
+      within(2000 * halfWidthM, widthMm, 0.05 + 0.01 * widthMm);
     }
   });
 
