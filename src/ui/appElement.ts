@@ -3,7 +3,6 @@ import { customElement, query, state } from 'lit/decorators.js';
 import { readLessonHash } from '../notebook/lessonLink.ts';
 import type { Session } from '../session/session.ts';
 import type { ClassDesk } from '../classroom/classDesk.ts';
-import type { Intake } from '../intake/intakeTypes.ts';
 import { SessionWatch } from './sessionWatch.ts';
 import { createSession } from './createSession.ts';
 import { DropAndPaste } from './intake/dropAndPaste.ts';
@@ -11,6 +10,7 @@ import { LeaveWarning } from './leaveWarning.ts';
 import { PageFaults } from './pageFaults.ts';
 import { keyCommand } from './keyCommand.ts';
 import type { KeyCommand } from './keyCommand.ts';
+import type { PageEvent } from './parts/events.ts';
 import type { AskElement } from './parts/askElement.ts';
 import { PartElement } from './parts/partElement.ts';
 import { saveExperiment } from './saveFile.ts';
@@ -184,7 +184,7 @@ export class AppElement extends PartElement {
     return (this.desk ??= newClassDesk());
   }
 
-  private async onClassTake(event: CustomEvent<readonly Intake[]>): Promise<void> {
+  private async onClassTake(event: PageEvent<'class-take'>): Promise<void> {
     const desk = await this.openDesk();
     const count = await desk.add(event.detail);
     location.hash = '#class';
@@ -192,17 +192,17 @@ export class AppElement extends PartElement {
     this.session.tell('info', frameWords.groupsTaken(count));
   }
 
-  private async onRecordings(event: CustomEvent<readonly File[]>): Promise<void> {
+  private async onRecordings(event: PageEvent<'recordings-take'>): Promise<void> {
     location.hash = '#measure';
     await this.goTo('measure');
     await this.stage.openRecordings(event.detail);
   }
 
-  private onFilesBring(event: CustomEvent<readonly File[]>): void {
+  private onFilesBring(event: PageEvent<'files-bring'>): void {
     void this.bringIn((intake) => intake.takeFiles(event.detail));
   }
 
-  private onTextBring(event: CustomEvent<string>): void {
+  private onTextBring(event: PageEvent<'text-bring'>): void {
     void this.bringIn((intake) => intake.takeText(event.detail));
   }
 

@@ -14,6 +14,7 @@ import { markNames } from '../../words/markNames.ts';
 import { compareWords, temperaturesWords } from '../../words/page/compare.ts';
 import { resultLines, speedWords } from '../../words/result.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -129,7 +130,7 @@ export class CompareElement extends PartElement {
         .total=${value.pairCount}
         .from=${value.from}
         .size=${value.oneId === null ? value.pairCount : PAIRS_AT_A_TIME}
-        @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+        @page-change=${(event: PageEvent<'page-change'>) => (this.from = event.detail)}
       ></bench-pages>`;
   }
 
@@ -196,7 +197,7 @@ export class CompareElement extends PartElement {
         .total=${places.length}
         .from=${this.tableFrom}
         .size=${ROWS}
-        @page-change=${(event: CustomEvent<number>) => (this.tableFrom = event.detail)}
+        @page-change=${(event: PageEvent<'page-change'>) => (this.tableFrom = event.detail)}
       ></bench-pages>
     </div>`;
   }

@@ -6,6 +6,7 @@ import type { Session } from '../../session/session.ts';
 import { tubeWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -47,15 +48,19 @@ export class ApparatusElement extends PartElement {
     }));
   }
 
-  private onDiameter(event: CustomEvent<number | null>): void {
-    this.setTube({ diameterM: event.detail === null ? null : event.detail / 1000 });
+  private onDiameter(event: PageEvent<'quantity-change'>): void {
+    this.setTube({ diameterM: event.detail / 1000 });
   }
 
-  private onTravel(event: CustomEvent<number>): void {
+  private onNoDiameter(): void {
+    this.setTube({ diameterM: null });
+  }
+
+  private onTravel(event: PageEvent<'quantity-change'>): void {
     this.setTube({ travelM: event.detail / 100 });
   }
 
-  private onReading(event: CustomEvent<number>): void {
+  private onReading(event: PageEvent<'quantity-change'>): void {
     this.setRule({ readingStandardUncertaintyM: event.detail / 1000 });
   }
 
@@ -66,7 +71,7 @@ export class ApparatusElement extends PartElement {
     return fault === null ? null : columnFaultWords(fault);
   };
 
-  private onZero(event: CustomEvent<number>): void {
+  private onZero(event: PageEvent<'quantity-change'>): void {
     this.setRule({ zeroOffsetM: event.detail / 100 });
   }
 
@@ -86,6 +91,7 @@ export class ApparatusElement extends PartElement {
               .draft=${fieldDraft(this.session, 'diameter')}
               .value=${tube.diameterM === null ? null : tube.diameterM * 1000}
               @quantity-change=${this.onDiameter}
+              @quantity-clear=${this.onNoDiameter}
             ></bench-number-field>
             <bench-number-field
               label=${tubeWords.travel}

@@ -6,6 +6,7 @@ import type { Fork } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
 import { forksWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import type { PageEvent } from '../parts/events.ts';
 import { pageOf, pageStart } from '../parts/pagesElement.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -102,14 +103,14 @@ export class ForksElement extends PartElement {
                 .kind=${QUANTITIES.forkHz}
                 .draft=${fieldDraft(this.session, `fork ${fork.id} pitch`)}
                 .value=${fork.nominalHz}
-                @quantity-change=${(event: CustomEvent<number>) => this.onPitch(fork, event.detail)}
+                @quantity-change=${(event: PageEvent<'quantity-change'>) => this.onPitch(fork, event.detail)}
               ></bench-number-field>
               <bench-number-field
                 label=${forksWords.uncertainty(number)}
                 .kind=${QUANTITIES.uncertaintyHz}
                 .draft=${fieldDraft(this.session, `fork ${fork.id} uncertainty`)}
                 .value=${fork.standardUncertaintyHz}
-                @quantity-change=${(event: CustomEvent<number>) =>
+                @quantity-change=${(event: PageEvent<'quantity-change'>) =>
                   this.setFork(fork.id, { standardUncertaintyHz: event.detail })}
               ></bench-number-field>
               <button
@@ -128,7 +129,7 @@ export class ForksElement extends PartElement {
           .total=${forks.length}
           .from=${begin}
           .size=${PAGE}
-          @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+          @page-change=${(event: PageEvent<'page-change'>) => (this.from = event.detail)}
         ></bench-pages>
         <label
           >${forksWords.add}

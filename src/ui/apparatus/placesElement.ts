@@ -6,6 +6,7 @@ import type { Place } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
 import { placesWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import type { PageEvent } from '../parts/events.ts';
 import { pageOf, pageStart } from '../parts/pagesElement.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -102,7 +103,7 @@ export class PlacesElement extends PartElement {
           .total=${places.length}
           .from=${begin}
           .size=${PAGE}
-          @page-change=${(event: CustomEvent<number>) => (this.from = event.detail)}
+          @page-change=${(event: PageEvent<'page-change'>) => (this.from = event.detail)}
         ></bench-pages>
         <p><button @click=${this.onAdd}>${placesWords.add}</button></p>
       </section>
@@ -137,15 +138,16 @@ export class PlacesElement extends PartElement {
             .kind=${QUANTITIES.temperatureC}
             .draft=${fieldDraft(this.session, `place ${place.id} temperature`)}
             .value=${place.temperatureC}
-            @quantity-change=${(event: CustomEvent<number | null>) =>
+            @quantity-change=${(event: PageEvent<'quantity-change'>) =>
               this.setPlace(place.id, { temperatureC: event.detail })}
+            @quantity-clear=${() => this.setPlace(place.id, { temperatureC: null })}
           ></bench-number-field>
           <bench-number-field
             label=${placesWords.temperatureUncertainty}
             .kind=${QUANTITIES.temperatureUncertaintyC}
             .draft=${fieldDraft(this.session, `place ${place.id} uncertainty`)}
             .value=${place.temperatureStandardUncertaintyC}
-            @quantity-change=${(event: CustomEvent<number>) =>
+            @quantity-change=${(event: PageEvent<'quantity-change'>) =>
               this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
           ></bench-number-field>
           <bench-number-field
@@ -154,8 +156,9 @@ export class PlacesElement extends PartElement {
             .kind=${QUANTITIES.humidityPct}
             .draft=${fieldDraft(this.session, `place ${place.id} humidity`)}
             .value=${place.humidityPct}
-            @quantity-change=${(event: CustomEvent<number | null>) =>
+            @quantity-change=${(event: PageEvent<'quantity-change'>) =>
               this.setPlace(place.id, { humidityPct: event.detail })}
+            @quantity-clear=${() => this.setPlace(place.id, { humidityPct: null })}
           ></bench-number-field>
           <bench-number-field
             label=${placesWords.pressure}
@@ -163,8 +166,9 @@ export class PlacesElement extends PartElement {
             .kind=${QUANTITIES.pressureHpa}
             .draft=${fieldDraft(this.session, `place ${place.id} pressure`)}
             .value=${place.pressurePa === null ? null : place.pressurePa / 100}
-            @quantity-change=${(event: CustomEvent<number | null>) =>
-              this.setPlace(place.id, { pressurePa: event.detail === null ? null : event.detail * 100 })}
+            @quantity-change=${(event: PageEvent<'quantity-change'>) =>
+              this.setPlace(place.id, { pressurePa: event.detail * 100 })}
+            @quantity-clear=${() => this.setPlace(place.id, { pressurePa: null })}
           ></bench-number-field>
         </div>
       </div>

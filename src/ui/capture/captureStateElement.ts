@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { CaptureFailure } from '../../capture/soundSource.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { captureFailureWords, holdWords } from '../../words/capture.ts';
@@ -23,7 +24,7 @@ export class CaptureStateElement extends PartElement {
   protected readonly watch = new SessionWatch(this, ['capture']);
 
   private onAgain(): void {
-    this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
+    send(this, 'listen-start');
   }
 
   override render() {

@@ -25,6 +25,7 @@ import { sweepFault } from '../../session/hearing/sweepFault.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/pictureElement.ts';
@@ -133,7 +134,7 @@ export class SweepCardElement extends PartElement {
     this.sweepState = next;
   }
 
-  private onLength(event: CustomEvent<{ lengthM: number } | null>): void {
+  private onLength(event: PageEvent<'length-change'>): void {
     this.lengthM = event.detail?.lengthM ?? null;
     // Browsers let a page play only soon after a button was pressed: nothing should be waited for then.
     if (this.lengthM !== null) loadTools().catch(() => undefined);
@@ -169,13 +170,13 @@ export class SweepCardElement extends PartElement {
           label=${sweepCardWords.from}
           .kind=${QUANTITIES.forkHz}
           .value=${this.fromHz}
-          @quantity-change=${(event: CustomEvent<number>) => (this.fromHz = event.detail)}
+          @quantity-change=${(event: PageEvent<'quantity-change'>) => (this.fromHz = event.detail)}
         ></bench-number-field>
         <bench-number-field
           label=${sweepCardWords.to}
           .kind=${QUANTITIES.forkHz}
           .value=${this.toHz}
-          @quantity-change=${(event: CustomEvent<number>) => (this.toHz = event.detail)}
+          @quantity-change=${(event: PageEvent<'quantity-change'>) => (this.toHz = event.detail)}
         ></bench-number-field>
       </div>
       <label class="choice"

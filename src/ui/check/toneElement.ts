@@ -5,6 +5,7 @@ import type { Session } from '../../session/session.ts';
 import { noToneWords, toneWords } from '../../words/page/check.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
@@ -59,7 +60,7 @@ export class ToneElement extends PartElement {
     else void this.play();
   }
 
-  private onPitch(event: CustomEvent<number>): void {
+  private onPitch(event: PageEvent<'quantity-change'>): void {
     this.pitchHz = event.detail;
     if (this.isPlaying) void this.play();
   }

@@ -3,6 +3,7 @@ import type { PropertyValues } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { REQUIRED_COLUMNS } from '../../marks/markColumns.ts';
 import { bringInWords } from '../../words/page/bringIn.ts';
+import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { isOtherDraft } from '../parts/typedEntry.ts';
 import type { FieldDraft } from '../parts/typedEntry.ts';
@@ -46,22 +47,18 @@ export class BringInElement extends PartElement {
     const files = [...(input.files ?? [])];
     // The same files may be chosen again.
     input.value = '';
-    if (files.length > 0) this.send('files-bring', files);
+    if (files.length > 0) send(this, 'files-bring', files);
   }
 
   private onText(): void {
     if (this.field.value.trim() === '') this.field.focus();
-    else this.send('text-bring', this.field.value);
+    else send(this, 'text-bring', this.field.value);
   }
 
   /** What was typed is done with. */
   clearText(): void {
     this.field.value = '';
     this.draft?.set(null);
-  }
-
-  private send(name: string, detail: unknown): void {
-    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
   }
 
   override render() {

@@ -17,6 +17,7 @@ import {
   usableWords,
 } from '../../words/page/intake.ts';
 import type { TakenTable } from '../../words/page/intake.ts';
+import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { ClosedByAddress } from '../parts/closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -127,7 +128,7 @@ export class IntakeElement extends PartElement {
 
   private onClass(): void {
     const intakes = this.chosen.map(({ intake }) => intake);
-    this.send('class-take', intakes);
+    send(this, 'class-take', intakes);
     this.done();
   }
 
@@ -135,7 +136,7 @@ export class IntakeElement extends PartElement {
     const files = this.chosen.flatMap(({ intake, file }) =>
       intake.content?.kind === 'recording' && file !== null ? [file] : [],
     );
-    this.send('recordings-take', files);
+    send(this, 'recordings-take', files);
     this.done();
   }
 
@@ -202,12 +203,8 @@ export class IntakeElement extends PartElement {
   }
 
   private done(): void {
-    if (this.offers.some(({ file }) => file === null)) this.send('text-taken', null);
+    if (this.offers.some(({ file }) => file === null)) send(this, 'text-taken');
     this.onCancel();
-  }
-
-  private send(name: string, detail: unknown): void {
-    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
   }
 
   override render() {

@@ -1,8 +1,8 @@
 import { css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
-import type { Reading } from '../../marks/parseReading.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import type { PageEvent } from '../parts/events.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { marksWords } from '../../words/page/measure.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -34,7 +34,7 @@ export class AddMarkElement extends PartElement {
 
   private readonly checkReading = (readingM: number): string | null => checkReading(this.session, readingM);
 
-  private onLength(event: CustomEvent<Reading | null>): void {
+  private onLength(event: PageEvent<'length-change'>): void {
     const reading = event.detail;
     if (reading !== null) this.session.addMarkByHand(reading.lengthM, reading.otherLengthM);
   }

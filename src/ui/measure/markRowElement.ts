@@ -3,11 +3,11 @@ import { customElement, property, query } from 'lit/decorators.js';
 import type { LocatedBy, Mark } from '../../marks/mark.ts';
 import type { MarkIndex } from '../../marks/markIndex.ts';
 import { joinable, likelyRepeated } from '../../notebook/markList.ts';
-import type { Reading } from '../../marks/parseReading.ts';
 import { markWords } from '../../words/marks.ts';
 import { markRowWords } from '../../words/page/measure.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import type { Session } from '../../session/session.ts';
+import type { PageEvent } from '../parts/events.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { solvedMark } from '../stage/columnScene.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -124,7 +124,7 @@ export class MarkRowElement extends PartElement {
 
   private readonly checkReading = (readingM: number): string | null => checkReading(this.session, readingM);
 
-  private onLength(event: CustomEvent<Reading | null>): void {
+  private onLength(event: PageEvent<'length-change'>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };
     this.session.typeLength(this.mark.id, reading);
   }

@@ -7,6 +7,7 @@ import { nextWaitingMark, ownMarks, waitingMarks } from '../../notebook/markList
 import { marksWords } from '../../words/page/measure.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { pageOf, pageStart } from '../parts/pageOf.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -73,7 +74,7 @@ export class MarksElement extends PartElement {
     return [...waitingMarks(experiment), ...measured.reverse()];
   }
 
-  private onPage(event: CustomEvent<number>): void {
+  private onPage(event: PageEvent<'page-change'>): void {
     this.from = event.detail;
   }
 
@@ -168,7 +169,7 @@ export class MarksElement extends PartElement {
           .total=${deletedMarks.length}
           .from=${this.deletedFrom}
           .size=${PAGE}
-          @page-change=${(event: CustomEvent<number>) => (this.deletedFrom = event.detail)}
+          @page-change=${(event: PageEvent<'page-change'>) => (this.deletedFrom = event.detail)}
         ></bench-pages>
       </details>
     `;

@@ -4,6 +4,7 @@ import { frameWords } from '../../words/page/frame.ts';
 import { resultLines, speedWords } from '../../words/result.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { choice } from './choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -129,7 +130,7 @@ export class HeaderElement extends PartElement {
   }
 
   private onKeys(): void {
-    this.dispatchEvent(new CustomEvent('keys-show'));
+    send(this, 'keys-show');
   }
 
   override render() {

@@ -5,6 +5,7 @@ import { parseReading } from '../../marks/parseReading.ts';
 import type { Reading } from '../../marks/parseReading.ts';
 import { writeNumber } from '../../report/csv.ts';
 import { fieldWords } from '../../words/page/fields.ts';
+import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
@@ -88,7 +89,7 @@ export class LengthField extends PartElement {
     this.faultMessage = null;
     const isNew =
       (reading?.lengthM ?? null) !== this.lengthM || (reading?.otherLengthM ?? null) !== this.otherLengthM;
-    if (isNew) this.dispatchEvent(new CustomEvent('length-change', { detail: reading }));
+    if (isNew) send(this, 'length-change', reading);
     if (this.fleeting) this.input.value = '';
   }
 
@@ -106,7 +107,7 @@ export class LengthField extends PartElement {
     if (event.key === 'Escape') this.input.blur();
     if (event.key !== 'Enter') return;
     event.preventDefault();
-    if (this.take()) this.dispatchEvent(new CustomEvent('length-done', { bubbles: true, composed: true }));
+    if (this.take()) send(this, 'length-done');
   }
 
   private written(): string {

@@ -4,6 +4,7 @@ import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { frameWords } from '../../words/page/frame.ts';
+import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { newsWords, unshownWords } from '../../words/notices.ts';
@@ -117,7 +118,7 @@ export class NoticeElement extends PartElement {
   }
 
   private onLengths(): void {
-    this.dispatchEvent(new CustomEvent('lengths-show'));
+    send(this, 'lengths-show');
   }
 
   /** What stands elsewhere on the page for the eye, but must be heard with the message: what to do about a failure. */

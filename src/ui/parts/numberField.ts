@@ -2,6 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { QuantityKind } from '../readQuantity.ts';
+import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
@@ -10,7 +11,8 @@ import { parseFaultWords } from '../../words/parseFaults.ts';
 
 /**
  * A number with its unit, typed as people write it. A fault is shown under it and what was typed stays.
- * @fires quantity-change  detail: the value in the kind's unit, or null where the field was emptied
+ * @fires quantity-change  detail: the value in the kind's unit
+ * @fires quantity-clear  where a field that may be empty was emptied
  */
 @customElement('bench-number-field')
 export class NumberField extends PartElement {
@@ -89,8 +91,10 @@ export class NumberField extends PartElement {
     }
     this.entry.done();
     this.faultMessage = null;
-    const detail = reading?.value ?? null;
-    if (detail !== this.value) this.dispatchEvent(new CustomEvent('quantity-change', { detail }));
+    const value = reading?.value ?? null;
+    if (value === this.value) return;
+    if (value === null) send(this, 'quantity-clear');
+    else send(this, 'quantity-change', value);
   }
 
   override render() {

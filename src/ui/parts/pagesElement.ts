@@ -2,6 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { pagesWords } from '../../words/page/fields.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { choice } from './choice.ts';
 import { pageStart } from './pageOf.ts';
@@ -30,7 +31,7 @@ export class PagesElement extends PartElement {
   @property() what: string = pagesWords.entries;
 
   private go(from: number): void {
-    this.dispatchEvent(new CustomEvent('page-change', { detail: pageStart(this.total, from, this.size) }));
+    send(this, 'page-change', pageStart(this.total, from, this.size));
   }
 
   override render() {

@@ -1,5 +1,6 @@
 import { LitElement, html, render } from 'lit';
 import { failedWords } from '../../words/page/frame.ts';
+import { send } from './events.ts';
 
 /**
  * What every element of the page is: where one throws while it is drawn or while it follows the session, it says so in
@@ -58,14 +59,10 @@ export abstract class PartElement extends LitElement {
       <p><strong>${failedWords.heading(this.partName)}</strong> ${failedWords.detail}</p>
       <div class="row">
         <button @click=${onAgain}>${failedWords.again}</button>
-        <button @click=${() => askPage(this, 'step-undo')}>${failedWords.undo}</button>
-        <button @click=${() => askPage(this, 'experiment-save')}>${failedWords.save}</button>
+        <button @click=${() => send(this, 'step-undo')}>${failedWords.undo}</button>
+        <button @click=${() => send(this, 'experiment-save')}>${failedWords.save}</button>
       </div>
     </div>`;
     render(panel, this.renderRoot, this.renderOptions);
   }
-}
-
-function askPage(part: PartElement, name: 'step-undo' | 'experiment-save'): void {
-  part.dispatchEvent(new CustomEvent(name, { bubbles: true, composed: true }));
 }

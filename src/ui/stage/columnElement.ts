@@ -9,6 +9,7 @@ import type { Outcome } from '../../session/experiment/outcome.ts';
 import { predictColumn } from '../../session/experiment/predictColumn.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { columnGeometry, toPx } from './columnGeometry.ts';
@@ -71,9 +72,7 @@ export class ColumnElement extends PartElement {
 
   private onSlide(event: Event): void {
     const centimetres = Number((event.target as HTMLInputElement).value);
-    this.dispatchEvent(
-      new CustomEvent('slide', { detail: centimetres / 100, bubbles: true, composed: true }),
-    );
+    send(this, 'slide', centimetres / 100);
   }
 
   /** Marks change seldom, the picture ten times a second. */

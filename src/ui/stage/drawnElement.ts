@@ -2,15 +2,11 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { drawnWords } from '../../words/page/stage.ts';
+import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-
-/** What is drawn in the column. */
-export interface Drawn {
-  readonly wave: 'pressure' | 'displacement' | 'none';
-  readonly expected: boolean;
-}
+import type { Drawn } from './drawn.ts';
 
 const WAVES = ['pressure', 'displacement', 'none'] as const;
 
@@ -41,7 +37,7 @@ export class DrawnElement extends PartElement {
   @property({ type: Boolean }) withheld = false;
 
   private say(change: Partial<Drawn>): void {
-    this.dispatchEvent(new CustomEvent('drawn-change', { detail: { ...this.drawn, ...change } }));
+    send(this, 'drawn-change', { ...this.drawn, ...change });
   }
 
   private onWave(chosen: string): void {

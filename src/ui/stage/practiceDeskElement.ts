@@ -10,6 +10,7 @@ import {
   PRACTICE_PLACE,
 } from '../../session/hearing/practiceReadings.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { send } from '../parts/events.ts';
 import { HoldRepeat } from '../parts/holdRepeat.ts';
 import { FINE_STEP_M, STEP_M } from './slideSteps.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -99,7 +100,7 @@ export class PracticeDeskElement extends PartElement {
   /** What the key S does as well. */
   strike(): void {
     if (!this.session.hearing.isListening) {
-      this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
+      send(this, 'listen-start');
     }
     this.practice.strike();
     this.look();
@@ -137,7 +138,7 @@ export class PracticeDeskElement extends PartElement {
   }
 
   private onStep(byM: number): void {
-    this.dispatchEvent(new CustomEvent('slide-by', { detail: byM, bubbles: true, composed: true }));
+    send(this, 'slide-by', byM);
   }
 
   /** A finger can't set a millimetre on a rule that a phone draws three to the pixel. */

@@ -6,10 +6,11 @@ import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
 import { warningMessages } from '../measure/warningMessages.ts';
+import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
-import type { SourceKind } from './sourceElement.ts';
+import type { SourceKind } from './sourceKind.ts';
 import './wayBackElement.ts';
 
 const NO_WAY: WayBack = { kind: 'none' };
@@ -127,7 +128,7 @@ export class ReadoutElement extends PartElement {
   }
 
   private onDoubts(): void {
-    this.dispatchEvent(new CustomEvent('doubts-show', { bubbles: true, composed: true }));
+    send(this, 'doubts-show');
   }
 
   /** A check of one length has the first word while it goes on: its answer is awaited from afar, too. */

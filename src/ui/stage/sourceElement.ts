@@ -4,10 +4,10 @@ import { live } from 'lit/directives/live.js';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { soundWords, sourceWords } from '../../words/page/stage.ts';
+import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-
-export type SourceKind = 'practice' | 'microphone' | 'recording';
+import type { SourceKind } from './sourceKind.ts';
 
 const SOURCES: readonly SourceKind[] = ['practice', 'microphone', 'recording'];
 
@@ -84,18 +84,18 @@ export class SourceElement extends PartElement {
   toggle(): void {
     if (this.session.hearing.isListening) this.session.hearing.stop();
     else if (this.kind === 'recording') this.file.click();
-    else this.dispatchEvent(new CustomEvent('listen-start', { bubbles: true, composed: true }));
+    else send(this, 'listen-start');
   }
 
   private onKind(kind: SourceKind): void {
     this.session.hearing.stop();
-    this.dispatchEvent(new CustomEvent('source-change', { detail: kind, bubbles: true, composed: true }));
+    send(this, 'source-change', kind);
   }
 
   private onFile(): void {
     const file = this.file.files?.[0];
     if (file === undefined) return;
-    this.dispatchEvent(new CustomEvent('recording-open', { detail: file, bubbles: true, composed: true }));
+    send(this, 'recording-open', file);
     // The same file may be chosen again.
     this.file.value = '';
   }

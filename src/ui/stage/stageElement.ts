@@ -6,14 +6,15 @@ import { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { taskWords } from '../../words/page/stage.ts';
+import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import type { SourceKind } from './sourceElement.ts';
+import type { SourceKind } from './sourceKind.ts';
 import '../capture/captureStateElement.ts';
 import '../measure/resultElement.ts';
 import './columnElement.ts';
 import './drawnElement.ts';
-import type { Drawn } from './drawnElement.ts';
+import type { Drawn } from './drawn.ts';
 import './guideElement.ts';
 import './nowElement.ts';
 import './practiceDeskElement.ts';
@@ -166,7 +167,7 @@ export class StageElement extends PartElement {
     setTimeout(() => (this.isFlashing = false), FLASH_MS);
   }
 
-  private onSource(event: CustomEvent<SourceKind>): void {
+  private onSource(event: PageEvent<'source-change'>): void {
     this.kind = event.detail;
   }
 
@@ -190,19 +191,19 @@ export class StageElement extends PartElement {
     }
   }
 
-  private onRecording(event: CustomEvent<File>): void {
+  private onRecording(event: PageEvent<'recording-open'>): void {
     void this.openRecordings([event.detail]);
   }
 
-  private onDrawn(event: CustomEvent<Drawn>): void {
+  private onDrawn(event: PageEvent<'drawn-change'>): void {
     this.drawn = event.detail;
   }
 
-  private onSlide(event: CustomEvent<number>): void {
+  private onSlide(event: PageEvent<'slide'>): void {
     this.slideTo(event.detail);
   }
 
-  private onSlideBy(event: CustomEvent<number>): void {
+  private onSlideBy(event: PageEvent<'slide-by'>): void {
     this.slideBy(event.detail);
   }
 

@@ -11,7 +11,7 @@ afterEach(() => document.body.replaceChildren());
 async function fieldWith(value: number) {
   const part = Object.assign(new NumberField(), { kind: QUANTITIES.uncertaintyHz, value });
   const taken: unknown[] = [];
-  part.addEventListener('quantity-change', (event) => taken.push((event as CustomEvent).detail));
+  part.addEventListener('quantity-change', ({ detail }) => taken.push(detail));
   document.body.append(part);
   await part.updateComplete;
   const input = part.renderRoot.querySelector('input');

@@ -12,7 +12,7 @@ async function pages(total: number, from: number, size: number) {
   await element.updateComplete;
   const root = element.renderRoot as ShadowRoot;
   const wanted: number[] = [];
-  element.addEventListener('page-change', (event) => wanted.push((event as CustomEvent<number>).detail));
+  element.addEventListener('page-change', ({ detail }) => wanted.push(detail));
   const [previous, next] = [...root.querySelectorAll('button')];
   return { element, root, wanted, previous, next };
 }

@@ -168,7 +168,7 @@ describe('a length that is typed', () => {
     const field = new LengthField();
     field.fleeting = isFleeting;
     field.draft = fieldDraft(session, 'new length');
-    field.addEventListener('length-change', (event) => taken.push((event as CustomEvent).detail));
+    field.addEventListener('length-change', ({ detail }) => taken.push(detail));
     return { field: await onPage(field), taken };
   }
   const enter = (field: LengthField): boolean =>
@@ -227,7 +227,7 @@ describe('a number that is typed', () => {
       field.optional = true;
       field.draft = fieldDraft(bench, 'diameter');
       const taken: unknown[] = [];
-      field.addEventListener('quantity-change', (event) => taken.push((event as CustomEvent).detail));
+      field.addEventListener('quantity-change', ({ detail }) => taken.push(detail));
       return { field: await onPage(field), taken };
     };
     const first = await made();

@@ -1,0 +1,2 @@
+/** Where the sound comes from, as one chooses it. */
+export type SourceKind = 'practice' | 'microphone' | 'recording';
