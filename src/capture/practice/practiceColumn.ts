@@ -1,9 +1,9 @@
 import { requireInRange } from '../../numeric/requireInRange.ts';
-import { multiply } from '../../numeric/complex.ts';
 import type { Complex } from '../../numeric/complex.ts';
 import { ColumnModel } from './columnModel.ts';
 import { ColumnRing } from './columnRing.ts';
 import { FadingMode } from './fadingMode.ts';
+import { farEndPhasor, mouthPhasor } from './microphonePhasor.ts';
 import { PracticeFork } from './practiceFork.ts';
 import { checkPractice, USUAL_PRACTICE } from './practiceSettings.ts';
 import type { PracticeSettings } from './practiceSettings.ts';
@@ -17,21 +17,10 @@ import { Slide } from './slide.ts';
 const STEPS_PER_S = 1000;
 /** Amplitude at the microphone of a freshly struck fork alone: 40 dB below full scale. A judgement. */
 const FORK_AMPLITUDE = 0.01;
-/**
- * What the mouth adds to the fork's own sound, for an endless tube. Chosen so that the level rises by 6 to 20 dB
- * at the resonances of the usual forks and tubes, as on a bench: it hangs on how close the fork is held.
- */
-export const COUPLING_SIZE = 0.09;
-/**
- * The mouth's sound follows the fork's by a quarter of a period (a monopole's pressure follows its acceleration,
- * the flow at a resonance follows the pressure), less a little for the fork's distance from the mouth.
- */
-export const COUPLING_PHASE_RAD = (60 / 180) * Math.PI;
-/** The far end of an open tube, heard from farther away. */
-const FAR_END_SHARE = 0.3;
 /** Second mode of a clamped-free beam, 6.2669 (computed; Acoustics Today, Summer 2020, gives 6.26). */
 const CLANG_RATIO = 6.2669;
 const CLANG_TIME_S = 0.12;
+const NOTHING: Complex = { re: 0, im: 0 };
 
 /**
  * A tuning fork over an air column in a room, as a microphone hears it: pure synthesis, repeatable by its seed,
@@ -49,7 +38,7 @@ export class PracticeColumn {
   private readonly click: FadingMode;
   private forkHzDrawn: number;
   private carrier: Rotator;
-  private envelope: Complex = { re: 0, im: 0 };
+  private envelope: Complex = NOTHING;
   private readonly pending: Float32Array;
   private pendingFrom: number;
   private framesRendered = 0;
@@ -267,23 +256,17 @@ export class PracticeColumn {
 
   /** Phasor at the microphone: the fork's own sound and what the mouth (and a far open end) radiates. */
   private heard(direct: number, motion: Complex, lengthM: number, phaseRad = 0): Complex {
-    const mouth = turn(motion, COUPLING_SIZE, COUPLING_PHASE_RAD);
-    const far = this.farEnd(mouth, lengthM);
+    const mouth = mouthPhasor(motion);
+    const far = this.settings.ends === 'open' ? farEndPhasor(mouth, this.wayRad(lengthM)) : NOTHING;
     return {
       re: direct * Math.cos(phaseRad) + mouth.re + far.re,
       im: direct * Math.sin(phaseRad) + mouth.im + far.im,
     };
   }
 
-  /**
-   * Near a resonance the flow out of the far end is -cos kL' times that out of the mouth, and it reaches the
-   * microphone kL' later.
-   */
-  private farEnd(mouth: Complex, lengthM: number): Complex {
-    if (this.settings.ends === 'closed') return { re: 0, im: 0 };
-    const wayRad =
-      (2 * Math.PI * this.forkHz * this.model.effectiveLengthM(lengthM)) / this.model.tubeSpeedMps;
-    return turn(mouth, -FAR_END_SHARE * Math.cos(wayRad), -wayRad);
+  /** Phase that the wave gathers from the mouth to the far end. */
+  private wayRad(lengthM: number): number {
+    return (2 * Math.PI * this.forkHz * this.model.effectiveLengthM(lengthM)) / this.model.tubeSpeedMps;
   }
 
   private checkLength(lengthM: number): void {
@@ -307,8 +290,4 @@ export class PracticeColumn {
 /** Forks are off their stamp by about 0.1 %, 0.5 % at most (maker's tolerance, from memory). */
 function drawForkHz(random: SeededRandom, stampedHz: number): number {
   return stampedHz * (1 + Math.max(-0.005, Math.min(0.005, 0.0012 * random.normal())));
-}
-
-function turn(phasor: Complex, size: number, angleRad: number): Complex {
-  return multiply(phasor, { re: size * Math.cos(angleRad), im: size * Math.sin(angleRad) });
 }

@@ -1,13 +1,12 @@
 import type { AirReadings } from '../../air/airState.ts';
 import { LIMITS } from '../../limits/limits.ts';
 import { requireInRange } from '../../numeric/requireInRange.ts';
-import { multiply } from '../../numeric/complex.ts';
 import type { Complex } from '../../numeric/complex.ts';
 import { checkSweepPlan, sweepDurationS, sweepPitchHz } from '../sweepPlan.ts';
 import type { SweepPlan } from '../sweepPlan.ts';
 import { ColumnModel } from './columnModel.ts';
 import { ColumnRing } from './columnRing.ts';
-import { COUPLING_PHASE_RAD, COUPLING_SIZE } from './practiceColumn.ts';
+import { mouthPhasor } from './microphonePhasor.ts';
 import { SeededRandom } from './seededRandom.ts';
 
 export interface PracticeSweepSettings extends SweepPlan {
@@ -83,10 +82,7 @@ export class PracticeSweep {
     for (let i = 0; i < AIR_STEPS; i += 1) {
       this.ring.step(model, lengthM, { re: drive, im: 0 }, STEP / AIR_STEPS / sampleRateHz);
     }
-    const mouth = multiply(this.ring.motion, {
-      re: COUPLING_SIZE * Math.cos(COUPLING_PHASE_RAD),
-      im: COUPLING_SIZE * Math.sin(COUPLING_PHASE_RAD),
-    });
+    const mouth = mouthPhasor(this.ring.motion);
     this.to = { re: drive + mouth.re, im: mouth.im };
   }
 }
