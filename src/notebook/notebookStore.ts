@@ -1,37 +1,13 @@
-import { deleteDB, openDB } from 'idb';
-import type { DBSchema, IDBPDatabase } from 'idb';
+import { deleteDB } from 'idb';
+import type { IDBPDatabase } from 'idb';
 import type { Experiment } from './experiment.ts';
-import type { History, HistoryStep } from './history.ts';
+import type { History } from './history.ts';
 import type { KeptSound } from './keptSound.ts';
 import { notebookDatabase } from './notebookDatabase.ts';
 import type { NotebookDatabase } from './notebookDatabase.ts';
+import { openNotebook } from './openNotebook.ts';
+import type { NotebookSchema, ShelfRecord, StoreTaker } from './openNotebook.ts';
 import { ConflictError } from './storageFault.ts';
-import type { Taker } from './storageFault.ts';
-
-/** Whether and how an experiment stands on the shelf. Absent for records of the first store: revision 0. */
-interface ShelfRecord {
-  readonly id: string;
-  /** Grows by one with every save, so that a tab notices what another one wrote. */
-  readonly revision: number;
-  /** When it was put away, ISO 8601; null while it stands in the list. */
-  readonly deletedAt: string | null;
-}
-
-interface NotebookSchema extends DBSchema {
-  experiments: { key: string; value: Experiment };
-  /** In one value, so that what many steps share is stored once. */
-  histories: { key: string; value: { past: StoredSteps; future: StoredSteps } };
-  shelf: { key: string; value: ShelfRecord };
-  desk: { key: string; value: string };
-  sounds: { key: string; value: KeptSound };
-  /** Pieces of each sound, by its id and the frame they begin at. */
-  soundPieces: { key: [string, number]; value: Int16Array<ArrayBuffer> };
-}
-
-/** Who takes a store away: a tab that erases everything, or the browser, as when site data are cleared. */
-export type StoreTaker = Exclude<Taker, 'this tab'>;
-
-type StoredSteps = readonly HistoryStep<Experiment>[];
 
 /** One experiment as it lies in the store: check it before use. */
 export interface StoredExperiment {
@@ -43,7 +19,6 @@ export interface StoredExperiment {
   readonly deletedAt: string | null;
 }
 
-const VERSION = 3;
 const OPEN_KEY = 'open';
 /** On the disk when it is called saved, not only handed to the system. */
 const DURABLE = { durability: 'strict' } as const;
@@ -65,31 +40,7 @@ export class NotebookStore {
     scope: string,
     onGone: (by: StoreTaker) => void = () => undefined,
   ): Promise<NotebookStore> {
-    const { name, olderOf } = await openPatiently(() => notebookDatabase(scope));
-    const database: IDBPDatabase<NotebookSchema> = await openPatiently(() =>
-      openDB<NotebookSchema>(name, VERSION, {
-        upgrade(fresh, oldVersion) {
-          if (oldVersion < 1) {
-            fresh.createObjectStore('experiments', { keyPath: 'id' });
-            fresh.createObjectStore('desk');
-          }
-          if (oldVersion < 2) {
-            fresh.createObjectStore('histories');
-            fresh.createObjectStore('shelf', { keyPath: 'id' });
-          }
-          if (oldVersion < 3) {
-            fresh.createObjectStore('sounds', { keyPath: 'id' });
-            fresh.createObjectStore('soundPieces');
-          }
-        },
-        // Another tab erases everything or brings a newer store: stand aside, else it waits for ever.
-        blocking() {
-          database.close();
-          onGone('another tab');
-        },
-        terminated: () => onGone('the browser'),
-      }),
-    );
+    const { database, olderOf } = await openNotebook(scope, onGone);
     return new NotebookStore(database, olderOf);
   }
 
@@ -293,22 +244,6 @@ async function done(
 ): Promise<void> {
   const [outcome] = await Promise.allSettled([transaction, ...requests]);
   if (outcome.status === 'rejected') throw outcome.reason;
-}
-
-/** How often and at what distance, ms, a store is asked for while the browser is still clearing the old one. */
-const OPENINGS = 10;
-const OPENING_PAUSE_MS = 150;
-
-async function openPatiently<T>(open: () => Promise<T>): Promise<T> {
-  for (let opening = 1; ; opening += 1) {
-    try {
-      return await open();
-    } catch (error) {
-      if (!(error instanceof DOMException && error.name === 'AbortError') || opening === OPENINGS)
-        throw error;
-      await new Promise((resolve) => setTimeout(resolve, OPENING_PAUSE_MS));
-    }
-  }
 }
 
 function piecesOf(soundId: string): IDBKeyRange {

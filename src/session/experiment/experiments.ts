@@ -162,7 +162,7 @@ export class Experiments {
     if (this.isOpen(id)) this.bench.change('rename', (experiment) => ({ ...experiment, title }));
     else {
       const changedAt = this.outside.now();
-      const isDone = await this.keeping.changeClosed(id, (history) =>
+      const isDone = await this.keeping.closed.change(id, (history) =>
         recordStep(history, { ...history.present, title, changedAt }, 'rename'),
       );
       if (!isDone) this.tellBusy();
@@ -179,7 +179,7 @@ export class Experiments {
       this.outside.tell('problem', { code: 'not-duplicated', why: source });
       return;
     }
-    await this.keeping.keepBeside(copyExperiment(source.history, this.outside.newId()));
+    await this.keeping.closed.add(copyExperiment(source.history, this.outside.newId()));
     this.outside.onChange();
   }
 
@@ -190,7 +190,8 @@ export class Experiments {
 
   private async putAwayNow(id: string): Promise<void> {
     if (this.isOpen(id) && (this.bench.isOnlyShown() || !(await this.mayLeave()))) return;
-    if (!(await this.keeping.putAway(id, this.outside.now()))) {
+    await this.keeping.idle();
+    if (!(await this.keeping.closed.putAway(id, this.outside.now()))) {
       this.tellBusy();
       return;
     }
@@ -221,7 +222,10 @@ export class Experiments {
       if (this.isOpen(id) && this.keeping.access !== 'apart') {
         if (!this.bench.isOnlyShown()) this.bench.save();
         await this.keeping.idle();
-      } else if (!(await this.keeping.putAway(id, null))) this.tellBusy();
+      } else {
+        await this.keeping.idle();
+        if (!(await this.keeping.closed.putAway(id, null))) this.tellBusy();
+      }
       this.outside.onChange();
     });
   }
@@ -234,7 +238,7 @@ export class Experiments {
   private async eraseNow(id: string): Promise<void> {
     if (this.isOpen(id) && this.bench.isOnlyShown()) return;
     await this.keeping.idle();
-    if (!(await this.keeping.remove(id))) {
+    if (!(await this.keeping.closed.remove(id))) {
       this.tellBusy();
       return;
     }

@@ -3,14 +3,9 @@ import type { SaveOutcome, SaveState } from '../../notebook/autosave.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { History } from '../../notebook/history.ts';
 import type { StoredExperiment } from '../../notebook/notebookStore.ts';
-import {
-  ConflictError,
-  GoneError,
-  StorageError,
-  askStorage,
-  storageFault,
-} from '../../notebook/storageFault.ts';
+import { ConflictError, GoneError, askStorage, storageFault } from '../../notebook/storageFault.ts';
 import type { Asked, StorageFault } from '../../notebook/storageFault.ts';
+import { ClosedExperiments } from './closedExperiments.ts';
 import type { ExperimentHold, ExperimentStore, KeepingOutside, SoundStore } from './keepingOutside.ts';
 import type { Loaded } from './loaded.ts';
 import { ReachedStore } from './reachedStore.ts';
@@ -51,6 +46,8 @@ interface Waiting {
 export class Keeping {
   saveState: SaveState = { kind: 'nothing' };
   access: TabAccess = 'own';
+  /** The experiments that aren't open. */
+  readonly closed: ClosedExperiments;
   private readonly reached: ReachedStore;
   private hold: ExperimentHold | null = null;
   private holding: Promise<void> = Promise.resolve();
@@ -69,6 +66,7 @@ export class Keeping {
     private readonly handlers: KeepingHandlers,
   ) {
     this.reached = new ReachedStore(outside.writeMended);
+    this.closed = new ClosedExperiments(this.reached, () => this.hold);
   }
 
   /** Opens the notebook and what was open last. Never rejects: without storage the bench still works. */
@@ -176,39 +174,6 @@ export class Keeping {
   async takeOver(): Promise<void> {
     await this.hold?.takeOver();
     await this.reloadAsOwn();
-  }
-
-  /** Keeps a new experiment without opening it. Rejects with a StorageError. */
-  async keepBeside(history: History<Experiment>): Promise<void> {
-    await this.reached.must((store) => store.save(history, 0, false));
-  }
-
-  /**
-   * Changes an experiment that isn't open. Rejects with a StorageError.
-   * @returns false where another tab has it
-   */
-  changeClosed(id: string, change: (history: History<Experiment>) => History<Experiment>): Promise<boolean> {
-    return this.whileFree(id, async () => {
-      const there = await this.load(id);
-      if (there.kind === 'refused') throw new StorageError(there.fault);
-      if (there.kind !== 'there') return;
-      await this.reached.must((store) => store.save(change(there.history), there.revision, false));
-    });
-  }
-
-  /** Puts an experiment away, or back. @returns false where another tab has it. Rejects with a StorageError. */
-  async putAway(id: string, deletedAt: string | null): Promise<boolean> {
-    await this.autosave.idle();
-    return this.whileFree(id, () => this.reached.must((store) => store.putAway(id, deletedAt)));
-  }
-
-  /** Takes an experiment out for good. @returns false where another tab has it. Rejects with a StorageError. */
-  remove(id: string): Promise<boolean> {
-    return this.whileFree(id, () => this.reached.must((store) => store.remove(id)));
-  }
-
-  private whileFree(id: string, action: () => Promise<void>): Promise<boolean> {
-    return this.hold?.whileFree(id, action) ?? Promise.resolve(false);
   }
 
   private lay(history: History<Experiment>, revision: number | null): void {

@@ -2,7 +2,8 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import type { History } from '../../notebook/history.ts';
 import type { KeptSound } from '../../notebook/keptSound.ts';
 import type { WriteMended } from '../../notebook/mendRecord.ts';
-import type { StoredExperiment, StoreTaker } from '../../notebook/notebookStore.ts';
+import type { StoredExperiment } from '../../notebook/notebookStore.ts';
+import type { StoreTaker } from '../../notebook/openNotebook.ts';
 import type { TabHandlers } from '../../notebook/tabHold.ts';
 
 /** The part of the notebook's store that holds sound. */

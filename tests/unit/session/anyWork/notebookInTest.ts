@@ -1,4 +1,5 @@
-import type { StoredExperiment, StoreTaker } from '../../../../src/notebook/notebookStore.ts';
+import type { StoredExperiment } from '../../../../src/notebook/notebookStore.ts';
+import type { StoreTaker } from '../../../../src/notebook/openNotebook.ts';
 import type { ExperimentStore } from '../../../../src/session/experiment/keeping.ts';
 import { MemoryStore } from '../../notebook/memoryStore.ts';
 
