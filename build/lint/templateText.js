@@ -3,7 +3,7 @@
  * @typedef {{ readonly text: string, readonly part: number }} StaticText  `part` counts the static parts from 0
  */
 
-/** Attributes that are shown or spoken; `what` names what a list holds. */
+/** Attributes that are shown or spoken. */
 const SHOWN = new Set([
   'alt',
   'aria-description',
@@ -14,7 +14,6 @@ const SHOWN = new Set([
   'label',
   'placeholder',
   'title',
-  'what',
 ]);
 
 /** What follows `<` of markup that shows nothing, up to its end. */

@@ -126,7 +126,7 @@ export class CompareElement extends PartElement {
     return html`${this.choiceOfOne(value, nameGroup)}
       ${isPending ? html`<p>${workingOut(isPending)}</p>` : nothing} ${this.pairs(value, nameGroup)}
       <bench-pages
-        what=${compareWords.pairs}
+        list="pairs"
         .total=${value.pairCount}
         .from=${value.from}
         .size=${value.oneId === null ? value.pairCount : PAIRS_AT_A_TIME}
@@ -193,7 +193,7 @@ export class CompareElement extends PartElement {
         </tbody>
       </table>
       <bench-pages
-        what=${temperaturesWords.places}
+        list="places"
         .total=${places.length}
         .from=${this.tableFrom}
         .size=${ROWS}

@@ -125,7 +125,7 @@ export class ForksElement extends PartElement {
           })}
         </ul>
         <bench-pages
-          what=${forksWords.many}
+          list="forks"
           .total=${forks.length}
           .from=${begin}
           .size=${PAGE}

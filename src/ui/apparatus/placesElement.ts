@@ -99,7 +99,7 @@ export class PlacesElement extends PartElement {
           )}
         </ul>
         <bench-pages
-          what=${placesWords.many}
+          list="places"
           .total=${places.length}
           .from=${begin}
           .size=${PAGE}

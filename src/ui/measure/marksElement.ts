@@ -132,7 +132,7 @@ export class MarksElement extends PartElement {
           )}
         </ol>
         <bench-pages
-          what=${marksWords.many}
+          list="marks"
           .total=${listed.length}
           .from=${this.from}
           .size=${PAGE}
@@ -165,7 +165,7 @@ export class MarksElement extends PartElement {
           )}
         </ul>
         <bench-pages
-          what=${marksWords.manyDeleted}
+          list="deletedMarks"
           .total=${deletedMarks.length}
           .from=${this.deletedFrom}
           .size=${PAGE}

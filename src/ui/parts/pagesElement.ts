@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { pagesWords } from '../../words/page/fields.ts';
+import { listWords, pagesWords } from '../../words/page/pages.ts';
+import type { PagedList } from '../../words/page/pages.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
@@ -27,30 +28,26 @@ export class PagesElement extends PartElement {
   @property({ type: Number }) total = 0;
   @property({ type: Number }) from = 0;
   @property({ type: Number }) size = 50;
-  /** What the list holds, in the plural. */
-  @property() what: string = pagesWords.entries;
+  @property() list!: PagedList;
 
   private go(from: number): void {
     send(this, 'page-change', pageStart(this.total, from, this.size));
   }
 
   override render() {
-    const { total, size, what } = this;
+    const { total, size } = this;
+    const words = listWords[this.list];
     if (total <= size) return nothing;
     const from = pageStart(total, this.from, size);
     const starts = Array.from({ length: Math.ceil(total / size) }, (_, page) => page * size);
-    return html`<nav class="row" aria-label=${pagesWords.pages(what)}>
-      <button
-        aria-label=${pagesWords.previousNamed(what)}
-        ?disabled=${from === 0}
-        @click=${() => this.go(from - size)}
-      >
+    return html`<nav class="row" aria-label=${words.pages}>
+      <button aria-label=${words.previous} ?disabled=${from === 0} @click=${() => this.go(from - size)}>
         ${pagesWords.previous}
       </button>
       <label
         >${pagesWords.shown}
         ${choice({
-          label: pagesWords.which(what),
+          label: words.which,
           options: starts.map((start) => ({
             value: String(start),
             name: pagesWords.part(start + 1, Math.min(start + size, total)),
@@ -58,13 +55,9 @@ export class PagesElement extends PartElement {
           now: () => String(pageStart(this.total, this.from, this.size)),
           choose: (start) => this.go(Number(start)),
         })}
-        ${pagesWords.ofAll(total, what)}</label
+        ${words.ofAll(total)}</label
       >
-      <button
-        aria-label=${pagesWords.nextNamed(what)}
-        ?disabled=${from + size >= total}
-        @click=${() => this.go(from + size)}
-      >
+      <button aria-label=${words.next} ?disabled=${from + size >= total} @click=${() => this.go(from + size)}>
         ${pagesWords.next}
       </button>
     </nav>`;

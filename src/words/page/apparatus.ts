@@ -25,7 +25,6 @@ export const forksWords = {
   measured: (frequencyHz: number, standardUncertaintyHz: number) =>
     `Measured ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)} Hz; this counts in the fit.`,
   useStamp: 'Use the stamp',
-  many: 'forks',
   add: 'Add a fork',
   choose: 'choose its pitch…',
   offered: (frequencyHz: number) => `${hertz(frequencyHz)} Hz`,
@@ -46,6 +45,5 @@ export const placesWords = {
   temperatureUncertainty: 'Its uncertainty',
   humidity: 'Humidity',
   pressure: 'Pressure',
-  many: 'places',
   add: 'Add a place',
 } as const;

@@ -20,7 +20,6 @@ export const compareWords = {
     ends: (name: string) =>
       `There is only “${name}” to compare yet. Choose the other kind of column above the picture and mark a resonance in it.`,
   },
-  pairs: 'pairs',
   manyPairs: (groups: number) =>
     `${groups} of them make ${(groups * (groups - 1)) / 2} pairs. Choose one: it is compared with each of the others.`,
   against: 'Against the others',
@@ -33,7 +32,6 @@ export const temperaturesWords = {
   columns: { place: 'Place', speed: 'Speed', theory: 'Compared with theory' },
   noSpeed: '—',
   noTemperature: 'temperature not noted',
-  places: 'places',
 } as const;
 
 /** End correction against diameter. */

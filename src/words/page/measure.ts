@@ -12,9 +12,7 @@ export const marksWords = {
   waiting: (count: number) =>
     `${count} ${plural(count, 'mark waits', 'marks wait')} for a length. Enter goes on to the next.`,
   none: 'No marks yet. A flagged resonance makes one; so does the key M, or a length typed above.',
-  many: 'marks',
   deleted: (count: number) => `Deleted marks (${count})`,
-  manyDeleted: 'deleted marks',
   bringBack: 'Bring back',
   bringBackNamed: (mark: string) => `Bring back the mark ${mark}`,
   /** @param lengthM  null where it was never typed */

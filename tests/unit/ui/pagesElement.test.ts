@@ -7,7 +7,7 @@ afterEach(() => document.body.replaceChildren());
 /** The element as it stands on a page. */
 async function pages(total: number, from: number, size: number) {
   const element = document.createElement('bench-pages');
-  Object.assign(element, { total, from, size, what: 'marks' });
+  Object.assign(element, { total, from, size, list: 'marks' });
   document.body.append(element);
   await element.updateComplete;
   const root = element.renderRoot as ShadowRoot;
