@@ -22,7 +22,7 @@ import type { Resonance } from './hearing/listeningTypes.ts';
 import type { Outcome } from './experiment/outcome.ts';
 import { Topics } from './topics.ts';
 import type { Topic } from './topics.ts';
-import type { Notice } from './notice.ts';
+import type { Notice, Tell } from './notice.ts';
 import type { SolvedGroups } from './experiment/solvedGroups.ts';
 import { SoundKeeping } from './hearing/soundKeeping.ts';
 
@@ -71,6 +71,9 @@ export class Session {
   readonly hearing: Hearing;
 
   constructor(private readonly outside: SessionOutside) {
+    const now = (): string => outside.now();
+    const newId = (): string => outside.newId();
+    const tell: Tell = (kind, news, holds) => this.tell(kind, news, holds);
     this.drafts = new Drafts(outside.draftPlace);
     this.steps = beginHistory(newExperiment(outside.newId(), outside.now()));
     this.answers = new Answers({
@@ -84,29 +87,29 @@ export class Session {
         this.topics.announce('keeping');
         this.topics.announce('capture');
       },
-      tell: (kind, news) => this.tell(kind, news),
+      tell,
     });
     this.sound = new SoundKeeping({
-      now: () => outside.now(),
-      newId: () => outside.newId(),
+      now,
+      newId,
       store: () => this.keeping.sounds,
       onChange: () => this.topics.announce('keeping'),
-      tell: (kind, news) => this.tell(kind, news),
+      tell,
     });
     this.experiments = new Experiments(this.keeping, this, {
-      now: () => outside.now(),
-      newId: () => outside.newId(),
+      now,
+      newId,
       onChange: () => this.topics.announce('keeping'),
       onErased: (id) => {
         this.drafts.forget(id);
         return this.sound.recount();
       },
-      tell: (kind, news) => this.tell(kind, news),
+      tell,
     });
     this.hearing = new Hearing(
       {
-        now: () => outside.now(),
-        newId: () => outside.newId(),
+        now,
+        newId,
         createListening: (options) => outside.createListening(options),
         ...(outside.loadListening === undefined ? {} : { loadListening: outside.loadListening }),
         experiment: () => this.experiment,
@@ -115,7 +118,7 @@ export class Session {
         amend: (make) => this.amend(make),
         isOnlyShown: () => this.isOnlyShown(),
         reasonOf: (resonance) => outside.reasonOf(resonance),
-        tell: (kind, news, holds) => this.tell(kind, news, holds),
+        tell,
         announce: (topic) => this.topics.announce(topic),
       },
       this.sound,

@@ -28,7 +28,7 @@ export const EXPERIMENT_TABLES: readonly ExperimentTable[] = [
     id: 'marks',
     needsResult: false,
     hasRows: (experiment) => measuredMarks(experiment).length > 0,
-    rows: (experiment) => marksRows(experiment),
+    rows: marksRows,
   },
   { id: 'fit', needsResult: true, hasRows: hasResult, rows: fitRows },
   { id: 'result', needsResult: true, hasRows: hasResult, rows: resultRows },
@@ -37,6 +37,6 @@ export const EXPERIMENT_TABLES: readonly ExperimentTable[] = [
     id: 'trace',
     needsResult: false,
     hasRows: ({ marks }) => marks.some((mark) => (mark.evidence?.trace?.roomDb.length ?? 0) > 0),
-    rows: (experiment) => traceRows(experiment),
+    rows: traceRows,
   },
 ];
