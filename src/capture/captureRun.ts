@@ -11,7 +11,13 @@ import {
 import type { ChannelReason } from './channelJudge.ts';
 import { rawAudioConstraints, readSettings } from './captureSettings.ts';
 import { ClockWatch } from './clockWatch.ts';
-import type { CaptureFailure, CaptureHold, CaptureSettings, SoundListener } from './soundSource.ts';
+import type {
+  CaptureFailure,
+  CaptureHold,
+  CaptureSettings,
+  SampleBlock,
+  SoundListener,
+} from './soundSource.ts';
 import type { CaptureBatch, RecycledBuffers } from './worklet/captureMessages.ts';
 
 /** A question of the browser that stands this long may have been overlooked, ms. */
@@ -21,6 +27,8 @@ const TICK_MS = 500;
 const RESUME_PATIENCE_MS = 700;
 /** As many ticks without sound mean that the audio clock stands still. */
 const FROZEN_TICKS = 4;
+/** As many zeros in a row are no quiet room, whose noise is some bits large, s. */
+const SILENT_S = 2.5;
 
 /** One run of the microphone, from the question to the release; never used twice. */
 export class CaptureRun {
@@ -35,6 +43,8 @@ export class CaptureRun {
   /** Frames by the audio system's own count since the first batch; null before it. */
   private heard: { readonly firstFrame: number; frames: number } | null = null;
   private channel: ChannelReason | null = null;
+  /** Exact zeros so far, up to the last sample. */
+  private silentFrames = 0;
 
   constructor(
     private readonly system: AudioSystem,
@@ -162,11 +172,13 @@ export class CaptureRun {
   /** A device that is gone from the list may leave its track running, in silence. */
   private async lookForDevice(track: MediaStreamTrack, mediaDevices: MediaDevices): Promise<void> {
     const { deviceId } = track.getSettings();
-    const present = await mediaDevices.enumerateDevices().catch(() => []);
+    const present = await mediaDevices.enumerateDevices().catch(() => null);
+    if (present === null) return;
     const ids = present.filter(({ kind }) => kind === 'audioinput').map((device) => device.deviceId);
-    // Without permission the list has no ids, and tells nothing.
-    if (deviceId === undefined || ids.every((id) => id === '') || ids.includes(deviceId)) return;
-    this.fail(MICROPHONE_LOST);
+    // Without permission the list has no ids and tells nothing; one without any microphone tells enough.
+    const isThere =
+      ids.length > 0 && (deviceId === undefined || ids.every((id) => id === '') || ids.includes(deviceId));
+    if (!isThere) this.fail(MICROPHONE_LOST);
   }
 
   /** Announces what the browser now says of its processing, where that has changed. */
@@ -201,8 +213,20 @@ export class CaptureRun {
     }
     for (const block of blocks) {
       if (this.isOver()) return;
+      this.watchSilence(block);
       this.listener.onBlock(block);
     }
+  }
+
+  /** Announces when no sound at all has come for a while, and when it comes. */
+  private watchSilence({ samples }: SampleBlock): void {
+    const wasSilent = this.isSilent;
+    this.silentFrames = samples.every((sample) => sample === 0) ? this.silentFrames + samples.length : 0;
+    if (this.isSilent !== wasSilent) this.announce();
+  }
+
+  private get isSilent(): boolean {
+    return this.context !== null && this.silentFrames >= SILENT_S * this.context.sampleRate;
   }
 
   private tick(context: AudioContext, track: MediaStreamTrack): void {
@@ -260,6 +284,7 @@ export class CaptureRun {
         sampleRateHz: this.context.sampleRate,
         settings: this.settings,
         ...(this.channel === null ? {} : { channel: this.channel }),
+        ...(this.isSilent ? { isSilent: true } : {}),
       });
     }
   }

@@ -83,6 +83,8 @@ export type CaptureState =
       readonly settings: CaptureSettings | null;
       /** Which of several channels is used and why; absent where there was nothing to choose. */
       readonly channel?: ChannelReason;
+      /** Nothing but zeros has come for a while; absent where there is sound. */
+      readonly isSilent?: true;
     }
   | { readonly kind: 'interrupted'; readonly hold: CaptureHold }
   | { readonly kind: 'ended' }

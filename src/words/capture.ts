@@ -17,6 +17,10 @@ export const holdWords: Readonly<Record<CaptureHold, string>> = {
   frozen: 'No sound has come from the microphone for two seconds. If it does not come back, start again.',
 };
 
+/** The microphone runs and delivers nothing but zeros. */
+export const NO_SOUND_WORDS =
+  'No sound at all arrives from the microphone. Look for a mute switch or key on it, or choose another one under Check.';
+
 const KEPT = 'What was found before is kept.';
 const OTHERWISE =
   'Everything else works without it: type lengths by hand, open a recording, or use the practice column.';

@@ -12,7 +12,7 @@ const FAINT_DB = -75;
 export function soundFacts(capture: CaptureState, trace: RecentLevels): readonly JudgedFact[] {
   return [
     processingFact(capture),
-    inputFact(trace),
+    inputFact(capture, trace),
     { kind: 'room', roomDb: trace.latest?.roomDb ?? null, isGood: null },
   ];
 }
@@ -28,8 +28,11 @@ function processingFact(capture: CaptureState): JudgedFact {
     : { kind: 'raw', state: 'off', isGood: true };
 }
 
-function inputFact(trace: RecentLevels): JudgedFact {
-  const warning = trace.warnings.find(({ code }) => ['clipping', 'too-faint', 'silent'].includes(code));
+function inputFact(capture: CaptureState, trace: RecentLevels): JudgedFact {
+  if (capture.kind === 'running' && capture.isSilent === true) {
+    return { kind: 'input', state: 'silent', isGood: false };
+  }
+  const warning = trace.warnings.find(({ code }) => ['clipping', 'too-faint'].includes(code));
   if (warning !== undefined) return { kind: 'input', state: 'warned', warning, isGood: false };
   const loudestDb = trace.points.reduce((high, point) => Math.max(high, point.broadbandDb), -Infinity);
   if (!Number.isFinite(loudestDb)) return { kind: 'input', state: 'nothing heard', isGood: null };

@@ -1,4 +1,5 @@
 import type { ListeningWarning } from '../../session/hearing/listeningTypes.ts';
+import { NO_SOUND_WORDS } from '../capture.ts';
 import { fixed, roundPair, signed } from '../numbers.ts';
 import { listeningWarningWords } from '../listening.ts';
 
@@ -10,6 +11,7 @@ export type SoundFact =
     }
   | { readonly kind: 'input'; readonly state: 'warned'; readonly warning: ListeningWarning }
   | { readonly kind: 'input'; readonly state: 'nothing heard' }
+  | { readonly kind: 'input'; readonly state: 'silent' }
   | {
       readonly kind: 'input';
       readonly state: 'heard';
@@ -41,6 +43,7 @@ function valueWords(fact: SoundFact): string {
     case 'input':
       if (fact.state === 'warned') return listeningWarningWords(fact.warning);
       if (fact.state === 'nothing heard') return 'nothing heard yet';
+      if (fact.state === 'silent') return NO_SOUND_WORDS;
       return `up to ${fixed(fact.loudestDb, 0)} dB (0 dB: a sine of full scale)${fact.isFaint ? '; very faint' : ''}`;
     case 'room':
       return fact.roomDb === null ? 'not heard yet' : `${fixed(fact.roomDb, 0)} dB at the fork’s pitch`;

@@ -1,6 +1,6 @@
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
-import { captureFailureWords, holdWords, waitsForWords } from '../capture.ts';
+import { NO_SOUND_WORDS, captureFailureWords, holdWords, waitsForWords } from '../capture.ts';
 import { inFull } from '../faultWords.ts';
 import { SLOWER } from '../listening.ts';
 
@@ -34,6 +34,7 @@ export function stageWords(
         ? 'The recording is over. Type the lengths of the marks.'
         : 'The recording is over.';
     case 'running':
+      if (capture.isSilent === true) return NO_SOUND_WORDS;
       if (isTooFast(trace)) return `Too fast: a resonance went by. ${SLOWER}`;
       if (trace.latest === null) return 'Getting to know the room…';
       if (!trace.soundsOrDid) return 'Listening. Strike the fork, hold it to the mouth.';

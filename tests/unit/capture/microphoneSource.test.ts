@@ -122,8 +122,46 @@ describe('MicrophoneSource', () => {
     expect(audio.isReleased).toBe(true);
   });
 
+  it('fails when no microphone is left at all, also where the track never told its device', async () => {
+    for (const settings of [{ deviceId: 'device-1' }, {}]) {
+      const { audio, heard } = await begun();
+      audio.track.settings = settings;
+      audio.deviceIds = [];
+      audio.devices.dispatchEvent(new Event('devicechange'));
+      await vi.waitFor(() => expect(heard.kinds.at(-1)).toBe('failed'));
+      expect(heard.states.at(-1)).toMatchObject({ failure: { code: 'microphone-lost' } });
+      expect(audio.isReleased).toBe(true);
+    }
+  });
+
+  it('goes on when the list can’t be had', async () => {
+    const { audio, heard } = await begun();
+    audio.devices.enumerateDevices = () => Promise.reject(new Error('no list'));
+    audio.devices.dispatchEvent(new Event('devicechange'));
+    await Promise.resolve();
+    audio.sound(5);
+    expect(heard.kinds).toEqual(['starting', 'running']);
+  });
+
+  it('says within three seconds that no sound at all comes, and takes it back with the first sound', async () => {
+    const { audio, heard } = await begun();
+    audio.levels = [0];
+    // Batches of 2048 frames at 48 kHz: 58 are 2.47 s, 70 are 2.99 s.
+    audio.sound(58);
+    expect(heard.kinds).toEqual(['starting', 'running']);
+    audio.sound(12);
+    expect(heard.states.slice(2)).toMatchObject([{ kind: 'running', isSilent: true }]);
+    audio.levels = [1e-4];
+    audio.sound(1);
+    expect(heard.kinds).toEqual(['starting', 'running', 'running', 'running']);
+    expect(heard.states.at(-1)).not.toHaveProperty('isSilent');
+    // Nothing of it is lost or void: zeros are sound, too.
+    expect(heard.frames).toBe(71 * 2048);
+    expect(heard.isSeamless).toBe(true);
+  });
+
   it('goes on when a device is added, or when the list tells nothing', async () => {
-    for (const ids of [['device-1', 'device-2'], [''], []]) {
+    for (const ids of [['device-1', 'device-2'], ['']]) {
       const { audio, heard } = await begun();
       audio.deviceIds = ids;
       audio.devices.dispatchEvent(new Event('devicechange'));

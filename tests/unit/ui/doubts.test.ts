@@ -127,6 +127,15 @@ describe('the page where the sound is in doubt', () => {
   });
 });
 
+describe('a microphone that delivers nothing but zeros', () => {
+  it('is told where the next thing to do stands', () => {
+    const { experiment, hearing } = benchInTest();
+    const capture = { kind: 'running', sampleRateHz: 48_000, settings: null, isSilent: true } as const;
+    const words = stageWords({ experiment, hearing: Object.assign(hearing, { capture }) }, false);
+    expect(words).toMatch(/^No sound at all arrives/);
+  });
+});
+
 describe('a mark that waits', () => {
   const bench = (): Session => {
     const session = benchInTest();

@@ -24,7 +24,7 @@ function said(capture: CaptureState, points: readonly LevelPoint[], isFaint = fa
   });
 }
 
-const running = (settings: CaptureSettings | null): CaptureState => ({
+const running = (settings: CaptureSettings | null): Extract<CaptureState, { kind: 'running' }> => ({
   kind: 'running',
   sampleRateHz: 48_000,
   settings,
@@ -54,6 +54,12 @@ describe('the sound check', () => {
     const [, input] = said(running(null), [point(-30)], true);
     expect(input?.isGood).toBe(false);
     expect(input?.value).not.toContain('up to');
+  });
+
+  it('says that no sound at all arrives, and what to try', () => {
+    const [, input] = said({ ...running(null), isSilent: true }, [point(-200)]);
+    expect(input?.isGood).toBe(false);
+    expect(input?.value).toMatch(/^No sound at all arrives.* mute switch .* choose another one/);
   });
 
   it('gives a fork’s pitch with its distance from the stamp', () => {
