@@ -20,6 +20,8 @@ export interface QuantityKind {
   readonly unit: string;
   /** How many significant digits a field shows of it; nobody knows an uncertainty to more than three. */
   readonly digits?: number;
+  /** It may be below zero. */
+  readonly isSigned?: true;
   /** Reads the text; the value is in `unit`. */
   readonly read: (text: string) => Parsed<{ readonly value: number }>;
 }
@@ -56,6 +58,7 @@ export const QUANTITIES = {
   },
   temperatureC: {
     unit: '°C',
+    isSigned: true,
     read: (text: string) => scaled(parseTemperature(text), (read) => read.temperatureC),
   },
   temperatureUncertaintyC: plain(
@@ -85,6 +88,7 @@ function plain(
   const { symbol, scale } = units[''];
   return {
     unit: symbol,
+    ...(limit.lowest < 0 ? { isSigned: true } : {}),
     read: (text) => scaled(parseQuantity(text, { name, units, limit, known }), (read) => read.si / scale),
   };
 }

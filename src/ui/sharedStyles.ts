@@ -108,6 +108,24 @@ export const sharedStyles = css`
     block-size: 1.25rem;
     margin: 0;
   }
+  /* Keys that the number pad of a touch screen lacks. */
+  .pad-key {
+    display: none;
+    flex: none;
+    min-inline-size: var(--target);
+    padding: 0;
+  }
+  @media (pointer: coarse) {
+    .pad-key {
+      display: inline-block;
+    }
+    /* A phone zooms into smaller letters when their field is touched, and stays there. */
+    select,
+    input,
+    textarea {
+      font-size: max(1em, 16px);
+    }
+  }
   input[aria-invalid='true'] {
     border: 2px solid var(--alert);
   }

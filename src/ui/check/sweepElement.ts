@@ -8,7 +8,7 @@ import { plotPicture } from '../../report/plots/picture.ts';
 import { sweepPlot } from '../../report/plots/sweepPlot.ts';
 import { trustWords } from '../../words/captureTrust.ts';
 import { listeningWarningWords } from '../../words/listening.ts';
-import { noToneWords, sweepCardWords } from '../../words/page/check.ts';
+import { MUTE_WORDS, noToneWords, sweepCardWords } from '../../words/page/check.ts';
 import {
   lostWords,
   sweepFailureWords,
@@ -188,6 +188,7 @@ export class SweepCardElement extends PartElement {
         />
         ${sweepCardWords.practice}</label
       >
+      ${this.isPractice ? nothing : html`<p class="small">${MUTE_WORDS}</p>`}
       <p class="row">
         ${
           isRunning

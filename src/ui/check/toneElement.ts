@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import type { Session } from '../../session/session.ts';
-import { noToneWords, toneWords } from '../../words/page/check.ts';
+import { MUTE_WORDS, noToneWords, toneWords } from '../../words/page/check.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import type { PageEvent } from '../parts/events.ts';
@@ -90,6 +90,7 @@ export class ToneElement extends PartElement {
           .value=${String(this.loudness)}
           @input=${this.onLoudness}
       /></label>
+      <p class="small">${MUTE_WORDS}</p>
       <p>
         <button aria-pressed=${this.isPlaying ? 'true' : 'false'} @click=${this.onToggle}>
           ${this.isPlaying ? toneWords.stop : toneWords.play}

@@ -9,6 +9,10 @@ import { isOtherDraft } from '../parts/typedEntry.ts';
 import type { FieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
+/** Endings beside types: a system that doesn't know the type of a table would grey it out. */
+const FILES =
+  '.json,.csv,.tsv,.txt,application/json,text/csv,text/tab-separated-values,text/plain,audio/*,.wav,.m4a,.mp3,.ogg,.webm,.flac';
+
 /**
  * Files and tables in: a button for files, a field for a table that is pasted or typed.
  * @fires files-bring  detail: the files
@@ -68,7 +72,7 @@ export class BringInElement extends PartElement {
         <input
           type="file"
           multiple
-          accept=".json,.csv,.tsv,.txt,application/json,text/csv,audio/*,.wav"
+          accept=${FILES}
           aria-label=${bringInWords.filesName}
           @change=${this.onFiles}
       /></label>

@@ -77,6 +77,8 @@ export class MarkRowElement extends PartElement {
       .tools button,
       .tools select {
         padding-inline: var(--gap-2);
+      }
+      .tools button {
         font-size: var(--text-small);
       }
       @container (max-width: 40rem) {

@@ -9,6 +9,7 @@ import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
+import { keepFocus } from './keepFocus.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { parseFaultWords } from '../../words/parseFaults.ts';
 
@@ -97,6 +98,14 @@ export class LengthField extends PartElement {
     this.entry.type(this.input.value);
   }
 
+  private onDash(): void {
+    const { input } = this;
+    const end = input.value.length;
+    input.setRangeText('–', input.selectionStart ?? end, input.selectionEnd ?? end, 'end');
+    this.onInput();
+    input.focus();
+  }
+
   private onChange(): void {
     // The line that adds marks waits for Enter or its button: leaving it must not make a mark.
     if (!this.fleeting) this.take();
@@ -134,6 +143,9 @@ export class LengthField extends PartElement {
           @keydown=${this.onKey}
         />
         <span id="unit">${fieldWords.centimetres}</span>
+        <button class="pad-key" aria-label=${fieldWords.dash} @mousedown=${keepFocus} @click=${this.onDash}>
+          –
+        </button>
       </div>
       <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
         ${this.faultMessage ?? nothing}

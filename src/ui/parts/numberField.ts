@@ -1,11 +1,13 @@
 import { css, html, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { fieldWords } from '../../words/page/fields.ts';
 import type { QuantityKind } from '../readQuantity.ts';
 import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
+import { keepFocus } from './keepFocus.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { parseFaultWords } from '../../words/parseFaults.ts';
 
@@ -52,19 +54,29 @@ export class NumberField extends PartElement {
   /** Where half a number waits; null: it waits in the field only. */
   @property({ attribute: false, hasChanged: isOtherDraft }) draft: FieldDraft | null = null;
   private readonly entry: TypedEntry = new TypedEntry(this);
+  @query('input') private input!: HTMLInputElement;
 
   override willUpdate(): void {
     // A fault belongs to what was typed for another experiment or field.
     if (this.entry.follow()) this.faultMessage = null;
   }
 
-  private onInput(event: Event): void {
-    this.entry.type((event.target as HTMLInputElement).value);
+  private onInput(): void {
+    this.entry.type(this.input.value);
   }
 
   private onKey(event: KeyboardEvent): void {
     // What was typed before the page was loaded anew is no change to the browser.
-    if (event.key === 'Enter') this.onChange(event);
+    if (event.key === 'Enter') this.onChange();
+  }
+
+  private onSign(): void {
+    const text = this.input.value.trim();
+    this.input.value = /^[-−]/.test(text) ? text.slice(1) : `−${text}`;
+    this.onInput();
+    // To the browser this is no change. Without a number yet, one is to follow.
+    if (/\d/.test(text)) this.onChange();
+    else this.input.focus();
   }
 
   /** The value as the field writes it. */
@@ -72,8 +84,8 @@ export class NumberField extends PartElement {
     return this.value === null ? '' : String(Number(this.value.toPrecision(this.kind.digits ?? 8)));
   }
 
-  private onChange(event: Event): void {
-    const text = (event.target as HTMLInputElement).value;
+  private onChange(): void {
+    const text = this.input.value;
     // The value may have more digits than the field shows.
     if (text === this.written && this.value !== null) {
       this.entry.done();
@@ -114,6 +126,18 @@ export class NumberField extends PartElement {
           @change=${this.onChange}
         />
         <span class="unit" id="unit">${this.kind.unit}</span>
+        ${
+          this.kind.isSigned === true
+            ? html`<button
+                class="pad-key"
+                aria-label=${fieldWords.changeSign}
+                @mousedown=${keepFocus}
+                @click=${this.onSign}
+              >
+                ±
+              </button>`
+            : nothing
+        }
       </div>
       <p class="small" id="hint" ?hidden=${this.hint === ''}>${this.hint}</p>
       <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>

@@ -73,7 +73,9 @@ export class PracticeDeskElement extends PartElement {
         padding: 0;
         font-size: var(--text-large);
         touch-action: none;
+        -webkit-user-select: none;
         user-select: none;
+        -webkit-touch-callout: none;
       }
     `,
   ];

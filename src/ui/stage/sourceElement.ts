@@ -9,6 +9,9 @@ import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './sourceKind.ts';
 
+/** Endings for sound and for films with sound: asked for films, a phone would offer its camera. */
+const RECORDING_FILES = 'audio/*,.wav,.m4a,.mp3,.ogg,.webm,.flac,.aac,.mp4,.mov';
+
 const SOURCES: readonly SourceKind[] = ['practice', 'microphone', 'recording'];
 
 /**
@@ -124,7 +127,7 @@ export class SourceElement extends PartElement {
         </fieldset>
         <input
           type="file"
-          accept="audio/*,video/*,.wav,.m4a,.mp3,.ogg,.webm,.flac"
+          accept=${RECORDING_FILES}
           aria-label=${sourceWords.file}
           class="unseen"
           tabindex="-1"

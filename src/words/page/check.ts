@@ -54,6 +54,9 @@ export const soundCheckWords = {
   },
 } as const;
 
+/** Stands before whatever plays a tone. */
+export const MUTE_WORDS = 'A phone or tablet plays nothing while its mute switch is on: turn it off first.';
+
 export const toneWords = {
   heading: 'Played tone',
   lead: 'In place of a fork: a steady sine from a loudspeaker held at the mouth of the column.',

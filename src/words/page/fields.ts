@@ -2,6 +2,8 @@
 export const fieldWords = {
   length: 'Length',
   centimetres: 'cm',
+  changeSign: 'Above or below zero',
+  dash: 'Dash: a second length follows',
   stillWaits: 'Typed before and not taken yet: Enter takes it.',
   forget: 'Forget it',
   tooLong: (characters: number, most: number) =>

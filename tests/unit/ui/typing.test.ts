@@ -199,7 +199,7 @@ describe('a length that is typed', () => {
     await type(field, '15.');
     field.remove();
     const again = await lengthField(bench, true);
-    again.field.renderRoot.querySelector('button')?.click();
+    again.field.renderRoot.querySelector<HTMLButtonElement>('button.quiet')?.click();
     await again.field.updateComplete;
     expect(fieldOf(again.field).value).toBe('');
     expect(bench.drafts.get(bench.experiment.id, 'new length')).toBeNull();
