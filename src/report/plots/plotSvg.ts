@@ -1,6 +1,7 @@
 import { unrounded } from '../../words/numbers.ts';
 import { escapeMarkup } from '../markup.ts';
 import { labelPlaces } from './labelPlaces.ts';
+import type { Stroke } from './labelPlaces.ts';
 import { PLOT_FONTS, roundTicks } from './plot.ts';
 import type { Plot, PlotBand, PlotLine, PlotPalette, PlotPoint } from './plot.ts';
 
@@ -24,6 +25,9 @@ interface PlotSize {
 const LARGE: PlotSize = { widthPx: 640, heightPx: 400, xTicks: 7, titlePx: LEFT, titleFontPx: 16 };
 /** For a telephone or a narrow card. */
 const SMALL: PlotSize = { widthPx: 400, heightPx: 300, xTicks: 4, titlePx: 10, titleFontPx: 14 };
+
+/** No point is drawn larger, from its middle. */
+const POINT_PX = 6;
 
 /** Up to so many points each is drawn, wherever it lies. */
 const MOST_POINTS = 500;
@@ -69,7 +73,7 @@ export function plotSvg(plot: Plot, palette: PlotPalette, isSmall = false): stri
     ...plot.bands.map((band) => bandSvg(band, x, y, palette)),
     ...plot.lines.map((line) => lineSvg(line, x, y, palette)),
     ...pointsApart(plot.points, x, y).map((point) => pointSvg(point, x, y, palette)),
-    labelsSvg(plot.points, x, y, widthPx - RIGHT),
+    labelsSvg(plot, x, y, widthPx - RIGHT),
     '</svg>',
   ].join('\n');
 }
@@ -142,17 +146,32 @@ function pointSvg(point: PlotPoint, x: Scale, y: Scale, palette: PlotPalette): s
   return bar + shapes[point.shape];
 }
 
-function labelsSvg(points: readonly PlotPoint[], x: Scale, y: Scale, rightPx: number): string {
-  const labelled = points.flatMap((point) =>
+function labelsSvg(plot: Plot, x: Scale, y: Scale, rightPx: number): string {
+  const labelled = plot.points.flatMap((point) =>
     point.label === null ? [] : [{ xPx: x.at(point.x), yPx: y.at(point.y), label: point.label }],
   );
-  const places = labelPlaces(labelled, LEFT, rightPx);
+  const places = labelPlaces(labelled, LEFT, rightPx, strokesOf(plot, x, y));
   return places
     .map(
       ({ xPx, yPx, anchor }, index) =>
         `<text x="${px(xPx)}" y="${px(yPx)}" font-size="12" text-anchor="${anchor}">${escapeMarkup(labelled[index]?.label ?? '')}</text>`,
     )
     .join('');
+}
+
+/** What a label would stand on: lines, points, and the bars of points. */
+function strokesOf({ lines, points }: Plot, x: Scale, y: Scale): readonly Stroke[] {
+  const ofLines = lines.flatMap((line) => {
+    const places = line.points.map((point): Stroke['from'] => [x.at(point.x), y.at(point.y)]);
+    return places.slice(1).map((to, index): Stroke => ({ from: places[index], to }));
+  });
+  const ofPoints = points.map((point): Stroke => {
+    const barPx = Math.abs(y.at(point.y + (point.yBar ?? 0)) - y.at(point.y));
+    const reachPx = Math.max(barPx, POINT_PX);
+    const [xPx, yPx] = [x.at(point.x), y.at(point.y)];
+    return { from: [xPx, yPx - reachPx], to: [xPx, yPx + reachPx] };
+  });
+  return [...ofLines, ...ofPoints];
 }
 
 function px(value: number): number {

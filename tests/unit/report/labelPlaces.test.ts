@@ -12,6 +12,18 @@ describe('labelPlaces', () => {
     ]);
   });
 
+  it('keeps off the line that goes through the point, below it where the line rises', () => {
+    const point = { xPx: 200, yPx: 200, label: 'n = 2' };
+    const rising = { from: [100, 300], to: [300, 100] } as const;
+    const falling = { from: [300, 300], to: [100, 100] } as const;
+    expect(labelPlaces([point], 76, 620, [rising])).toEqual([{ xPx: 209, yPx: 216, anchor: 'start' }]);
+    expect(labelPlaces([point], 76, 620, [falling])).toEqual([{ xPx: 209, yPx: 193, anchor: 'start' }]);
+    // Where every place is crossed it stands on a line rather than on another label.
+    expect(labelPlaces([point], 76, 620, [rising, falling])).toEqual([
+      { xPx: 209, yPx: 193, anchor: 'start' },
+    ]);
+  });
+
   it('keeps a label that fits at one side inside, and gives every point one', () => {
     const points = fc.array(
       fc.record({

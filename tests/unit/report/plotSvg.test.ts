@@ -60,3 +60,40 @@ describe('plotSvg', () => {
     expect(labels.map((text) => text.getAttribute('text-anchor'))).toEqual(['start', 'end']);
   });
 });
+
+describe('labels of a fitted line’s points', () => {
+  // Three marks of one fork, as a fit shows them: half-periods and lengths of the closed column.
+  const times = [0.49, 1.46, 2.44];
+  const fitted: Plot = {
+    ...plot,
+    points: times.map((x, i) => ({ x, y: 34.5 * x - 1, label: `n = ${i + 1}, 512 Hz`, ...point })),
+    lines: [
+      { points: [0, ...times].map((x) => ({ x, y: 34.5 * x - 1 })), dash: null, colour: 'ink' },
+      { points: [0, ...times].map((x) => ({ x, y: -10 })), dash: null, colour: 'ink' },
+    ],
+    include: { x: [0], y: [0] },
+  };
+
+  it.each([false, true])('stand on no line and no point, small: %s', (isSmall) => {
+    const svg = new DOMParser().parseFromString(plotSvg(fitted, PRINT_PALETTE, isSmall), 'text/html');
+    const number = (node: Element, name: string): number => Number(node.getAttribute(name));
+    // Letters of 12 px: their tops about 9 px above the base line, 6.6 px wide on the average.
+    const boxes = [...svg.querySelectorAll('text[font-size="12"]')].map((text) => {
+      const widthPx = 6.6 * text.textContent.length;
+      const left = number(text, 'x') - (text.getAttribute('text-anchor') === 'end' ? widthPx : 0);
+      return { left, right: left + widthPx, top: number(text, 'y') - 9, bottom: number(text, 'y') + 2 };
+    });
+    expect(boxes).toHaveLength(3);
+    const discs = [...svg.querySelectorAll('circle')].map((disc) => [number(disc, 'cx'), number(disc, 'cy')]);
+    const [first] = discs;
+    const last = discs.at(-1);
+    // The straight line through the points, in steps of less than a pixel.
+    const along = Array.from({ length: 2000 }, (_, i) =>
+      [0, 1].map((k) => first[k] + (i / 1999) * ((last?.[k] ?? 0) - first[k])),
+    );
+    const hit = [...discs, ...along].filter(([x, y]) =>
+      boxes.some((box) => x > box.left && x < box.right && y > box.top && y < box.bottom),
+    );
+    expect(hit).toEqual([]);
+  });
+});
