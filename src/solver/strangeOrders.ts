@@ -1,15 +1,17 @@
 import type { PreparedMark } from './prepareMarks.ts';
+import { skippedOrders } from './searchOrders.ts';
 
 /** From this order on, nobody begins there: numbers of another kind fit high orders by chance. */
 const HIGHEST_FIRST_ORDER = 3;
 
 /**
- * Whether the orders look like chance: none of the lowest is there, or of one fork and kind of column only every second,
- * third … one.
+ * Whether the orders look like chance: the first is nowhere and more are passed over than found, or of one fork and kind
+ * of column only every second, third … one is there.
  * @param orders  of each row
  */
 export function areOrdersStrange(rows: readonly PreparedMark[], orders: readonly number[]): boolean {
-  if (Math.min(...orders) > HIGHEST_FIRST_ORDER) return true;
+  const lowest = Math.min(...orders);
+  if (lowest > HIGHEST_FIRST_ORDER || (lowest > 1 && skippedOrders(rows, orders) > rows.length)) return true;
   const found = new Map<string, Set<number>>();
   for (const [i, { fork, ends }] of rows.entries()) {
     const series = found.get(`${fork} ${ends}`) ?? new Set();
