@@ -5,6 +5,7 @@ import { beginningOf, wellFormed } from '../limits/texts.ts';
 import { readingLimit, readingOfColumnM } from '../marks/columnOfMark.ts';
 import type { Mark } from '../marks/mark.ts';
 import type { MarkRow } from '../marks/markRow.ts';
+import { readingTaken } from '../marks/readingTaken.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
 import { itemBytes, recordBytes } from '../notebook/recordBytes.ts';
@@ -46,15 +47,22 @@ export function experimentFromRows(title: string, rows: readonly MarkRow[], outs
     placeId: whole.places.at(0)?.id ?? '',
     ends: whole.marks.at(0)?.ends ?? fresh.present.ends,
   };
-  const usualM = fresh.rule.readingStandardUncertaintyM;
-  const widths = new Set(rows.map((row) => row.lengthUncertaintyM ?? usualM));
-  const readingM = Math.max(...widths);
-  const remarks = widths.size > 1 ? [intakeRemarkWords.widestTaken(usualM, readingM)] : [];
+  const { readingM, remarks } = commonReading(rows);
   return {
     experiment: { ...whole, present, rule: { ...whole.rule, readingStandardUncertaintyM: readingM } },
     faults: taken.faults,
     remarks: [...taken.remarks, ...remarks],
   };
+}
+
+/** The reading that stands for all rows: the largest, as an experiment has one; none where no row states any. */
+function commonReading(rows: readonly MarkRow[]) {
+  if (rows.every(({ lengthUncertaintyM }) => lengthUncertaintyM === null))
+    return { readingM: null, remarks: [] };
+  const taken = rows.map((row) => readingTaken(row.lengthUncertaintyM, row.locatedBy));
+  const widths = new Set(taken.map(({ lengthStandardUncertaintyM }) => lengthStandardUncertaintyM));
+  const readingM = Math.max(...widths);
+  return { readingM, remarks: widths.size > 1 ? [intakeRemarkWords.widestTaken(readingM)] : [] };
 }
 
 /**

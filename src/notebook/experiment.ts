@@ -1,7 +1,7 @@
 import type { ColumnEnds, Mark } from '../marks/mark.ts';
 
 /** Version of the records written today; `migrateExperiment` brings earlier ones up to it. */
-export const SCHEMA_VERSION = 3;
+export const SCHEMA_VERSION = 4;
 
 /** Everything of one experiment that is kept. SI units; ids are unique within the experiment. */
 export interface Experiment {
@@ -76,8 +76,8 @@ export interface Tube {
 }
 
 export interface Rule {
-  /** Standard uncertainty of one reading, resonance location included, m. */
-  readonly readingStandardUncertaintyM: number;
+  /** Standard uncertainty of one reading, the hand's search for the place included, m; null: nobody stated it. */
+  readonly readingStandardUncertaintyM: number | null;
   /** Reading at zero column length, m: taken off every length. */
   readonly zeroOffsetM: number;
 }

@@ -14,6 +14,8 @@ const STEPS: Readonly<Record<number, (record: Fields) => Fields>> = {
   }),
   // Version 3 may say how a length was found and when the column had it. Records without either stay as they are.
   2: (record) => ({ ...record, schemaVersion: 3 }),
+  // In version 4 the reading's uncertainty may be null. What a record states stays.
+  3: (record) => ({ ...record, schemaVersion: 4 }),
 };
 
 /**

@@ -1,8 +1,5 @@
 import { THERMOMETER_STANDARD_UNCERTAINTY_C } from '../air/airState.ts';
-import {
-  stampStandardUncertaintyHz,
-  USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
-} from '../marks/usualUncertainties.ts';
+import { stampStandardUncertaintyHz } from '../marks/usualUncertainties.ts';
 import { SCHEMA_VERSION } from './experiment.ts';
 import type { Experiment, Fork, Place } from './experiment.ts';
 
@@ -29,7 +26,7 @@ export function newPlace(id: string, name: string): Place {
   };
 }
 
-/** An empty experiment: one 512 Hz fork, one place, a metre of travel, a rule read to a millimetre. */
+/** An empty experiment: one 512 Hz fork, one place, a metre of travel, nothing said of the reading. */
 export function newExperiment(id: string, createdAt: string): Experiment {
   const fork = newFork('fork-1', 512);
   const place = newPlace('place-1', 'Bench');
@@ -42,7 +39,7 @@ export function newExperiment(id: string, createdAt: string): Experiment {
     forks: [fork],
     places: [place],
     tube: { diameterM: null, travelM: 1 },
-    rule: { readingStandardUncertaintyM: USUAL_LENGTH_STANDARD_UNCERTAINTY_M, zeroOffsetM: 0 },
+    rule: { readingStandardUncertaintyM: null, zeroOffsetM: 0 },
     present: { forkId: fork.id, placeId: place.id, ends: 'closed' },
     marks: [],
     deletedMarks: [],

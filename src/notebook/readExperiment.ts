@@ -67,7 +67,7 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
       travelM: tube.number('travelM', LIMITS.travelM),
     },
     rule: {
-      readingStandardUncertaintyM: rule.number(
+      readingStandardUncertaintyM: rule.numberOrNull(
         'readingStandardUncertaintyM',
         LIMITS.readingStandardUncertaintyM,
       ),

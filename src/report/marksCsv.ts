@@ -50,7 +50,8 @@ function cellsIn(experiment: Experiment): (mark: MeasuredMark) => Readonly<Recor
       pressure_hpa: place.pressurePa === null ? null : place.pressurePa / 100,
       place: labels.get(place.id) ?? '',
       order: mark.order,
-      length_uncertainty_mm: rule.readingStandardUncertaintyM * 1000,
+      length_uncertainty_mm:
+        rule.readingStandardUncertaintyM === null ? null : rule.readingStandardUncertaintyM * 1000,
       fork_uncertainty_hz: pitch.standardUncertaintyHz,
       excluded: mark.excluded ? 'yes' : 'no',
       other_length_cm:

@@ -1,11 +1,10 @@
 import { airFromReadings } from '../air/airState.ts';
 import type { AirState } from '../air/airState.ts';
 import type { MarkRow } from '../marks/markRow.ts';
+import { readingTaken } from '../marks/readingTaken.ts';
 import {
   centreStandardUncertaintyHalfWidths,
   stampStandardUncertaintyHz,
-  FOUND_BY_EAR_STANDARD_UNCERTAINTY_M,
-  USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
 } from '../marks/usualUncertainties.ts';
 import { alikeForks } from './alikeForks.ts';
 import { copiesOf } from './copies.ts';
@@ -42,7 +41,7 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     ends: row.ends,
     lengthM: row.lengthM,
     otherLengthM: row.otherLengthM,
-    ...readingOf(row),
+    ...readingTaken(row.lengthUncertaintyM, row.locatedBy),
     radiusM: row.diameterM === null ? null : row.diameterM / 2,
     otherRadiusM: null,
     air: airOf(row),
@@ -54,14 +53,4 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
       row.centreStandardUncertaintyHalfWidths,
     ),
   }));
-}
-
-/** How well a row's length was read: as stated, else what is usual where the bench showed the centre, or the ear did. */
-function readingOf({
-  lengthUncertaintyM,
-  locatedBy,
-}: MarkRow): Pick<SolverMark, 'lengthStandardUncertaintyM' | 'isReadingAssumed'> {
-  if (lengthUncertaintyM !== null) return { lengthStandardUncertaintyM: lengthUncertaintyM };
-  if (locatedBy === 'centre') return { lengthStandardUncertaintyM: USUAL_LENGTH_STANDARD_UNCERTAINTY_M };
-  return { lengthStandardUncertaintyM: FOUND_BY_EAR_STANDARD_UNCERTAINTY_M, isReadingAssumed: true };
 }

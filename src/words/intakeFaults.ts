@@ -61,8 +61,8 @@ export const intakeRemarkWords = {
   mendFile:
     'Put the fields that are named right in the file, or save it again from the bench, then open it once more.',
   goodPart: 'The good part is without what is named here; numbers that were left out stand in its note.',
-  widestTaken: (usualM: number, widestM: number): string =>
-    `The lengths have different uncertainties (${fullMillimetres(usualM)} mm where none is stated): the largest, ${fullMillimetres(widestM)} mm, is taken for all.`,
+  widestTaken: (widestM: number): string =>
+    `The lengths have different uncertainties (what is usual where none is stated): the largest, ${fullMillimetres(widestM)} mm, is taken for all.`,
   offsetPutBack: (zeroOffsetM: number): string =>
     `The table’s lengths are taken as columns’: the rule’s zero offset of ${fullMillimetres(zeroOffsetM)} mm is put back.`,
 } as const;

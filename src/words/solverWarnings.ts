@@ -60,7 +60,7 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
       return `These numbers make sense otherwise, too: ${listed(shown)}; as noted ${fixed(100 * warning.shareAsNoted, 0)} %. Check fork, unit and gas, or mark the first resonance.`;
     }
     case 'exact-repeats':
-      return `${warning.copies === 1 ? 'One row is' : `${warning.copies} rows are`} the same as another in everything and counted once. Pasted twice? Leave ${warning.copies === 1 ? 'it' : 'them'} out. Read twice? Say when, under made_at.`;
+      return `${warning.copies === 1 ? 'One mark is' : `${warning.copies} marks are`} the same as another in everything and counted once. Pasted twice? Leave ${warning.copies === 1 ? 'it' : 'them'} out. Read twice? Say when in the table, under made_at.`;
     case 'forks-alike':
       return `${listed(warning.frequenciesHz.map((hz) => `${hertz(hz)} Hz`))} are taken for one fork, written in two ways. If these are two forks, measure them and state fork_uncertainty_hz.`;
     case 'tube-too-wide':

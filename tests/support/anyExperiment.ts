@@ -112,7 +112,7 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         createdAt: time,
         changedAt: time,
         diameterM: orNull(between(0.01, 0.2)),
-        readingStandardUncertaintyM: between(0.0001, 0.01),
+        readingStandardUncertaintyM: orNull(between(0.0001, 0.01)),
         zeroOffsetM: between(-0.05, 0.04),
         marks,
         deleted: fc.integer({ min: 0, max: 2 }),

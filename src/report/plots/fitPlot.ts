@@ -61,7 +61,7 @@ export function fitPlot(experiment: Experiment, solution: Solution): Plot {
 export function residualPlot(experiment: Experiment, solution: Solution): Plot {
   // An outlier would press all the others into one line.
   const points = fitPoints(experiment, solution).filter((point) => !point.solved.outlier);
-  const readingMm = experiment.rule.readingStandardUncertaintyM * 1000;
+  const readingMm = 1000 * readingM(experiment, solution);
   const residuals = points.map(({ lengthM, solved }) => ({ lengthM, residualM: solved.residualM }));
   return {
     title: residualPlotWords.title,
@@ -80,6 +80,12 @@ export function residualPlot(experiment: Experiment, solution: Solution): Plot {
     bands: [],
     include: { x: [0], y: [0, readingMm, -readingMm] },
   };
+}
+
+/** One reading's standard uncertainty, m: as stated, else what the solver took and the scatter made of it. */
+function readingM({ rule }: Experiment, { budget }: Solution): number {
+  const taken = budget.find(({ source }) => source === 'reading')?.standardUncertainty ?? 0;
+  return rule.readingStandardUncertaintyM ?? taken;
 }
 
 function fitPoints(experiment: Experiment, solution: Solution): readonly FitPoint[] {

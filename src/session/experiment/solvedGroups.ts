@@ -37,7 +37,7 @@ function areSame(before: readonly SolverMark[], now: readonly SolverMark[]): boo
 /** Whether two marks mean the same to the solver. */
 function isSame(before: SolverMark, now: SolverMark | undefined): boolean {
   if (now === undefined) return false;
-  const names = Object.keys(before) as (keyof SolverMark)[];
+  const names = Object.keys({ ...before, ...now }) as (keyof SolverMark)[];
   return names.every(
     (name) => before[name] === now[name] || (name === 'air' && isSameAir(before.air, now.air)),
   );

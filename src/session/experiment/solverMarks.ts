@@ -1,10 +1,12 @@
-import { centreStandardUncertaintyHalfWidths } from '../../marks/usualUncertainties.ts';
 import { columnM } from '../../marks/columnOfMark.ts';
+import { readingTaken } from '../../marks/readingTaken.ts';
+import { centreStandardUncertaintyHalfWidths } from '../../marks/usualUncertainties.ts';
 import { airFromReadings } from '../../air/airState.ts';
 import type { AirState } from '../../air/airState.ts';
 import type { Experiment, Place } from '../../notebook/experiment.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
 import type { MeasuredMark } from '../../notebook/measuredMarks.ts';
+import { copiesOf } from '../../solver/copies.ts';
 import type { SolverMark } from '../../solver/solution.ts';
 
 /**
@@ -16,7 +18,8 @@ export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark
   const { rule, tube } = experiment;
   const forks = new Map(experiment.forks.map((fork) => [fork.id, forkInUse(fork)]));
   const airs = new Map(experiment.places.map((place) => [place.id, airOf(place)]));
-  return marks.map((mark) => {
+  const copies = copiesOf(marks.map(nameOf));
+  return marks.map((mark, i) => {
     const fork = forks.get(mark.forkId);
     const air = airs.get(mark.placeId);
     if (fork === undefined || air === undefined) {
@@ -30,7 +33,8 @@ export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark
       ends: mark.ends,
       lengthM: columnM(mark.lengthM, rule.zeroOffsetM),
       otherLengthM: mark.otherLengthM === null ? null : columnM(mark.otherLengthM, rule.zeroOffsetM),
-      lengthStandardUncertaintyM: rule.readingStandardUncertaintyM,
+      ...readingTaken(rule.readingStandardUncertaintyM, mark.locatedBy ?? null),
+      copies: copies[i],
       radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
       otherRadiusM: null,
       air,
@@ -39,6 +43,11 @@ export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark
       ...locationOf(mark),
     };
   });
+}
+
+/** What makes a mark the same as another: rows of a table that came in twice. What was heard is one of its own. */
+function nameOf({ id, evidence, ...mark }: MeasuredMark): string {
+  return evidence === null ? JSON.stringify(mark) : id;
 }
 
 /** How its length was found, and how sure that is. */

@@ -12,6 +12,7 @@ import type {
 import { sweepDurationS } from '../../capture/sweepPlan.ts';
 import type { SweepPlan } from '../../capture/sweepPlan.ts';
 import { columnM } from '../../marks/columnOfMark.ts';
+import { USUAL_LENGTH_STANDARD_UNCERTAINTY_M } from '../../marks/usualUncertainties.ts';
 import type { Experiment, GainCheckRecord } from '../../notebook/experiment.ts';
 import { sweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
@@ -142,7 +143,8 @@ export function sweptColumn(experiment: Experiment, lengthM: number): SweptColum
   return {
     ends: present.ends,
     lengthM: columnM(lengthM, rule.zeroOffsetM),
-    lengthStandardUncertaintyM: rule.readingStandardUncertaintyM,
+    // A column that stays is read and not searched for.
+    lengthStandardUncertaintyM: rule.readingStandardUncertaintyM ?? USUAL_LENGTH_STANDARD_UNCERTAINTY_M,
     radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
     air: place === undefined || temperatureC === null ? null : airFromReadings({ ...place, temperatureC }),
   };

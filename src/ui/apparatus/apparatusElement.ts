@@ -2,6 +2,7 @@ import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { columnFault } from '../../notebook/columnFault.ts';
 import { columnFaultWords } from '../../words/columnFaults.ts';
+import type { Rule, Tube } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
 import { tubeWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -34,14 +35,14 @@ export class ApparatusElement extends PartElement {
   @property({ attribute: false }) session!: Session;
   protected readonly watch = new SessionWatch(this, ['notebook']);
 
-  private setTube(change: { diameterM?: number | null; travelM?: number }): void {
+  private setTube(change: Partial<Tube>): void {
     this.session.change('change tube', (experiment) => ({
       ...experiment,
       tube: { ...experiment.tube, ...change },
     }));
   }
 
-  private setRule(change: { readingStandardUncertaintyM?: number; zeroOffsetM?: number }): void {
+  private setRule(change: Partial<Rule>): void {
     this.session.change('change rule', (experiment) => ({
       ...experiment,
       rule: { ...experiment.rule, ...change },
@@ -61,7 +62,7 @@ export class ApparatusElement extends PartElement {
   }
 
   private onReading(event: PageEvent<'quantity-change'>): void {
-    this.setRule({ readingStandardUncertaintyM: event.detail / 1000 });
+    this.setRule({ readingStandardUncertaintyM: event.detail === null ? null : event.detail / 1000 });
   }
 
   private readonly checkZero = (value: number): string | null => {
@@ -104,9 +105,10 @@ export class ApparatusElement extends PartElement {
             <bench-number-field
               label=${tubeWords.reading}
               hint=${tubeWords.readingHint}
+              optional
               .kind=${QUANTITIES.readingMm}
               .draft=${fieldDraft(this.session, 'reading')}
-              .value=${rule.readingStandardUncertaintyM * 1000}
+              .value=${rule.readingStandardUncertaintyM === null ? null : rule.readingStandardUncertaintyM * 1000}
               @quantity-change=${this.onReading}
             ></bench-number-field>
             <bench-number-field

@@ -1,4 +1,5 @@
 import { fixed, hertz } from '../numbers.ts';
+import { READING_TAKEN } from '../readingTaken.ts';
 
 export const tubeWords = {
   heading: 'Tube and rule',
@@ -7,7 +8,7 @@ export const tubeWords = {
   travel: 'Longest column',
   travelHint: 'how far the tube goes',
   reading: 'Reading uncertainty',
-  readingHint: 'standard uncertainty of one length, finding the loudest place included',
+  readingHint: `standard uncertainty of one length, finding the place included. Left empty, ${READING_TAKEN}.`,
   zero: 'Zero offset',
   zeroHint: 'what the rule reads when the column has no length; taken off every reading',
   caution:

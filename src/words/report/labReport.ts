@@ -4,6 +4,7 @@ import { ENDS_LONG } from '../columnEnds.ts';
 import type { MarkWords } from '../marks.ts';
 import { counted, fixed, roundPair, stampedHertz } from '../numbers.ts';
 import type { RoundedPair } from '../numbers.ts';
+import { READING_TAKEN } from '../readingTaken.ts';
 import { dayAndTime } from '../times.ts';
 
 export const reportWords = {
@@ -81,8 +82,13 @@ export function tubeWords(diameterM: number | null, ends: readonly ColumnEnds[])
   return `${width}; ${ends.map((one) => ENDS_LONG[one]).join(' and ')}`;
 }
 
-export function ruleWords(readingStandardUncertaintyM: number, zeroOffsetM: number): string {
-  return `one reading ± ${fixed(readingStandardUncertaintyM * 1000, 1)} mm (standard uncertainty, finding the resonance included); it reads ${fixed(zeroOffsetM * 1000, 1)} mm at no length`;
+/** @param readingStandardUncertaintyM  null where nobody stated it */
+export function ruleWords(readingStandardUncertaintyM: number | null, zeroOffsetM: number): string {
+  const reading =
+    readingStandardUncertaintyM === null
+      ? `reading uncertainty not stated: ${READING_TAKEN}`
+      : `one reading ± ${fixed(readingStandardUncertaintyM * 1000, 1)} mm (standard uncertainty, finding the resonance included)`;
+  return `${reading}; it reads ${fixed(zeroOffsetM * 1000, 1)} mm at no length`;
 }
 
 export function airWords(place: Place): string {

@@ -7,6 +7,7 @@ import { solveTable } from '../../../src/cli/solveTable.ts';
 import { readTableText } from '../../../src/intake/readTableText.ts';
 import { experimentFromRows } from '../../../src/intake/takeRows.ts';
 import { newExperiment } from '../../../src/notebook/newExperiment.ts';
+import { tubeWords } from '../../../src/words/page/apparatus.ts';
 import { resultLines } from '../../../src/words/result.ts';
 import { roundPair } from '../../../src/words/numbers.ts';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
@@ -79,15 +80,19 @@ describe('a table that states no uncertainties', () => {
 });
 
 describe('what is taken where nothing is stated', () => {
-  it('is a millimetre for a length and a rectangle of ±0.5 % for a stamp, as the command says', () => {
+  it('is 2.5 mm for a length found by ear, 1 mm at a shown centre and ±0.5 % for a stamp, as the command says', () => {
     const { rule, forks } = newExperiment('a', '2030-03-01T10:00:00.000Z');
-    expect(rule.readingStandardUncertaintyM).toBe(0.001);
+    expect(rule.readingStandardUncertaintyM).toBeNull();
     // Half width over the root of three: JCGM 100:2008, 4.3.7.
     expect(forks[0]?.standardUncertaintyHz).toBeCloseTo((0.005 * 512) / Math.sqrt(3), 12);
     const solved = solveTable('fork_hz,ends,length_cm\n512,closed,16\n512,closed,49.5\n');
     if ('error' in solved) throw new Error(solved.error);
     const messages = solved.warnings.map(({ message }) => message).join(' ');
-    expect(messages).toContain(': 1 mm is taken');
+    expect(messages).toContain(
+      '2.5 mm is taken for places found by ear, 1 mm where the bench showed the centre',
+    );
+    // The page says the same of its empty field.
+    expect(tubeWords.readingHint).toContain('2.5 mm is taken for places found by ear, 1 mm where');
     expect(messages).toContain('within ±0.5 %');
   });
 
@@ -97,7 +102,7 @@ describe('what is taken where nothing is stated', () => {
     const { content } = readTableText('table.csv', text, null);
     if (content?.kind !== 'table') throw new Error('The page reads no table.');
     const taken = experimentFromRows('Table', content.rows, { newId: () => String(Math.random()), now: '' });
-    expect(taken.experiment.rule.readingStandardUncertaintyM).toBe(0.001);
-    expect(taken.remarks.join(' ')).toContain('the largest, 1 mm, is taken for all');
+    expect(taken.experiment.rule.readingStandardUncertaintyM).toBe(0.0025);
+    expect(taken.remarks.join(' ')).toContain('the largest, 2.5 mm, is taken for all');
   });
 });

@@ -49,6 +49,15 @@ describe('records of every earlier version', () => {
     }
   });
 
+  it('what a record stated of the reading stays; today it may say nothing', () => {
+    for (const record of RECORDS_OF_EVERY_VERSION) {
+      const reading = readExperiment(structuredClone(record));
+      if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
+      const { readingStandardUncertaintyM } = reading.experiment.rule;
+      expect(readingStandardUncertaintyM).toBe(record.schemaVersion < 4 ? 0.001 : null);
+    }
+  });
+
   it('a record of a newer bench is left alone and named', () => {
     const reading = readExperiment({ schemaVersion: SCHEMA_VERSION + 1 });
     expect(reading).toMatchObject({ kind: 'faults' });

@@ -99,4 +99,12 @@ export const RECORDS_OF_EVERY_VERSION: readonly OldRecord[] = [
     ],
     deletedMarks: [{ ...mark('c', 0.3, { ...traced, centre: null }), locatedBy: 'loudest' }],
   },
+  {
+    ...shared,
+    schemaVersion: 4,
+    title: 'With readings that nobody stated',
+    rule: { readingStandardUncertaintyM: null, zeroOffsetM: 0.002 },
+    marks: [mark('a', 0.158, traced), mark('b', null, null)],
+    deletedMarks: [mark('c', 0.3, traced)],
+  },
 ];

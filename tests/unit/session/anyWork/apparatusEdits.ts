@@ -194,12 +194,12 @@ const tubeEdit = fc.oneof(
       return cm === null ? null : { ...before, tube: { ...before.tube, travelM: cm / 100 } };
     }),
   ),
-  number('1', '0.05', '50', '0.04', '0,7').map((text) =>
+  number('1', '0.05', '50', '0.04', '0,7', '').map((text) =>
     change(`reading uncertainty ${text}`, 'change rule', (before) => {
-      const mm = typed(QUANTITIES.readingMm, text);
-      return mm === null
-        ? null
-        : { ...before, rule: { ...before.rule, readingStandardUncertaintyM: mm / 1000 } };
+      const mm = text === '' ? null : typed(QUANTITIES.readingMm, text);
+      if (mm === null && text !== '') return null;
+      const readingStandardUncertaintyM = mm === null ? null : mm / 1000;
+      return { ...before, rule: { ...before.rule, readingStandardUncertaintyM } };
     }),
   ),
   number('0', '1.5', '-2', '20', '-50', '50', '51').map((text) =>
