@@ -1,3 +1,4 @@
+import type { MouthShape } from '../air/mouth.ts';
 import { isWithin, LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
 import { LARGEST_RECORD_BYTES } from '../limits/sizes.ts';
@@ -74,12 +75,12 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
   const forks = new RowForks(base.forks);
   const places = new RowPlaces(base);
   const marks: Mark[] = [];
-  let diameterM = base.tube.diameterM;
+  let { diameterM, mouth } = base.tube;
   const offsetM = base.rule.zeroOffsetM;
   let bytes = recordBytes(base);
   for (const row of rows) {
     const count = Math.max(base.marks.length + marks.length, forks.all.length, places.all.length);
-    const fault = misfit(row, { diameterM, count, offsetM });
+    const fault = misfit(row, { diameterM, mouth, count, offsetM });
     if (fault !== null) {
       faults.push(fault);
       continue;
@@ -108,6 +109,7 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
     }
     bytes += itemBytes(mark);
     diameterM ??= row.diameterM;
+    mouth ??= row.mouth;
     marks.push(mark);
   }
   const remarks = offsetM === 0 ? [] : [intakeRemarkWords.offsetPutBack(offsetM)];
@@ -116,7 +118,7 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
       ...base,
       forks: forks.all,
       places: places.all,
-      tube: { ...base.tube, diameterM },
+      tube: { ...base.tube, diameterM, mouth },
       marks: [...base.marks, ...marks],
     },
     faults,
@@ -127,12 +129,13 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
 /** What a row meets in the experiment that it comes into. */
 interface Meeting {
   readonly diameterM: number | null;
+  readonly mouth: MouthShape | null;
   /** Of its longest list. */
   readonly count: number;
   readonly offsetM: number;
 }
 
-function misfit(row: MarkRow, { diameterM, count, offsetM }: Meeting): IntakeFault | null {
+function misfit(row: MarkRow, { diameterM, mouth, count, offsetM }: Meeting): IntakeFault | null {
   if (count >= LONGEST.list) {
     const message = intakeFaultWords.listFull(LONGEST.list);
     return { row: row.row, column: null, message };
@@ -146,6 +149,9 @@ function misfit(row: MarkRow, { diameterM, count, offsetM }: Meeting): IntakeFau
   if (row.diameterM !== null && diameterM !== null && Math.abs(row.diameterM - diameterM) > SAME_DIAMETER_M) {
     const message = intakeFaultWords.otherTube(row.diameterM, diameterM);
     return { row: row.row, column: 'diameter_mm', message };
+  }
+  if (row.mouth !== null && mouth !== null && row.mouth !== mouth) {
+    return { row: row.row, column: 'mouth', message: intakeFaultWords.otherMouth(row.mouth, mouth) };
   }
   return null;
 }

@@ -1,3 +1,4 @@
+import type { MouthShape } from '../air/mouth.ts';
 import { isWithin, LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
 import { unguarded } from './formulaGuard.ts';
@@ -8,6 +9,7 @@ import type { Parsed } from './parseDecimal.ts';
 import { parseExcluded } from './parseExcluded.ts';
 import { parseLength } from './parseLength.ts';
 import { parseLocatedBy } from './parseLocatedBy.ts';
+import { parseMouth } from './parseMouth.ts';
 import {
   parseCentreUncertainty,
   parseDiameter,
@@ -31,6 +33,8 @@ export interface MarkRow {
   /** The other side of a bracket. */
   readonly otherLengthM: number | null;
   readonly diameterM: number | null;
+  /** What the open ends look like. */
+  readonly mouth: MouthShape | null;
   readonly temperatureC: number | null;
   readonly humidityPct: number | null;
   readonly pressurePa: number | null;
@@ -80,6 +84,7 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
   const lengthM = take('length_cm', parseLength, (value) => value.lengthM);
   const otherLengthM = takeIfThere('other_length_cm', parseLength, (value) => value.lengthM);
   const diameterM = takeIfThere('diameter_mm', parseDiameter, (value) => value.diameterM);
+  const mouth = take('mouth', parseMouth, (value) => value.mouth);
   const temperatureC = takeIfThere('temperature_c', parseTemperature, (value) => value.temperatureC);
   const humidityPct = takeIfThere('humidity_pct', parseHumidity, (value) => value.humidityPct);
   const pressurePa = takeIfThere('pressure_hpa', parsePressure, (value) => value.pressurePa);
@@ -120,6 +125,7 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
     lengthM,
     otherLengthM,
     diameterM,
+    mouth,
     temperatureC,
     humidityPct,
     pressurePa,

@@ -1,3 +1,4 @@
+import type { MouthShape } from '../air/mouth.ts';
 import type { ColumnEnds, Mark } from '../marks/mark.ts';
 
 /** Version of the records written today; `migrateExperiment` brings earlier ones up to it. */
@@ -71,6 +72,8 @@ export interface Place {
 export interface Tube {
   /** Inside diameter; null where it wasn't measured. */
   readonly diameterM: number | null;
+  /** What its open ends look like; null: not described. */
+  readonly mouth: MouthShape | null;
   /** Longest column that the tube allows, m. */
   readonly travelM: number;
 }

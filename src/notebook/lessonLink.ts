@@ -1,10 +1,11 @@
+import type { MouthShape } from '../air/mouth.ts';
 import { LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
 import { LONGEST_LINK } from '../limits/sizes.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
 import type { Experiment, Lesson } from './experiment.ts';
 import { newExperiment, newFork } from './newExperiment.ts';
-import { readLesson } from './readExperiment.ts';
+import { readLesson, readMouth } from './readExperiment.ts';
 import type { RecordFault } from './recordFault.ts';
 import { RecordReader } from './recordReader.ts';
 
@@ -13,6 +14,7 @@ export interface LessonPlan {
   readonly forksHz: readonly number[];
   readonly ends: ColumnEnds;
   readonly diameterM: number | null;
+  readonly mouth: MouthShape | null;
   readonly travelM: number;
   readonly lesson: Lesson;
 }
@@ -64,6 +66,8 @@ export function readLessonHash(hash: string): LessonPlan | null | { readonly fau
     forksHz: reader.numbers('forksHz', LONGEST.list, LIMITS.stampedHz),
     ends: reader.choice('ends', ['closed', 'open']),
     diameterM: reader.numberOrNull('diameterM', LIMITS.diameterM),
+    // Links made before don't say.
+    mouth: reader.raw('mouth') === undefined ? null : readMouth(reader),
     travelM: reader.number('travelM', LIMITS.travelM),
     lesson: readLesson(reader.child('lesson')),
   };
@@ -80,7 +84,7 @@ export function lessonExperiment(plan: LessonPlan, id: string, createdAt: string
     ...base,
     title: 'Lesson',
     forks,
-    tube: { diameterM: plan.diameterM, travelM: plan.travelM },
+    tube: { diameterM: plan.diameterM, mouth: plan.mouth, travelM: plan.travelM },
     present: { ...base.present, ends: plan.ends },
     lesson: plan.lesson,
   };
@@ -92,6 +96,7 @@ export function planOf(experiment: Experiment, lesson: Lesson): LessonPlan {
     forksHz: experiment.forks.map((fork) => fork.nominalHz),
     ends: experiment.present.ends,
     diameterM: experiment.tube.diameterM,
+    mouth: experiment.tube.mouth,
     travelM: experiment.tube.travelM,
     lesson,
   };

@@ -14,8 +14,9 @@ const STEPS: Readonly<Record<number, (record: Fields) => Fields>> = {
   }),
   // Version 3 may say how a length was found and when the column had it. Records without either stay as they are.
   2: (record) => ({ ...record, schemaVersion: 3 }),
-  // In version 4 the reading's uncertainty may be null. What a record states stays.
-  3: (record) => ({ ...record, schemaVersion: 4 }),
+  // Version 4 may say what the tube's mouth looks like, and nothing of the reading's uncertainty. What a record states
+  // stays.
+  3: (record) => ({ ...record, schemaVersion: 4, tube: withFields(record['tube'], { mouth: null }) }),
 };
 
 /**
@@ -50,6 +51,10 @@ function ownVersion(record: Fields): unknown {
 function withoutTrace(mark: Fields): Fields {
   const evidence = mark['evidence'];
   return isFields(evidence) ? { ...mark, evidence: { ...evidence, trace: null } } : mark;
+}
+
+function withFields(value: unknown, fields: Fields): unknown {
+  return isFields(value) ? { ...value, ...fields } : value;
 }
 
 function mapItems(list: unknown, change: (item: Fields) => Fields): unknown {

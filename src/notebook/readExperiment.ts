@@ -1,3 +1,5 @@
+import { MOUTH_SHAPES } from '../air/mouth.ts';
+import type { MouthShape } from '../air/mouth.ts';
 import { LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
 import { MARK_DOUBTS } from '../marks/mark.ts';
@@ -64,6 +66,7 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
     places,
     tube: {
       diameterM: tube.numberOrNull('diameterM', LIMITS.diameterM),
+      mouth: readMouth(tube),
       travelM: tube.number('travelM', LIMITS.travelM),
     },
     rule: {
@@ -90,6 +93,11 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
   return all.length === 0
     ? { kind: 'experiment', experiment }
     : { kind: 'faults', faults: all, outside: faults.outside };
+}
+
+/** A tube's mouth; faults go to the reader's list. */
+export function readMouth(tube: RecordReader): MouthShape | null {
+  return tube.raw('mouth') === null ? null : tube.choice('mouth', MOUTH_SHAPES);
 }
 
 /** Readings from which the rule's zero offset leaves no column. */

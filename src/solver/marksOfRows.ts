@@ -44,6 +44,7 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     ...readingTaken(row.lengthUncertaintyM, row.locatedBy),
     radiusM: row.diameterM === null ? null : row.diameterM / 2,
     otherRadiusM: null,
+    mouth: row.mouth,
     air: airOf(row),
     place: row.place,
     order: row.order,

@@ -48,6 +48,8 @@ export const intakeFaultWords = {
     `an order of ${order} is outside of ${lowest} to ${highest}. Leave it empty where you don’t know.`,
   otherTube: (diameterM: number, ownDiameterM: number): string =>
     `this tube is ${fullMillimetres(diameterM)} mm wide, the experiment’s is ${fullMillimetres(ownDiameterM)} mm. Another tube is another experiment.`,
+  otherMouth: (mouth: string, ownMouth: string): string =>
+    `this mouth is ${mouth}, the experiment’s is ${ownMouth}. Another tube is another experiment.`,
   noReading: (zeroOffsetM: number, columnM: number, { lowest, highest }: Limit): string =>
     `with the rule’s zero offset of ${fullCentimetres(zeroOffsetM)} cm a column of ${fullCentimetres(columnM)} cm would be read at ${fullCentimetres(columnM + zeroOffsetM)} cm; readings are ${fullCentimetres(lowest)} cm to ${fullCentimetres(highest)} cm. Open the table as a new experiment, or change the zero offset under Apparatus first.`,
 } as const;

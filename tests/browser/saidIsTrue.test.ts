@@ -262,7 +262,14 @@ describe('work that storage refuses', () => {
     expect(await marks()).toBe(1);
     // A lesson link in the same tab asks as well; going elsewhere is a no.
     const lesson = { task: '', hideExpected: false, hideTheory: false, hideTruth: false };
-    const plan = { forksHz: [512], ends: 'closed', diameterM: null, travelM: 1, lesson } as const;
+    const plan = {
+      forksHz: [512],
+      ends: 'closed',
+      diameterM: null,
+      mouth: null,
+      travelM: 1,
+      lesson,
+    } as const;
     await goByAddress(page, lessonHash(plan));
     await question.waitFor();
     await goByAddress(page, '#records');

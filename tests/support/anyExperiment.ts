@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { MOUTH_SHAPES } from '../../src/air/mouth.ts';
 import type { Mark, MarkEvidence } from '../../src/marks/mark.ts';
 import { MARK_DOUBTS } from '../../src/marks/mark.ts';
 import type { Experiment, Fork, GainCheckRecord, Place } from '../../src/notebook/experiment.ts';
@@ -111,6 +112,7 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         title: text(30),
         createdAt: time,
         changedAt: time,
+        mouth: orNull(fc.constantFrom(...MOUTH_SHAPES)),
         diameterM: orNull(between(0.01, 0.2)),
         readingStandardUncertaintyM: orNull(between(0.0001, 0.01)),
         zeroOffsetM: between(-0.05, 0.04),
@@ -126,7 +128,7 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         changedAt: rest.changedAt,
         forks: forks.map((one, index) => ({ ...one, id: forkIds[index] ?? '' })),
         places: places.map((one, index) => ({ ...one, id: placeIds[index] ?? '' })),
-        tube: { diameterM: rest.diameterM, travelM: 1.2 },
+        tube: { diameterM: rest.diameterM, mouth: rest.mouth, travelM: 1.2 },
         rule: {
           readingStandardUncertaintyM: rest.readingStandardUncertaintyM,
           zeroOffsetM: rest.zeroOffsetM,

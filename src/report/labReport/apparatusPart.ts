@@ -28,7 +28,7 @@ export function apparatusPart(experiment: Experiment): Markup {
       words.fork,
       forkWords(fork),
     ]),
-    [words.tube, tubeWords(tube.diameterM, usedEnds(experiment))],
+    [words.tube, tubeWords(tube, usedEnds(experiment))],
     [words.rule, ruleWords(rule.readingStandardUncertaintyM, rule.zeroOffsetM)],
     ...linesOf(places.length > 0 ? places : experiment.places, words.placesLeft, (place) => [
       words.air(labels.get(place.id) ?? ''),

@@ -1,6 +1,13 @@
 import { airFromReadings, USUAL_AIR } from '../../air/airState.ts';
 import { resonantLengthM } from '../../air/columnResonance.ts';
-import { endCorrection, HIGHEST_KA } from '../../air/endCorrection.ts';
+import {
+  END_RATIO_STANDARD_UNCERTAINTY,
+  endCorrection,
+  HIGHEST_KA,
+  LOW_FREQUENCY_END_RATIO,
+} from '../../air/endCorrection.ts';
+import { endRatioOfMouth } from '../../air/mouth.ts';
+import type { MouthShape } from '../../air/mouth.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
 import { USUAL_RADIUS_M } from '../../air/usualTube.ts';
 import { wallLoss } from '../../air/wallLoss.ts';
@@ -40,9 +47,11 @@ export function predictColumn(experiment: Experiment, outcome: Outcome): Predict
   const theory = speedOfSound(air);
   const speed = measured ?? theory;
   const inTubeMps = speed.speedMps * wallLoss(radiusM, frequencyHz, air.temperatureC).speedRatio;
-  const correctionM = measured?.endCorrectionM ?? theoryEndM(radiusM, frequencyHz, theory.speedMps);
+  const correctionM =
+    measured?.endCorrectionM ?? mouthOver(tube.mouth) * theoryEndM(radiusM, frequencyHz, theory.speedMps);
   const endUncertaintyM =
-    measured?.endCorrectionStandardUncertaintyM ?? (tube.diameterM === null ? 0.3 : 0.05) * radiusM;
+    measured?.endCorrectionStandardUncertaintyM ??
+    (tube.diameterM === null ? 0.3 : endRatioUncertainty(tube.mouth)) * radiusM;
   const relative = speed.standardUncertaintyMps / speed.speedMps;
   const expected: ExpectedLength[] = [];
   for (let order = 1; order <= LIMITS.order.highest; order += 1) {
@@ -65,6 +74,15 @@ export function predictColumn(experiment: Experiment, outcome: Outcome): Predict
     basis: measured === null ? 'theory' : 'measured',
     expected,
   };
+}
+
+/** End correction of a mouth over that of a thin rim; 1 where nobody described it. */
+function mouthOver(mouth: MouthShape | null): number {
+  return mouth === null ? 1 : endRatioOfMouth(mouth).ratio / LOW_FREQUENCY_END_RATIO.unflanged;
+}
+
+function endRatioUncertainty(mouth: MouthShape | null): number {
+  return mouth === null ? END_RATIO_STANDARD_UNCERTAINTY : endRatioOfMouth(mouth).standardUncertainty;
 }
 
 /** Theory's end correction; the bench rule 0.6 a where the tube is too wide for it (common practice). */

@@ -37,6 +37,7 @@ export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark
       copies: copies[i],
       radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
       otherRadiusM: null,
+      mouth: tube.mouth,
       air,
       place: mark.placeId,
       order: mark.order,

@@ -13,6 +13,7 @@ import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
 import './forksElement.ts';
+import './mouthElement.ts';
 import './placesElement.ts';
 
 /** Forks, tube, rule and places. Everything can be changed at any time; the result follows. */
@@ -121,6 +122,7 @@ export class ApparatusElement extends PartElement {
               @quantity-change=${this.onZero}
             ></bench-number-field>
           </div>
+          <bench-mouth .session=${this.session}></bench-mouth>
           <p class="caution">${tubeWords.caution}</p>
         </section>
         <bench-places class="sheet" .session=${this.session}></bench-places>

@@ -1,3 +1,5 @@
+import type { MouthShape } from '../../air/mouth.ts';
+import { mouthRatioWords } from '../mouths.ts';
 import { fixed, hertz } from '../numbers.ts';
 import { READING_TAKEN } from '../readingTaken.ts';
 
@@ -13,6 +15,27 @@ export const tubeWords = {
   zeroHint: 'what the rule reads when the column has no length; taken off every reading',
   caution:
     'A glass tube breaks: clamp it softly, and keep water and laptop apart. Your school’s lab rules come first.',
+} as const;
+
+const MOUTHS: Readonly<Record<MouthShape, { readonly name: string; readonly what: string }>> = {
+  'thin-rim': { name: 'Thin rim', what: 'A bare tube whose wall is thinner than a tenth of its radius.' },
+  'thick-rim': { name: 'Thick rim', what: 'A wall of a tenth to a half of the radius.' },
+  flange: { name: 'Flange', what: 'A plate around the mouth, or the tube ends in a wall.' },
+  obstructed: { name: 'Something close', what: 'A hand, a stand or a thick fork less than a diameter away.' },
+  ideal: { name: 'Ideal', what: 'As in exercises: no end correction.' },
+};
+
+/** What the open end looks like. */
+export const mouthChoiceWords = {
+  legend: 'Mouth of the tube',
+  lead: 'The column acts longer than its tube, by how much depends on the mouth (dashed in the pictures). It counts beside the lengths; they correct it where they say more.',
+  /** @param mouth  null: not described */
+  of: (mouth: MouthShape | null): { readonly name: string; readonly sentence: string } => {
+    if (mouth === null)
+      return { name: 'Not described', sentence: `It may be any of these: ${mouthRatioWords(null)}.` };
+    const { name, what } = MOUTHS[mouth];
+    return { name, sentence: mouth === 'ideal' ? what : `${what} ${mouthRatioWords(mouth)}.` };
+  },
 } as const;
 
 export const forksWords = {

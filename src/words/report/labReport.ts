@@ -1,7 +1,8 @@
 import type { ColumnEnds, Mark, MarkEvidence } from '../../marks/mark.ts';
-import type { Fork, Place } from '../../notebook/experiment.ts';
+import type { Fork, Place, Tube } from '../../notebook/experiment.ts';
 import { ENDS_LONG } from '../columnEnds.ts';
 import type { MarkWords } from '../marks.ts';
+import { mouthWords } from '../mouths.ts';
 import { counted, fixed, roundPair, stampedHertz } from '../numbers.ts';
 import type { RoundedPair } from '../numbers.ts';
 import { READING_TAKEN } from '../readingTaken.ts';
@@ -75,11 +76,11 @@ export function forkWords(fork: Fork): string {
   return `${stamped}, measured ${pair.value} ± ${pair.uncertainty} Hz (standard uncertainty): the measured pitch counts`;
 }
 
-/** @param diameterM  null where it wasn't measured @param ends  those that were used */
-export function tubeWords(diameterM: number | null, ends: readonly ColumnEnds[]): string {
+/** @param ends  those that were used */
+export function tubeWords({ diameterM, mouth }: Tube, ends: readonly ColumnEnds[]): string {
   const width =
     diameterM === null ? 'inside diameter not measured' : `inside diameter ${fixed(diameterM * 1000, 1)} mm`;
-  return `${width}; ${ends.map((one) => ENDS_LONG[one]).join(' and ')}`;
+  return `${width}; ${mouthWords(mouth)}; ${ends.map((one) => ENDS_LONG[one]).join(' and ')}`;
 }
 
 /** @param readingStandardUncertaintyM  null where nobody stated it */

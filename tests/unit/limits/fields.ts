@@ -188,7 +188,7 @@ export function boundaryExperiment(): Experiment {
   const read = { temperatureC: 20, humidityPct: 50, pressurePa: 101_300 };
   return {
     ...example,
-    tube: { diameterM: 0.035, travelM: 1.2 },
+    tube: { diameterM: 0.035, mouth: null, travelM: 1.2 },
     places: [
       { ...bench, ...read },
       { ...bench, ...read, id: 'place-2', name: 'Yard', temperatureC: 5 },

@@ -116,7 +116,11 @@ describe('forks at both ends of what the bench takes', { timeout: 120_000 }, () 
 
 const withFork = (nominalHz: number, travelM = 1.2): Experiment => {
   const example = exampleExperiment();
-  return { ...example, forks: [newFork('fork-1', nominalHz)], tube: { diameterM: null, travelM } };
+  return {
+    ...example,
+    forks: [newFork('fork-1', nominalHz)],
+    tube: { diameterM: null, mouth: null, travelM },
+  };
 };
 
 describe('practice', { timeout: 120_000 }, () => {
@@ -164,7 +168,7 @@ describe('practice', { timeout: 120_000 }, () => {
   });
 
   it('says up to which pitch a wide tube can be swept', () => {
-    const wide: Experiment = { ...withFork(512), tube: { diameterM: 0.1, travelM: 1 } };
+    const wide: Experiment = { ...withFork(512), tube: { diameterM: 0.1, mouth: null, travelM: 1 } };
     const plan = { fromHz: 200, toHz: 4096, rateHzPerS: 12 };
     // ka = 1.5 at a radius of 50 mm and 343 m/s: 1638 Hz.
     expect(faultWords(sweepFault(wide, 0.5, plan, true))).toMatch(

@@ -8,6 +8,7 @@ const plan: LessonPlan = {
   forksHz: [512, 341.3],
   ends: 'open',
   diameterM: 0.035,
+  mouth: 'thick-rim',
   travelM: 1.2,
   lesson: {
     task: 'Three marks with each fork – why?',
@@ -34,10 +35,18 @@ describe('lesson links', () => {
     expect(text).not.toContain('0.158');
   });
 
+  it('that were made before there were mouths say nothing of it', () => {
+    // What is undefined isn't written.
+    const before = { ...plan, mouth: undefined } as unknown as LessonPlan;
+    expect(readLessonHash(lessonHash(before))).toEqual({ ...plan, mouth: null });
+    expect(readLessonHash(lessonHash({ ...plan, mouth: 'wide' as 'flange' }))).toHaveProperty('fault');
+  });
+
   it('set up a fresh experiment', () => {
     const experiment = lessonExperiment(plan, 'new', EXAMPLE_TIME);
     expect(experiment.forks.map((fork) => fork.nominalHz)).toEqual([512, 341.3]);
     expect(experiment.present.ends).toBe('open');
+    expect(experiment.tube).toMatchObject({ diameterM: 0.035, mouth: 'thick-rim' });
     expect(experiment.lesson).toEqual(plan.lesson);
     expect(experiment.marks).toEqual([]);
   });

@@ -49,12 +49,13 @@ describe('records of every earlier version', () => {
     }
   });
 
-  it('what a record stated of the reading stays; today it may say nothing', () => {
+  it('what a record stated of the reading stays, and its mouth is not described; today’s says more', () => {
     for (const record of RECORDS_OF_EVERY_VERSION) {
       const reading = readExperiment(structuredClone(record));
       if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
       const { readingStandardUncertaintyM } = reading.experiment.rule;
       expect(readingStandardUncertaintyM).toBe(record.schemaVersion < 4 ? 0.001 : null);
+      expect(reading.experiment.tube.mouth).toBe(record.schemaVersion < 4 ? null : 'flange');
     }
   });
 

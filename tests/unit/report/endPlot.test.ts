@@ -17,7 +17,8 @@ function experiment(id: string, diameterM: number) {
   const firstM = 0.1675 - 0.3 * diameterM;
   const marks = [0, 1, 2].map((n) => exampleMark(`m${n}`, { lengthM: firstM + n * 0.335 }));
   const example = exampleExperiment(marks);
-  return { ...example, id, tube: { ...example.tube, diameterM } };
+  const rule = { ...example.rule, readingStandardUncertaintyM: 0.001 };
+  return { ...example, id, rule, tube: { ...example.tube, diameterM } };
 }
 
 /** Tubes of the open experiment and of all others in the notebook, as the page puts them together. */

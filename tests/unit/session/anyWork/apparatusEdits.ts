@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { MOUTH_SHAPES } from '../../../../src/air/mouth.ts';
 import type { Experiment, Fork, Place } from '../../../../src/notebook/experiment.ts';
 import type { Step } from '../../../../src/notebook/step.ts';
 import type { QuantityKind } from '../../../../src/ui/readQuantity.ts';
@@ -187,6 +188,12 @@ const tubeEdit = fc.oneof(
       if (mm === null && text !== '') return null;
       return { ...before, tube: { ...before.tube, diameterM: mm === null ? null : mm / 1000 } };
     }),
+  ),
+  fc.constantFrom(null, ...MOUTH_SHAPES).map((mouth) =>
+    change(`mouth ${mouth ?? 'not described'}`, 'change tube', (before) => ({
+      ...before,
+      tube: { ...before.tube, mouth },
+    })),
   ),
   number('120', '10', '500', '9', '501', '1 m').map((text) =>
     change(`longest column ${text}`, 'change tube', (before) => {

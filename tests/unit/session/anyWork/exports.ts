@@ -54,6 +54,7 @@ function rowOf(experiment: Experiment, mark: Experiment['marks'][number]): Parti
     otherLengthM: mark.otherLengthM === null ? null : mark.otherLengthM - rule.zeroOffsetM,
     lengthUncertaintyM: rule.readingStandardUncertaintyM,
     diameterM: tube.diameterM,
+    mouth: tube.mouth,
     temperatureC: place?.temperatureC ?? null,
     humidityPct: place?.humidityPct ?? null,
     pressurePa: place?.pressurePa ?? null,
