@@ -7,6 +7,8 @@ const MEANINGS: Readonly<Record<ReadColumn, string>> = {
   ends: 'closed (one end closed) or open (both ends open)',
   length_cm: 'length of the air column, cm; a cell may say its own unit, like 158 mm',
   diameter_mm: 'inside diameter of the tube, mm',
+  other_diameter_mm:
+    'inside diameter at the other open end of a telescoping tube, mm; the same where it is missing',
   mouth:
     'what the open end looks like: thin-rim, thick-rim, flange, obstructed (a hand or fork close to it) or ideal (no end correction, as in exercises); any of them where it is missing',
   temperature_c: 'temperature of the air, °C',

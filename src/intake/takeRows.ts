@@ -31,6 +31,10 @@ export interface TakenRows {
 
 /** Tubes that differ by less are the same one, m. */
 const SAME_DIAMETER_M = 1e-6;
+const DIAMETERS = [
+  ['diameterM', 'diameter_mm'],
+  ['otherDiameterM', 'other_diameter_mm'],
+] as const;
 
 /** A new experiment out of a table's rows. @param rows  at least one */
 export function experimentFromRows(title: string, rows: readonly MarkRow[], outside: TakeOutside): TakenRows {
@@ -75,12 +79,12 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
   const forks = new RowForks(base.forks);
   const places = new RowPlaces(base);
   const marks: Mark[] = [];
-  let { diameterM, mouth } = base.tube;
+  let { diameterM, otherDiameterM, mouth } = base.tube;
   const offsetM = base.rule.zeroOffsetM;
   let bytes = recordBytes(base);
   for (const row of rows) {
     const count = Math.max(base.marks.length + marks.length, forks.all.length, places.all.length);
-    const fault = misfit(row, { diameterM, mouth, count, offsetM });
+    const fault = misfit(row, { diameterM, otherDiameterM, mouth, count, offsetM });
     if (fault !== null) {
       faults.push(fault);
       continue;
@@ -109,6 +113,7 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
     }
     bytes += itemBytes(mark);
     diameterM ??= row.diameterM;
+    otherDiameterM ??= row.otherDiameterM;
     mouth ??= row.mouth;
     marks.push(mark);
   }
@@ -118,7 +123,7 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
       ...base,
       forks: forks.all,
       places: places.all,
-      tube: { ...base.tube, diameterM, mouth },
+      tube: { ...base.tube, diameterM, otherDiameterM, mouth },
       marks: [...base.marks, ...marks],
     },
     faults,
@@ -129,13 +134,15 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
 /** What a row meets in the experiment that it comes into. */
 interface Meeting {
   readonly diameterM: number | null;
+  readonly otherDiameterM: number | null;
   readonly mouth: MouthShape | null;
   /** Of its longest list. */
   readonly count: number;
   readonly offsetM: number;
 }
 
-function misfit(row: MarkRow, { diameterM, mouth, count, offsetM }: Meeting): IntakeFault | null {
+function misfit(row: MarkRow, meeting: Meeting): IntakeFault | null {
+  const { mouth, count, offsetM } = meeting;
   if (count >= LONGEST.list) {
     const message = intakeFaultWords.listFull(LONGEST.list);
     return { row: row.row, column: null, message };
@@ -146,9 +153,10 @@ function misfit(row: MarkRow, { diameterM, mouth, count, offsetM }: Meeting): In
     const message = intakeFaultWords.badOrder(row.order, LIMITS.order);
     return { row: row.row, column: 'order', message };
   }
-  if (row.diameterM !== null && diameterM !== null && Math.abs(row.diameterM - diameterM) > SAME_DIAMETER_M) {
-    const message = intakeFaultWords.otherTube(row.diameterM, diameterM);
-    return { row: row.row, column: 'diameter_mm', message };
+  for (const [field, column] of DIAMETERS) {
+    const [theirsM, ownM] = [row[field], meeting[field]];
+    if (theirsM === null || ownM === null || Math.abs(theirsM - ownM) <= SAME_DIAMETER_M) continue;
+    return { row: row.row, column, message: intakeFaultWords.otherTube(theirsM, ownM) };
   }
   if (row.mouth !== null && mouth !== null && row.mouth !== mouth) {
     return { row: row.row, column: 'mouth', message: intakeFaultWords.otherMouth(row.mouth, mouth) };

@@ -14,6 +14,7 @@ export const MARK_COLUMNS = [
   { name: 'ends', use: 'required', isWritten: true },
   { name: 'length_cm', use: 'required', isWritten: true },
   { name: 'diameter_mm', use: 'read', isWritten: true },
+  { name: 'other_diameter_mm', use: 'read', isWritten: true },
   { name: 'mouth', use: 'read', isWritten: true },
   { name: 'temperature_c', use: 'read', isWritten: true },
   { name: 'humidity_pct', use: 'read', isWritten: true },

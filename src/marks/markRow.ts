@@ -33,6 +33,8 @@ export interface MarkRow {
   /** The other side of a bracket. */
   readonly otherLengthM: number | null;
   readonly diameterM: number | null;
+  /** At the other open end of a telescoping tube. */
+  readonly otherDiameterM: number | null;
   /** What the open ends look like. */
   readonly mouth: MouthShape | null;
   readonly temperatureC: number | null;
@@ -84,6 +86,7 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
   const lengthM = take('length_cm', parseLength, (value) => value.lengthM);
   const otherLengthM = takeIfThere('other_length_cm', parseLength, (value) => value.lengthM);
   const diameterM = takeIfThere('diameter_mm', parseDiameter, (value) => value.diameterM);
+  const otherDiameterM = takeIfThere('other_diameter_mm', parseDiameter, (value) => value.diameterM);
   const mouth = take('mouth', parseMouth, (value) => value.mouth);
   const temperatureC = takeIfThere('temperature_c', parseTemperature, (value) => value.temperatureC);
   const humidityPct = takeIfThere('humidity_pct', parseHumidity, (value) => value.humidityPct);
@@ -125,6 +128,7 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
     lengthM,
     otherLengthM,
     diameterM,
+    otherDiameterM,
     mouth,
     temperatureC,
     humidityPct,

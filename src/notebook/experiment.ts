@@ -72,6 +72,8 @@ export interface Place {
 export interface Tube {
   /** Inside diameter; null where it wasn't measured. */
   readonly diameterM: number | null;
+  /** The same at the other open end of a telescoping tube; null: no different. Closed columns have no such end. */
+  readonly otherDiameterM: number | null;
   /** What its open ends look like; null: not described. */
   readonly mouth: MouthShape | null;
   /** Longest column that the tube allows, m. */

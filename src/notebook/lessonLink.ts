@@ -14,6 +14,7 @@ export interface LessonPlan {
   readonly forksHz: readonly number[];
   readonly ends: ColumnEnds;
   readonly diameterM: number | null;
+  readonly otherDiameterM: number | null;
   readonly mouth: MouthShape | null;
   readonly travelM: number;
   readonly lesson: Lesson;
@@ -66,7 +67,11 @@ export function readLessonHash(hash: string): LessonPlan | null | { readonly fau
     forksHz: reader.numbers('forksHz', LONGEST.list, LIMITS.stampedHz),
     ends: reader.choice('ends', ['closed', 'open']),
     diameterM: reader.numberOrNull('diameterM', LIMITS.diameterM),
-    // Links made before don't say.
+    // Links made before don't say what follows.
+    otherDiameterM:
+      reader.raw('otherDiameterM') === undefined
+        ? null
+        : reader.numberOrNull('otherDiameterM', LIMITS.diameterM),
     mouth: reader.raw('mouth') === undefined ? null : readMouth(reader),
     travelM: reader.number('travelM', LIMITS.travelM),
     lesson: readLesson(reader.child('lesson')),
@@ -84,7 +89,12 @@ export function lessonExperiment(plan: LessonPlan, id: string, createdAt: string
     ...base,
     title: 'Lesson',
     forks,
-    tube: { diameterM: plan.diameterM, mouth: plan.mouth, travelM: plan.travelM },
+    tube: {
+      diameterM: plan.diameterM,
+      otherDiameterM: plan.otherDiameterM,
+      mouth: plan.mouth,
+      travelM: plan.travelM,
+    },
     present: { ...base.present, ends: plan.ends },
     lesson: plan.lesson,
   };
@@ -96,6 +106,7 @@ export function planOf(experiment: Experiment, lesson: Lesson): LessonPlan {
     forksHz: experiment.forks.map((fork) => fork.nominalHz),
     ends: experiment.present.ends,
     diameterM: experiment.tube.diameterM,
+    otherDiameterM: experiment.tube.otherDiameterM,
     mouth: experiment.tube.mouth,
     travelM: experiment.tube.travelM,
     lesson,

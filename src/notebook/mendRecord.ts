@@ -6,6 +6,7 @@ type Fields = Readonly<Record<string, unknown>>;
 /** What a field that may be mended holds. */
 export type MendedQuantity =
   | 'inside-diameter'
+  | 'other-diameter'
   | 'longest-column'
   | 'reading-uncertainty'
   | 'fork-uncertainty'
@@ -47,6 +48,7 @@ interface Mend {
 /** A fork's stamp is not among them: neither is its fork anything without it, nor does another pitch do. */
 const MENDS: readonly Mend[] = [
   { field: /^tube\.diameterM$/, quantity: 'inside-diameter', how: 'empty' },
+  { field: /^tube\.otherDiameterM$/, quantity: 'other-diameter', how: 'empty' },
   { field: /^tube\.travelM$/, quantity: 'longest-column', how: 'nearest' },
   { field: /^rule\.readingStandardUncertaintyM$/, quantity: 'reading-uncertainty', how: 'nearest' },
   { field: /^forks\[\d+\]\.standardUncertaintyHz$/, quantity: 'fork-uncertainty', how: 'nearest' },

@@ -66,6 +66,7 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
     places,
     tube: {
       diameterM: tube.numberOrNull('diameterM', LIMITS.diameterM),
+      otherDiameterM: tube.numberOrNull('otherDiameterM', LIMITS.diameterM),
       mouth: readMouth(tube),
       travelM: tube.number('travelM', LIMITS.travelM),
     },

@@ -45,6 +45,7 @@ function cellsIn(experiment: Experiment): (mark: MeasuredMark) => Readonly<Recor
       ends: mark.ends,
       length_cm: lengthCell(columnM(mark.lengthM, rule.zeroOffsetM)),
       diameter_mm: tube.diameterM === null ? null : tube.diameterM * 1000,
+      other_diameter_mm: tube.otherDiameterM === null ? null : tube.otherDiameterM * 1000,
       mouth: tube.mouth,
       temperature_c: place.temperatureC,
       humidity_pct: humidityCell(place.humidityPct),

@@ -43,7 +43,8 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     otherLengthM: row.otherLengthM,
     ...readingTaken(row.lengthUncertaintyM, row.locatedBy),
     radiusM: row.diameterM === null ? null : row.diameterM / 2,
-    otherRadiusM: null,
+    // A closed column has one open end only.
+    otherRadiusM: row.ends === 'closed' || row.otherDiameterM === null ? null : row.otherDiameterM / 2,
     mouth: row.mouth,
     air: airOf(row),
     place: row.place,

@@ -3,6 +3,7 @@ import type { Mended, MendedQuantity } from '../notebook/mendRecord.ts';
 /** What each quantity is called, and the unit that a record holds it in. */
 const QUANTITIES: Readonly<Record<MendedQuantity, { readonly name: string; readonly unit: string }>> = {
   'inside-diameter': { name: 'inside diameter', unit: 'm' },
+  'other-diameter': { name: 'inside diameter at the other end', unit: 'm' },
   'longest-column': { name: 'longest column', unit: 'm' },
   'reading-uncertainty': { name: 'reading uncertainty', unit: 'm' },
   'fork-uncertainty': { name: 'uncertainty', unit: 'Hz' },

@@ -20,7 +20,15 @@ afterEach(async () => {
 /** Everything on the page, view by view, under a lesson of which theory's speed is hidden or shown. */
 async function everyView(hideTheory: boolean): Promise<Map<string, string>> {
   const lesson = { task: 'Find three resonances.', hideExpected: true, hideTheory, hideTruth: true };
-  const plan = { forksHz: [512], ends: 'closed', diameterM: 0.035, mouth: null, travelM: 1, lesson } as const;
+  const plan = {
+    forksHz: [512],
+    ends: 'closed',
+    diameterM: 0.035,
+    otherDiameterM: null,
+    mouth: null,
+    travelM: 1,
+    lesson,
+  } as const;
   opened = await openPage({
     chromiumPath: inject('chromiumPath'),
     url: inject('pageUrl') + lessonHash(plan),

@@ -266,6 +266,7 @@ describe('work that storage refuses', () => {
       forksHz: [512],
       ends: 'closed',
       diameterM: null,
+      otherDiameterM: null,
       mouth: null,
       travelM: 1,
       lesson,

@@ -112,6 +112,7 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         title: text(30),
         createdAt: time,
         changedAt: time,
+        otherDiameterM: orNull(between(0.01, 0.2)),
         mouth: orNull(fc.constantFrom(...MOUTH_SHAPES)),
         diameterM: orNull(between(0.01, 0.2)),
         readingStandardUncertaintyM: orNull(between(0.0001, 0.01)),
@@ -128,7 +129,12 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         changedAt: rest.changedAt,
         forks: forks.map((one, index) => ({ ...one, id: forkIds[index] ?? '' })),
         places: places.map((one, index) => ({ ...one, id: placeIds[index] ?? '' })),
-        tube: { diameterM: rest.diameterM, mouth: rest.mouth, travelM: 1.2 },
+        tube: {
+          diameterM: rest.diameterM,
+          otherDiameterM: rest.otherDiameterM,
+          mouth: rest.mouth,
+          travelM: 1.2,
+        },
         rule: {
           readingStandardUncertaintyM: rest.readingStandardUncertaintyM,
           zeroOffsetM: rest.zeroOffsetM,

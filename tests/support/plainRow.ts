@@ -8,6 +8,7 @@ export const PLAIN_ROW: MarkRow = {
   lengthM: 0.158,
   otherLengthM: null,
   diameterM: null,
+  otherDiameterM: null,
   mouth: null,
   temperatureC: null,
   humidityPct: null,

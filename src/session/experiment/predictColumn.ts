@@ -12,7 +12,8 @@ import { speedOfSound } from '../../air/speedOfSound.ts';
 import { USUAL_RADIUS_M } from '../../air/usualTube.ts';
 import { wallLoss } from '../../air/wallLoss.ts';
 import { LIMITS } from '../../limits/limits.ts';
-import type { Experiment, Place } from '../../notebook/experiment.ts';
+import type { ColumnEnds } from '../../marks/mark.ts';
+import type { Experiment, Place, Tube } from '../../notebook/experiment.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
 import type { Outcome } from './outcome.ts';
 
@@ -48,7 +49,7 @@ export function predictColumn(experiment: Experiment, outcome: Outcome): Predict
   const speed = measured ?? theory;
   const inTubeMps = speed.speedMps * wallLoss(radiusM, frequencyHz, air.temperatureC).speedRatio;
   const correctionM =
-    measured?.endCorrectionM ?? mouthOver(tube.mouth) * theoryEndM(radiusM, frequencyHz, theory.speedMps);
+    measured?.endCorrectionM ?? expectedEndM(tube, present.ends, frequencyHz, theory.speedMps);
   const endUncertaintyM =
     measured?.endCorrectionStandardUncertaintyM ??
     (tube.diameterM === null ? 0.3 : endRatioUncertainty(tube.mouth)) * radiusM;
@@ -83,6 +84,19 @@ function mouthOver(mouth: MouthShape | null): number {
 
 function endRatioUncertainty(mouth: MouthShape | null): number {
   return mouth === null ? END_RATIO_STANDARD_UNCERTAINTY : endRatioOfMouth(mouth).standardUncertainty;
+}
+
+/** Of one open end before anything was measured: both ends' mean where a telescoping tube is open at both. */
+function expectedEndM(
+  { diameterM, otherDiameterM, mouth }: Tube,
+  ends: ColumnEnds,
+  frequencyHz: number,
+  speedMps: number,
+): number {
+  const radiusM = diameterM === null ? USUAL_RADIUS_M : diameterM / 2;
+  const otherM = ends === 'closed' || otherDiameterM === null ? radiusM : otherDiameterM / 2;
+  const bothM = theoryEndM(radiusM, frequencyHz, speedMps) + theoryEndM(otherM, frequencyHz, speedMps);
+  return (mouthOver(mouth) * bothM) / 2;
 }
 
 /** Theory's end correction; the bench rule 0.6 a where the tube is too wide for it (common practice). */

@@ -36,7 +36,8 @@ export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark
       ...readingTaken(rule.readingStandardUncertaintyM, mark.locatedBy ?? null),
       copies: copies[i],
       radiusM: tube.diameterM === null ? null : tube.diameterM / 2,
-      otherRadiusM: null,
+      // A closed column has one open end only.
+      otherRadiusM: mark.ends === 'closed' || tube.otherDiameterM === null ? null : tube.otherDiameterM / 2,
       mouth: tube.mouth,
       air,
       place: mark.placeId,

@@ -1,8 +1,8 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { columnFault } from '../../notebook/columnFault.ts';
 import { columnFaultWords } from '../../words/columnFaults.ts';
-import type { Rule, Tube } from '../../notebook/experiment.ts';
+import type { Experiment, Rule, Tube } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
 import { tubeWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -58,12 +58,40 @@ export class ApparatusElement extends PartElement {
     this.setTube({ diameterM: null });
   }
 
+  private onOtherDiameter(event: PageEvent<'quantity-change'>): void {
+    this.setTube({ otherDiameterM: event.detail / 1000 });
+  }
+
+  private onNoOtherDiameter(): void {
+    this.setTube({ otherDiameterM: null });
+  }
+
+  /** A tube that slides in another has a second width, where both ends are open. */
+  private otherDiameter({ tube, present, marks }: Experiment) {
+    const isOpen = present.ends === 'open' || marks.some(({ ends }) => ends === 'open');
+    if (!isOpen && tube.otherDiameterM === null) return nothing;
+    return html`<bench-number-field
+      label=${tubeWords.otherDiameter}
+      hint=${tubeWords.otherDiameterHint}
+      optional
+      .kind=${QUANTITIES.diameterMm}
+      .draft=${fieldDraft(this.session, 'other diameter')}
+      .value=${tube.otherDiameterM === null ? null : tube.otherDiameterM * 1000}
+      @quantity-change=${this.onOtherDiameter}
+      @quantity-clear=${this.onNoOtherDiameter}
+    ></bench-number-field>`;
+  }
+
   private onTravel(event: PageEvent<'quantity-change'>): void {
     this.setTube({ travelM: event.detail / 100 });
   }
 
   private onReading(event: PageEvent<'quantity-change'>): void {
-    this.setRule({ readingStandardUncertaintyM: event.detail === null ? null : event.detail / 1000 });
+    this.setRule({ readingStandardUncertaintyM: event.detail / 1000 });
+  }
+
+  private onNoReading(): void {
+    this.setRule({ readingStandardUncertaintyM: null });
   }
 
   private readonly checkZero = (value: number): string | null => {
@@ -95,6 +123,7 @@ export class ApparatusElement extends PartElement {
               @quantity-change=${this.onDiameter}
               @quantity-clear=${this.onNoDiameter}
             ></bench-number-field>
+            ${this.otherDiameter(this.session.experiment)}
             <bench-number-field
               label=${tubeWords.travel}
               hint=${tubeWords.travelHint}
@@ -111,6 +140,7 @@ export class ApparatusElement extends PartElement {
               .draft=${fieldDraft(this.session, 'reading')}
               .value=${rule.readingStandardUncertaintyM === null ? null : rule.readingStandardUncertaintyM * 1000}
               @quantity-change=${this.onReading}
+              @quantity-clear=${this.onNoReading}
             ></bench-number-field>
             <bench-number-field
               label=${tubeWords.zero}

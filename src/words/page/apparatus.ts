@@ -7,6 +7,8 @@ export const tubeWords = {
   heading: 'Tube and rule',
   diameter: 'Inside diameter',
   diameterHint: 'for the end correction and the walls’ slowing',
+  otherDiameter: 'Diameter at the other end',
+  otherDiameterHint: 'of a tube that slides in another, open at both ends; empty: the same',
   travel: 'Longest column',
   travelHint: 'how far the tube goes',
   reading: 'Reading uncertainty',

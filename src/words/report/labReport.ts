@@ -77,10 +77,14 @@ export function forkWords(fork: Fork): string {
 }
 
 /** @param ends  those that were used */
-export function tubeWords({ diameterM, mouth }: Tube, ends: readonly ColumnEnds[]): string {
+export function tubeWords({ diameterM, otherDiameterM, mouth }: Tube, ends: readonly ColumnEnds[]): string {
   const width =
     diameterM === null ? 'inside diameter not measured' : `inside diameter ${fixed(diameterM * 1000, 1)} mm`;
-  return `${width}; ${mouthWords(mouth)}; ${ends.map((one) => ENDS_LONG[one]).join(' and ')}`;
+  const other =
+    otherDiameterM === null || !ends.includes('open')
+      ? ''
+      : `, ${fixed(otherDiameterM * 1000, 1)} mm at the other open end`;
+  return `${width}${other}; ${mouthWords(mouth)}; ${ends.map((one) => ENDS_LONG[one]).join(' and ')}`;
 }
 
 /** @param readingStandardUncertaintyM  null where nobody stated it */

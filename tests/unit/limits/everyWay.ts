@@ -118,7 +118,10 @@ function expectDrawn(experiment: Experiment, outcome: Outcome): void {
   const practice = new PracticeRun(experiment, 1);
   practice.column.strike();
   expect(practice.column.render(480).every(Number.isFinite)).toBe(true);
-  const elsewhere = new PracticeRun({ ...experiment, tube: { diameterM: null, mouth: null, travelM: 1 } }, 1);
+  const elsewhere = new PracticeRun(
+    { ...experiment, tube: { diameterM: null, otherDiameterM: null, mouth: null, travelM: 1 } },
+    1,
+  );
   elsewhere.follow(experiment);
 }
 

@@ -126,6 +126,14 @@ export const FIELDS: readonly Field[] = [
     column: { name: 'diameter_mm', perUnit: 0.001, unit: 'mm' },
   },
   {
+    path: 'tube.otherDiameterM',
+    limit: LIMITS.diameterM,
+    put: tube((otherDiameterM) => ({ otherDiameterM })),
+    get: (experiment) => experiment.tube.otherDiameterM,
+    typed: { kind: QUANTITIES.diameterMm, perUnit: 0.001 },
+    column: { name: 'other_diameter_mm', perUnit: 0.001, unit: 'mm' },
+  },
+  {
     path: 'tube.travelM',
     limit: LIMITS.travelM,
     put: tube((travelM) => ({ travelM })),
@@ -188,7 +196,7 @@ export function boundaryExperiment(): Experiment {
   const read = { temperatureC: 20, humidityPct: 50, pressurePa: 101_300 };
   return {
     ...example,
-    tube: { diameterM: 0.035, mouth: null, travelM: 1.2 },
+    tube: { diameterM: 0.035, otherDiameterM: null, mouth: null, travelM: 1.2 },
     places: [
       { ...bench, ...read },
       { ...bench, ...read, id: 'place-2', name: 'Yard', temperatureC: 5 },

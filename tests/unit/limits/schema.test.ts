@@ -31,6 +31,7 @@ function limited(node: Node, way = ''): [string, Node][] {
 
 const NUMBERS: Readonly<Record<string, Limit>> = {
   '.tube.diameterM': LIMITS.diameterM,
+  '.tube.otherDiameterM': LIMITS.diameterM,
   '.tube.travelM': LIMITS.travelM,
   '.rule.readingStandardUncertaintyM': LIMITS.readingStandardUncertaintyM,
   '.rule.zeroOffsetM': LIMITS.zeroOffsetM,

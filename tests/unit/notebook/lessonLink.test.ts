@@ -8,6 +8,7 @@ const plan: LessonPlan = {
   forksHz: [512, 341.3],
   ends: 'open',
   diameterM: 0.035,
+  otherDiameterM: 0.033,
   mouth: 'thick-rim',
   travelM: 1.2,
   lesson: {
@@ -37,8 +38,8 @@ describe('lesson links', () => {
 
   it('that were made before there were mouths say nothing of it', () => {
     // What is undefined isn't written.
-    const before = { ...plan, mouth: undefined } as unknown as LessonPlan;
-    expect(readLessonHash(lessonHash(before))).toEqual({ ...plan, mouth: null });
+    const before = { ...plan, otherDiameterM: undefined, mouth: undefined } as unknown as LessonPlan;
+    expect(readLessonHash(lessonHash(before))).toEqual({ ...plan, otherDiameterM: null, mouth: null });
     expect(readLessonHash(lessonHash({ ...plan, mouth: 'wide' as 'flange' }))).toHaveProperty('fault');
   });
 
@@ -46,7 +47,7 @@ describe('lesson links', () => {
     const experiment = lessonExperiment(plan, 'new', EXAMPLE_TIME);
     expect(experiment.forks.map((fork) => fork.nominalHz)).toEqual([512, 341.3]);
     expect(experiment.present.ends).toBe('open');
-    expect(experiment.tube).toMatchObject({ diameterM: 0.035, mouth: 'thick-rim' });
+    expect(experiment.tube).toMatchObject({ diameterM: 0.035, otherDiameterM: 0.033, mouth: 'thick-rim' });
     expect(experiment.lesson).toEqual(plan.lesson);
     expect(experiment.marks).toEqual([]);
   });

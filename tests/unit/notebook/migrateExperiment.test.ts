@@ -55,7 +55,11 @@ describe('records of every earlier version', () => {
       if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
       const { readingStandardUncertaintyM } = reading.experiment.rule;
       expect(readingStandardUncertaintyM).toBe(record.schemaVersion < 4 ? 0.001 : null);
-      expect(reading.experiment.tube.mouth).toBe(record.schemaVersion < 4 ? null : 'flange');
+      expect(reading.experiment.tube).toMatchObject(
+        record.schemaVersion < 4
+          ? { otherDiameterM: null, mouth: null }
+          : { otherDiameterM: 0.031, mouth: 'flange' },
+      );
     }
   });
 

@@ -25,7 +25,7 @@ const three: Experiment = {
     exampleMark('c', { lengthM: 0.828 }),
   ]),
   places: [place],
-  tube: { diameterM: 0.03, mouth: null, travelM: 1 },
+  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, travelM: 1 },
 };
 
 function comparisonsOf(experiment: Experiment): LabReportInput['comparisons'] {
@@ -50,7 +50,7 @@ describe('the report of a very large experiment', () => {
   // Without a diameter each place has a warning of its own.
   const large: Experiment = {
     ...largeExperiment({ marks: 900, places, forks: 2, seed: 1 }),
-    tube: { diameterM: null, mouth: null, travelM: 1.2 },
+    tube: { diameterM: null, otherDiameterM: null, mouth: null, travelM: 1.2 },
   };
   const html = labReportFile({
     experiment: large,

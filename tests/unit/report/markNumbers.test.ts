@@ -21,7 +21,10 @@ const marks = [
   // 30 cm too long: the solver's messages name it.
   exampleMark('third', { lengthM: 1.128, evidence }),
 ];
-const experiment = { ...exampleExperiment(marks), tube: { diameterM: 0.03, mouth: null, travelM: 1.3 } };
+const experiment = {
+  ...exampleExperiment(marks),
+  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, travelM: 1.3 },
+};
 const { places } = solveExperiment(experiment);
 const SHOWN = [1, 1, 1, 2, 3];
 

@@ -182,13 +182,18 @@ const placeEdit = fc.oneof(
 );
 
 const tubeEdit = fc.oneof(
-  number('30', '3,2 cm', '2', '500', '1.9', '501', '').map((text) =>
-    change(`diameter ${text}`, 'change tube', (before) => {
-      const mm = text === '' ? null : typed(QUANTITIES.diameterMm, text);
-      if (mm === null && text !== '') return null;
-      return { ...before, tube: { ...before.tube, diameterM: mm === null ? null : mm / 1000 } };
-    }),
-  ),
+  fc
+    .tuple(
+      fc.constantFrom('diameterM', 'otherDiameterM'),
+      number('30', '3,2 cm', '2', '500', '1.9', '501', ''),
+    )
+    .map(([field, text]) =>
+      change(`${field} ${text}`, 'change tube', (before) => {
+        const mm = text === '' ? null : typed(QUANTITIES.diameterMm, text);
+        if (mm === null && text !== '') return null;
+        return { ...before, tube: { ...before.tube, [field]: mm === null ? null : mm / 1000 } };
+      }),
+    ),
   fc.constantFrom(null, ...MOUTH_SHAPES).map((mouth) =>
     change(`mouth ${mouth ?? 'not described'}`, 'change tube', (before) => ({
       ...before,

@@ -54,6 +54,7 @@ function rowOf(experiment: Experiment, mark: Experiment['marks'][number]): Parti
     otherLengthM: mark.otherLengthM === null ? null : mark.otherLengthM - rule.zeroOffsetM,
     lengthUncertaintyM: rule.readingStandardUncertaintyM,
     diameterM: tube.diameterM,
+    otherDiameterM: tube.otherDiameterM,
     mouth: tube.mouth,
     temperatureC: place?.temperatureC ?? null,
     humidityPct: place?.humidityPct ?? null,

@@ -507,6 +507,7 @@ describe('work that couldn’t be saved gives way only after a question', () => 
           forksHz: [512],
           ends: 'closed',
           diameterM: null,
+          otherDiameterM: null,
           mouth: null,
           travelM: 1,
           lesson: { task: '', hideExpected: false, hideTheory: false, hideTruth: false },
