@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { browserFloorPlugin, buildTarget } from './build/browserFloor.ts';
 import { plainStylesPlugin } from './build/plainStyles.ts';
 import { SERVICE_WORKER, siteFiles } from './build/siteFiles.ts';
 
@@ -6,7 +7,7 @@ export default defineConfig({
   // Relative addresses, so that the built folder works at any path of any static host.
   base: './',
   build: {
-    target: 'es2022',
+    target: buildTarget(),
     sourcemap: true,
     rolldownOptions: {
       input: { main: 'index.html', worker: 'src/offline/worker/serviceWorker.ts' },
@@ -15,7 +16,7 @@ export default defineConfig({
       },
     },
   },
-  plugins: [plainStylesPlugin(), siteFiles()],
+  plugins: [plainStylesPlugin(), siteFiles(), browserFloorPlugin()],
   worker: { format: 'es' },
   test: {
     reporters: ['default', './tests/countReporter.ts'],
