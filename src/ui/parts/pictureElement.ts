@@ -10,6 +10,7 @@ import { ThemeWatch } from '../themeWatch.ts';
 import { plotPalette } from './plotPalette.ts';
 import { svgAddress } from './svgAddress.ts';
 import { svgToPng } from './svgToPng.ts';
+import { WidthWatch } from './widthWatch.ts';
 
 /** In a narrower place letters would shrink with the picture. */
 const SMALL_BELOW_PX = 480;
@@ -39,20 +40,8 @@ export class PictureElement extends PartElement {
   /** It has no form for a narrow place, and any height. */
   @property({ type: Boolean }) sliding = false;
   @state() private isSmall = false;
-  private readonly sizes = new ResizeObserver(([entry]) => {
-    if (entry !== undefined) this.isSmall = entry.contentRect.width < SMALL_BELOW_PX;
-  });
+  protected readonly width = new WidthWatch(this, (widthPx) => (this.isSmall = widthPx < SMALL_BELOW_PX));
   protected readonly themes = new ThemeWatch(this);
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.sizes.observe(this);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.sizes.disconnect();
-  }
 
   private get printed(): string {
     return this.picture.svg(PRINT_PALETTE, false);

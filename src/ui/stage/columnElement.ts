@@ -11,6 +11,7 @@ import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
+import { WidthWatch } from '../parts/widthWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { columnGeometry, toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
@@ -43,24 +44,12 @@ export class ColumnElement extends PartElement {
   @property({ type: Boolean }) isHeard = true;
   @property() quantity: 'pressure' | 'displacement' = 'pressure';
   @state() private widthPx = 900;
-  private readonly sizes = new ResizeObserver(([entry]) => {
-    if (entry !== undefined) this.widthPx = Math.round(entry.contentRect.width);
-  });
+  protected readonly width = new WidthWatch(this, (widthPx) => (this.widthPx = Math.round(widthPx)));
   private lastRender = 0;
   private stems: { experiment: Experiment; outcome: Outcome; list: readonly Stem[] } | null = null;
   protected readonly watch = new SessionWatch(this, ['live', 'notebook', 'capture', 'answers'], () =>
     this.onChange(),
   );
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.sizes.observe(this);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.sizes.disconnect();
-  }
 
   private onChange(): void {
     // Twenty pictures a second would be drawn for nothing: ten are as smooth as a level needs.
