@@ -2,6 +2,7 @@ import { NotebookStore } from '../../notebook/notebookStore.ts';
 import { siteScope } from '../../notebook/siteScope.ts';
 import { siteStorage } from '../../notebook/siteStorage.ts';
 import { forgetTheme } from '../themeChoice.ts';
+import { forgetRead } from './homeScreen.ts';
 
 /** What the browser says of this page's storage; null where it says nothing. */
 export interface StoredFacts {
@@ -33,6 +34,7 @@ export async function eraseAll(): Promise<void> {
   const scope = siteScope();
   await NotebookStore.erase(scope);
   forgetTheme();
+  forgetRead();
   const { tabMemory, draftPlace } = siteStorage(scope);
   tabMemory.clear();
   draftPlace.clear();

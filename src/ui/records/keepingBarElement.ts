@@ -8,6 +8,7 @@ import { SessionWatch } from '../sessionWatch.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { isClearedTab } from './clearedTab.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** At the top of every view, and only when there is something to say: work that isn't kept, other tabs, a newer bench. */
@@ -44,6 +45,7 @@ export class KeepingBarElement extends PartElement {
   override connectedCallback(): void {
     super.connectedCallback();
     void this.updates.begin();
+    if (isClearedTab()) void import('./homeScreenElement.ts');
   }
 
   private onSave(): void {
@@ -59,7 +61,8 @@ export class KeepingBarElement extends PartElement {
   }
 
   override render() {
-    return html`${this.kept()} ${this.sounding()} ${this.newer()}`;
+    return html`${this.kept()} ${this.sounding()} ${this.newer()}
+      <bench-home-screen .session=${this.session}></bench-home-screen>`;
   }
 
   private kept() {

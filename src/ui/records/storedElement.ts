@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { storageFault } from '../../notebook/storageFault.ts';
 import type { Session } from '../../session/session.ts';
+import { homeScreenWords } from '../../words/page/homeScreen.ts';
 import { storedWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { AskElement } from '../parts/askElement.ts';
@@ -9,6 +10,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { askToPersist, eraseAll, storedFacts } from './eraseAll.ts';
 import type { StoredFacts } from './eraseAll.ts';
+import { isClearedTab } from './clearedTab.ts';
 import '../parts/askElement.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
 
@@ -64,7 +66,7 @@ export class StoredElement extends PartElement {
             : html`<p class="small">${storedWords.notPromised}</p>
                 <p><button class="quiet" @click=${this.onPersist}>${storedWords.askToKeep}</button></p>`
       }
-      ${this.older()}
+      ${isClearedTab() ? html`<p class="caution">${homeScreenWords.advice}</p>` : nothing} ${this.older()}
       <p><button @click=${this.onErase}>${storedWords.erase}</button></p>
       <bench-ask></bench-ask>
     </section>`;

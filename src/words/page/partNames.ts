@@ -22,6 +22,7 @@ const PART_NAMES: Readonly<Record<string, string>> = {
   'bench-guide': 'the guide',
   'bench-header': 'the list of views',
   'bench-intake': 'what came in',
+  'bench-home-screen': 'the advice on storage',
   'bench-keeping-bar': 'what is said about saving',
   'bench-keys': 'the list of keys',
   'bench-length-field': 'a length',
