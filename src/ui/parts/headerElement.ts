@@ -101,6 +101,10 @@ export class HeaderElement extends PartElement {
           padding: 0 0.1875rem;
           font-size: var(--text-small);
         }
+        /* Heavier letters are wider: the row would break on some views and not on others. Its line marks it. */
+        nav a[aria-current='page'] {
+          font-weight: inherit;
+        }
         nav {
           justify-content: space-between;
         }
