@@ -4,9 +4,9 @@ import { USUAL_MAKING } from './solverExperiments.ts';
 import { printWorlds } from './worlds/printWorlds.ts';
 
 /*
- * npm run bench:solver -- [--tables N] [--seed N]   tables by an independent forward model
- * npm run bench:solver -- --own-model               experiments drawn by the solver's own model
- * npm run bench:solver -- --located                 the same, lengths read beside the resonance
+ * npm run bench:solver -- [--tables N] [--blundered N] [--seed N]   tables by an independent forward model
+ * npm run bench:solver -- --own-model   experiments drawn by the solver's own model
+ * npm run bench:solver -- --located     the same, lengths read beside the resonance
  */
 
 function print(title: string, value: string, goal = ''): void {
@@ -86,6 +86,7 @@ function printOwnModel(): void {
 const { values } = parseArgs({
   options: {
     tables: { type: 'string', default: '400' },
+    blundered: { type: 'string', default: '100' },
     seed: { type: 'string', default: '31' },
     'own-model': { type: 'boolean', default: false },
     located: { type: 'boolean', default: false },
@@ -93,4 +94,4 @@ const { values } = parseArgs({
 });
 if (values.located) printLocated();
 else if (values['own-model']) printOwnModel();
-else printWorlds(Number(values.tables), Number(values.seed));
+else printWorlds(Number(values.tables), Number(values.blundered), Number(values.seed));

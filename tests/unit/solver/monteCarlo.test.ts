@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { benchBlunders, benchLocated, benchSolver } from '../../bench/solver.ts';
+import { BLUNDERS } from '../../bench/worlds/blunders.ts';
+import { COVERAGE_WORLDS, measureCoverage } from '../../bench/worlds/coverageRows.ts';
+import { measureBlunder } from '../../bench/worlds/measureBlunders.ts';
 
 /*
  * A short run of `npm run bench:solver`, to notice when something breaks; the goals themselves are measured there, over
@@ -58,4 +61,38 @@ describe('made-up experiments', () => {
     // 98 % − 3·√(0.98·0.02/100).
     expect(benchBlunders(100, 2).foundPct).toBeGreaterThanOrEqual(94);
   });
+});
+
+/*
+ * The same tables as `npm run bench:solver` prints, of a forward model that shares nothing with the solver; few, so that
+ * only what breaks shows. 95 % less 3·√(0.95·0.05/120) is 89 %.
+ */
+describe('tables of an independent forward model', () => {
+  it.each(COVERAGE_WORLDS.map(([title, world]) => ({ title, world })))(
+    '120 of $title: intervals hold, orders right',
+    { timeout: 120_000 },
+    ({ world }) => {
+      const row = measureCoverage(world, 120, 3);
+      expect(row.coveragePct).toBeGreaterThan(89);
+      expect(row.ordersRightPct).toBeGreaterThanOrEqual(99.5);
+      // What covers because it claims nothing is no result.
+      expect(row.medianExpandedPct).toBeLessThan(world.hasDiameter ? 2.2 : 4);
+    },
+  );
+
+  it('both textbook methods forget the walls there, too', () => {
+    const { difference, single } = measureCoverage(COVERAGE_WORLDS[0][1], 120, 4);
+    expect(difference?.biasPct).toBeLessThan(-0.2);
+    expect(single?.biasPct).toBeLessThan(-0.2);
+    expect(difference?.benchErrorPct).toBeLessThan((difference?.errorPct ?? 0) / 2);
+  });
+
+  it.each(BLUNDERS.filter(({ title }) => /labelled|inches|closed noted|Fahrenheit/.test(title)))(
+    'a blunder leaves no wrong table without an alarm: $title',
+    { timeout: 120_000 },
+    (blunder) => {
+      const row = measureBlunder(blunder, { hasTemperature: true, hasDiameter: true }, 15, 5);
+      expect(row.silentPct).toBe(0);
+    },
+  );
 });
