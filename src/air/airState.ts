@@ -18,6 +18,8 @@ export interface AirReadings {
   readonly temperatureStandardUncertaintyC?: number | null;
   readonly humidityPct?: number | null;
   readonly pressurePa?: number | null;
+  /** Mole fraction. */
+  readonly co2MoleFraction?: number | null;
 }
 
 /** Stands in for what was not read: common indoor air, wide enough to cover most rooms near sea level. */
@@ -36,15 +38,17 @@ export const USUAL_AIR: AirState = {
 export const THERMOMETER_STANDARD_UNCERTAINTY_C = 0.5;
 const HYGROMETER_PCT = 5;
 const BAROMETER_PA = 200;
+/** Mole fraction: 50 ppm. */
+const CO2_METER = 5e-5;
 
 /**
  * Complete air from what was read: the rest as in usual indoor air, with the uncertainty of not knowing it.
- * @param readings  temperature in °C, humidity in %, pressure in Pa
+ * @param readings  temperature in °C, humidity in %, pressure in Pa, carbon dioxide as a mole fraction
  * @example
  * airFromReadings({ temperatureC: 22, humidityPct: 40 }).pressurePa // → 101325
  */
 export function airFromReadings(readings: AirReadings): AirState {
-  const { humidityPct = null, pressurePa = null } = readings;
+  const { humidityPct = null, pressurePa = null, co2MoleFraction = null } = readings;
   return {
     temperatureC: readings.temperatureC,
     temperatureStandardUncertaintyC:
@@ -55,7 +59,7 @@ export function airFromReadings(readings: AirReadings): AirState {
     pressurePa: pressurePa ?? USUAL_AIR.pressurePa,
     pressureStandardUncertaintyPa:
       pressurePa === null ? USUAL_AIR.pressureStandardUncertaintyPa : BAROMETER_PA,
-    co2MoleFraction: USUAL_AIR.co2MoleFraction,
-    co2StandardUncertainty: USUAL_AIR.co2StandardUncertainty,
+    co2MoleFraction: co2MoleFraction ?? USUAL_AIR.co2MoleFraction,
+    co2StandardUncertainty: co2MoleFraction === null ? USUAL_AIR.co2StandardUncertainty : CO2_METER,
   };
 }

@@ -12,12 +12,16 @@ const MEANINGS: Readonly<Record<ReadColumn, string>> = {
   mouth:
     'what the open end looks like: thin-rim, thick-rim, flange, obstructed (a hand or fork close to it) or ideal (no end correction, as in exercises); any of them where it is missing',
   temperature_c: 'temperature of the air, °C',
+  temperature_uncertainty_c: 'its standard uncertainty, °C; 0.5 °C where it is missing',
   humidity_pct: 'relative humidity of the air, %; 50 % where it is missing',
   pressure_hpa: 'pressure of the air, hPa',
+  co2_ppm: 'carbon dioxide in the air, ppm; 400 ppm where it is missing',
   place: 'where it was measured; any text',
   order: 'which resonance it is: 1, 2, 3…; worked out where it is missing',
   length_uncertainty_mm: 'standard uncertainty of the length, mm',
   fork_uncertainty_hz: 'standard uncertainty of the fork’s frequency, Hz',
+  fork_id:
+    'which fork it was; any text: rows of one name share that fork’s error, rows of different names don’t; by frequency where it is missing',
   excluded: 'yes for a mark that is left out of the fit; empty or no for the others',
   other_length_cm: 'the resonance lies between this length and length_cm, cm',
   located_by:

@@ -11,6 +11,8 @@ export class RowForks {
   readonly all: Fork[];
   private readonly ids: Set<string>;
   private readonly known = new Map<string, Fork>();
+  /** Forks that a name in the table stands for: no other name stands for them. */
+  private readonly named = new Set<Fork>();
 
   constructor(forks: readonly Fork[]) {
     this.all = [...forks];
@@ -18,21 +20,43 @@ export class RowForks {
     for (const fork of forks) this.note(fork);
   }
 
-  /** The fork that a row was made with: of the same pitch and, where it states one, the same uncertainty. */
+  /**
+   * The fork that a row was made with: of the same name where it has one, the same pitch and, where it states one, the
+   * same uncertainty. What a table calls a fork tells its forks apart; another table may call the same fork otherwise.
+   */
   of(row: MarkRow): Fork {
-    const found = this.known.get(keyOf(row.forkHz, row.forkUncertaintyHz));
-    if (found !== undefined) return found;
-    const fork = forkOf(freeId('fork', this.ids), row);
-    this.all.push(fork);
-    this.note(fork);
-    this.known.set(keyOf(row.forkHz, row.forkUncertaintyHz), fork);
+    const key = keyOf(row.forkHz, row.forkUncertaintyHz);
+    const ownKey = row.forkId === '' ? key : `${key} ${row.forkId}`;
+    const found = this.known.get(ownKey) ?? this.there(row, key);
+    const fork = found ?? forkOf(this.newId(row.forkId), row);
+    this.known.set(ownKey, fork);
+    if (row.forkId !== '') this.named.add(fork);
+    if (found === null) {
+      this.all.push(fork);
+      this.note(fork);
+    }
     return fork;
+  }
+
+  /** A fork of this name and pitch that is there already, else one of this pitch that no other name stands for. */
+  private there({ forkId }: MarkRow, key: string): Fork | null {
+    const alike = this.known.get(key) ?? null;
+    if (forkId === '' || alike === null) return alike;
+    const same = this.known.get(`${key} ${forkId}`);
+    if (same !== undefined) return same;
+    return this.named.has(alike) ? null : alike;
+  }
+
+  private newId(forkId: string): string {
+    if (forkId === '' || this.ids.has(forkId)) return freeId('fork', this.ids);
+    this.ids.add(forkId);
+    return forkId;
   }
 
   private note(fork: Fork): void {
     const { hz, standardUncertaintyHz } = forkInUse(fork);
     for (const key of [keyOf(hz, standardUncertaintyHz), keyOf(hz, null), keyOf(fork.nominalHz, null)]) {
-      if (!this.known.has(key)) this.known.set(key, fork);
+      for (const one of [key, `${key} ${fork.id}`]) if (!this.known.has(one)) this.known.set(one, fork);
     }
   }
 }

@@ -25,10 +25,11 @@ export class RowPlaces {
     const found = this.byName.get(name)?.find((place) => fits(row, place));
     if (found !== undefined) return found;
     const place: Place = {
-      ...newPlace(freeId('place', this.ids), name),
+      ...withUncertainty(newPlace(freeId('place', this.ids), name), row),
       temperatureC: row.temperatureC,
       humidityPct: row.humidityPct,
       pressurePa: row.pressurePa,
+      co2MoleFraction: row.co2MoleFraction,
     };
     this.all.push(place);
     this.note(name, place);
@@ -42,10 +43,18 @@ export class RowPlaces {
   }
 }
 
+function withUncertainty(place: Place, { temperatureUncertaintyC }: MarkRow): Place {
+  if (temperatureUncertaintyC === null) return place;
+  return { ...place, temperatureStandardUncertaintyC: temperatureUncertaintyC };
+}
+
 /** Whether the row says nothing of the air that the place doesn't. */
 function fits(row: MarkRow, place: Place): boolean {
   return (
     (row.temperatureC === null || row.temperatureC === place.temperatureC) &&
+    (row.temperatureUncertaintyC === null ||
+      row.temperatureUncertaintyC === place.temperatureStandardUncertaintyC) &&
+    (row.co2MoleFraction === null || row.co2MoleFraction === place.co2MoleFraction) &&
     (row.humidityPct === null || row.humidityPct === place.humidityPct) &&
     (row.pressurePa === null || row.pressurePa === place.pressurePa)
   );

@@ -12,6 +12,7 @@ import { parseLocatedBy } from './parseLocatedBy.ts';
 import { parseMouth } from './parseMouth.ts';
 import {
   parseCentreUncertainty,
+  parseCo2,
   parseDiameter,
   parseForkUncertainty,
   parseFrequency,
@@ -20,6 +21,7 @@ import {
   parseReadingUncertainty,
   parseRise,
   parseTemperature,
+  parseTemperatureUncertainty,
 } from './parseQuantities.ts';
 import type { TableFault } from './tableFault.ts';
 
@@ -38,8 +40,10 @@ export interface MarkRow {
   /** What the open ends look like. */
   readonly mouth: MouthShape | null;
   readonly temperatureC: number | null;
+  readonly temperatureUncertaintyC: number | null;
   readonly humidityPct: number | null;
   readonly pressurePa: number | null;
+  readonly co2MoleFraction: number | null;
   /** '' where none was given. */
   readonly place: string;
   readonly order: number | null;
@@ -51,6 +55,8 @@ export interface MarkRow {
   readonly centreStandardUncertaintyHalfWidths: number | null;
   readonly lengthUncertaintyM: number | null;
   readonly forkUncertaintyHz: number | null;
+  /** Rows of one name are one fork's, of different names different forks'; '' where none was given. */
+  readonly forkId: string;
   /** Left out of the fit by whoever wrote the table. */
   readonly excluded: boolean;
   /** '' where none was given, as for the note. */
@@ -89,8 +95,14 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
   const otherDiameterM = takeIfThere('other_diameter_mm', parseDiameter, (value) => value.diameterM);
   const mouth = take('mouth', parseMouth, (value) => value.mouth);
   const temperatureC = takeIfThere('temperature_c', parseTemperature, (value) => value.temperatureC);
+  const temperatureUncertaintyC = takeIfThere(
+    'temperature_uncertainty_c',
+    parseTemperatureUncertainty,
+    (value) => value.standardUncertaintyC,
+  );
   const humidityPct = takeIfThere('humidity_pct', parseHumidity, (value) => value.humidityPct);
   const pressurePa = takeIfThere('pressure_hpa', parsePressure, (value) => value.pressurePa);
+  const co2MoleFraction = takeIfThere('co2_ppm', parseCo2, (value) => value.co2MoleFraction);
   const order = takeIfThere('order', parseOrder, (value) => value.order);
   const locatedBy = take('located_by', parseLocatedBy, (value) => value.locatedBy);
   const riseDb = takeIfThere('rise_db', parseRise, (value) => value.riseDb);
@@ -110,7 +122,7 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
     (value) => value.standardUncertaintyHz,
   );
   const excluded = take('excluded', parseExcluded, (value) => value.excluded) ?? false;
-  const takeText = (column: 'place' | 'group' | 'note', longest: number): string => {
+  const takeText = (column: 'place' | 'group' | 'note' | 'fork_id', longest: number): string => {
     const text = unguarded(cell(column));
     const { length } = text;
     if (length > longest)
@@ -120,6 +132,7 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
   const place = takeText('place', LONGEST.name);
   const group = takeText('group', LONGEST.name);
   const note = takeText('note', LONGEST.markNote);
+  const forkId = takeText('fork_id', LONGEST.id);
   if (faults.length > 0 || forkHz === null || ends === null || lengthM === null) return faults;
   return {
     row,
@@ -131,8 +144,10 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
     otherDiameterM,
     mouth,
     temperatureC,
+    temperatureUncertaintyC,
     humidityPct,
     pressurePa,
+    co2MoleFraction,
     place,
     order,
     locatedBy,
@@ -140,6 +155,7 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
     centreStandardUncertaintyHalfWidths,
     lengthUncertaintyM,
     forkUncertaintyHz,
+    forkId,
     excluded,
     group,
     madeAt: cell('made_at'),

@@ -6,6 +6,7 @@ export type QuantityName =
   | 'temperature'
   | 'humidity'
   | 'pressure'
+  | 'carbon-dioxide'
   | 'pitch'
   | 'diameter'
   | 'length-uncertainty'
@@ -82,7 +83,7 @@ export type ParseFault =
   | { readonly code: 'no-mouth'; readonly typed: string; readonly known: readonly string[] }
   | {
       readonly code: 'long-text';
-      readonly what: 'place' | 'group' | 'note';
+      readonly what: 'place' | 'group' | 'note' | 'fork_id';
       readonly length: number;
       readonly longest: number;
     };

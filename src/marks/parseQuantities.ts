@@ -34,6 +34,40 @@ const HUMIDITY: TypedKind = {
 /** Between 0 and this a plain number is more likely a fraction: no room is that dry. */
 const DRIEST_PLAIN_PCT = 1;
 
+const KELVIN = { symbol: '°C', scale: 1 };
+
+/** Reads the standard uncertainty of a temperature: plain numbers and °C are the same as K. */
+export function parseTemperatureUncertainty(
+  text: string,
+  name: QuantityName = 'uncertainty',
+): Parsed<{ readonly standardUncertaintyC: number }> {
+  const read = parseQuantity(text, {
+    name,
+    limit: LIMITS.temperatureStandardUncertaintyC,
+    units: { '': KELVIN, c: KELVIN, k: KELVIN },
+    known: ['°C', 'K'],
+  });
+  return read.ok ? { ok: true, standardUncertaintyC: read.si } : read;
+}
+
+const PPM = { symbol: 'ppm', scale: 1 };
+const PER_FRACTION = 1e6;
+const CARBON_DIOXIDE: TypedKind = {
+  name: 'carbon-dioxide',
+  limit: {
+    lowest: LIMITS.co2MoleFraction.lowest * PER_FRACTION,
+    highest: LIMITS.co2MoleFraction.highest * PER_FRACTION,
+  },
+  units: { '': PPM, ppm: PPM, '%': { symbol: '%', scale: 1e4 } },
+  known: ['ppm', '%'],
+};
+
+/** Reads how much carbon dioxide the air has: plain numbers are ppm (parts of a million of its volume); also %. */
+export function parseCo2(text: string): Parsed<{ readonly co2MoleFraction: number }> {
+  const read = parseQuantity(text, CARBON_DIOXIDE);
+  return read.ok ? { ok: true, co2MoleFraction: read.si / PER_FRACTION } : read;
+}
+
 /** Reads a relative humidity in %, 0..100. */
 export function parseHumidity(text: string): Parsed<{ readonly humidityPct: number }> {
   const read = parseQuantity(text, HUMIDITY);

@@ -2,7 +2,7 @@ import { MARK_COLUMNS, READ_COLUMNS } from './markColumns.ts';
 import { shorten } from './parseDecimal.ts';
 
 /** Beginnings of the known columns' names; what begins so and isn't known was likely meant as one. */
-const STEMS = /^(dia|mouth|rim|rad|temp|t_c$|hum|rh|press|fork|freq|pitch|end|len|ord|room|lab|excl)/;
+const STEMS = /^(dia|mouth|co2|rim|rad|temp|t_c$|hum|rh|press|fork|freq|pitch|end|len|ord|room|lab|excl)/;
 /** The same for words further on in a name, where short ones would mislead: inner_diameter_mm, air_temp. */
 const LATER_STEMS = /_(diam|radius|temp|humid|press|fork|freq|pitch|ends(_|$)|length|order(_|$)|exclu)/;
 /** A name of fewer letters is near too many others. */

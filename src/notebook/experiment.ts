@@ -67,6 +67,8 @@ export interface Place {
   readonly temperatureStandardUncertaintyC: number;
   readonly humidityPct: number | null;
   readonly pressurePa: number | null;
+  /** Of carbon dioxide in the air; null where it wasn't read. */
+  readonly co2MoleFraction: number | null;
 }
 
 export interface Tube {

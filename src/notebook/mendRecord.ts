@@ -14,6 +14,7 @@ export type MendedQuantity =
   | 'temperature'
   | 'humidity'
   | 'pressure'
+  | 'carbon-dioxide'
   | 'temperature-uncertainty'
   | 'length'
   | 'order'
@@ -61,6 +62,7 @@ const MENDS: readonly Mend[] = [
   { field: /^places\[\d+\]\.temperatureC$/, quantity: 'temperature', how: 'empty' },
   { field: /^places\[\d+\]\.humidityPct$/, quantity: 'humidity', how: 'empty' },
   { field: /^places\[\d+\]\.pressurePa$/, quantity: 'pressure', how: 'empty' },
+  { field: /^places\[\d+\]\.co2MoleFraction$/, quantity: 'carbon-dioxide', how: 'empty' },
   {
     field: /^places\[\d+\]\.temperatureStandardUncertaintyC$/,
     quantity: 'temperature-uncertainty',

@@ -14,12 +14,13 @@ const STEPS: Readonly<Record<number, (record: Fields) => Fields>> = {
   }),
   // Version 3 may say how a length was found and when the column had it. Records without either stay as they are.
   2: (record) => ({ ...record, schemaVersion: 3 }),
-  // Version 4 may say what the tube's mouth looks like and how wide its other end is, and nothing of the reading's
-  // uncertainty. What a record states stays.
+  // Version 4 may say what the tube's mouth looks like, how wide its other end is and how much carbon dioxide a place's
+  // air has, and nothing of the reading's uncertainty. What a record states stays.
   3: (record) => ({
     ...record,
     schemaVersion: 4,
     tube: withFields(record['tube'], { otherDiameterM: null, mouth: null }),
+    places: mapItems(record['places'], (place) => ({ ...place, co2MoleFraction: null })),
   }),
 };
 

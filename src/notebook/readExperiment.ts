@@ -174,6 +174,7 @@ function readPlace(place: RecordReader): Place {
     ),
     humidityPct: place.numberOrNull('humidityPct', LIMITS.humidityPct),
     pressurePa: place.numberOrNull('pressurePa', LIMITS.pressurePa),
+    co2MoleFraction: place.numberOrNull('co2MoleFraction', LIMITS.co2MoleFraction),
   };
 }
 

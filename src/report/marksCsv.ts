@@ -48,13 +48,16 @@ function cellsIn(experiment: Experiment): (mark: MeasuredMark) => Readonly<Recor
       other_diameter_mm: tube.otherDiameterM === null ? null : tube.otherDiameterM * 1000,
       mouth: tube.mouth,
       temperature_c: place.temperatureC,
+      temperature_uncertainty_c: place.temperatureC === null ? null : place.temperatureStandardUncertaintyC,
       humidity_pct: humidityCell(place.humidityPct),
       pressure_hpa: place.pressurePa === null ? null : place.pressurePa / 100,
+      co2_ppm: place.co2MoleFraction === null ? null : place.co2MoleFraction * 1e6,
       place: labels.get(place.id) ?? '',
       order: mark.order,
       length_uncertainty_mm:
         rule.readingStandardUncertaintyM === null ? null : rule.readingStandardUncertaintyM * 1000,
       fork_uncertainty_hz: pitch.standardUncertaintyHz,
+      fork_id: mark.forkId,
       excluded: mark.excluded ? 'yes' : 'no',
       other_length_cm:
         mark.otherLengthM === null ? null : lengthCell(columnM(mark.otherLengthM, rule.zeroOffsetM)),

@@ -1,5 +1,5 @@
 /** A fork as a table names it: by its frequency. */
-interface NamedFork {
+export interface NamedFork {
   readonly frequencyHz: number;
   readonly standardUncertaintyHz: number;
 }

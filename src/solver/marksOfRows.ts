@@ -7,6 +7,7 @@ import {
   stampStandardUncertaintyHz,
 } from '../marks/usualUncertainties.ts';
 import { alikeForks } from './alikeForks.ts';
+import type { NamedFork } from './alikeForks.ts';
 import { copiesOf } from './copies.ts';
 import type { SolverMark } from './solution.ts';
 
@@ -19,10 +20,19 @@ import type { SolverMark } from './solution.ts';
 export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
   // Rows of equal air share one object, so that its speed is worked out once.
   const airs = new Map<string, AirState>();
-  const airOf = ({ temperatureC, humidityPct, pressurePa }: MarkRow): AirState | null => {
+  const airOf = (row: MarkRow): AirState | null => {
+    const { temperatureC, humidityPct, pressurePa, co2MoleFraction } = row;
     if (temperatureC === null) return null;
-    const name = `${temperatureC} ${humidityPct} ${pressurePa}`;
-    const known = airs.get(name) ?? airFromReadings({ temperatureC, humidityPct, pressurePa });
+    const temperatureStandardUncertaintyC = row.temperatureUncertaintyC;
+    const readings = {
+      temperatureC,
+      temperatureStandardUncertaintyC,
+      humidityPct,
+      pressurePa,
+      co2MoleFraction,
+    };
+    const name = JSON.stringify(readings);
+    const known = airs.get(name) ?? airFromReadings(readings);
     airs.set(name, known);
     return known;
   };
@@ -30,7 +40,7 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
     frequencyHz: forkHz,
     standardUncertaintyHz: forkUncertaintyHz ?? stampStandardUncertaintyHz(forkHz),
   }));
-  const forkKeys = alikeForks(forks);
+  const forkKeys = forkKeysOf(rows, forks);
   const copies = copiesOf(rows.map((row) => JSON.stringify({ ...row, row: 0 })));
   return rows.map((row, i) => ({
     key: String(row.row),
@@ -55,4 +65,16 @@ export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
       row.centreStandardUncertaintyHalfWidths,
     ),
   }));
+}
+
+/** Which rows are of one fork: those of one name; those without a name by their frequencies. */
+function forkKeysOf(rows: readonly MarkRow[], forks: readonly NamedFork[]): readonly string[] {
+  const alike = alikeForks(forks.filter((_, i) => rows[i].forkId === ''));
+  let unnamed = 0;
+  return rows.map(({ forkId }) => {
+    // No frequency begins so.
+    if (forkId !== '') return `named ${forkId}`;
+    unnamed += 1;
+    return alike[unnamed - 1];
+  });
 }

@@ -3,6 +3,7 @@ import type { Limit } from '../limits/limits.ts';
 import type { Parsed } from '../marks/parseDecimal.ts';
 import type { QuantityName } from '../marks/parseFault.ts';
 import {
+  parseCo2,
   parseDiameter,
   parseForkUncertainty,
   parseHumidity,
@@ -10,6 +11,7 @@ import {
   parseReadingUncertainty,
   parseStamp,
   parseTemperature,
+  parseTemperatureUncertainty,
 } from '../marks/parseQuantities.ts';
 import { LENGTH_UNITS, parseQuantity } from '../marks/parseQuantity.ts';
 import type { TypedUnit } from '../marks/parseQuantity.ts';
@@ -27,7 +29,6 @@ export interface QuantityKind {
 }
 
 const CENTIMETRES = { ...LENGTH_UNITS, '': LENGTH_UNITS.cm };
-const KELVIN: TypedUnit = { symbol: '°C', scale: 1 };
 const MPS: TypedUnit = { symbol: 'm/s', scale: 1 };
 
 /** Everything typed on the page except the lengths of marks. What is taken stands in `LIMITS`. */
@@ -61,12 +62,10 @@ export const QUANTITIES = {
     isSigned: true,
     read: (text: string) => scaled(parseTemperature(text), (read) => read.temperatureC),
   },
-  temperatureUncertaintyC: plain(
-    'uncertainty',
-    { '': KELVIN, c: KELVIN, k: KELVIN },
-    LIMITS.temperatureStandardUncertaintyC,
-    ['°C', 'K'],
-  ),
+  temperatureUncertaintyC: {
+    unit: '°C',
+    read: (text: string) => scaled(parseTemperatureUncertainty(text), (read) => read.standardUncertaintyC),
+  },
   humidityPct: {
     unit: '%',
     read: (text: string) => scaled(parseHumidity(text), (read) => read.humidityPct),
@@ -74,6 +73,10 @@ export const QUANTITIES = {
   pressureHpa: {
     unit: 'hPa',
     read: (text: string) => scaled(parsePressure(text), (read) => read.pressurePa / 100),
+  },
+  co2Ppm: {
+    unit: 'ppm',
+    read: (text: string) => scaled(parseCo2(text), (read) => read.co2MoleFraction * 1e6),
   },
   speedMps: plain('speed', { '': MPS, 'm/s': MPS }, LIMITS.speedMps, ['m/s']),
 } as const satisfies Record<string, QuantityKind>;

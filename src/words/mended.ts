@@ -11,6 +11,7 @@ const QUANTITIES: Readonly<Record<MendedQuantity, { readonly name: string; reado
   temperature: { name: 'air temperature', unit: '°C' },
   humidity: { name: 'humidity', unit: '%' },
   pressure: { name: 'pressure', unit: 'Pa' },
+  'carbon-dioxide': { name: 'carbon dioxide', unit: '' },
   'temperature-uncertainty': { name: 'uncertainty of the temperature', unit: '°C' },
   length: { name: 'length', unit: 'm' },
   order: { name: 'order', unit: '' },

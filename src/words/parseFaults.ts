@@ -10,6 +10,7 @@ const NAMES: Readonly<Record<QuantityName, string>> = {
   temperature: 'temperature',
   humidity: 'humidity',
   pressure: 'pressure',
+  'carbon-dioxide': 'carbon dioxide',
   pitch: 'pitch',
   diameter: 'diameter',
   'length-uncertainty': 'uncertainty of the length',

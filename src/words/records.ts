@@ -13,6 +13,8 @@ export const tooLongWords = {
     `The place’s name has ${length} characters; ${longest} is the most. Shorten it.`,
   group: (length: number, longest: number): string =>
     `The group’s name has ${length} characters; ${longest} is the most. Shorten it.`,
+  fork_id: (length: number, longest: number): string =>
+    `The fork’s name has ${length} characters; ${longest} is the most. Shorten it.`,
   note: (length: number, longest: number): string =>
     `The note has ${length} characters; ${longest} is the most. Shorten it.`,
 } as const;

@@ -35,6 +35,7 @@ const experiment = {
       temperatureStandardUncertaintyC: 0.5,
       humidityPct: 45,
       pressurePa: 101_325,
+      co2MoleFraction: 0.0008,
     },
   ],
   rule: { readingStandardUncertaintyM: 0.0007, zeroOffsetM: 0.004 },

@@ -68,6 +68,7 @@ const place: fc.Arbitrary<Omit<Place, 'id'>> = fc.record({
   temperatureStandardUncertaintyC: fc.constantFrom(0.5, 1),
   humidityPct: orNull(fc.integer({ min: 0, max: 100 })),
   pressurePa: orNull(between(60_000, 105_000)),
+  co2MoleFraction: orNull(between(0, 0.01)),
 });
 
 const mark = (forkIds: readonly string[], placeIds: readonly string[]): fc.Arbitrary<Omit<Mark, 'id'>> =>

@@ -107,10 +107,5 @@ function theoryEndM(radiusM: number, frequencyHz: number, speedMps: number): num
 
 function airAt(place: Place | undefined): typeof USUAL_AIR {
   if (place === undefined || place.temperatureC === null) return USUAL_AIR;
-  return airFromReadings({
-    temperatureC: place.temperatureC,
-    temperatureStandardUncertaintyC: place.temperatureStandardUncertaintyC,
-    humidityPct: place.humidityPct,
-    pressurePa: place.pressurePa,
-  });
+  return airFromReadings({ ...place, temperatureC: place.temperatureC });
 }

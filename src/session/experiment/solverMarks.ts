@@ -63,7 +63,6 @@ function locationOf({ locatedBy, evidence }: MeasuredMark) {
 }
 
 function airOf(place: Place): AirState | null {
-  const { temperatureC, temperatureStandardUncertaintyC, humidityPct, pressurePa } = place;
-  if (temperatureC === null) return null;
-  return airFromReadings({ temperatureC, temperatureStandardUncertaintyC, humidityPct, pressurePa });
+  const { temperatureC } = place;
+  return temperatureC === null ? null : airFromReadings({ ...place, temperatureC });
 }

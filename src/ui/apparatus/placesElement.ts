@@ -170,6 +170,15 @@ export class PlacesElement extends PartElement {
               this.setPlace(place.id, { pressurePa: event.detail * 100 })}
             @quantity-clear=${() => this.setPlace(place.id, { pressurePa: null })}
           ></bench-number-field>
+          <bench-number-field
+            label=${placesWords.co2}
+            optional
+            .kind=${QUANTITIES.co2Ppm}
+            .draft=${fieldDraft(this.session, `place ${place.id} co2`)}
+            .value=${place.co2MoleFraction === null ? null : place.co2MoleFraction * 1e6}
+            @quantity-change=${(event: CustomEvent<number | null>) =>
+              this.setPlace(place.id, { co2MoleFraction: event.detail === null ? null : event.detail / 1e6 })}
+          ></bench-number-field>
         </div>
       </div>
     </li>`;

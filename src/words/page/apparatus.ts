@@ -71,5 +71,6 @@ export const placesWords = {
   temperatureUncertainty: 'Its uncertainty',
   humidity: 'Humidity',
   pressure: 'Pressure',
+  co2: 'Carbon dioxide',
   add: 'Add a place',
 } as const;

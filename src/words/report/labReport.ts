@@ -97,13 +97,14 @@ export function ruleWords(readingStandardUncertaintyM: number | null, zeroOffset
 }
 
 export function airWords(place: Place): string {
-  const { temperatureC, humidityPct, pressurePa } = place;
+  const { temperatureC, humidityPct, pressurePa, co2MoleFraction } = place;
   const parts = [
     temperatureC === null
       ? 'temperature not read'
       : `${fixed(temperatureC, 1)} ± ${fixed(place.temperatureStandardUncertaintyC, 1)} °C (standard uncertainty)`,
     humidityPct === null ? 'humidity not read' : `${fixed(humidityPct, 0)} % humidity`,
     pressurePa === null ? 'pressure not read' : `${fixed(pressurePa / 100, 0)} hPa`,
+    ...(co2MoleFraction === null ? [] : [`${fixed(1e6 * co2MoleFraction, 0)} ppm carbon dioxide`]),
   ];
   return parts.join(', ');
 }

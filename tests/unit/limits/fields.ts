@@ -100,6 +100,7 @@ export const FIELDS: readonly Field[] = [
     put: place((temperatureStandardUncertaintyC) => ({ temperatureStandardUncertaintyC })),
     get: ({ places }) => places[0]?.temperatureStandardUncertaintyC ?? null,
     typed: { kind: QUANTITIES.temperatureUncertaintyC, perUnit: 1 },
+    column: { name: 'temperature_uncertainty_c', perUnit: 1, unit: '°C' },
   },
   {
     path: 'places[0].humidityPct',
@@ -116,6 +117,14 @@ export const FIELDS: readonly Field[] = [
     get: ({ places }) => places[0]?.pressurePa ?? null,
     typed: { kind: QUANTITIES.pressureHpa, perUnit: 100 },
     column: { name: 'pressure_hpa', perUnit: 100, unit: 'hPa' },
+  },
+  {
+    path: 'places[0].co2MoleFraction',
+    limit: LIMITS.co2MoleFraction,
+    put: place((co2MoleFraction) => ({ co2MoleFraction })),
+    get: ({ places }) => places[0]?.co2MoleFraction ?? null,
+    typed: { kind: QUANTITIES.co2Ppm, perUnit: 1e-6 },
+    column: { name: 'co2_ppm', perUnit: 1e-6, unit: 'ppm' },
   },
   {
     path: 'tube.diameterM',

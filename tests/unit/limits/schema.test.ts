@@ -44,6 +44,7 @@ const NUMBERS: Readonly<Record<string, Limit>> = {
   '.place.temperatureC': LIMITS.temperatureC,
   '.place.temperatureStandardUncertaintyC': LIMITS.temperatureStandardUncertaintyC,
   '.place.humidityPct': LIMITS.humidityPct,
+  '.place.co2MoleFraction': LIMITS.co2MoleFraction,
   '.place.pressurePa': LIMITS.pressurePa,
   '.mark.lengthM': LIMITS.lengthM,
   '.mark.otherLengthM': LIMITS.lengthM,

@@ -53,6 +53,7 @@ describe('records of every earlier version', () => {
     for (const record of RECORDS_OF_EVERY_VERSION) {
       const reading = readExperiment(structuredClone(record));
       if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
+      expect(reading.experiment.places[0]?.co2MoleFraction).toBe(record.schemaVersion < 4 ? null : 0.0009);
       const { readingStandardUncertaintyM } = reading.experiment.rule;
       expect(readingStandardUncertaintyM).toBe(record.schemaVersion < 4 ? 0.001 : null);
       expect(reading.experiment.tube).toMatchObject(

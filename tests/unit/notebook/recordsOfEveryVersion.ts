@@ -102,8 +102,9 @@ export const RECORDS_OF_EVERY_VERSION: readonly OldRecord[] = [
   {
     ...shared,
     schemaVersion: 4,
-    title: 'With mouths, two widths, and readings that nobody stated',
+    title: 'With mouths, two widths, carbon dioxide, and readings that nobody stated',
     tube: { ...shared.tube, otherDiameterM: 0.031, mouth: 'flange' },
+    places: shared.places.map((place) => ({ ...place, co2MoleFraction: 0.0009 })),
     rule: { readingStandardUncertaintyM: null, zeroOffsetM: 0.002 },
     marks: [mark('a', 0.158, traced), mark('b', null, null)],
     deletedMarks: [mark('c', 0.3, traced)],

@@ -17,7 +17,12 @@ import { workingStepWords } from '../../../src/words/workingSteps.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
-const air = { temperatureStandardUncertaintyC: 0.5, humidityPct: 45, pressurePa: null };
+const air = {
+  temperatureStandardUncertaintyC: 0.5,
+  humidityPct: 45,
+  pressurePa: null,
+  co2MoleFraction: null,
+};
 const lesson = { task: '', hideExpected: true, hideTheory: true, hideTruth: true };
 /** Steps of half a wavelength that air at 21 °C doesn't have: 2 · 0.36 m · 512 Hz = 369 m/s. */
 const faulty: Experiment = {

@@ -108,6 +108,7 @@ const addPlace: Edit = addition('add place', 'add place', (before, id) => ({
       temperatureStandardUncertaintyC: 0.5,
       humidityPct: null,
       pressurePa: null,
+      co2MoleFraction: null,
     },
   ],
   present: { ...before.present, placeId: id },
@@ -176,6 +177,13 @@ const placeEdit = fc.oneof(
     change(`place [${at}] has ${text} pressure`, 'change place', (before) => {
       const hPa = typed(QUANTITIES.pressureHpa, text);
       return hPa === null ? null : placeOf(before, at, { pressurePa: hPa * 100 });
+    }),
+  ),
+  fc.tuple(number('800', '0', '10000', '10001', '0,1 %', ''), pick).map(([text, at]) =>
+    change(`place [${at}] has ${text} of carbon dioxide`, 'change place', (before) => {
+      const ppm = text === '' ? null : typed(QUANTITIES.co2Ppm, text);
+      if (ppm === null && text !== '') return null;
+      return placeOf(before, at, { co2MoleFraction: ppm === null ? null : ppm / 1e6 });
     }),
   ),
   pick.map((at) => change(`remove place [${at}]`, 'remove place', (before) => withoutPlace(before, at))),

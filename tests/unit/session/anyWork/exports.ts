@@ -57,6 +57,10 @@ function rowOf(experiment: Experiment, mark: Experiment['marks'][number]): Parti
     otherDiameterM: tube.otherDiameterM,
     mouth: tube.mouth,
     temperatureC: place?.temperatureC ?? null,
+    temperatureUncertaintyC:
+      place === undefined || place.temperatureC === null ? null : place.temperatureStandardUncertaintyC,
+    co2MoleFraction: place?.co2MoleFraction ?? null,
+    forkId: mark.forkId,
     humidityPct: place?.humidityPct ?? null,
     pressurePa: place?.pressurePa ?? null,
     order: mark.order,
