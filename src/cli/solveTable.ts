@@ -23,6 +23,10 @@ export interface SolvedTable {
   readonly endCorrectionM: number;
   readonly endCorrectionStandardUncertaintyM: number;
   readonly endCorrectionSource: Solution['endCorrectionSource'];
+  /** r(v, e). */
+  readonly speedEndCorrelation: number;
+  readonly effectiveDegreesOfFreedom: number;
+  readonly repeatability: Solution['repeatability'];
   readonly theory: Solution['theory'];
   readonly agreement: Solution['agreement'];
   readonly marks: readonly {
@@ -48,7 +52,13 @@ export interface WrittenWarning {
 
 export type WrittenBudgetLine = { readonly quantity: string } & Pick<
   BudgetLine,
-  'standardUncertainty' | 'unit' | 'sensitivity' | 'contributionMps' | 'degreesOfFreedom'
+  | 'standardUncertainty'
+  | 'unit'
+  | 'evaluation'
+  | 'distribution'
+  | 'sensitivity'
+  | 'contributionMps'
+  | 'degreesOfFreedom'
 >;
 
 export interface PlaceSummary {
@@ -87,6 +97,9 @@ export function solveTable(text: string): SolvedTable | { readonly error: string
     endCorrectionM: solution.endCorrectionM,
     endCorrectionStandardUncertaintyM: solution.endCorrectionStandardUncertaintyM,
     endCorrectionSource: solution.endCorrectionSource,
+    speedEndCorrelation: solution.speedEndCorrelation,
+    effectiveDegreesOfFreedom: solution.effectiveDegreesOfFreedom,
+    repeatability: solution.repeatability,
     theory: solution.theory,
     agreement: solution.agreement,
     marks: solution.marks.map(({ key, order, orderConfidence, residualM, outlier, cause }) => ({
@@ -147,13 +160,14 @@ function writeWarnings(warnings: readonly SolverWarning[]): WrittenWarning[] {
 }
 
 function writeBudgetLine(line: BudgetLine): WrittenBudgetLine {
-  const { standardUncertainty, unit, sensitivity, contributionMps, degreesOfFreedom } = line;
   return {
     quantity: budgetQuantity(line),
-    standardUncertainty,
-    unit,
-    sensitivity,
-    contributionMps,
-    degreesOfFreedom,
+    standardUncertainty: line.standardUncertainty,
+    unit: line.unit,
+    evaluation: line.evaluation,
+    distribution: line.distribution,
+    sensitivity: line.sensitivity,
+    contributionMps: line.contributionMps,
+    degreesOfFreedom: line.degreesOfFreedom,
   };
 }

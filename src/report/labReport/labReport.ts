@@ -1,4 +1,3 @@
-import { budgetRows } from '../../words/budgetLines.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
@@ -15,6 +14,7 @@ import { fitPlot, residualPlot } from '../plots/fitPlot.ts';
 import { resultLines } from '../../words/result.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 import { apparatusPart } from './apparatusPart.ts';
+import { budgetPart } from './budgetPart.ts';
 import { comparisonPart } from './comparisonPart.ts';
 import { factsWithoutTheory, hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../hideTheory.ts';
 import { figurePart } from './figurePart.ts';
@@ -95,12 +95,7 @@ ${figurePart(residualPlot(experiment, solution))}</section>
 <p>${step.numbers}</p><p class="outcome">${step.result}</p></li>`,
   )}</ol></section>
 <section class="whole"><h2>${words.budget(place)}</h2>
-<table><thead><tr><th scope="col">${words.quantity}</th><th scope="col" class="number">${words.uncertainty}</th>
-<th scope="col" class="number">${words.contribution}</th><th scope="col" class="number">${words.share}</th></tr></thead>
-<tbody>${budgetRows(solution.budget).map(
-    (row) => markup`<tr><th scope="row">${row.quantity}</th><td class="number">${row.uncertainty}</td>
-<td class="number">${row.contribution}</td><td class="number">${row.share}</td></tr>`,
-  )}</tbody></table></section>`;
+${budgetPart(solution)}</section>`;
 }
 
 function warningsPart({ experiment, places }: LabReportInput, labels: Labels): Markup {

@@ -24,6 +24,8 @@ export const LAB_REPORT_STYLE = `
 .report th, .report td { text-align: left; vertical-align: top; padding: 0.2rem 0.5rem 0.2rem 0; border-bottom: 1px solid #cfd2d4; overflow-wrap: anywhere; }
 .report .facts th { width: 11rem; font-weight: 600; }
 .report th.number, .report td.number { text-align: right; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
+.report .budget { font-size: 0.8rem; }
+.report .budget tbody th { width: 11rem; font-weight: 400; }
 .report ul, .report ol { margin: 0.3rem 0; padding-left: 1.4rem; }
 .report .formula { font-style: italic; }
 .report .outcome { font-weight: 600; }
@@ -34,7 +36,7 @@ export const LAB_REPORT_STYLE = `
   .report { padding: 0.75rem; }
   .report .facts th { width: 6.5rem; }
   .report .sliding { overflow-x: auto; }
-  .report .marks { width: 42rem; }
+  .report .marks, .report .budget { width: 42rem; }
   .report figure svg { width: 32rem; }
   .report figcaption { position: sticky; left: 0; }
   .report .marks td:last-child { width: 15rem; }
@@ -49,5 +51,6 @@ export const LAB_REPORT_STYLE = `
   .report thead { display: table-header-group; }
   .report svg { max-width: 13.5cm; margin: 0 auto; }
   .report table { font-size: 9pt; }
+  .report .budget { font-size: 8pt; }
 }
 `;

@@ -10,6 +10,8 @@ const HEADING = [
   'quantity',
   'standard_uncertainty',
   'unit',
+  'evaluation',
+  'distribution',
   'sensitivity_mps_per_unit',
   'contribution_mps',
   'share_of_variance_pct',
@@ -30,6 +32,8 @@ export function budgetTable(
       line.standardUncertainty,
       // A bare 1 in the column of units would be read as a number.
       line.unit === '1' ? null : line.unit,
+      line.evaluation,
+      line.distribution,
       line.sensitivity,
       line.contributionMps,
       variance > 0 ? (100 * line.contributionMps ** 2) / variance : 0,

@@ -14,6 +14,9 @@ const HEADING = [
   'end_correction_mm',
   'end_correction_uncertainty_mm',
   'end_correction_source',
+  'speed_end_correlation',
+  'repeatability_mm',
+  'repeatability_degrees_of_freedom',
 ] as const;
 const THEORY_HEADING = [
   'theory_mps',
@@ -49,6 +52,9 @@ export function resultRows(
       solution.endCorrectionM * 1000,
       solution.endCorrectionStandardUncertaintyM * 1000,
       solution.endCorrectionSource,
+      solution.speedEndCorrelation,
+      solution.repeatability === null ? null : solution.repeatability.standardDeviationM * 1000,
+      solution.repeatability?.degreesOfFreedom ?? null,
       ...(isHidden ? [] : beside),
     ];
   });

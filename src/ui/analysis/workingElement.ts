@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { budgetRows } from '../../words/budgetLines.ts';
+import { budgetColumns, budgetFacts, budgetRows, budgetTypes } from '../../words/budgetLines.ts';
+import type { BudgetRow } from '../../words/budgetLines.ts';
 import { hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { Session } from '../../session/session.ts';
 import type { NoSolution, Solution } from '../../solver/solution.ts';
@@ -29,6 +30,22 @@ export class WorkingElement extends PartElement {
         padding-inline-start: 1.5rem;
         display: grid;
         gap: var(--gap-3);
+      }
+      /* Eight columns want the whole width; on a phone they scroll in their own box, the quantity staying in sight. */
+      .budget {
+        grid-column: 1 / -1;
+      }
+      .budget tbody th {
+        min-inline-size: 9rem;
+        font-weight: 400;
+      }
+      .budget th:first-child {
+        position: sticky;
+        inset-inline-start: 0;
+        background: var(--sheet);
+      }
+      .budget td {
+        white-space: nowrap;
       }
       .formula {
         font-style: italic;
@@ -98,31 +115,39 @@ export class WorkingElement extends PartElement {
   private budget(solution: Solution) {
     const rows = budgetRows(solution.budget);
     if (rows.length === 0) return nothing;
-    return html`<section class="sheet stack" aria-label=${budgetWords.region}>
+    const [first, ...others] = Object.keys(budgetColumns) as (keyof BudgetRow)[];
+    if (first === undefined) return nothing;
+    return html`<section class="sheet stack budget" aria-label=${budgetWords.region}>
       <h2>${budgetWords.heading}</h2>
-      <div class="scroll">
+      <div class="scroll" tabindex="0" role="region" aria-label=${budgetWords.table}>
         <table>
           <thead>
             <tr>
-              <th scope="col">${budgetWords.columns.quantity}</th>
-              <th scope="col" class="number">${budgetWords.columns.uncertainty}</th>
-              <th scope="col" class="number">${budgetWords.columns.contribution}</th>
-              <th scope="col" class="number">${budgetWords.columns.share}</th>
+              <th scope="col">${budgetColumns[first]}</th>
+              ${others.map((column) => html`<th scope="col" class="number">${budgetColumns[column]}</th>`)}
             </tr>
           </thead>
           <tbody>
             ${rows.map(
               (row) =>
                 html`<tr>
-                  <th scope="row">${row.quantity}</th>
-                  <td class="number">${row.uncertainty}</td>
-                  <td class="number">${row.contribution}</td>
-                  <td class="number">${row.share}</td>
+                  <th scope="row">${row[first]}</th>
+                  ${others.map((column) => html`<td class="number">${row[column]}</td>`)}
                 </tr>`,
             )}
           </tbody>
         </table>
       </div>
+      <p class="small">${budgetTypes}</p>
+      <dl>
+        ${budgetFacts(solution).map(
+          ({ name, value }) =>
+            html`<div class="row">
+              <dt class="small">${name}</dt>
+              <dd>${value}</dd>
+            </div>`,
+        )}
+      </dl>
     </section>`;
   }
 }

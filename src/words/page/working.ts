@@ -11,12 +11,7 @@ export const workingWords = {
 export const budgetWords = {
   region: 'Uncertainty budget',
   heading: 'Where the uncertainty comes from',
-  columns: {
-    quantity: 'Quantity',
-    uncertainty: 'Standard uncertainty',
-    contribution: 'Adds to the speed',
-    share: 'Share',
-  },
+  table: 'Lines of the budget',
 } as const;
 
 /** The fit line and what it leaves over. */

@@ -43,10 +43,7 @@ export const placePartWords = {
   plots: (place: string | null) => `Plots${at(place)}`,
   working: (place: string | null) => `Working${at(place)}`,
   budget: (place: string | null) => `Uncertainty budget${at(place)}`,
-  quantity: 'Quantity',
-  uncertainty: 'Standard uncertainty',
-  contribution: 'Adds to the speed',
-  share: 'Share',
+  budgetTable: 'Lines of the budget',
 } as const;
 
 export const warningsPartWords = {

@@ -12,10 +12,18 @@ function expectSoundAnswer(text: string): void {
     return;
   }
   // JSON has no NaN and no infinity: they would turn into null.
-  const { theory, agreement, ...numbers } = answer;
+  const { theory, agreement, repeatability, ...numbers } = answer;
   const budget = numbers.budget.map((line) => ({ ...line, sensitivity: line.sensitivity ?? 0 }));
   const marks = numbers.marks.map((mark) => ({ ...mark, cause: mark.cause ?? '' }));
-  const plain = { ...numbers, budget, marks, places: [], theory: theory ?? 0, agreement: agreement ?? 0 };
+  const plain = {
+    ...numbers,
+    budget,
+    marks,
+    places: [],
+    theory: theory ?? 0,
+    agreement: agreement ?? 0,
+    repeatability: repeatability ?? 0,
+  };
   const json = JSON.stringify(plain);
   expect(json).not.toMatch(/:null|NaN|undefined|Infinity/);
   expect(answer.speedMps).toBeGreaterThan(0);

@@ -1,0 +1,25 @@
+import type { Solution } from '../../solver/solution.ts';
+import { budgetColumns, budgetFacts, budgetRows, budgetTypes } from '../../words/budgetLines.ts';
+import type { BudgetRow } from '../../words/budgetLines.ts';
+import { placePartWords } from '../../words/report/labReport.ts';
+import { markup } from '../markup.ts';
+import type { Markup } from '../markup.ts';
+
+const COLUMNS = Object.keys(budgetColumns) as (keyof BudgetRow)[];
+
+/** A place's uncertainty budget as the GUM lays it out, and what belongs to it. */
+export function budgetPart(solution: Solution): Markup {
+  return markup`<div class="sliding" tabindex="0" role="region" aria-label="${placePartWords.budgetTable}"><table class="budget"><thead><tr>${COLUMNS.map(
+    (column) => markup`<th scope="col">${budgetColumns[column]}</th>`,
+  )}</tr></thead>
+<tbody>${budgetRows(solution.budget).map(
+    (row) =>
+      markup`<tr>${COLUMNS.map((column) =>
+        column === 'quantity' ? markup`<th scope="row">${row[column]}</th>` : markup`<td>${row[column]}</td>`,
+      )}</tr>`,
+  )}</tbody></table></div>
+<p class="small">${budgetTypes}</p>
+<table class="facts"><tbody>${budgetFacts(solution).map(
+    ({ name, value }) => markup`<tr><th scope="row">${name}</th><td>${value}</td></tr>`,
+  )}</tbody></table>`;
+}
