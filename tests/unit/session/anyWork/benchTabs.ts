@@ -37,7 +37,6 @@ export interface Tab {
   lastFlag: {
     readonly slide: string;
     readonly sounding: number;
-    readonly passageNumber: number;
     /** The mark that it made, and the one that stood for its resonance. */
     readonly own: string;
     readonly standsFor: string;

@@ -9,7 +9,7 @@ import { NOTHING_HEARD } from '../../../support/nothingHeard.ts';
 
 const SAMPLE_RATE_HZ = 48_000;
 /** From one passage to the next, s: longer than a mark's trace goes on after its peak. */
-export const PASSAGE_S = 5;
+const PASSAGE_S = 5;
 /** Points of the level trace that come with a passage, and from one to the next, s. */
 const POINTS = 4;
 const STEP_S = 0.5;
@@ -49,11 +49,6 @@ export class PracticeEars implements SoundSource {
   /** Number of the newest sounding; 0 before the first. */
   get sounding(): number {
     return this.passages.at(-1)?.sounding ?? 0;
-  }
-
-  /** Number of the newest passage of this run; 0 before the first. */
-  get passageNumber(): number {
-    return this.passages.length;
   }
 
   pass(passage: Passage): void {

@@ -6,7 +6,6 @@ import type { Mark } from '../../../../src/marks/mark.ts';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
 import { forkInUse } from '../../../../src/notebook/forkInUse.ts';
 import type { Tab } from './benchTabs.ts';
-import { PASSAGE_S } from './practiceEars.ts';
 import type { Edit } from './edit.ts';
 import { redone, undone } from './line.ts';
 import { plainMark } from './markEdits.ts';
@@ -61,24 +60,17 @@ const pass = (slide: 'longer' | 'shorter', isStruck: boolean): Edit => ({
     const flagged = bench.experiment.marks.find(({ id }) => !before.marks.some((mark) => mark.id === id));
     expect(flagged?.evidence).toMatchObject({ source: 'practice', riseDb: 12, aboveRoomDb: 30 });
     if (flagged === undefined) return null;
-    const { passageNumber } = ears;
     const again = lastFlag === null ? undefined : standing(before.marks, lastFlag);
     const isHere = again !== undefined && samePresent(again, before.present);
-    const isSame =
-      isHere &&
-      (lastFlag?.sounding === sounding
-        ? // Back through the same resonance within one sounding.
-          lastFlag.slide !== slide
-        : // After a new strike: no mark of this setup is newer, it waits, and at most 30 s went by.
-          again === newestOwn(before) &&
-          again.lengthM === null &&
-          (passageNumber - (lastFlag?.passageNumber ?? 0)) * PASSAGE_S <= 30);
+    // Back through the same resonance within one sounding. After a new strike only a column that was followed up to it is
+    // joined, and these ears follow none.
+    const isSame = isHere && lastFlag?.sounding === sounding && lastFlag.slide !== slide;
     const mark: Mark = {
       ...plainMark(before, flagged),
       evidence: structuredClone(flagged.evidence),
       ...(isSame ? { repeatOf: again.id } : {}),
     };
-    tab.lastFlag = { slide, sounding, passageNumber, own: mark.id, standsFor: isSame ? again.id : mark.id };
+    tab.lastFlag = { slide, sounding, own: mark.id, standsFor: isSame ? again.id : mark.id };
     tab.growing.add(mark.id);
     return { step: 'flagged resonance', state: { ...before, marks: [...before.marks, mark] } };
   },
@@ -102,9 +94,6 @@ function standing(marks: readonly Mark[], flag: NonNullable<Tab['lastFlag']>): M
   const found = marks.find(({ id }) => id === flag.own) ?? marks.find(({ id }) => id === flag.standsFor);
   return found === undefined ? undefined : rootOf(marks, found);
 }
-
-const newestOwn = ({ marks, present }: Experiment): Mark | undefined =>
-  marks.findLast((mark) => rootOf(marks, mark) === mark && samePresent(mark, present));
 
 function samePresent(mark: Mark, { forkId, placeId, ends }: Experiment['present']): boolean {
   return mark.forkId === forkId && mark.placeId === placeId && mark.ends === ends;
