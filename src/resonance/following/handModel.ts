@@ -7,8 +7,8 @@ export const HAND = {
   unrest: 0.08,
   memoryS: 0.6,
   /** Slow drift beside it, per root second: of level and phase, of their slopes (1/s), of the column's share (relative). */
-  drift: 0.03,
-  slopeDrift: 0.02,
+  drift: 0.02,
+  slopeDrift: 0.003,
   shareDrift: 0.015,
   /** Wavering of the speed, per root second: at rest (half widths per s), and as a part of the speed. */
   waver: 2,
