@@ -35,7 +35,7 @@ const OWN_S = 0.35;
 /** Moments kept: a candidate is seen within three seconds of its peak, in which not so many passages fit. */
 const KEPT = 20;
 
-/** A passage that was heard and went by too fast, so that it was not flagged or hardly could be. */
+/** A passage that was heard and went by so fast that it was not flagged. */
 export interface HurriedPassage {
   /** When its level peaked, on the source's time axis. */
   readonly timeS: number;
@@ -61,21 +61,17 @@ export class HurriedPassages {
   }
 
   /**
-   * What is known by now.
+   * What is known by now. What is flagged is marked, and not told of.
    * @param flags  of the steps that were looked at last
    * @param nowS  how far the detector has come on the source's time axis
    */
   take(flags: readonly OnlineFlag[], nowS: number): readonly HurriedPassage[] {
-    const flagged = flags.map(({ passage: { timeS, halfPowerStartS, halfPowerEndS } }) => ({
-      timeS,
-      halfPowerS: halfPowerEndS - halfPowerStartS,
-    }));
-    this.known.push(...flagged.map(({ timeS }) => timeS));
+    this.known.push(...flags.map(({ passage }) => passage.timeS));
     this.waiting = this.waiting.filter(({ timeS }) => isApart(timeS, this.known));
     const due = this.waiting.filter(({ timeS }) => timeS < nowS - PATIENCE_S);
     this.waiting = this.waiting.filter((one) => !due.includes(one));
     this.known = [...this.known, ...due.map(({ timeS }) => timeS)].slice(-KEPT);
-    return [...flagged.filter(({ halfPowerS }) => halfPowerS < TOO_FAST_S), ...due];
+    return due;
   }
 }
 

@@ -64,11 +64,17 @@ describe('a slide along the practice column', () => {
     }
   });
 
-  it.each(FORKS)('is said to be too fast at 10, 15 and 20 cm/s, %i Hz, seed %i', (hz, seed) => {
-    for (const speedMps of [0.1, 0.15, 0.2]) {
+  it.each(FORKS)('is marked or said to be too fast at 5 to 20 cm/s, not both, %i Hz, seed %i', (hz, seed) => {
+    for (const speedMps of [0.05, 0.06, 0.08, 0.1, 0.15, 0.2]) {
       const one = slide(hz, seed, speedMps, 0.98);
-      const { saidS } = judged(one, hz);
-      expect(saidS.length, `${speedMps} m/s`).toBeGreaterThan(0);
+      const { isMarked, saidS } = judged(one, hz);
+      const isSaid = one.passedS.map((passedS) =>
+        saidS.some((atS) => Math.abs((atS ?? 0) - passedS - 0.05) < 0.45),
+      );
+      for (const [i, marked] of isMarked.entries())
+        expect(marked && isSaid[i], `${speedMps} m/s`).toBe(false);
+      // Of two that are lost, one may be lost altogether.
+      if (isMarked.includes(false)) expect(saidS.length, `${speedMps} m/s`).toBeGreaterThan(0);
       // It is said of a passage, not of something else.
       for (const atS of saidS) {
         expect(one.passedS.some((passedS) => Math.abs((atS ?? 0) - passedS - 0.05) < 0.45)).toBe(true);
