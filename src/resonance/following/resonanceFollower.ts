@@ -82,6 +82,14 @@ export class ResonanceFollower {
     this.block = new ToneBlock(series);
   }
 
+  /** The same column in another series of the same source and fork; it waits for a strike there. */
+  handedTo(series: ToneSeries): ResonanceFollower {
+    const other = new ResonanceFollower(series, this.guesses);
+    other.runs = this.runs;
+    other.offsetHz = this.offsetHz;
+    return other;
+  }
+
   /** Whether the column is near the resonance that is followed; null where that isn't known. */
   get isNear(): boolean | null {
     if (this.runs.length === 0 || !this.isSounding || this.isLost) return null;

@@ -14,7 +14,7 @@ const AT_ONCE_S = 5;
 
 /** Follows the column over the flags and soundings of one listening. */
 export class ColumnFollowing {
-  private readonly follower: ResonanceFollower;
+  private follower: ResonanceFollower;
   private readonly rateHz: number;
   /** Index of the sounding that goes on; null: none does. */
   private sounding: number | null = null;
@@ -24,9 +24,25 @@ export class ColumnFollowing {
   private stayed = true;
 
   /** @param guesses  what the column may be, as known at the moment of a flag */
-  constructor(series: ToneSeries, guesses: () => readonly ColumnGuess[]) {
+  constructor(
+    series: ToneSeries,
+    private readonly guesses: () => readonly ColumnGuess[],
+  ) {
     this.follower = new ResonanceFollower(series, guesses);
     this.rateHz = series.rateHz;
+  }
+
+  /**
+   * The same column in another series of the same source and fork, from its next sounding on.
+   * @param beganS  where that series begins on this one's time axis, s
+   */
+  handedTo(series: ToneSeries, beganS: number): ColumnFollowing {
+    const other = new ColumnFollowing(series, this.guesses);
+    other.follower = this.follower.handedTo(series);
+    other.endedS = this.endedS === null ? null : this.endedS - beganS;
+    // What still sounds is struck anew there: its phase counts from another moment.
+    other.stayed = this.stayed && (this.sounding === null || this.follower.isNear === true);
+    return other;
   }
 
   /**

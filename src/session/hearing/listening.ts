@@ -16,6 +16,7 @@ import { ToneStream } from '../../tone/toneStream.ts';
 import type { ColumnFollowing } from './columnFollowing.ts';
 import { LevelBelowMaximum } from './levelBelowMaximum.ts';
 import { LevelTrace } from './levelTrace.ts';
+import type { ListeningLike } from './listeningLike.ts';
 import type {
   Guidance,
   LevelPoint,
@@ -35,7 +36,7 @@ import { soundingOf, resonanceOfPassage } from './resonanceOfPassage.ts';
  * Runs the stages on one source, live: samples in, level points, soundings, resonances and warnings out. All
  * decisions fall on fixed places of the time axis, so blocks of any size give the same result.
  */
-export class Listening {
+export class Listening implements ListeningLike {
   private readonly options: ListeningOptions;
   private readonly stream: ToneStream;
   /** Everything heard so far, for checks and pictures. */
@@ -101,6 +102,13 @@ export class Listening {
     this.health.finish();
     this.advance();
     return this.update();
+  }
+
+  /** @see ListeningLike */
+  takeOver(before: ListeningLike, beganS: number): void {
+    if (!(before instanceof Listening)) return;
+    // What this one has begun to follow itself is newer.
+    this.following ??= before.following?.handedTo(this.series, beganS) ?? null;
   }
 
   /** What all that was heard shows, detected with time on both sides of everything. */

@@ -7,6 +7,11 @@ export interface ListeningLike {
   push(block: SampleBlock): ListeningUpdate;
   finish(): ListeningUpdate;
   offlineReport(): ListeningReport;
+  /**
+   * Goes on in place of one that heard the same source for longer: what that learnt of the column stays.
+   * @param beganS  where this one began on the other's time axis, s
+   */
+  takeOver?(before: ListeningLike, beganS: number): void;
 }
 
 export interface ListeningOrder {

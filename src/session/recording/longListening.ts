@@ -106,6 +106,7 @@ export class LongListening implements ListeningLike {
       this.run.listening.finish();
       onReport(this.offlineReport(), frame / this.sampleRateHz);
     }
+    this.next.listening.takeOver?.(this.run.listening, this.beganS(this.next) - this.beganS(this.run));
     // Its next sounding follows the last one of the old; those that both heard have their numbers already.
     const firstSounding = this.run.firstSounding + this.run.soundings - this.next.soundings;
     this.run = { ...this.next, firstSounding };

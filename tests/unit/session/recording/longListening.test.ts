@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { LongListening } from '../../../../src/session/recording/longListening.ts';
 import type { ListeningLike } from '../../../../src/session/hearing/listeningLike.ts';
 import type { ListeningUpdate, Resonance, Sounding } from '../../../../src/session/hearing/listeningTypes.ts';
+import { PracticeColumn } from '../../../../src/capture/practice/practiceColumn.ts';
+import { followingTools } from '../../../../src/session/hearing/followingTools.ts';
+import { Listening } from '../../../../src/session/hearing/listening.ts';
 import { passageAt, soundingOf } from '../../../support/heardParts.ts';
 import { reportWarnings } from '../../../../src/words/listening.ts';
 import { NOTHING_HEARD } from '../../../support/nothingHeard.ts';
@@ -127,6 +130,51 @@ describe('LongListening', () => {
       flags.push(...long.push(block).resonances);
     }
     expect(flags.map(({ timeS }) => timeS)).toEqual([125]);
+  });
+
+  it('still knows the column of the listening before: the next strike is followed without another pass', () => {
+    const rateHz = 48_000;
+    const column = new PracticeColumn({ stampedHz: 512, ends: 'closed' }, 3, rateHz);
+    const [resonantM = NaN] = column.resonantLengthsM;
+    const tools = followingTools(() => ({ frequencyHz: 512, ends: 'closed', diameterM: 0.035 }));
+    const create = (): Listening =>
+      new Listening({ sampleRateHz: rateHz, fork: { nominalHz: 512, toleranceHz: 2.5 }, ...tools });
+    const long = new LongListening(rateHz, create, { oldS: 20 });
+    let frames = 0;
+    const told: (number | null)[] = [];
+    const flaggedS: number[] = [];
+    const hear = (seconds: number): void => {
+      for (let left = seconds * rateHz; left > 0; left -= 4800) {
+        const samples = column.render(4800);
+        const update = long.push({ samples, startFrame: frames, discontinuity: false });
+        frames += samples.length;
+        flaggedS.push(...update.resonances.map(({ timeS }) => timeS));
+        told.push(...update.followed.map(({ halfWidths }) => halfWidths));
+      }
+    };
+    column.setSlideSpeed(0.02);
+    column.setLengthM(resonantM - 0.04);
+    hear(3);
+    column.strike();
+    hear(1);
+    column.slideTo(resonantM + 0.004);
+    hear(6);
+    column.damp();
+    hear(65);
+    expect(flaggedS).toHaveLength(1);
+    expect(long.presentSinceS).toBeGreaterThan(flaggedS[0]);
+    told.length = 0;
+    column.strike();
+    hear(1);
+    // Back to resonance, not past it: nothing new is flagged.
+    column.setSlideSpeed(0.01);
+    column.slideTo(resonantM);
+    hear(2);
+    expect(flaggedS).toHaveLength(1);
+    const last = told.at(-1) ?? null;
+    expect(last).not.toBeNull();
+    // What the page calls here.
+    expect(Math.abs(last ?? NaN)).toBeLessThan(0.2);
   });
 
   it('refuses at once what its listening refuses', () => {
