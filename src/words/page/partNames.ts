@@ -31,6 +31,7 @@ const PART_NAMES: Readonly<Record<string, string>> = {
   'bench-mark-row': 'a mark',
   'bench-marks': 'the marks',
   'bench-microphone': 'the help with the microphone',
+  'bench-mouth': 'the choice of mouth',
   'bench-next': 'what to measure next',
   'bench-notice': 'the messages',
   'bench-now': 'the choice of fork, column and place',
