@@ -3,8 +3,9 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { EDITS } from './edits.ts';
-import type { Edit } from './edits.ts';
+import type { Edit } from './edit.ts';
+import { JUDGEMENT_EDITS } from './judgementEdits.ts';
+import { UNCERTAINTY_EDITS } from './uncertaintyEdits.ts';
 
 /*
  * npm run mutate [-- --only words]
@@ -62,7 +63,9 @@ function passes(copy: string): boolean {
 }
 
 function main(): boolean {
-  const edits = EDITS.filter(({ file, why }) => `${file} ${why}`.includes(values.only));
+  const edits = [...UNCERTAINTY_EDITS, ...JUDGEMENT_EDITS].filter(({ file, why }) =>
+    `${file} ${why}`.includes(values.only),
+  );
   const gone = misfits(edits);
   for (const { file, text } of gone) print(`doesn't apply   ${file}: ${text}`);
   if (gone.length > 0) return false;
