@@ -1,4 +1,4 @@
-import { requireInRange } from '../numeric/requireInRange.ts';
+import { requireInRange, requirePositive } from '../numeric/requireInRange.ts';
 
 export interface AirProperties {
   readonly densityKgPerM3: number;
@@ -26,4 +26,20 @@ export function airProperties(temperatureC: number): AirProperties {
     rootPrandtl: 0.841 * (1 - 0.0002 * above),
     heatRatio: 1.4017 * (1 - 0.00002 * above),
   };
+}
+
+/**
+ * Thickness of the air that a wall holds back when sound passes along it, √(2η/ρω).
+ * @param frequencyHz  > 0
+ * @param temperatureC  -30..80
+ * @returns metres
+ * @throws RangeError naming the argument, its range and the value
+ * @see any textbook of acoustics, e.g. Fletcher & Rossing 1998, The Physics of Musical Instruments, section 8.2
+ * @example
+ * boundaryLayerM(512, 20) // → 0.0001
+ */
+export function boundaryLayerM(frequencyHz: number, temperatureC: number): number {
+  requirePositive('frequencyHz', frequencyHz);
+  const { densityKgPerM3, viscosityPaS } = airProperties(temperatureC);
+  return Math.sqrt(viscosityPaS / (densityKgPerM3 * Math.PI * frequencyHz));
 }

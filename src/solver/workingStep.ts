@@ -1,9 +1,18 @@
 import type { ColumnEnds, LocatedBy } from '../marks/mark.ts';
 
+/** What was known of the mouth before anything was measured, and counts beside the marks. */
+export interface KnownEnd {
+  /** Whether the numbers are over the inside radius; else they are metres, because no diameter is known. */
+  readonly isRelative: boolean;
+  readonly expected: number;
+  readonly standardUncertainty: number;
+}
+
 /** One step of the way from lengths to the result as it is gone by hand: what is put in and what comes out. */
 export type WorkingStep =
   | {
       readonly kind: 'half-wave-from-difference';
+      readonly ends: ColumnEnds;
       readonly nearLengthM: number;
       readonly nearOrder: number;
       readonly farLengthM: number;
@@ -18,6 +27,8 @@ export type WorkingStep =
       readonly order: number;
       readonly halfWaveM: number;
       readonly endCorrectionM: number;
+      /** Inside radius; null where no diameter is known. */
+      readonly radiusM: number | null;
     }
   | {
       readonly kind: 'column-length';
@@ -26,6 +37,9 @@ export type WorkingStep =
       /** Of one open end; marks that contradict each other can give a negative one. */
       readonly endCorrectionM: number;
       readonly columnM: number;
+      readonly radiusM: number | null;
+      /** null where the marks alone give the end correction. */
+      readonly known: KnownEnd | null;
     }
   | {
       readonly kind: 'wavelength-from-column';
@@ -42,8 +56,10 @@ export type WorkingStep =
     }
   | {
       readonly kind: 'fit-of-all-marks';
-      /** Whether the marks give the end correction as well; else it is theory's. */
-      readonly isEndFree: boolean;
+      /** null where the marks alone give the end correction. */
+      readonly known: KnownEnd | null;
+      /** What the marks alone say of it; null where they don't determine it. */
+      readonly ofMarks: { readonly endCorrectionM: number; readonly standardUncertaintyM: number } | null;
       readonly markCount: number;
       readonly chiSquared: number;
       readonly degreesOfFreedom: number;
@@ -55,6 +71,11 @@ export type WorkingStep =
       readonly speedInTubeMps: number;
       /** Part of the speed that the walls take away. */
       readonly wallFraction: number;
+      /** Inside radius and frequency of the mark that the walls slow most. */
+      readonly radiusM: number;
+      readonly frequencyHz: number;
+      /** Thickness of the air that the wall holds back, √(2η/ρω), m. */
+      readonly layerM: number;
       readonly speedMps: number;
     }
   | {

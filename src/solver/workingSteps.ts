@@ -1,9 +1,11 @@
+import { boundaryLayerM } from '../air/airProperties.ts';
+import { USUAL_AIR } from '../air/airState.ts';
 import type { LocatedBy } from '../marks/mark.ts';
 import type { MarksFit } from './fitMarks.ts';
 import { oneEndCorrectionM } from './prepareMarks.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
-import type { Solution } from './solution.ts';
-import type { WorkingStep } from './workingStep.ts';
+import type { Solution, SolverMark } from './solution.ts';
+import type { KnownEnd, WorkingStep } from './workingStep.ts';
 
 /** Part of the standard uncertainty below which a line of the budget isn't written out. */
 const NEGLIGIBLE = 0.01;
@@ -18,10 +20,12 @@ export function workingSteps(
   const pair = widestPair(preparation.rows, orders, fit);
   const steps = pair === null ? fromOneLength(preparation, orders, fit) : fromDifference(pair);
   const used = fit.speedWeights.filter((weight) => weight !== 0).length;
-  if (used > (pair === null ? 1 : 2)) {
+  // Two lengths of one fork alone give both numbers by hand, and what is known of the mouth changes them.
+  if (used > (pair === null ? 1 : 2) || (pair !== null && fit.mode === 'constrained')) {
     steps.push({
       kind: 'fit-of-all-marks',
-      isEndFree: fit.mode === 'free',
+      known: knownEnd(preparation, fit),
+      ofMarks: solution.endCorrectionOfMarks,
       markCount: used,
       chiSquared: fit.chiSquared,
       degreesOfFreedom: fit.degreesOfFreedom,
@@ -30,6 +34,13 @@ export function workingSteps(
     });
   }
   return [...steps, ...fromWallsOn(preparation, fit, solution)];
+}
+
+/** What counts beside the marks; null where they alone give the end correction. */
+function knownEnd({ end, endIsRelative }: Preparation, { mode }: MarksFit): KnownEnd | null {
+  if (mode === 'free') return null;
+  const { expected, standardUncertainty } = end;
+  return { isRelative: endIsRelative, expected, standardUncertainty };
 }
 
 interface Pair {
@@ -69,6 +80,7 @@ function fromDifference({ near, nearOrder, far, farOrder }: Pair): WorkingStep[]
   return [
     {
       kind: 'half-wave-from-difference',
+      ends,
       nearLengthM: lengthM,
       nearOrder,
       farLengthM: far.lengthM,
@@ -83,6 +95,7 @@ function fromDifference({ near, nearOrder, far, farOrder }: Pair): WorkingStep[]
       lengthM,
       order: nearOrder,
       halfWaveM,
+      radiusM: near.mark.radiusM,
       endCorrectionM:
         ends === 'closed' ? (nearOrder - 0.5) * halfWaveM - lengthM : (nearOrder * halfWaveM - lengthM) / 2,
     },
@@ -99,7 +112,15 @@ function fromOneLength(preparation: Preparation, orders: readonly number[], fit:
   const columnM = lengthM + (ends === 'closed' ? endCorrectionM : 2 * endCorrectionM);
   const wavelengthM = ends === 'closed' ? (4 * columnM) / (2 * order - 1) : (2 * columnM) / order;
   return [
-    { kind: 'column-length', ends, lengthM, endCorrectionM, columnM },
+    {
+      kind: 'column-length',
+      ends,
+      lengthM,
+      endCorrectionM,
+      columnM,
+      radiusM: row.mark.radiusM,
+      known: knownEnd(preparation, fit),
+    },
     { kind: 'wavelength-from-column', ends, order, columnM, wavelengthM },
     speedStep(row.mark.frequencyHz, wavelengthM),
   ];
@@ -118,11 +139,16 @@ function fromWallsOn(
   const used = preparation.rows.filter((_, i) => fit.speedWeights[i] !== 0);
   const wallFraction = used.reduce((sum, row) => sum + row.wallFraction, 0) / Math.max(used.length, 1);
   const steps: WorkingStep[] = [];
-  if (preparation.wallsRemoved) {
+  const slowest = slowestMark(preparation.rows);
+  if (slowest !== null) {
+    const temperatureC = (slowest.air ?? air ?? USUAL_AIR).temperatureC;
     steps.push({
       kind: 'free-air',
       speedInTubeMps: speedMps * (1 - wallFraction),
       wallFraction,
+      radiusM: slowest.radiusM,
+      frequencyHz: slowest.frequencyHz,
+      layerM: boundaryLayerM(slowest.frequencyHz, temperatureC),
       speedMps,
     });
   }
@@ -156,6 +182,19 @@ function fromWallsOn(
     );
   }
   return steps;
+}
+
+/** The mark whose wave the walls slow most; null where no diameter is known, so that the slowing isn't removed. */
+function slowestMark(rows: readonly PreparedMark[]) {
+  let slowest: { readonly wallFraction: number; readonly radiusM: number; readonly mark: SolverMark } | null =
+    null;
+  for (const { mark, wallFraction } of rows) {
+    if (mark.radiusM === null || wallFraction <= (slowest?.wallFraction ?? 0)) continue;
+    slowest = { wallFraction, radiusM: mark.radiusM, mark };
+  }
+  if (slowest === null) return null;
+  const { mark, radiusM } = slowest;
+  return { radiusM, frequencyHz: mark.frequencyHz, air: mark.air };
 }
 
 /** How far the places found in one way may lie from their resonances; null where no mark was found so. */

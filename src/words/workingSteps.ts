@@ -1,5 +1,6 @@
 import type { WorkingStep } from '../solver/workingStep.ts';
 import { centimetres, counted, fixed, hertz, significant } from './numbers.ts';
+import { knownEndWords, whyWords } from './whySteps.ts';
 
 /** One step of the working, ready to print: what is done, its formula, the numbers put in, and the result. */
 export interface StepWords {
@@ -7,10 +8,16 @@ export interface StepWords {
   readonly formula: string;
   readonly numbers: string;
   readonly result: string;
+  /** Why it is done so, with a source; null where nobody asks. */
+  readonly why: string | null;
 }
 
 /** A step with this experiment's numbers, as a student would write it. */
 export function workingStepWords(step: WorkingStep): StepWords {
+  return { ...doneWords(step), why: whyWords(step) };
+}
+
+function doneWords(step: WorkingStep): Omit<StepWords, 'why'> {
   switch (step.kind) {
     case 'half-wave-from-difference':
       return {
@@ -67,11 +74,13 @@ export function workingStepWords(step: WorkingStep): StepWords {
       };
     case 'fit-of-all-marks': {
       const { chiSquared } = step;
-      const freedom = step.isEndFree ? 'v and e' : 'v, with e from theory,';
+      const marks = step.markCount === 1 ? 'the mark' : `all ${step.markCount} marks`;
+      const beside =
+        step.known === null ? '' : ` and what is known of this mouth (${knownEndWords(step.known)})`;
       return {
-        title: 'All marks together',
+        title: step.known === null ? 'All marks together' : 'All marks and the mouth together',
         formula: 'L = (2n − 1)·v/4f − e (closed), L = n·v/2f − 2e (open)',
-        numbers: `${freedom} fitted to ${step.markCount} marks by weighted least squares; χ² = ${fixed(chiSquared, chiSquared < 100 ? 1 : 0)} for ${counted(step.degreesOfFreedom, 'degree')} of freedom`,
+        numbers: `v and e from ${marks}${beside} by weighted least squares; χ² = ${fixed(chiSquared, chiSquared < 100 ? 1 : 0)} for ${counted(step.degreesOfFreedom, 'degree')} of freedom`,
         result: `c = ${fixed(step.speedMps, 2)} m/s in free air, e = ${fixed(step.endCorrectionM * 1000, 1)} mm`,
       };
     }
@@ -119,7 +128,7 @@ export function workingStepWords(step: WorkingStep): StepWords {
   }
 }
 
-function placeWords(step: Extract<WorkingStep, { kind: 'place' }>): StepWords {
+function placeWords(step: Extract<WorkingStep, { kind: 'place' }>): Omit<StepWords, 'why'> {
   const isCentre = step.locatedBy === 'centre';
   const tube = step.isUsualTube ? ', in a usual tube' : '';
   const at = `of ${counted(step.markCount, 'mark')} the widest, at ${centimetres(step.lengthM)} cm`;

@@ -92,7 +92,7 @@ ${figurePart(residualPlot(experiment, solution))}</section>
 <section><h2>${words.working(place)}</h2>
 <ol class="working">${steps.map(workingStepWords).map(
     (step) => markup`<li><h3>${step.title}</h3><p class="formula">${step.formula}</p>
-<p>${step.numbers}</p><p class="outcome">${step.result}</p></li>`,
+<p>${step.numbers}</p><p class="outcome">${step.result}</p>${step.why === null ? null : markup`<p class="small">${step.why}</p>`}</li>`,
   )}</ol></section>
 <section class="whole"><h2>${words.budget(place)}</h2>
 ${budgetPart(solution)}</section>`;

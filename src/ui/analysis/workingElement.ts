@@ -106,6 +106,7 @@ export class WorkingElement extends PartElement {
               <p class="formula">${step.formula}</p>
               <p>${step.numbers}</p>
               <p class="result">${step.result}</p>
+              ${step.why === null ? nothing : html`<p class="small why">${step.why}</p>`}
             </li>`,
         )}
       </ol>

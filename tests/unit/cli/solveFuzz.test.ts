@@ -15,10 +15,12 @@ function expectSoundAnswer(text: string): void {
   const { theory, agreement, repeatability, ...numbers } = answer;
   const budget = numbers.budget.map((line) => ({ ...line, sensitivity: line.sensitivity ?? 0 }));
   const marks = numbers.marks.map((mark) => ({ ...mark, cause: mark.cause ?? '' }));
+  const working = numbers.working.map((step) => ({ ...step, why: step.why ?? '' }));
   const plain = {
     ...numbers,
     budget,
     marks,
+    working,
     places: [],
     theory: theory ?? 0,
     agreement: agreement ?? 0,
