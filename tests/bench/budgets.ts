@@ -4,13 +4,13 @@
  */
 export const BUDGETS = {
   /** Script until the page can be used, bytes of gzip. */
-  firstLoadBytes: 125_500,
+  firstLoadBytes: 117_500,
   stripBytes: 49_800,
   /** What listens, with the first sound. */
-  listeningBytes: 23_000,
+  listeningBytes: 33_800,
   /** Solver and comparison once more, for the worker: not before an experiment is large. */
-  answersBytes: 19_400,
-  viewBytes: 11_500,
+  answersBytes: 23_000,
+  viewBytes: 12_500,
   /** Live path's time over that of Meyda's rms and power spectrum every 1024 samples. */
   liveOverMeyda: 1,
   /** Live path's processor time a second of sound, ms: 400 × real time. */

@@ -2,6 +2,7 @@ import { FrequencyEstimator } from '../../tone/frequencyEstimator.ts';
 import type { FrequencyEstimate } from '../../tone/frequencyEstimator.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
 import { medianNoise } from '../noiseFloor.ts';
+import { FREQUENCY_FROM_S } from '../frequencyFrom.ts';
 import { seriesSoundings } from '../seriesSoundings.ts';
 import { combineFrequencies, soundingFrequency } from '../soundingFrequency.ts';
 import type { ForkFrequency } from '../soundingFrequency.ts';
@@ -23,8 +24,6 @@ const AGREED_WITHIN_S = 0.15;
 
 /** Longest stretch for one estimate of the frequency, s. */
 const LONGEST_ESTIMATE_S = 90;
-/** Soundings shorter than this, s, say nothing of the fork: a voice can hold a pitch as long. */
-export const FREQUENCY_FROM_S = 2;
 /** Where the tone holds one line of phase through the whole sound as no voice does, this much is enough. */
 const CLEAR_FREQUENCY_FROM_S = 1;
 const CLEAR_COHERENCE = 0.7;

@@ -1,4 +1,4 @@
-import { FREQUENCY_FROM_S } from '../../resonance/passages/offlineDetector.ts';
+import { FREQUENCY_FROM_S } from '../../resonance/frequencyFrom.ts';
 import { combineFrequencies } from '../../resonance/soundingFrequency.ts';
 import type { ListeningReport, ListeningWarning, Resonance, Sounding } from '../hearing/listeningTypes.ts';
 
