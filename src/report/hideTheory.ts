@@ -10,6 +10,9 @@ const TELLING_WARNINGS: readonly SolverWarningCode[] = [
   'differs-from-theory',
   'speed-implausible',
   'implausible',
+  // The air that a speed stands for is theory read backwards.
+  'unusual-temperature',
+  'no-temperature',
 ];
 const TELLING_FACTS: readonly ResultFact['kind'][] = ['theory', 'difference'];
 const TELLING_STEPS: readonly WorkingStep['kind'][] = ['theory', 'difference-from-theory'];

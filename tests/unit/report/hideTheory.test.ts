@@ -63,6 +63,16 @@ describe('where a lesson keeps theory back', () => {
     expect(left).toEqual(all.filter((message) => !/theory for this air|is outside of/.test(message)));
   });
 
+  it('the temperature that a speed stands for is left out: it is theory read backwards', () => {
+    const places = faulty.places.map((place) => ({ ...place, temperatureC: null }));
+    const [unread] = solveExperiment({ ...faulty, places }).places;
+    if (unread?.solution.speedMps === null || unread === undefined) throw new Error('No result.');
+    const inWords = (warnings: readonly SolverWarning[]): string =>
+      solverWarningWords(warnings, markNames(faulty)).join(' ');
+    expect(inWords(unread.solution.warnings)).toMatch(/\d °C/);
+    expect(inWords(warningsWithoutTheory(unread.solution))).not.toMatch(/\d °C/);
+  });
+
   it('facts and working lose theory’s speed and the difference from it', () => {
     const lines = resultLines(solution);
     expect(JSON.stringify(lines.facts)).toContain(theory);
