@@ -73,7 +73,7 @@ export const UNCERTAINTY_EDITS: readonly Edit[] = [
     'setupNumber(JSON.stringify([mark.key]))',
     'loudest places independent from mark to mark',
   ),
-  edit('solver/alikeForks.ts', '2 * Math.hypot(', '0.1 * Math.hypot(', '512 and 511.8 Hz are two forks'),
+  edit('solver/alikeForks.ts', '2 * Math.hypot(', '0.01 * Math.hypot(', '512 and 511.8 Hz are two forks'),
   // Walls and mouth.
   edit(
     'solver/weightedFit.ts',

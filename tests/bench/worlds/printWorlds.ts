@@ -22,7 +22,7 @@ function printCoverage(tables: number, seed: number): void {
   line(`Tables by an independent forward model (tests/support/column), ${tables} a row, seed ${seed}.`);
   line('T: with a thermometer. Textbooks: bias / rms error (the bench in the same tables), %.');
   line(
-    `${cell('tables', 52)}    ${['cover %', 'U %', 'bias %', 'orders %', 'alarmed %'].map(right).join('')}  difference of two        one length, 0.3 d`,
+    `${cell('tables', 52)}    ${['cover %', 'U %', 'bias %', 'orders %', 'alarmed %'].map((text) => text.padStart(15)).join('')}  difference of two        one length, 0.3 d`,
   );
   for (const [title, world] of COVERAGE_WORLDS) {
     for (const hasTemperature of [true, false]) {
@@ -30,12 +30,12 @@ function printCoverage(tables: number, seed: number): void {
       const numbers = [
         row.coveragePct.toFixed(1),
         row.medianExpandedPct.toFixed(2),
-        row.biasPct.toFixed(3),
+        `${row.biasPct.toFixed(3)} ± ${row.biasStandardErrorPct.toFixed(3)}`,
         row.ordersRightPct.toFixed(2),
         row.alarmedPct.toFixed(1),
       ];
       line(
-        `${cell(title, 52)} ${hasTemperature ? 'T' : ' '}  ${numbers.map(right).join('')}  ${cell(rival(row.difference), 23)}  ${rival(row.single)}`,
+        `${cell(title, 52)} ${hasTemperature ? 'T' : ' '}  ${numbers.map((text) => text.padStart(15)).join('')}  ${cell(rival(row.difference), 23)}  ${rival(row.single)}`,
       );
     }
   }
