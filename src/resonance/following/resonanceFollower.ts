@@ -33,6 +33,8 @@ const HELD_ANEW_U = 0.12;
 /** Of the fork's dying and frequency when struck anew, 1/s and rad/s. */
 const DYING_ANEW_U = 0.04;
 const TURN_ANEW_U = 0.03;
+/** Of a distance, what its uncertainty is at least: far from resonance little is heard, and the width is a guess. */
+const DISTANCE_U = 0.3;
 /** Places tried after a strike, half widths. */
 const TRIED = [-4, -3.2, -2.4, -1.6, -0.8, 0, 0.8, 1.6, 2.4, 3.2, 4] as const;
 const TRIED_U = 0.4;
@@ -188,7 +190,8 @@ export class ResonanceFollower {
   private place(timeS: number): FollowedPlace {
     const reading = this.read();
     if (this.isLost || !canTell(reading)) return { timeS, ...NOTHING_TOLD };
-    const { halfWidths, standardUncertainty, halfWidthM } = reading;
+    const { halfWidths, halfWidthM } = reading;
+    const standardUncertainty = Math.hypot(reading.standardUncertainty, DISTANCE_U * halfWidths);
     return {
       timeS,
       halfWidths,
