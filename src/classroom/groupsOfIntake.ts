@@ -6,7 +6,7 @@ import { measuredMarks } from '../notebook/measuredMarks.ts';
 import { solverMarks } from '../session/experiment/solverMarks.ts';
 import { marksOfRows } from '../solver/marksOfRows.ts';
 import { unnamedGroupWords } from '../words/classroom.ts';
-import { isGivenTitle } from '../words/titles.ts';
+import { titleWords } from '../words/titles.ts';
 import type { GroupSource } from './classGroup.ts';
 
 /** The groups in what was read from one file: a table may hold many. Empty for a recording or where nothing was read. */
@@ -37,10 +37,9 @@ export function groupsOfIntake(intake: Intake): readonly GroupSource[] {
 }
 
 function groupOfExperiment(experiment: Experiment, fileName: string, stem: string): GroupSource {
-  const title = experiment.title.trim();
-  const isNamed = !isGivenTitle(title);
+  const isNamed = experiment.title.trim() !== '';
   return {
-    name: isNamed ? title : stem,
+    name: isNamed ? titleWords(experiment).trim() : stem,
     isNamed,
     fileName,
     experimentId: experiment.id,

@@ -35,6 +35,10 @@ export const LIMITS = {
   readingStandardUncertaintyM: { lowest: 1e-5, highest: 0.2 },
   /** A rule that begins a metre off. */
   zeroOffsetM: { lowest: -1, highest: 1 },
+  /** Of a new experiment that nobody named: more than any notebook holds. */
+  originNumber: { lowest: 1, highest: 100_000 },
+  /** 0: no copy. */
+  copyNumber: { lowest: 0, highest: 100_000 },
   /** 100 half wavelengths of the highest fork are 4 m. */
   order: { lowest: 1, highest: 100 },
   /** Any gas at school: sulfur hexafluoride has 134 m/s, helium 1007, hydrogen 1300. */

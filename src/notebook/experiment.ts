@@ -5,10 +5,9 @@ import type { ColumnEnds, Mark } from '../marks/mark.ts';
 export const SCHEMA_VERSION = 4;
 
 /** Everything of one experiment that is kept. SI units; ids are unique within the experiment. */
-export interface Experiment {
+export interface Experiment extends Titled {
   readonly schemaVersion: typeof SCHEMA_VERSION;
   readonly id: string;
-  readonly title: string;
   readonly createdAt: string;
   readonly changedAt: string;
   readonly forks: readonly Fork[];
@@ -25,6 +24,22 @@ export interface Experiment {
   readonly lesson?: Lesson;
   /** The last gain check; absent where none was made. */
   readonly gainCheck?: GainCheckRecord;
+}
+
+/** What an experiment is called by: `words/titles.ts` makes its name of it. */
+export interface Titled {
+  /** As somebody typed it, or as the file was called that it came from; empty where nobody named it. */
+  readonly title: string;
+  readonly origin: Origin;
+}
+
+/** How an experiment came about. */
+export interface Origin {
+  readonly kind: 'experiment' | 'lesson';
+  /** Tells new ones that nobody named apart, from 1. */
+  readonly number: number;
+  /** 0: no copy. A copy of the n-th copy is n + 1. */
+  readonly copy: number;
 }
 
 /** What a gain check found: does something rewrite the level on its way from the microphone? */

@@ -87,7 +87,7 @@ export function lessonExperiment(plan: LessonPlan, id: string, createdAt: string
   const forks = plan.forksHz.map((hz, index) => newFork(`fork-${index + 1}`, hz));
   return {
     ...base,
-    title: 'Lesson',
+    origin: { ...base.origin, kind: 'lesson' },
     forks,
     tube: {
       diameterM: plan.diameterM,

@@ -15,10 +15,12 @@ const STEPS: Readonly<Record<number, (record: Fields) => Fields>> = {
   // Version 3 may say how a length was found and when the column had it. Records without either stay as they are.
   2: (record) => ({ ...record, schemaVersion: 3 }),
   // Version 4 may say what the tube's mouth looks like, how wide its other end is and how much carbon dioxide a place's
-  // air has, and nothing of the reading's uncertainty. What a record states stays.
+  // air has, and nothing of the reading's uncertainty. It says which titles nobody typed: until then they were texts, and
+  // so was that an experiment is a copy. What a record states stays.
   3: (record) => ({
     ...record,
     schemaVersion: 4,
+    ...titleOfVersion4(record['title']),
     tube: withFields(record['tube'], { otherDiameterM: null, mouth: null }),
     places: mapItems(record['places'], (place) => ({ ...place, co2MoleFraction: null })),
   }),
@@ -47,6 +49,20 @@ export function migrateExperiment(
     version = ownVersion(record);
   }
   return { record };
+}
+
+const COPY = /^(.*?)(?: \(copy(?: ([2-9]|[1-9]\d{1,4}))?\))?$/s;
+const GIVEN = /^(?:(Experiment|Lesson)(?: ([2-9]|[1-9]\d{1,4}))?)?$/;
+
+function titleOfVersion4(title: unknown): Fields {
+  const origin = { kind: 'experiment', number: 1, copy: 0 };
+  if (typeof title !== 'string') return { origin };
+  const [, own = '', copies] = COPY.exec(title) ?? [];
+  const copy = own === title ? 0 : Number(copies ?? 1);
+  const given = GIVEN.exec(own);
+  if (given === null) return { title: own, origin: { ...origin, copy } };
+  const kind = given[1] === 'Lesson' ? 'lesson' : 'experiment';
+  return { title: '', origin: { kind, number: Number(given[2] ?? 1), copy } };
 }
 
 function ownVersion(record: Fields): unknown {

@@ -34,7 +34,8 @@ export function newExperiment(id: string, createdAt: string): Experiment {
   return {
     schemaVersion: SCHEMA_VERSION,
     id,
-    title: 'Experiment',
+    title: '',
+    origin: { kind: 'experiment', number: 1, copy: 0 },
     createdAt,
     changedAt: createdAt,
     forks: [fork],

@@ -56,10 +56,16 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
   const tube = reader.child('tube');
   const rule = reader.child('rule');
   const present = reader.child('present');
+  const origin = reader.child('origin');
   const experiment: Experiment = {
     schemaVersion: SCHEMA_VERSION,
     id: reader.text('id', LONGEST.id),
     title: reader.text('title', LONGEST.title),
+    origin: {
+      kind: origin.choice('kind', ['experiment', 'lesson']),
+      number: origin.whole('number', LIMITS.originNumber),
+      copy: origin.whole('copy', LIMITS.copyNumber),
+    },
     createdAt: reader.text('createdAt', LONGEST.time),
     changedAt: reader.text('changedAt', LONGEST.time),
     forks,

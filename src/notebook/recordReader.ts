@@ -75,10 +75,13 @@ export class RecordReader {
     return this.raw(name) === null ? null : this.number(name, limit);
   }
 
+  whole(name: string, limit: Limit): number {
+    const value = this.number(name, limit);
+    return Number.isInteger(value) ? value : this.fault(name, { kind: 'whole-number' }, value, limit.lowest);
+  }
+
   wholeOrNull(name: string, limit: Limit): number | null {
-    const value = this.numberOrNull(name, limit);
-    if (value === null || Number.isInteger(value)) return value;
-    return this.fault(name, { kind: 'whole-number' }, value, limit.lowest);
+    return this.raw(name) === null ? null : this.whole(name, limit);
   }
 
   flag(name: string): boolean {

@@ -1,3 +1,4 @@
+import { titleWords } from '../words/titles.ts';
 import { LARGEST_JSON_BYTES } from '../limits/sizes.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 
@@ -13,7 +14,7 @@ export function experimentJson(experiment: Experiment): string {
 
 /** A file name that every system takes: the title and the day of the last change. */
 export function fileStem(experiment: Experiment): string {
-  const title = experiment.title
+  const title = titleWords(experiment)
     .normalize('NFKD')
     .replaceAll(/[^\w-]+/g, '-')
     .replaceAll(/^-+|-+$/g, '')

@@ -1,3 +1,4 @@
+import type { Titled } from '../notebook/experiment.ts';
 import type { CaptureFailure, CaptureHold } from '../capture/soundSource.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import type { KeepingFault } from '../notebook/keepingRule.ts';
@@ -46,9 +47,9 @@ export type News =
   /** Of the page itself: something didn't follow a change, or listening couldn't. */
   | { readonly code: 'page-fault'; readonly what: 'follow' | 'hearing' }
   | { readonly code: 'last-unreadable'; readonly faults: readonly RecordFault[] }
-  | { readonly code: 'changes-not-saved'; readonly title: string; readonly fault: StorageFault }
+  | { readonly code: 'changes-not-saved'; readonly of: Titled; readonly fault: StorageFault }
   | { readonly code: 'not-opened' | 'not-duplicated'; readonly why: NotLoaded }
-  | { readonly code: 'copy-open'; readonly title: string }
+  | { readonly code: 'copy-open'; readonly of: Titled }
   | { readonly code: 'title-too-long'; readonly length: number; readonly longest: number }
   | {
       readonly code: 'sound-not-kept';

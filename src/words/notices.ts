@@ -1,3 +1,4 @@
+import { titleWords } from './titles.ts';
 import type { News } from '../session/notice.ts';
 import { captureFailureWords, holdWords } from './capture.ts';
 import { reportWarnings } from './listening.ts';
@@ -55,13 +56,13 @@ export function newsWords(news: News | string): string {
     case 'last-unreadable':
       return `The last experiment couldn’t be read: ${firstFaultWords(news.faults)} It is kept as it is, under Records.`;
     case 'changes-not-saved':
-      return `The last changes of “${news.title}” weren’t saved: ${storageFaultWords(news.fault)}`;
+      return `The last changes of “${titleWords(news.of)}” weren’t saved: ${storageFaultWords(news.fault)}`;
     case 'not-opened':
       return `This experiment can’t be opened: ${notLoadedWords(news.why)}`;
     case 'not-duplicated':
       return `This experiment can’t be duplicated: ${notLoadedWords(news.why)}`;
     case 'copy-open':
-      return `You are working on “${news.title}” now. The original stays in the list.`;
+      return `You are working on “${titleWords(news.of)}” now. The original stays in the list.`;
     case 'lesson-open':
       return 'The lesson is set up. What was here before is kept in the list under Records.';
     case 'experiment-deleted':

@@ -1,6 +1,9 @@
-const GIVEN = /^(experiment|lesson)?( \d+)?( \(copy( \d+)?\))*$/i;
+import type { Titled } from '../notebook/experiment.ts';
 
-/** Whether this is a title that the bench gives by itself, or none: it names nobody. */
-export function isGivenTitle(title: string): boolean {
-  return GIVEN.test(title);
+const KINDS = { experiment: 'Experiment', lesson: 'Lesson' } as const;
+
+/** What an experiment is called: its title, or what it is where nobody gave it one, and whether it is a copy. */
+export function titleWords({ title, origin: { kind, number, copy } }: Titled): string {
+  const own = title.trim() !== '' ? title : number === 1 ? KINDS[kind] : `${KINDS[kind]} ${number}`;
+  return copy === 0 ? own : copy === 1 ? `${own} (copy)` : `${own} (copy ${copy})`;
 }

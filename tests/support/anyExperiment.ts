@@ -111,6 +111,11 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
       .record({
         id: fc.uuid(),
         title: text(30),
+        origin: fc.record({
+          kind: fc.constantFrom('experiment' as const, 'lesson' as const),
+          number: fc.integer({ min: 1, max: 100_000 }),
+          copy: fc.integer({ min: 0, max: 100_000 }),
+        }),
         createdAt: time,
         changedAt: time,
         otherDiameterM: orNull(between(0.01, 0.2)),
@@ -127,6 +132,7 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
       .map((rest): Experiment => ({
         ...newExperiment(rest.id, rest.createdAt),
         title: rest.title,
+        origin: rest.origin,
         changedAt: rest.changedAt,
         forks: forks.map((one, index) => ({ ...one, id: forkIds[index] ?? '' })),
         places: places.map((one, index) => ({ ...one, id: placeIds[index] ?? '' })),

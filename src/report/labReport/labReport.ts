@@ -1,3 +1,4 @@
+import { titleWords } from '../../words/titles.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
@@ -35,7 +36,7 @@ export function labReport(input: LabReportInput): Markup {
   const worked = places.slice(0, MOST_PLACES_WORKED);
   return markup`<article class="report">
 <header>
-<h1>${experiment.title.trim() === '' ? reportWords.title : experiment.title}</h1>
+<h1>${experiment.title.trim() === '' ? reportWords.title : titleWords(experiment)}</h1>
 <p class="date">${reportWords.dates(experiment.createdAt, experiment.changedAt)}</p>
 <p class="blank">${reportWords.names}</p>
 <p class="blank">${reportWords.classAndDate}</p>

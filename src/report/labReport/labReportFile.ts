@@ -1,3 +1,4 @@
+import { titleWords } from '../../words/titles.ts';
 import { reportWords } from '../../words/report/labReport.ts';
 import { markup, trusted } from '../markup.ts';
 import { labReport } from './labReport.ts';
@@ -9,7 +10,8 @@ const POLICY = ["default-src 'none'", "style-src 'unsafe-inline'"].join('; ');
 
 /** The report as one HTML file: no script, nothing from outside. */
 export function labReportFile(input: LabReportInput): string {
-  const title = input.experiment.title.trim() === '' ? reportWords.fileTitle : input.experiment.title;
+  const { experiment } = input;
+  const title = experiment.title.trim() === '' ? reportWords.fileTitle : titleWords(experiment);
   return markup`<!doctype html>
 <html lang="en">
 <head>

@@ -1,12 +1,14 @@
 import type { StoredExperiment } from '../../notebook/notebookStore.ts';
 import { readRecord } from '../../notebook/readStored.ts';
 import type { WriteMended } from '../../notebook/mendRecord.ts';
+import type { Titled } from '../../notebook/experiment.ts';
 import type { RecordFault } from '../../notebook/recordFault.ts';
 
 /** One line of the list of experiments. */
 export interface ExperimentEntry {
   readonly id: string;
-  readonly title: string;
+  /** Null where the record can't be read. */
+  readonly titled: Titled | null;
   /** ISO 8601; empty where the record can't be read. */
   readonly changedAt: string;
   readonly markCount: number;
@@ -36,8 +38,16 @@ function entryOf(
   const shared = { id, isDeleted: deletedAt !== null, record };
   if (reading.kind === 'faults') {
     const fault = reading.faults.at(0) ?? null;
-    return { ...shared, title: '', changedAt: '', markCount: 0, placeCount: 0, fault };
+    return { ...shared, titled: null, changedAt: '', markCount: 0, placeCount: 0, fault };
   }
-  const { title, changedAt, marks, places } = reading.experiment;
-  return { ...shared, title, changedAt, markCount: marks.length, placeCount: places.length, fault: null };
+  const { experiment } = reading;
+  const { changedAt, marks, places } = experiment;
+  return {
+    ...shared,
+    titled: experiment,
+    changedAt,
+    markCount: marks.length,
+    placeCount: places.length,
+    fault: null,
+  };
 }

@@ -8,6 +8,7 @@ import type { History } from '../../notebook/history.ts';
 import { lessonExperiment } from '../../notebook/lessonLink.ts';
 import type { LessonPlan } from '../../notebook/lessonLink.ts';
 import { newExperiment } from '../../notebook/newExperiment.ts';
+import { entitle, freeNumber } from '../../notebook/titles.ts';
 import type { Keeping } from './keeping.ts';
 import type { Tell } from '../notice.ts';
 
@@ -113,7 +114,7 @@ export class Experiments {
     await this.keeping.show(copy, null);
     // With what was done to it in the meantime.
     this.bench.save();
-    this.outside.tell('info', { code: 'copy-open', title: copy.present.title });
+    this.outside.tell('info', { code: 'copy-open', of: copy.present });
   }
 
   /** Opens a new experiment beside the present one. @param sameApparatus  with its forks, places, tube and rule */
@@ -125,23 +126,17 @@ export class Experiments {
 
   private async openNewNow(sameApparatus: boolean): Promise<void> {
     const plain = newExperiment(this.outside.newId(), this.outside.now());
-    const fresh = { ...plain, title: await this.freeTitle(plain.title) };
+    const fresh = { ...plain, origin: { ...plain.origin, number: await this.freeNumber() } };
     const { forks, places, tube, rule, present, lesson } = this.bench.history.present;
     const apparatus = { forks, places, tube, rule, present, ...(lesson === undefined ? {} : { lesson }) };
     await this.openNow(sameApparatus ? { ...fresh, ...apparatus } : fresh, 'new experiment');
   }
 
-  /** The title, with a number where the notebook has it already: a list of equal titles tells nothing apart. */
-  private async freeTitle(title: string): Promise<string> {
+  /** Of a new experiment, which nobody has named yet. */
+  private async freeNumber(): Promise<number> {
     const listed = await this.keeping.list();
     const stored = 'value' in listed ? listed.value : [];
-    const taken = new Set([
-      this.bench.history.present.title,
-      ...stored.map(({ experiment }) => (experiment as Partial<Experiment> | null)?.title),
-    ]);
-    let number = 1;
-    while (taken.has(number === 1 ? title : `${title} ${number}`)) number += 1;
-    return number === 1 ? title : `${title} ${number}`;
+    return freeNumber([this.bench.history.present, ...stored.map(({ experiment }) => experiment)]);
   }
 
   /** Sets up a lesson as an experiment of its own; the one before stays in the list. */
@@ -159,11 +154,11 @@ export class Experiments {
       return;
     }
     const title = wellFormed(newTitle);
-    if (this.isOpen(id)) this.bench.change('rename', (experiment) => ({ ...experiment, title }));
+    if (this.isOpen(id)) this.bench.change('rename', (experiment) => entitle(experiment, title));
     else {
       const changedAt = this.outside.now();
       const isDone = await this.keeping.closed.change(id, (history) =>
-        recordStep(history, { ...history.present, title, changedAt }, 'rename'),
+        recordStep(history, { ...entitle(history.present, title), changedAt }, 'rename'),
       );
       if (!isDone) this.tellBusy();
     }

@@ -1,6 +1,6 @@
 import { Autosave } from '../../notebook/autosave.ts';
 import type { SaveOutcome, SaveState } from '../../notebook/autosave.ts';
-import type { Experiment } from '../../notebook/experiment.ts';
+import type { Experiment, Titled } from '../../notebook/experiment.ts';
 import type { History } from '../../notebook/history.ts';
 import type { StoredExperiment } from '../../notebook/notebookStore.ts';
 import { ConflictError, GoneError, askStorage, storageFault } from '../../notebook/storageFault.ts';
@@ -58,7 +58,7 @@ export class Keeping {
   private readonly autosave = new Autosave<Waiting>(
     (waiting) => this.write(waiting),
     ({ sheet }) => sheet,
-    (state, { sheet, history }) => this.takeSaveState(state, sheet, history.present.title),
+    (state, { sheet, history }) => this.takeSaveState(state, sheet, history.present),
   );
 
   constructor(
@@ -250,10 +250,10 @@ export class Keeping {
   }
 
   /** What became of an experiment that is no longer open is told: the state on the page is about the open one. */
-  private takeSaveState(state: SaveState, sheet: Sheet, title: string): void {
+  private takeSaveState(state: SaveState, sheet: Sheet, of: Titled): void {
     if (sheet === this.sheet) this.setSaveState(state);
     else if (state.kind === 'refused') {
-      this.handlers.tell('problem', { code: 'changes-not-saved', title, fault: state.why });
+      this.handlers.tell('problem', { code: 'changes-not-saved', of, fault: state.why });
     }
   }
 

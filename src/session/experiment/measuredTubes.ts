@@ -1,4 +1,4 @@
-import type { Experiment } from '../../notebook/experiment.ts';
+import type { Experiment, Titled } from '../../notebook/experiment.ts';
 import { readRecord } from '../../notebook/readStored.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import type { TubeEnd } from '../../solver/endRatio.ts';
@@ -10,7 +10,9 @@ const RADIUS_STANDARD_UNCERTAINTY_M = 0.0002;
 
 /** The end correction that one experiment measured. */
 export interface MeasuredTube extends TubeEnd {
-  readonly name: string;
+  readonly of: Titled;
+  /** Where, in an experiment of several places; null in one of a single place. */
+  readonly placeLabel: string | null;
 }
 
 /** What the notebook's list says of one experiment, as far as its tube goes. */
@@ -30,7 +32,8 @@ export function measuredTubes(experiment: Experiment, { places }: Outcome): read
       ? []
       : [
           {
-            name: places.length > 1 ? `${experiment.title}, ${labels.get(placeId) ?? ''}` : experiment.title,
+            of: { title: experiment.title, origin: experiment.origin },
+            placeLabel: places.length > 1 ? (labels.get(placeId) ?? '') : null,
             radiusM: diameterM / 2,
             radiusStandardUncertaintyM: RADIUS_STANDARD_UNCERTAINTY_M,
             endCorrectionM: solution.endCorrectionM,
@@ -54,18 +57,5 @@ export function tubesOfRecords(records: readonly unknown[]): readonly MeasuredTu
     const reading = readRecord(record, () => '');
     if (reading.kind !== 'experiment') return [];
     return measuredTubes(reading.experiment, solveExperiment(reading.experiment));
-  });
-}
-
-/** Experiments may share a title: theirs are numbered, in the order given. */
-export function withDifferentNames(tubes: readonly MeasuredTube[]): readonly MeasuredTube[] {
-  const counts = new Map<string, number>();
-  for (const { name } of tubes) counts.set(name, (counts.get(name) ?? 0) + 1);
-  const seen = new Map<string, number>();
-  return tubes.map((tube) => {
-    if (counts.get(tube.name) === 1) return tube;
-    const number = (seen.get(tube.name) ?? 0) + 1;
-    seen.set(tube.name, number);
-    return { ...tube, name: `${tube.name} ${number}` };
   });
 }

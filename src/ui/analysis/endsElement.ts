@@ -3,12 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { endPlot } from '../../report/plots/endPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import type { Session } from '../../session/session.ts';
-import {
-  measuredTubes,
-  otherRecords,
-  tubesOfRecords,
-  withDifferentNames,
-} from '../../session/experiment/measuredTubes.ts';
+import { measuredTubes, otherRecords, tubesOfRecords } from '../../session/experiment/measuredTubes.ts';
+import { tubeNames } from '../../words/tubeNames.ts';
 import { endRatio } from '../../solver/endRatio.ts';
 import { endsWords } from '../../words/page/compare.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -40,7 +36,9 @@ export class EndsElement extends PartElement {
       { kind: 'tubes', about: this.records, ask: null },
       tubesOfRecords,
     );
-    const tubes = withDifferentNames([...measuredTubes(experiment, outcome), ...(others.value ?? [])]);
+    const measured = [...measuredTubes(experiment, outcome), ...(others.value ?? [])];
+    const names = tubeNames(measured);
+    const tubes = measured.map((tube, index) => ({ ...tube, name: names[index] }));
     return html`<section class="stack" aria-label=${endsWords.heading}>
       <h2>${endsWords.heading}${workingOut(others.isPending || this.session.isWorkingOut)}</h2>
       <p class="lead">${endsWords.lead}</p>

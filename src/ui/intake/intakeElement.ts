@@ -20,6 +20,7 @@ import type { TakenTable } from '../../words/page/intake.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { ClosedByAddress } from '../parts/closedByAddress.ts';
+import { titleWords } from '../../words/titles.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
 /** One file with what the person wants of it. */
@@ -158,7 +159,7 @@ export class IntakeElement extends PartElement {
     const { experiments } = this.session;
     if (content?.kind === 'experiment') {
       if (!(await experiments.open(content.experiment, 'open file'))) return false;
-      this.session.tell('info', intakePageWords.opened(content.experiment.title));
+      this.session.tell('info', intakePageWords.opened(titleWords(content.experiment)));
     } else if (content?.kind === 'table') {
       const title = name.replace(/\.\w+$/, '');
       const taken = experimentFromRows(title, content.rows, this.outside());

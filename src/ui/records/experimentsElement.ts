@@ -18,6 +18,7 @@ import '../parts/askElement.ts';
 import { mendedNote } from '../../words/mended.ts';
 import { recordFaultWords } from '../../words/recordFaults.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
+import { titleWords } from '../../words/titles.ts';
 
 /** Every experiment kept in this browser: open, rename, duplicate, delete and bring back. */
 @customElement('bench-experiments')
@@ -102,7 +103,7 @@ export class ExperimentsElement extends PartElement {
     event.preventDefault();
     const title = (event.target as HTMLFormElement).querySelector('input')?.value.trim() ?? '';
     this.renamedId = null;
-    if (title !== '' && title !== entry.title)
+    if (title !== '' && title !== titleOf(entry))
       this.run(() => this.session.experiments.rename(entry.id, title));
   }
 
@@ -175,7 +176,11 @@ export class ExperimentsElement extends PartElement {
     if (entry.id === this.renamedId) {
       return html`<li>
         <form class="row" @submit=${(event: Event) => this.onRename(event, entry)}>
-          <input aria-label=${experimentsWords.newTitle} maxlength=${LONGEST.title} .value=${entry.title} />
+          <input
+            aria-label=${experimentsWords.newTitle}
+            maxlength=${LONGEST.title}
+            .value=${titleOf(entry)}
+          />
           <button>${experimentsWords.rename}</button>
           <button type="button" @click=${() => (this.renamedId = null)}>
             ${experimentsWords.leaveTitle}
@@ -184,30 +189,30 @@ export class ExperimentsElement extends PartElement {
       </li>`;
     }
     return html`<li class=${isOpen ? 'open' : ''}>
-      <span class="title">${entry.title}</span>
+      <span class="title">${titleOf(entry)}</span>
       <span class="small">${factsOf(entry, isOpen)}</span>
       <div class="row tools">
         <button
           ?disabled=${isOpen}
-          aria-label=${experimentsWords.openNamed(entry.title)}
+          aria-label=${experimentsWords.openNamed(titleOf(entry))}
           @click=${() => this.run(() => this.session.experiments.openStored(entry.id))}
         >
           ${experimentsWords.open}
         </button>
         <button
-          aria-label=${experimentsWords.renameNamed(entry.title)}
+          aria-label=${experimentsWords.renameNamed(titleOf(entry))}
           @click=${() => void this.startRename(entry)}
         >
           ${experimentsWords.rename}
         </button>
         <button
-          aria-label=${experimentsWords.duplicateNamed(entry.title)}
+          aria-label=${experimentsWords.duplicateNamed(titleOf(entry))}
           @click=${() => this.run(() => this.session.experiments.duplicate(entry.id))}
         >
           ${experimentsWords.duplicate}
         </button>
         <button
-          aria-label=${experimentsWords.deleteNamed(entry.title)}
+          aria-label=${experimentsWords.deleteNamed(titleOf(entry))}
           @click=${() => this.run(() => this.session.experiments.putAway(entry.id))}
         >
           ${experimentsWords.delete}
@@ -262,8 +267,8 @@ function recordText(record: unknown): string | null {
   }
 }
 
-function titleOf({ title, fault }: ExperimentEntry): string {
-  return fault === null ? title : experimentsWords.unreadable;
+function titleOf({ titled }: ExperimentEntry): string {
+  return titled === null ? experimentsWords.unreadable : titleWords(titled);
 }
 
 function factsOf({ markCount, placeCount, changedAt }: ExperimentEntry, isOpen: boolean): string {

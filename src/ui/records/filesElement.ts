@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { LONGEST } from '../../limits/longest.ts';
+import { entitle } from '../../notebook/titles.ts';
 import type { Session } from '../../session/session.ts';
 import { filesWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -10,12 +11,13 @@ import { TypedTexts } from '../parts/typedTexts.ts';
 import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
+import { titleWords } from '../../words/titles.ts';
 
 const TITLE: TypedText = {
   field: 'title',
   step: 'rename',
   read: ({ title }) => title,
-  write: (experiment, title) => ({ ...experiment, title }),
+  write: entitle,
 };
 const NOTE: TypedText = {
   field: 'note',
@@ -56,6 +58,7 @@ export class FilesElement extends PartElement {
           >${filesWords.title}
           <input
             maxlength=${LONGEST.title}
+            placeholder=${titleWords(experiment)}
             .value=${experiment.title}
             @input=${(event: Event) => this.texts.onInput(event, TITLE)}
             @change=${(event: Event) => this.texts.onLeave(event, TITLE)}

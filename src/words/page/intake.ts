@@ -1,3 +1,5 @@
+import { titleWords } from '../titles.ts';
+import type { Titled } from '../../notebook/experiment.ts';
 import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../limits/sizes.ts';
 import { counted, megabytes } from '../numbers.ts';
 
@@ -6,7 +8,7 @@ export interface SpokenIntake {
   readonly content:
     | {
         readonly kind: 'experiment';
-        readonly experiment: { readonly title: string; readonly marks: readonly object[] };
+        readonly experiment: Titled & { readonly marks: readonly object[] };
       }
     | { readonly kind: 'table'; readonly rows: readonly object[] }
     | { readonly kind: 'results'; readonly results: readonly object[] }
@@ -106,7 +108,7 @@ export function nothingTakenWords(title: string | null, faults: readonly SpokenF
 function contentWords(content: NonNullable<SpokenIntake['content']>): string {
   switch (content.kind) {
     case 'experiment':
-      return `experiment “${content.experiment.title}”, ${counted(content.experiment.marks.length, 'mark')}`;
+      return `experiment “${titleWords(content.experiment)}”, ${counted(content.experiment.marks.length, 'mark')}`;
     case 'table':
       return `table, ${counted(content.rows.length, 'row')} of marks`;
     case 'results':

@@ -30,6 +30,8 @@ function limited(node: Node, way = ''): [string, Node][] {
 }
 
 const NUMBERS: Readonly<Record<string, Limit>> = {
+  '.origin.number': LIMITS.originNumber,
+  '.origin.copy': LIMITS.copyNumber,
   '.tube.diameterM': LIMITS.diameterM,
   '.tube.otherDiameterM': LIMITS.diameterM,
   '.tube.travelM': LIMITS.travelM,

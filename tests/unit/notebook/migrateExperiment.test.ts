@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { SCHEMA_VERSION } from '../../../src/notebook/experiment.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { RECORDS_OF_EVERY_VERSION } from './recordsOfEveryVersion.ts';
+import { titleWords } from '../../../src/words/titles.ts';
 import { recordFaultWords } from '../../../src/words/recordFaults.ts';
 
 describe('records of every earlier version', () => {
@@ -33,15 +34,15 @@ describe('records of every earlier version', () => {
       if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
       return reading.experiment;
     };
-    const today = read(3);
-    expect(today.marks[0]?.locatedBy).toBe('centre');
-    expect(today.marks[0]?.evidence?.centre).toEqual({
+    const third = read(3);
+    expect(third.marks[0]?.locatedBy).toBe('centre');
+    expect(third.marks[0]?.evidence?.centre).toEqual({
       timeS: 12.41,
       standardUncertaintyHalfWidths: 0.12,
       shareRe: 2.1,
       shareIm: -1.4,
     });
-    expect(today.deletedMarks[0]).toMatchObject({ locatedBy: 'loudest', evidence: { centre: null } });
+    expect(third.deletedMarks[0]).toMatchObject({ locatedBy: 'loudest', evidence: { centre: null } });
     for (const older of [1, 2]) {
       const [mark] = read(older).marks;
       expect(mark?.locatedBy).toBeUndefined();
@@ -62,6 +63,34 @@ describe('records of every earlier version', () => {
           : { otherDiameterM: 0.031, mouth: 'flange' },
       );
     }
+  });
+
+  it('titles that nobody typed, and copies, are known as such, and each is called as before', () => {
+    const [, , third] = RECORDS_OF_EVERY_VERSION;
+    const read = (title: string) => {
+      const reading = readExperiment({ ...structuredClone(third), title });
+      if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
+      return reading.experiment;
+    };
+    const origin = { kind: 'experiment', number: 1, copy: 0 };
+    // As the page made and counted titles until version 3.
+    const before = [
+      ['Experiment', '', origin],
+      ['Experiment 12', '', { ...origin, number: 12 }],
+      ['Lesson', '', { ...origin, kind: 'lesson' }],
+      ['Experiment 2 (copy 3)', '', { ...origin, number: 2, copy: 3 }],
+      ['Cellar (copy)', 'Cellar', { ...origin, copy: 1 }],
+      ['Experiment about air', 'Experiment about air', origin],
+      ['Experiment 1', 'Experiment 1', origin],
+      ['experiment', 'experiment', origin],
+      ['Cellar (copy 1)', 'Cellar (copy 1)', origin],
+      ['Two\nlines (copy)', 'Two\nlines', { ...origin, copy: 1 }],
+    ] as const;
+    for (const [title, own, from] of before) {
+      expect(read(title)).toMatchObject({ title: own, origin: from });
+      expect(titleWords(read(title))).toBe(title);
+    }
+    expect(read('')).toMatchObject({ title: '', origin });
   });
 
   it('a record of a newer bench is left alone and named', () => {

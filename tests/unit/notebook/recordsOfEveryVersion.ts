@@ -102,7 +102,8 @@ export const RECORDS_OF_EVERY_VERSION: readonly OldRecord[] = [
   {
     ...shared,
     schemaVersion: 4,
-    title: 'With mouths, two widths, carbon dioxide, and readings that nobody stated',
+    title: 'With mouths, two widths, carbon dioxide, readings that nobody stated, and an origin',
+    origin: { kind: 'lesson', number: 1, copy: 2 },
     tube: { ...shared.tube, otherDiameterM: 0.031, mouth: 'flange' },
     places: shared.places.map((place) => ({ ...place, co2MoleFraction: 0.0009 })),
     rule: { readingStandardUncertaintyM: null, zeroOffsetM: 0.002 },

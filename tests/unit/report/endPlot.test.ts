@@ -5,11 +5,12 @@ import {
   measuredTubes,
   otherRecords,
   tubesOfRecords,
-  withDifferentNames,
 } from '../../../src/session/experiment/measuredTubes.ts';
-import type { ListedExperiment, MeasuredTube } from '../../../src/session/experiment/measuredTubes.ts';
+import type { ListedExperiment } from '../../../src/session/experiment/measuredTubes.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { endRatio } from '../../../src/solver/endRatio.ts';
+import { titleWords } from '../../../src/words/titles.ts';
+import { tubeNames } from '../../../src/words/tubeNames.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 /** Marks of a 512 Hz fork whose half wave is 33.5 cm, in a tube whose end correction is 0.3 d (bench rule). */
@@ -22,9 +23,11 @@ function experiment(id: string, diameterM: number) {
 }
 
 /** Tubes of the open experiment and of all others in the notebook, as the page puts them together. */
-function notebookTubes(open: Experiment, listed: readonly ListedExperiment[]): readonly MeasuredTube[] {
+function notebookTubes(open: Experiment, listed: readonly ListedExperiment[]) {
   const others = tubesOfRecords(otherRecords(open.id, listed));
-  return withDifferentNames([...measuredTubes(open, solveExperiment(open)), ...others]);
+  const tubes = [...measuredTubes(open, solveExperiment(open)), ...others];
+  const names = tubeNames(tubes);
+  return tubes.map((tube, index) => ({ ...tube, name: names[index] }));
 }
 
 describe('end correction against diameter', () => {
@@ -53,7 +56,7 @@ describe('end correction against diameter', () => {
     const names = (first: typeof open, others: typeof stored): string[] =>
       notebookTubes(first, others).map((tube) => tube.name);
     expect(names(both, [])).toEqual(['Tube A, Cellar', 'Tube A, Window']);
-    const { title } = open;
+    const title = titleWords(open);
     expect(names(open, stored)).toEqual([`${title} 1`, `${title} 2`]);
   });
 

@@ -37,7 +37,7 @@ describe('a deleted experiment', () => {
     expect(bench.saveState).toEqual({ kind: 'saved' });
     expect(await record(tabs, id)).toMatchObject({ deletedAt: null, experiment: { title: 'From the file' } });
     bench.undo();
-    expect(bench.experiment.title).toBe('Experiment');
+    expect(bench.experiment.title).toBe('');
   });
 
   it('is brought back by what is done to it in the tab that still shows it', async () => {

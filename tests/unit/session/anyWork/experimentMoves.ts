@@ -9,6 +9,7 @@ import type { Line } from './line.ts';
 import type { Begun, Move } from './move.ts';
 import { expectSame } from './perform.ts';
 import { anyText } from './readings.ts';
+import { titleWords } from '../../../../src/words/titles.ts';
 
 /** Ids of the list of experiments that the tab shows, put away or not; without storage it shows none. */
 function listed(tabs: BenchTabs, tab: Tab, isAway: boolean): string[] {
@@ -21,15 +22,12 @@ export function isTaken(tabs: BenchTabs, tab: Tab, id: string): boolean {
   return tabs.hasLocks && tabs.tabs.some((other) => other !== null && other !== tab && other.has(id));
 }
 
-/** “Yard (copy)”, “Yard (copy 2)”, … */
-function copyTitle(title: string): string {
-  if (title.endsWith(' (copy)')) return `${title.slice(0, -1)} 2)`;
-  const number = / \(copy (\d+)\)$/.exec(title)?.[1];
-  return number === undefined ? `${title} (copy)` : title.replace(/\d+\)$/, `${Number(number) + 1})`);
-}
-
 export function copied(line: Line, id: string): Line {
-  return everywhere(line, (state) => ({ ...state, id, title: copyTitle(state.title) }));
+  return everywhere(line, (state) => ({
+    ...state,
+    id,
+    origin: { ...state.origin, copy: state.origin.copy + 1 },
+  }));
 }
 
 /** A fresh experiment is shown that nobody knew before. */
@@ -46,18 +44,18 @@ const openNew = (isSame: boolean): Move => ({
   words: isSame ? 'new experiment, same apparatus' : 'new experiment from scratch',
   begin: (tabs, tab): Begun => {
     const others = [...tabs.kept].filter(([id]) => id !== tab.line.present.id);
-    const titles = others.map(([, { line }]) => line.present.title);
+    const names = others.map(([, { line }]) => titleWords(line.present));
     return {
       done: tab.bench.experiments.openNew(isSame),
       after: (was, isAsMade) => {
         if (!isAsMade) return;
         const found = expectFresh(tabs, tab, was);
-        expect([...titles, was.present.title]).not.toContain(found.title);
-        const { id, title, createdAt, changedAt } = found;
+        expect([...names, titleWords(was.present)]).not.toContain(titleWords(found));
+        const { id, origin, createdAt, changedAt } = found;
         const { forks, places, tube, rule, present, lesson } = was.present;
         const same = { forks, places, tube, rule, present, ...(lesson === undefined ? {} : { lesson }) };
         const plain = newExperiment(id, createdAt);
-        expectSame(found, { ...plain, title, changedAt, ...(isSame ? same : {}) }, 'a new experiment');
+        expectSame(found, { ...plain, origin, changedAt, ...(isSame ? same : {}) }, 'a new experiment');
       },
     };
   },
@@ -114,7 +112,9 @@ const rename = (pick: number, title: string): Move => ({
       after: async () => {
         if (isBusy) return;
         const stored = (await tabs.notebook.records()).get(id)?.experiment as Experiment;
-        const state = { ...kept.line.present, title, changedAt: stored.changedAt };
+        const { present } = kept.line;
+        const origin = { ...present.origin, copy: 0 };
+        const state = { ...present, title, origin, changedAt: stored.changedAt };
         tabs.kept.set(id, { line: stepped(kept.line, 'rename', state), isAway: false });
       },
     };

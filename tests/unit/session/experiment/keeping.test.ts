@@ -14,6 +14,7 @@ import { MemoryStore, freeHold } from '../../notebook/memoryStore.ts';
 import { benchInTest, told } from '../benchInTest.ts';
 import { mendedNote } from '../../../../src/words/mended.ts';
 import { recordFaultWords } from '../../../../src/words/recordFaults.ts';
+import { titleWords } from '../../../../src/words/titles.ts';
 
 function faultOf(entries: readonly ExperimentEntry[], entryId: string): string | null {
   const fault = entries.find(({ id }) => id === entryId)?.fault ?? null;
@@ -58,7 +59,7 @@ describe('several experiments', () => {
     const { id } = bench.experiment;
     await bench.experiments.openNew(true);
     // A list of equal titles would tell nothing apart.
-    expect(bench.experiment.title).toBe('Experiment 2');
+    expect(titleWords(bench.experiment)).toBe('Experiment 2');
     bench.addMarkByHand(0.2);
     await bench.keeping.idle();
     expect(store.experiment(id)?.marks).toHaveLength(1);
@@ -67,7 +68,7 @@ describe('several experiments', () => {
     await bench.experiments.openCopy();
     bench.addMarkByHand(0.3);
     await bench.keeping.idle();
-    expect(bench.experiment.title).toBe('Experiment (copy)');
+    expect(titleWords(bench.experiment)).toBe('Experiment (copy)');
     expect(store.experiment(id)?.marks).toHaveLength(1);
     expect(await store.list()).toHaveLength(3);
     bench.undo();

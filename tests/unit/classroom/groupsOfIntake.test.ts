@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { groupsOfIntake } from '../../../src/classroom/groupsOfIntake.ts';
+import type { Experiment } from '../../../src/notebook/experiment.ts';
+import { newExperiment } from '../../../src/notebook/newExperiment.ts';
+
+describe('a group’s name', () => {
+  const nameOf = (change: Partial<Experiment>) => {
+    const experiment = { ...newExperiment('a', '2030-03-01T10:00:00.000Z'), ...change };
+    const [group] = groupsOfIntake({
+      name: 'bench 3.json',
+      content: { kind: 'experiment', experiment },
+      faults: [],
+      remarks: [],
+    });
+    return { name: group?.name, isNamed: group?.isNamed };
+  };
+  const origin = { kind: 'experiment', number: 2, copy: 1 } as const;
+
+  it('is the file’s where nobody named the experiment, whatever it is called on the page', () => {
+    expect(nameOf({})).toEqual({ name: 'bench 3', isNamed: false });
+    expect(nameOf({ origin })).toEqual({ name: 'bench 3', isNamed: false });
+    expect(nameOf({ origin: { ...origin, kind: 'lesson' }, title: ' ' })).toEqual({
+      name: 'bench 3',
+      isNamed: false,
+    });
+  });
+
+  it('is what somebody typed, even if the page might have called it so', () => {
+    expect(nameOf({ title: 'Ada and Ben' })).toEqual({ name: 'Ada and Ben', isNamed: true });
+    expect(nameOf({ title: 'Experiment 2' })).toEqual({ name: 'Experiment 2', isNamed: true });
+    expect(nameOf({ title: 'Ada', origin })).toEqual({ name: 'Ada (copy)', isNamed: true });
+  });
+});
