@@ -31,8 +31,6 @@ const LARGEST_SHARE = 10;
 const CENTRES = [-0.5, -0.25, 0.25, 0.5] as const;
 const WIDTHS = [-0.4, -0.2, 0.2, 0.4] as const;
 const ROUNDS = 4;
-/** Where the fit for another ring-up is at hand, the first, widest rounds are left out. */
-const ROUNDS_DONE = 2;
 /** Coarser steps than a template's: the fit begins anew dozens of times. */
 const LONGEST_STEP_S = 0.02;
 
@@ -41,16 +39,10 @@ const LONGEST_STEP_S = 0.02;
  * again and again, each time less far.
  * @param start  where to begin
  * @param ringUpS  time constant of the column, s, > 0
- * @param like  the same pass as fitted for another ring-up; null: none yet
  */
-export function fitPass(
-  values: PassValues,
-  start: SteadyPass,
-  ringUpS: number,
-  like: SteadyPass | null = null,
-): FittedPass {
-  let best = shareAt(values, like ?? start, ringUpS);
-  for (let round = like === null ? 0 : ROUNDS_DONE; round < ROUNDS; round += 1) {
+export function fitPass(values: PassValues, start: SteadyPass, ringUpS: number): FittedPass {
+  let best = shareAt(values, start, ringUpS);
+  for (let round = 0; round < ROUNDS; round += 1) {
     const reach = 1 / (1 + 1.5 * round);
     const middle = best;
     for (const off of CENTRES) {

@@ -15,7 +15,7 @@ const FREE_FROM = 5;
 /** Before that the tone teaches level, dying and frequency for at most so long, s. */
 const BEFORE_S = 2.5;
 /** Where the column may have rested before the slide, half widths from resonance. */
-const RESTS = [7, 15] as const;
+const RESTS = [7, 12, 25] as const;
 /** Other slides than the one that fits best: centre (half widths), ln of the width, and their weight. */
 const BRANCHES = [
   [0, 0, 1],
@@ -31,7 +31,7 @@ const SHARE_U = 0.2;
 const SHARE_LEAST_U = 0.1;
 /** Uncertainty of the level before anything is heard. */
 const LEVEL_U = 0.5;
-const MOST_STATES = 8;
+const MOST_STATES = 16;
 /** What a hand that isn't steady does to such a middle, half widths (on two simulated worlds). */
 const STEADY_U = 0.3;
 /** A crossing that later sound moves further than this, s, is none; and so many of the states must have seen one. */
@@ -88,12 +88,7 @@ export const logWeight = ({ weight }: ColumnGuess, logEvidence: number): number 
 /** Follows a pass from before it to the newest value, once for each guess. */
 export function runPass(order: PassOrder, guesses: readonly ColumnGuess[]): PassRun[] {
   const values = readValues(order);
-  const spare: PlaceState[] = [];
-  let fitted: FittedPass | null = null;
-  return guesses.map((guess) => {
-    fitted = fitPass(values, order.pass, guess.ringUpS, fitted);
-    return runOne(order, values, guess, fitted, new PlaceMixture(MOST_STATES, spare));
-  });
+  return guesses.map((guess) => runOne(order, values, guess));
 }
 
 /** Which of them explains best what was heard. @param runs  not empty */
@@ -126,17 +121,12 @@ function readValues(order: PassOrder): PassValues {
   return values;
 }
 
-/** @param mixture  empty; it is filled */
-function runOne(
-  order: PassOrder,
-  values: PassValues,
-  guess: ColumnGuess,
-  fitted: FittedPass,
-  mixture: PlaceMixture,
-): PassRun {
-  const { series, offsetHz, fromIndex, untilIndex } = order;
+function runOne(order: PassOrder, values: PassValues, guess: ColumnGuess): PassRun {
+  const { series, offsetHz, fromIndex, untilIndex, pass } = order;
   const { rateHz } = series;
   const start = freeIndex(order);
+  const mixture = new PlaceMixture(MOST_STATES);
+  const fitted = fitPass(values, pass, guess.ringUpS);
   const slides = slidesAround(values, fitted, guess.ringUpS);
   const block = new ToneBlock(series);
   const countBefore = Math.min(
@@ -212,8 +202,7 @@ function beginState(state: PlaceState, guess: ColumnGuess, slide: Slide): void {
   state.covariance.fill(0);
   state.ringUpS = guess.ringUpS;
   state.crossedS = NaN;
-  // Only once the column moves freely.
-  state.seeksCrossing = false;
+  state.seeksCrossing = true;
   mean[SLOPE] = DYING_PER_S;
   state.setVariance(SLOPE, DYING_U_PER_S ** 2);
   state.setVariance(SLOPE + 1, TURN_U_RAD_PER_S ** 2);
@@ -245,7 +234,6 @@ function placeAlong(state: PlaceState, slide: Slide, rest: number, timeS: number
 
 /** From now on the column moves as the sound has it. */
 function freeState(state: PlaceState, slide: Slide, timeS: number): void {
-  state.seeksCrossing = true;
   placeAlong(state, slide, Infinity, timeS);
   const x = state.mean[X];
   const v = state.mean[V];

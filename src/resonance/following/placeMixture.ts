@@ -5,15 +5,11 @@ import type { HeardBlock } from './placeState.ts';
 /** Nearer than this the side doesn't matter: it is here, half widths. */
 const HERE = 0.35;
 /** States lighter than this aren't kept. */
-const LIGHTEST = 1e-3;
-/** Of lighter ones than this nobody asks what other speed they might take. */
-const LIGHTEST_CHANGED = 0.02;
-/** The hand may change its speed in every second block: it does so once in a second or two. */
-const BLOCKS_PER_CHANGE = 2;
+const LIGHTEST = 1e-7;
 
 /**
  * Several ideas of where the column is, each with its weight (a Gaussian sum: Alspach & Sorenson 1972, IEEE Trans.
- * Autom. Control 17, 439). Every second block each state goes on in two ways, with the speed that it had and with another one;
+ * Autom. Control 17, 439). Each block every state goes on in two ways, with the speed that it had and with another one;
  * then those that have become alike are merged and the lightest are let go.
  */
 export class PlaceMixture {
@@ -23,14 +19,12 @@ export class PlaceMixture {
   /** How badly the states foresaw the newest block, on average: about 2 where they do. */
   surprise = 2;
   private readonly most: number;
-  private blocks = 0;
-  private readonly spare: PlaceState[];
+  private readonly spare: PlaceState[] = [];
   private readonly next: PlaceState[] = [];
 
-  /** @param most  states that are kept @param spare  states to be used again, by several mixtures in turn */
-  constructor(most: number, spare: PlaceState[] = []) {
+  /** @param most  states that are kept */
+  constructor(most: number) {
     this.most = most;
-    this.spare = spare;
   }
 
   /** A new state to be filled. */
@@ -42,17 +36,10 @@ export class PlaceMixture {
 
   /** On by a block, and what was heard in it; null: nothing that counts. */
   step(stepS: number, timeS: number, heard: HeardBlock | null): void {
-    this.blocks += 1;
-    const mayChange = this.blocks % BLOCKS_PER_CHANGE === 0;
-    const changes = 1 - Math.exp(-stepS * BLOCKS_PER_CHANGE * HAND.changesPerS);
+    const changes = 1 - Math.exp(-stepS * HAND.changesPerS);
     const next = this.next;
     for (const state of this.states) {
       state.advance(stepS, timeS);
-      if (!mayChange || state.weight < LIGHTEST_CHANGED) {
-        state.goOn(stepS, false);
-        next.push(state);
-        continue;
-      }
       const changed = this.spare.pop() ?? new PlaceState();
       changed.copy(state);
       changed.weight *= changes;
@@ -126,12 +113,10 @@ export class PlaceMixture {
     return { halfWidths: mean, standardUncertainty, beyondLong, beyondShort };
   }
 
-  /** The same with so many states at most from now on; this one is used up. */
+  /** The same with so many states at most from now on. */
   thinned(most: number): PlaceMixture {
-    const thin = new PlaceMixture(most, this.spare);
-    const inOrder = this.states.sort(byWeight);
-    this.spare.push(...inOrder.slice(most));
-    thin.states.push(...inOrder.slice(0, most));
+    const thin = new PlaceMixture(most);
+    thin.states.push(...[...this.states].sort(byWeight).slice(0, most));
     for (const state of thin.states) state.seeksCrossing = false;
     thin.normalise();
     thin.logEvidence = this.logEvidence;

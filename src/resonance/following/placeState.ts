@@ -184,14 +184,13 @@ export class PlaceState {
   advanceLevel(stepS: number): void {
     const P = this.covariance;
     const forget = Math.exp(-stepS / HAND.memoryS);
-    const size = this.size;
     for (let k = 0; k < 2; k += 1) {
-      for (let i = 0; i < size; i += 1) {
+      for (let i = 0; i < SIZE; i += 1) {
         const level = (LEVEL + k) * SIZE + i;
         P[level] = P[level] + stepS * P[(SLOPE + k) * SIZE + i];
         P[(UNREST + k) * SIZE + i] = forget * P[(UNREST + k) * SIZE + i];
       }
-      for (let row = 0; row < size * SIZE; row += SIZE) {
+      for (let row = 0; row < SIZE * SIZE; row += SIZE) {
         P[row + LEVEL + k] = P[row + LEVEL + k] + stepS * P[row + SLOPE + k];
         P[row + UNREST + k] = forget * P[row + UNREST + k];
       }
@@ -308,8 +307,7 @@ export class PlaceState {
     const determinant = s00 * s11 - s01 * s01;
     const surprise = (s11 * offRe * offRe - 2 * s01 * offRe * offIm + s00 * offIm * offIm) / determinant;
     const trust = Math.min(1, (TAIL + 2) / (TAIL + surprise));
-    // Student's density has the power -(TAIL + 2) / 2.
-    this.weight /= (1 + surprise / TAIL) ** 2 * Math.sqrt(determinant);
+    this.weight *= (1 + surprise / TAIL) ** (-(TAIL + 2) / 2) / Math.sqrt(determinant);
     const i00 = (trust * s11) / determinant;
     const i01 = (-trust * s01) / determinant;
     const i11 = (trust * s00) / determinant;
@@ -317,11 +315,10 @@ export class PlaceState {
       const byRe = re[i] * i00 + im[i] * i01;
       const byIm = re[i] * i01 + im[i] * i11;
       mean[i] = mean[i] + byRe * offRe + byIm * offIm;
-      const row = i * SIZE;
-      for (let j = i, mirrored = row + i; j < size; j += 1, mirrored += SIZE) {
-        const value = P[row + j] - byRe * re[j] - byIm * im[j];
-        P[row + j] = value;
-        P[mirrored] = value;
+      for (let j = i; j < size; j += 1) {
+        const value = P[i * SIZE + j] - byRe * re[j] - byIm * im[j];
+        P[i * SIZE + j] = value;
+        P[j * SIZE + i] = value;
       }
     }
     return surprise;
@@ -354,14 +351,11 @@ export class PlaceState {
       apart[CROSSING] = 0;
       apart[CROSSING + 1] = 0;
     }
-    const size = this.size;
-    for (let i = 0; i < size; i += 1) {
-      const between = share * (1 - share) * apart[i];
-      for (let j = i; j < size; j += 1) {
+    for (let i = 0; i < SIZE; i += 1) {
+      for (let j = 0; j < SIZE; j += 1) {
         const at = i * SIZE + j;
-        const value = (1 - share) * P[at] + share * other.covariance[at] + between * apart[j];
-        P[at] = value;
-        P[j * SIZE + i] = value;
+        const between = share * (1 - share) * apart[i] * apart[j];
+        P[at] = (1 - share) * P[at] + share * other.covariance[at] + between;
       }
       mean[i] = mean[i] + share * apart[i];
     }

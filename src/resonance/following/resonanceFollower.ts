@@ -14,7 +14,7 @@ import { ToneBlock } from './toneBlock.ts';
 /** Values in a block, and blocks between two answers: ten a second. */
 const BLOCK = 5;
 const BLOCKS_PER_PLACE = 2;
-const MOST_STATES = 4;
+const MOST_STATES = 8;
 /** A slide's speed (a judgement): median, m/s, and standard deviation of its logarithm. */
 const USUAL_SLIDE_MPS = 0.024;
 const SLIDE_SPREAD = 0.45;
@@ -24,7 +24,7 @@ const LOST = 3.5;
 /** Over which it is averaged, s. */
 const SURPRISE_S = 1;
 /** A run less likely than the best one by this (ln) is let go. */
-const UNLIKELY = 3;
+const UNLIKELY = 5;
 /** Farther from resonance than this, half widths, a flag is another resonance. */
 const ANOTHER = 4;
 /** After a strike: level against the last one's (Np); what holding the fork anew does to the column's share. */
