@@ -1,3 +1,4 @@
+import { measuredEnd } from '../solver/measuredEnd.ts';
 import type { AirTemperature } from '../solver/airTemperature.ts';
 import { GAS_NAMES } from './gasNames.ts';
 import type { GasMatch } from '../solver/otherGas.ts';
@@ -41,12 +42,13 @@ export function gasWords(matches: readonly GasMatch[]): string {
 /** The end correction as a part of the tube's diameter, beside what theory and the bench rule say. */
 export function endRatioWords(solution: Solution | null, diameterM: number | null): string {
   if (solution === null || diameterM === null) return 'Note the tube’s diameter and mark two resonances.';
-  if (solution.endCorrectionSource !== 'measured') {
+  const measured = measuredEnd(solution, diameterM / 2);
+  if (measured === null) {
     return 'So far the end correction comes from theory: mark resonances of two orders to measure it.';
   }
   const pair = roundPair(
-    solution.endCorrectionM / diameterM,
-    (2 * solution.endCorrectionStandardUncertaintyM) / diameterM,
+    measured.endCorrectionM / diameterM,
+    (2 * measured.standardUncertaintyM) / diameterM,
   );
   return `e = (${pair.value} ± ${pair.uncertainty}) · d (95 %). A thin rim has 0.307 · d in theory (Levine & Schwinger 1948), the bench rule is 0.3 · d.`;
 }

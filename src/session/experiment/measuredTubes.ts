@@ -1,6 +1,7 @@
 import type { Experiment, Titled } from '../../notebook/experiment.ts';
 import { readRecord } from '../../notebook/readStored.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
+import { measuredEnd } from '../../solver/measuredEnd.ts';
 import type { TubeEnd } from '../../solver/endRatio.ts';
 import type { Outcome } from './outcome.ts';
 import { solveExperiment } from './solveExperiment.ts';
@@ -22,25 +23,30 @@ export interface ListedExperiment {
   readonly deletedAt: string | null;
 }
 
-/** One tube for each place of an experiment that measured its end correction; none where the diameter isn't noted. */
+/**
+ * One tube for each place of an experiment whose marks give the end correction, what is known of mouths left aside; none
+ * where the diameter isn't noted.
+ */
 export function measuredTubes(experiment: Experiment, { places }: Outcome): readonly MeasuredTube[] {
   const { diameterM } = experiment.tube;
   if (diameterM === null) return [];
   const labels = placeLabels(experiment);
-  return places.flatMap(({ placeId, solution }): MeasuredTube[] =>
-    solution.speedMps === null || solution.endCorrectionSource !== 'measured'
+  const radiusM = diameterM / 2;
+  return places.flatMap(({ placeId, solution }): MeasuredTube[] => {
+    const found = solution.speedMps === null ? null : measuredEnd(solution, radiusM);
+    return found === null
       ? []
       : [
           {
             of: { title: experiment.title, origin: experiment.origin },
             placeLabel: places.length > 1 ? (labels.get(placeId) ?? '') : null,
-            radiusM: diameterM / 2,
+            radiusM,
             radiusStandardUncertaintyM: RADIUS_STANDARD_UNCERTAINTY_M,
-            endCorrectionM: solution.endCorrectionM,
-            endCorrectionStandardUncertaintyM: solution.endCorrectionStandardUncertaintyM,
+            endCorrectionM: found.endCorrectionM,
+            endCorrectionStandardUncertaintyM: found.standardUncertaintyM,
           },
-        ],
-  );
+        ];
+  });
 }
 
 /** The notebook's experiments beside the open one, as they are stored; what was put away is passed over. */

@@ -487,6 +487,7 @@ describe('working', () => {
       'Wavelength',
       'Speed of the wave in the tube',
       'End correction',
+      'All marks and the mouth together',
       'Free air: the walls slow the wave',
       'Standard uncertainty',
       'Expanded uncertainty, 95 %',
@@ -495,7 +496,7 @@ describe('working', () => {
     ]);
     // λ/2 = (343.99 − 1.63)/(2 · 512) m.
     expect(working[0]).toMatchObject({ formula: 'λ/2 = (L₂ − L₁)/(n₂ − n₁)', result: 'λ/2 = 33.43 cm' });
-    expect(working[4]?.result).toBe('c = 343.99 m/s');
+    expect(working[5]?.result).toBe('c = 343.99 m/s');
   });
 
   it('of one open mark starts from its column', () => {

@@ -171,10 +171,10 @@ describe('LongListening', () => {
     column.slideTo(resonantM);
     hear(2);
     expect(flaggedS).toHaveLength(1);
-    const last = told.at(-1) ?? null;
-    expect(last).not.toBeNull();
-    // What the page calls here.
-    expect(Math.abs(last ?? NaN)).toBeLessThan(0.2);
+    // The page holds the last place that was told. Within 0.2 half widths it says Here.
+    const places = told.filter((halfWidths) => halfWidths !== null);
+    expect(places.length).toBeGreaterThan(10);
+    expect(Math.abs(places.at(-1) ?? NaN)).toBeLessThan(0.2);
   });
 
   it('refuses at once what its listening refuses', () => {
