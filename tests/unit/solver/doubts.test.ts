@@ -7,7 +7,9 @@ import type {
   SolverWarning,
   SolverWarningCode,
 } from '../../../src/solver/solverWarning.ts';
+import { prepareMarks } from '../../../src/solver/prepareMarks.ts';
 import { solve } from '../../../src/solver/solve.ts';
+import { areOrdersStrange } from '../../../src/solver/strangeOrders.ts';
 import { makeMarks, solved } from './makeMarks.ts';
 
 /** Rows of 512 Hz, closed, in a tube of 30 mm. */
@@ -64,6 +66,19 @@ describe('a table that means something else', () => {
   });
 });
 
+describe('orders that nobody measures', () => {
+  it.each([
+    [[1, 2], false],
+    [[3, 4], false],
+    [[4, 5], true],
+    [[1, 3], true],
+    [[1, 3, 4], false],
+  ])('%s: %s', (orders, isStrange) => {
+    const { rows } = prepareMarks(makeMarks([{ hz: 512, orders }]), {});
+    expect(areOrdersStrange(rows, orders)).toBe(isStrange);
+  });
+});
+
 describe('air of a room without a thermometer', () => {
   // Dry air by the handbook's 331.45·√(1 + t/273.15), moisture 1 m/s at most; 3 marks know the speed to 1.4 m/s.
   it.each([
@@ -102,8 +117,8 @@ describe('one of six lengths that lies off', () => {
       ),
     );
 
-  it('by two of its standard uncertainties is chance, once in twenty times, and stays', () => {
-    expect(off(2 * 0.0007).marks.map(({ outlier }) => outlier)).not.toContain(true);
+  it('by three of its standard uncertainties is chance, once in 370 times, and stays', () => {
+    expect(off(3 * 0.0007).marks.map(({ outlier }) => outlier)).not.toContain(true);
   });
 
   it('by six is none, and leaves', () => {
