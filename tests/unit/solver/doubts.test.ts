@@ -71,6 +71,7 @@ describe('orders that nobody measures', () => {
     [[1, 2], false],
     [[3, 4], false],
     [[4, 5], true],
+    [[4, 5, 6, 7], true],
     [[1, 3], true],
     [[1, 3, 4], false],
   ])('%s: %s', (orders, isStrange) => {
