@@ -32,6 +32,12 @@ const KNOWN: Readonly<Record<MouthShape, EndRatioKnowledge>> = {
 const UNKNOWN: EndRatioKnowledge = { ratio: 0.66, standardUncertainty: 0.11 };
 
 /**
+ * End correction of one open end where no diameter is known, m: what tubes 20 to 50 mm wide have. Common practice, no
+ * source.
+ */
+export const UNKNOWN_END_M = { expected: 0.011, standardUncertainty: 0.0035 } as const;
+
+/**
  * End correction over radius that a mouth has, before anything was measured.
  * @param mouth  null: not described
  * @example

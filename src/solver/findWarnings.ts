@@ -2,18 +2,20 @@ import { USUAL_AIR } from '../air/airState.ts';
 import { HIGHEST_KA } from '../air/endCorrection.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
-import { SCHOOL_FORKS_HZ } from '../marks/usualForks.ts';
 import { chiSquaredLimit } from '../numeric/chiSquared.ts';
 import { isEndMeasured } from './fitMarks.ts';
 import { airTemperature } from './airTemperature.ts';
 import { isPlausible } from './findOutliers.ts';
 import type { Judgement } from './findOutliers.ts';
 import type { Preparation } from './prepareMarks.ts';
+import { mistakenFork } from './mistakenFork.ts';
+import { ordersFound, seriesOf } from './ordersFound.ts';
 import { otherExplanations } from './otherExplanations.ts';
 import { MISFIT_OF_NOISE } from './searchOrders.ts';
 import type { OrderSearch, SpeedPrior } from './searchOrders.ts';
 import type { Solution, SolvedMark, SolverMark, SolverOptions } from './solution.ts';
 import { areOrdersStrange } from './strangeOrders.ts';
+import { surplusCopies } from './weightedFit.ts';
 import type { MistakenUnit, OrderGap, SolverWarning, SolverWarningCode } from './solverWarning.ts';
 
 export interface Findings {
@@ -36,8 +38,6 @@ export interface Findings {
 const USUAL_END: readonly [number, number] = [0.4, 0.95];
 /** The same where no diameter is known, m: a tube would have to be 65 mm wide for the upper one. */
 const USUAL_END_M: readonly [number, number] = [0, 0.02];
-/** A mistaken fork must explain the speed to within this part, or within its uncertainty. */
-const FORK_MATCH = 0.004;
 const DOUBTFUL_CONFIDENCE = 0.9;
 
 /** Everything that the user should know before trusting the result, most serious first. */
@@ -120,18 +120,13 @@ function aboutOrders(findings: Findings): SolverWarning[] {
 }
 
 function orderGaps({ rows }: Preparation, orders: readonly number[]): OrderGap[] {
-  const seen = new Map<string, Pick<OrderGap, 'frequencyHz' | 'ends'> & { readonly found: Set<number> }>();
-  for (const [i, row] of rows.entries()) {
-    const key = `${row.fork} ${row.ends}`;
-    const group = seen.get(key) ?? { frequencyHz: row.mark.frequencyHz, ends: row.ends, found: new Set() };
-    group.found.add(orders[i]);
-    seen.set(key, group);
-  }
-  return [...seen.values()].flatMap(({ frequencyHz, ends, found }) => {
+  return [...ordersFound(rows, orders)].flatMap(([series, found]) => {
     const missing = Array.from({ length: Math.max(...found) }, (_, i) => i + 1).filter(
       (order) => !found.has(order),
     );
-    return missing.length === 0 ? [] : [{ frequencyHz, ends, orders: missing }];
+    if (missing.length === 0) return [];
+    const { ends, mark } = rows.filter((row) => seriesOf(row) === series)[0];
+    return [{ frequencyHz: mark.frequencyHz, ends, orders: missing }];
   });
 }
 
@@ -177,21 +172,23 @@ function aboutResult(
   if (ownEnd !== null && (ownEnd.value < lowest - slack || ownEnd.value > highest + slack)) {
     warnings.push({
       code: 'end-correction-implausible',
-      endCorrectionM: solution.endCorrectionM,
-      endCorrectionRatio: endIsRelative ? fit.end : null,
+      endCorrectionM: solution.endCorrectionOfMarks?.endCorrectionM ?? solution.endCorrectionM,
+      endCorrectionRatio: endIsRelative ? ownEnd.value : null,
     });
   }
   const speedSlack = 3 * solution.standardUncertaintyMps;
-  const { speedMps, agreement } = solution;
+  const { speedMps, agreement, theory } = solution;
   const { lowestMps, highestMps } = prior;
-  warnings.push(...aboutTemperature(preparation, solution));
+  if (theory === null) warnings.push(...aboutTemperature(solution));
   const isOutside = speedMps < lowestMps - speedSlack || speedMps > highestMps + speedSlack;
   if (isOutside) warnings.push({ code: 'speed-implausible', speedMps, lowestMps, highestMps });
-  if (agreement !== null && Math.abs(agreement.normalisedError) > 1) {
+  if (agreement !== null && theory !== null && Math.abs(agreement.normalisedError) > 1) {
+    const relative = solution.standardUncertaintyMps / speedMps;
+    const fork = mistakenFork(preparation.rows, speedMps / theory.speedMps, relative);
     warnings.push({
       code: 'differs-from-theory',
       differenceMps: agreement.differenceMps,
-      agreeingForkHz: agreeingForkHz(preparation, solution),
+      agreeingForkHz: fork?.fittingHz ?? null,
     });
   }
   if (!isOutside && warnings.length === 0 && !isPlausible(preparation, fit, prior)) {
@@ -204,11 +201,10 @@ function aboutResult(
 const ROOM_TEMPERATURES_C = [10, 35] as const;
 
 /** Without a thermometer the speed itself says how warm the air would have to be. */
-function aboutTemperature(
-  { theory }: Preparation,
-  { speedMps, standardUncertaintyMps }: Omit<Solution, 'working' | 'warnings'>,
-): SolverWarning[] {
-  if (theory !== null) return [];
+function aboutTemperature({
+  speedMps,
+  standardUncertaintyMps,
+}: Omit<Solution, 'working' | 'warnings'>): SolverWarning[] {
   const [coldest, warmest] = ROOM_TEMPERATURES_C.map(
     (temperatureC) => speedOfSound({ ...USUAL_AIR, temperatureC }).speedMps,
   );
@@ -218,27 +214,11 @@ function aboutTemperature(
   return [{ code: 'unusual-temperature', temperatureC: air?.temperatureC ?? null, isCold }];
 }
 
-/** Frequency of a school's fork with which a single fork's result would agree with theory; null where there is none. */
-function agreeingForkHz(
-  { rows }: Preparation,
-  { speedMps, theory, expandedUncertaintyMps }: Omit<Solution, 'working' | 'warnings'>,
-): number | null {
-  const frequencies = new Set(rows.map(({ mark }) => mark.frequencyHz));
-  const [hz] = frequencies;
-  if (frequencies.size !== 1 || hz === undefined || theory === null) return null;
-  const neededHz = (theory.speedMps / speedMps) * hz;
-  const doubt = Math.max(expandedUncertaintyMps / speedMps, FORK_MATCH);
-  const agreeing = SCHOOL_FORKS_HZ.filter(
-    (schoolHz) => Math.abs(schoolHz / neededHz - 1) < doubt && Math.abs(schoolHz / hz - 1) > 0.01,
-  );
-  return agreeing.sort((one, other) => Math.abs(one - neededHz) - Math.abs(other - neededHz)).at(0) ?? null;
-}
-
 /** What was typed, whatever it gives. */
 function aboutTable({ preparation: { rows } }: Findings): SolverWarning[] {
   const warnings: SolverWarning[] = [];
-  const copies = rows.reduce((sum, { mark }) => sum + 1 - 1 / (mark.copies ?? 1), 0);
-  if (copies > 0.5) warnings.push({ code: 'exact-repeats', copies: Math.round(copies) });
+  const copies = surplusCopies(rows);
+  if (copies > 0) warnings.push({ code: 'exact-repeats', copies });
   const frequencies = new Map<number, Set<number>>();
   for (const { fork, mark } of rows) {
     frequencies.set(fork, (frequencies.get(fork) ?? new Set()).add(mark.frequencyHz));

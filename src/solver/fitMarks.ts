@@ -3,13 +3,7 @@ import type { Partition } from '../numeric/errorModel.ts';
 import type { LinearFit } from '../numeric/leastSquares.ts';
 import type { EndPrior, Preparation, PreparedMark } from './prepareMarks.ts';
 import { columnsOf, degreesOfReading, JUDGED_DEGREES, STATED_DEGREES, weightedFit } from './weightedFit.ts';
-import type { EndOfMarks, WeightedFit } from './weightedFit.ts';
-
-/**
- * Where the end correction comes from: `free`, from the marks alone; `constrained`, from what is known of mouths and
- * the marks, each by its weight.
- */
-export type EndMode = 'free' | 'constrained';
+import type { EndEstimate, WeightedFit } from './weightedFit.ts';
 
 /** One source of uncertainty of the speed. */
 export interface Contribution {
@@ -24,7 +18,6 @@ export interface Contribution {
 
 /** Speed and end parameter from marks with known orders. */
 export interface MarksFit {
-  readonly mode: EndMode;
   readonly speedMps: number;
   readonly end: number;
   readonly speedUncertaintyMps: number;
@@ -32,9 +25,9 @@ export interface MarksFit {
   /** Correlation coefficient r(speed, end parameter), -1..1. */
   readonly correlation: number;
   /** The end parameter from the marks alone; null where they don't determine it. */
-  readonly ownEnd: EndOfMarks | null;
-  /** What the marks were constrained by; null where they were free. */
-  readonly constraint: EndOfMarks | null;
+  readonly ownEnd: EndEstimate | null;
+  /** What is known of the mouth and counts beside the marks, by its weight; null where they alone give the end. */
+  readonly constraint: EndEstimate | null;
   /** Measured minus fitted, for every row, fitted or not, m. */
   readonly residualsM: readonly number[];
   /**
@@ -54,10 +47,11 @@ export interface MarksFit {
 }
 
 /**
- * Without a diameter what is known of mouths is a centimetre or so: it is used only where the marks give the end
- * correction worse than this many of its uncertainties, and then instead of theirs.
+ * Without a diameter what is known of mouths is a centimetre or so: it counts only where the marks give the end
+ * correction worse than this many of its uncertainties.
  */
 const FREE_END_LIMIT = 5;
+
 /**
  * Generalised least squares over all fitted rows at once. What is known of the mouth is one more value beside the
  * lengths, which they outweigh where they say more. Scatter beyond the stated readings widens these.
@@ -78,7 +72,7 @@ export function fitMarks(
     indexes.map((i) => orders[i]),
   );
   const free = weightedFit(preparation, chosen, columns, null);
-  const ownEnd = free === null ? null : endOfMarks(free.stated);
+  const ownEnd = free === null ? null : endEstimate(free.stated);
   const isFree =
     !endIsRelative &&
     ownEnd !== null &&
@@ -92,10 +86,7 @@ export function fitMarks(
     free === null
       ? []
       : indexes.filter((_, at) => free.degreesOfFreedom < 1 || free.stated.shifts[at] === null);
-  return summarise(
-    { preparation, orders, indexes, chosen },
-    { ...used, mode: isFree ? 'free' : 'constrained', ownEnd, constraint, unchecked },
-  );
+  return summarise({ preparation, orders, indexes, chosen }, { ...used, ownEnd, constraint, unchecked });
 }
 
 /** Whether the marks say more of the end correction than what they were constrained by. */
@@ -104,7 +95,7 @@ export function isEndMeasured({ ownEnd, constraint }: MarksFit): boolean {
   return ownEnd !== null && ownEnd.standardUncertainty < constraint.standardUncertainty;
 }
 
-function endOfMarks({ parameters, covariance }: LinearFit): EndOfMarks {
+function endEstimate({ parameters, covariance }: LinearFit): EndEstimate {
   return { value: parameters[1], standardUncertainty: Math.sqrt(covariance[1][1]) };
 }
 
@@ -113,7 +104,7 @@ function endOfMarks({ parameters, covariance }: LinearFit): EndOfMarks {
  * bend the speed: by as much as the two differ beyond two standard uncertainties. Marks that can't tell one
  * thinkable mouth from another contradict nothing.
  */
-function allowedEnd(known: EndPrior, own: EndOfMarks | null): EndOfMarks {
+function allowedEnd(known: EndPrior, own: EndEstimate | null): EndEstimate {
   const { expected: value, standardUncertainty: usual, lowest, highest } = known;
   if (own === null || own.standardUncertainty > (highest - lowest) / 2)
     return { value, standardUncertainty: usual };
@@ -153,7 +144,7 @@ function summarise(
     scatterFactor,
     stated,
     ...found
-  }: WeightedFit & Pick<MarksFit, 'mode' | 'ownEnd' | 'constraint' | 'unchecked'>,
+  }: WeightedFit & Pick<MarksFit, 'ownEnd' | 'constraint' | 'unchecked'>,
 ): MarksFit {
   const { rows } = preparation;
   const [speedMps, end] = fit.parameters;
@@ -186,7 +177,7 @@ function summarise(
     contribution('scale', null, shared[1], STATED_DEGREES),
     contribution('wall', null, shared[2], JUDGED_DEGREES),
   ];
-  if (found.mode === 'constrained') {
+  if (found.constraint !== null) {
     const last = chosen.length;
     const byEnd = weights[last] * Math.sqrt(errors.variances[last]);
     contributions.push(contribution('end', null, byEnd, JUDGED_DEGREES));

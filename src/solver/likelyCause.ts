@@ -1,5 +1,6 @@
 import { modelLengthM } from './fitMarks.ts';
 import type { PreparedMark } from './prepareMarks.ts';
+import { seriesOf } from './ordersFound.ts';
 import { nearestOrder, searchVariance } from './searchOrders.ts';
 import type { OutlierCause, OutlierExplanation, RuleSlipM } from './outlierCause.ts';
 
@@ -27,10 +28,6 @@ export function rowsInUse(rows: readonly PreparedMark[], speedMps: number, end: 
     markedOrders.set(seriesOf(row), orders.add(nearestOrder(row, speedMps, end)));
   }
   return { forks: [...forks.values()], markedOrders };
-}
-
-function seriesOf(row: PreparedMark): string {
-  return `${row.fork} ${row.ends}`;
 }
 
 /** A row that is off, with the speed and the end parameter against which it is. */

@@ -1,5 +1,5 @@
 import type { ColumnEnds } from '../marks/mark.ts';
-import { SCHOOL_FORKS_HZ } from '../marks/usualForks.ts';
+import { mistakenFork } from './mistakenFork.ts';
 import { likelyCause, rowsInUse } from './likelyCause.ts';
 import { modelLengthM } from './fitMarks.ts';
 import { median } from '../numeric/median.ts';
@@ -25,8 +25,6 @@ export type GroupReason =
   /** Its lengths agree with each other but are all too long or short, by this part of the speed. */
   | { readonly code: 'all-off'; readonly excess: number };
 
-/** A mistaken fork must explain the speed to within this part, twice the group's own uncertainty included. */
-const FORK_MATCH = 0.004;
 /** A rule whose zero is off by less is no reason, m. */
 const SMALLEST_SHIFT_M = 0.002;
 
@@ -51,8 +49,9 @@ export function likelyGroupReason(
   if (!('fit' in full)) return null;
   const { solution, preparation, outliers } = full;
   const rows = preparation.rows.filter((_, i) => outliers[i] !== true);
-  const fork = mistakenFork(rows, solution.speedMps / speedMps, relative(solution), classForksHz);
-  if (fork !== null) return fork;
+  const relative = solution.standardUncertaintyMps / solution.speedMps;
+  const fork = mistakenFork(rows, solution.speedMps / speedMps, relative, classForksHz);
+  if (fork !== null) return { code: 'other-fork', ...fork };
 
   const end = preparation.end.expected;
   const residualsM = rows.map(
@@ -85,31 +84,7 @@ function endsOf(rows: readonly PreparedMark[]): ColumnEnds | null {
   return kinds.size === 1 && ends !== undefined ? ends : null;
 }
 
-function relative(solution: { readonly speedMps: number; readonly standardUncertaintyMps: number }): number {
-  return solution.standardUncertaintyMps / solution.speedMps;
-}
-
 /** The length's own uncertainty, the fork's and that of the end correction from theory, m. */
 function toleranceM(row: PreparedMark): number {
   return Math.sqrt(searchVariance(row)) + 0.0005;
-}
-
-/** A single fork whose true frequency would bring the speed to the class's. */
-function mistakenFork(
-  rows: readonly PreparedMark[],
-  ratio: number,
-  relativeUncertainty: number,
-  classForksHz: readonly number[],
-): GroupReason | null {
-  const forks = new Set(rows.map((row) => row.mark.frequencyHz));
-  const [notedHz] = forks;
-  if (forks.size !== 1 || notedHz === undefined) return null;
-  // The waves are as long as the true fork makes them: noted over true frequency is the speeds' ratio.
-  const trueHz = notedHz / ratio;
-  const near = [...new Set([...classForksHz, ...SCHOOL_FORKS_HZ])]
-    .map((hz) => ({ hz, off: Math.abs(hz / trueHz - 1) }))
-    .filter(({ hz, off }) => off < FORK_MATCH + 2 * relativeUncertainty && Math.abs(hz / notedHz - 1) > 0.01)
-    .sort((one, other) => one.off - other.off)
-    .at(0);
-  return near === undefined ? null : { code: 'other-fork', fittingHz: near.hz, notedHz };
 }

@@ -32,8 +32,7 @@ const COST = {
 } as const;
 /** A speed may be as odd as it likes: no more than odds of 3000 to 1 against. */
 const ODDEST_SPEED = 8;
-/** Where nobody read a thermometer: half moist air of 20 °C, give or take 7 K, at 0.6 m/s for each (Cramer 1993). */
-const USUAL_SPEED_MPS = 344;
+/** Of usual air where nobody read a thermometer: give or take 7 K, at 0.6 m/s for each (Cramer 1993). */
 const ROOM_SPEED_SPREAD = 0.012;
 /** Of the speed that a thermometer stands for, end correction and fork included. */
 const READ_SPEED_SPREAD = 0.005;
@@ -128,7 +127,7 @@ function costOf(
 ): number {
   const [best] = search.candidates;
   if (best === undefined) return Infinity;
-  const expected = expectedMps ?? USUAL_SPEED_MPS;
+  const expected = expectedMps ?? speedOfSound(USUAL_AIR).speedMps;
   const known = air === null ? ROOM_SPEED_SPREAD : READ_SPEED_SPREAD;
   const spread = Math.hypot(known, speedUncertainty) * expected;
   const oddSpeed = Math.min(((best.speedMps - expected) / spread) ** 2 / 2, ODDEST_SPEED);

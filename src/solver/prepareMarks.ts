@@ -1,7 +1,7 @@
 import { airFromReadings, USUAL_AIR } from '../air/airState.ts';
 import type { AirState } from '../air/airState.ts';
 import { endCorrectionRatio, HIGHEST_KA, LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
-import { endRatioOfMouth } from '../air/mouth.ts';
+import { endRatioOfMouth, UNKNOWN_END_M } from '../air/mouth.ts';
 import type { MouthShape } from '../air/mouth.ts';
 import { USUAL_RADIUS_M } from '../air/usualTube.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
@@ -64,10 +64,6 @@ const DEFAULT_RULE: RuleErrors = { zeroStandardUncertaintyM: 0.0005, scaleStanda
  * usual tube, because narrow walls slow more: so the uncertainty covers tubes from 20 mm on.
  */
 const NARROW_RADIUS_M = 0.015;
-/**
- * Where no diameter is known: what tubes 20 to 50 mm wide have, m. Common practice, no source.
- */
-export const UNKNOWN_END_M = { expected: 0.011, standardUncertainty: 0.0035 } as const;
 /** Largest e that is thinkable where no diameter is known, m: 1.2 radii of a tube 70 mm wide. */
 const UNKNOWN_END_HIGHEST_M = 0.042;
 

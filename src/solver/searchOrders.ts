@@ -1,3 +1,4 @@
+import { ordersFound } from './ordersFound.ts';
 import type { EndPrior, PreparedMark } from './prepareMarks.ts';
 
 /** One assignment of orders to all marks, with the share of belief that it has. */
@@ -248,15 +249,8 @@ function endSlack(prior: EndPrior): number {
 
 /** Resonances below the highest order of each fork and column type that no mark shows. */
 export function skippedOrders(rows: readonly PreparedMark[], orders: readonly number[]): number {
-  const seen = new Map<string, Set<number>>();
-  for (const [i, row] of rows.entries()) {
-    const name = `${row.fork} ${row.ends}`;
-    const set = seen.get(name) ?? new Set<number>();
-    set.add(orders[i]);
-    seen.set(name, set);
-  }
   let skipped = 0;
-  for (const set of seen.values()) skipped += Math.max(...set) - set.size;
+  for (const series of ordersFound(rows, orders).values()) skipped += Math.max(...series) - series.size;
   return Math.min(skipped, 40);
 }
 

@@ -6,7 +6,7 @@ import type { BudgetLine, BudgetSource, Distribution } from './solution.ts';
 
 /** The fit's contributions as lines of an uncertainty budget, largest first. */
 export function speedBudget(preparation: Preparation, fit: MarksFit): readonly BudgetLine[] {
-  const { rows, rule, end, endIsRelative, wallsRemoved } = preparation;
+  const { rows, rule, endIsRelative, wallsRemoved } = preparation;
   const used = rows.filter((_, i) => fit.speedWeights[i] !== 0);
   const meanReadingM = Math.sqrt(used.reduce((sum, row) => sum + row.variance, 0) / Math.max(used.length, 1));
   const own = fit.contributions.filter(({ source }) => source !== 'loudest');
@@ -53,7 +53,7 @@ export function speedBudget(preparation: Preparation, fit: MarksFit): readonly B
       case 'end':
         return line(
           { source, isFromTheory: endIsRelative },
-          end.standardUncertainty,
+          fit.constraint?.standardUncertainty ?? 0,
           endIsRelative ? '1' : 'm',
         );
       case 'wall':

@@ -1,3 +1,4 @@
+import { ordersFound } from './ordersFound.ts';
 import type { PreparedMark } from './prepareMarks.ts';
 import { skippedOrders } from './searchOrders.ts';
 
@@ -12,12 +13,7 @@ const HIGHEST_FIRST_ORDER = 3;
 export function areOrdersStrange(rows: readonly PreparedMark[], orders: readonly number[]): boolean {
   const lowest = Math.min(...orders);
   if (lowest > HIGHEST_FIRST_ORDER || (lowest > 1 && skippedOrders(rows, orders) > rows.length)) return true;
-  const found = new Map<string, Set<number>>();
-  for (const [i, { fork, ends }] of rows.entries()) {
-    const series = found.get(`${fork} ${ends}`) ?? new Set();
-    found.set(`${fork} ${ends}`, series.add(orders[i]));
-  }
-  return [...found.values()].some((series) => {
+  return [...ordersFound(rows, orders).values()].some((series) => {
     const sorted = [...series].sort((one, other) => one - other);
     return sorted.length > 1 && sorted.slice(1).every((order, i) => order - sorted[i] > 1);
   });

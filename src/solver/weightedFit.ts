@@ -5,7 +5,7 @@ import { median } from '../numeric/median.ts';
 import type { Preparation, PreparedMark } from './prepareMarks.ts';
 
 /** The end parameter, from the marks or from what is known of mouths. */
-export interface EndOfMarks {
+export interface EndEstimate {
   readonly value: number;
   readonly standardUncertainty: number;
 }
@@ -54,6 +54,7 @@ const STATED_READING: ReadingKnowledge = { degrees: 1, lowestFactor: 1 };
  */
 const ASSUMED_READING: ReadingKnowledge = { degrees: 5, lowestFactor: 0.2 };
 
+/** Columns of rows whose orders are known: s for each m/s of speed, and m for each unit of the end parameter. */
 export function columnsOf(rows: readonly PreparedMark[], orders: readonly number[]): Columns {
   return {
     speed: rows.map((row, i) => (orders[i] - (row.ends === 'closed' ? 0.5 : 0)) * row.halfWavePerSpeedS),
@@ -61,12 +62,17 @@ export function columnsOf(rows: readonly PreparedMark[], orders: readonly number
   };
 }
 
-/** @param end  what is known of the end parameter beforehand; null: nothing */
+/**
+ * Speed and end parameter of rows by generalised least squares, and how much more than stated the rows scatter.
+ * @param rows  at least one
+ * @param end  what is known of the end parameter beforehand, one more value to fit; null: nothing
+ * @returns null where speed and end can't both be told
+ */
 export function weightedFit(
   preparation: Preparation,
   rows: readonly PreparedMark[],
   columns: Columns,
-  end: EndOfMarks | null,
+  end: EndEstimate | null,
 ): WeightedFit | null {
   const expectedEnd = preparation.end.expected;
   const isConstrained = end !== null;
@@ -109,8 +115,8 @@ export function weightedFit(
   return { ...widened, degreesOfFreedom, scatterFactor: factor, stated: stated.fit };
 }
 
-/** Rows that are copies of others say nothing of their own. */
-function surplusCopies(rows: readonly PreparedMark[]): number {
+/** How many rows are copies of others, which say nothing of their own. */
+export function surplusCopies(rows: readonly PreparedMark[]): number {
   return Math.round(rows.reduce((sum, { mark }) => sum + 1 - 1 / (mark.copies ?? 1), 0));
 }
 
@@ -124,7 +130,7 @@ interface RowErrors {
   /** Expected length of each row's sounding column, end correction included. */
   readonly columnsM: readonly number[];
   /** What is known of the end parameter beforehand: a value of its own after the rows; null: nothing. */
-  readonly end: EndOfMarks | null;
+  readonly end: EndEstimate | null;
   /** Factor of the stated readings. */
   readonly scatter: number;
 }
@@ -166,7 +172,7 @@ function errorsOf({ preparation, rows, columnsM, end, scatter }: RowErrors): Err
 }
 
 /** A constraint belongs to no group of the rows': -1. */
-function aside(groups: readonly number[], end: EndOfMarks | null): readonly number[] {
+function aside(groups: readonly number[], end: EndEstimate | null): readonly number[] {
   return end === null ? groups : [...groups, -1];
 }
 

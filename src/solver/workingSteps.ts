@@ -21,7 +21,7 @@ export function workingSteps(
   const steps = pair === null ? fromOneLength(preparation, orders, fit) : fromDifference(pair);
   const used = fit.speedWeights.filter((weight) => weight !== 0).length;
   // Two lengths of one fork alone give both numbers by hand, and what is known of the mouth changes them.
-  if (used > (pair === null ? 1 : 2) || (pair !== null && fit.mode === 'constrained')) {
+  if (used > (pair === null ? 1 : 2) || (pair !== null && fit.constraint !== null)) {
     steps.push({
       kind: 'fit-of-all-marks',
       known: knownEnd(preparation, fit),
@@ -37,10 +37,10 @@ export function workingSteps(
 }
 
 /** What counts beside the marks; null where they alone give the end correction. */
-function knownEnd({ end, endIsRelative }: Preparation, { mode }: MarksFit): KnownEnd | null {
-  if (mode === 'free') return null;
-  const { expected, standardUncertainty } = end;
-  return { isRelative: endIsRelative, expected, standardUncertainty };
+function knownEnd({ endIsRelative }: Preparation, { constraint }: MarksFit): KnownEnd | null {
+  if (constraint === null) return null;
+  const { value, standardUncertainty } = constraint;
+  return { isRelative: endIsRelative, expected: value, standardUncertainty };
 }
 
 interface Pair {

@@ -1,3 +1,4 @@
+import { UNKNOWN_END_M } from '../air/mouth.ts';
 import type { MarkFault, OrderGap, OtherExplanation, SolverWarning } from '../solver/solverWarning.ts';
 import { ENDS_LONG, ENDS_SHORT } from './columnEnds.ts';
 import { GAS_NAMES } from './gasNames.ts';
@@ -78,7 +79,7 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
       return `${stands}. Was the room so ${isCold ? 'cold' : 'warm'}? If not, check the fork’s frequency, the lengths’ unit and the gas.`;
     }
     case 'scatter':
-      return `The lengths scatter ${fixed(warning.factor, 1)} times as much as their stated uncertainty; the result’s uncertainty is widened.`;
+      return `The lengths scatter ${fixed(warning.factor, 1)} times as much as was stated or taken for them; the result’s uncertainty is widened.`;
     case 'end-correction-implausible': {
       const { endCorrectionM, endCorrectionRatio } = warning;
       const shown = `${fixed(endCorrectionM * 1000, 1)} mm`;
@@ -99,9 +100,9 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
     case 'too-few-marks':
       return 'One mark can’t tell the end correction from the wave. Mark a second resonance.';
     case 'end-correction-from-theory':
-      return 'The marks don’t determine the end correction; theory’s is used, with its uncertainty.';
+      return 'The marks alone don’t give the end correction well. What is known of the tube’s mouth is used, with its uncertainty.';
     case 'end-correction-unknown':
-      return 'The marks don’t determine the end correction and no diameter is given; it is taken as zero and may be a centimetre.';
+      return `The marks don’t give the end correction and no diameter is given. ${fixed(1000 * UNKNOWN_END_M.expected, 0)} mm is taken, as in usual tubes, give or take ${fixed(2000 * UNKNOWN_END_M.standardUncertainty, 0)} mm.`;
     case 'no-diameter':
       return 'No diameter is given, so the slowing by the walls (0.2 to 1 %) is not removed; its uncertainty is in the result.';
     case 'some-diameters-missing':

@@ -125,13 +125,13 @@ export const UNCERTAINTY_EDITS: readonly Edit[] = [
     'the mouth’s fall with the pitch',
   ),
   edit(
-    'solver/prepareMarks.ts',
+    'air/mouth.ts',
     'expected: 0.011, standardUncertainty: 0.0035',
     'expected: 0, standardUncertainty: 0.0035',
     'an unknown tube without a mouth',
   ),
   edit(
-    'solver/prepareMarks.ts',
+    'air/mouth.ts',
     'expected: 0.011, standardUncertainty: 0.0035',
     'expected: 0.011, standardUncertainty: 0.001',
     'an unknown tube’s mouth known to a millimetre',

@@ -1,7 +1,7 @@
 import type { SampleBlock } from '../../src/capture/soundSource.ts';
 import type { ListeningLike } from '../../src/session/hearing/listeningLike.ts';
-import type { ListeningUpdate, Resonance } from '../../src/session/hearing/listeningTypes.ts';
-import { NOTHING_HEARD } from './nothingHeard.ts';
+import type { ListeningUpdate } from '../../src/session/hearing/listeningTypes.ts';
+import { flagAt, NOTHING_HEARD } from './nothingHeard.ts';
 
 /** Blocks of one passage. */
 export const PASSAGE_PARTS = 4;
@@ -26,7 +26,11 @@ export class CodedListening implements ListeningLike {
     this.passage = passage;
     if (this.parts < PASSAGE_PARTS || passage === 0) return NOTHING_HEARD;
     this.parts = 0;
-    return { ...NOTHING_HEARD, resonances: [flag(passage, block.startFrame / 48_000)] };
+    const timeS = block.startFrame / 48_000;
+    return {
+      ...NOTHING_HEARD,
+      resonances: [flagAt(timeS, { riseDb: passage, aboveRoomDb: 20, flaggedAtS: timeS })],
+    };
   }
 
   finish(): ListeningUpdate {
@@ -36,21 +40,4 @@ export class CodedListening implements ListeningLike {
   offlineReport(): never {
     throw new Error('A microphone’s run has no second look.');
   }
-}
-
-function flag(passage: number, timeS: number): Resonance {
-  return {
-    timeS,
-    riseDb: passage,
-    centre: null,
-    riseStandardUncertaintyDb: 0.5,
-    aboveRoomDb: 20,
-    confidence: 0.9,
-    phaseSwingRad: 2.5,
-    slide: 'longer',
-    halfPowerStartS: timeS - 0.1,
-    halfPowerEndS: timeS + 0.1,
-    soundingIndex: null,
-    flaggedAtS: timeS,
-  };
 }

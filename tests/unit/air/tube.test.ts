@@ -9,6 +9,7 @@ import {
 import { endCorrection, endCorrectionRatio, reflectionSize } from '../../../src/air/endCorrection.ts';
 import { wallLoss } from '../../../src/air/wallLoss.ts';
 import { AIR_TOLERANCES } from './tolerances.ts';
+import { WALL_SLOWINGS } from '../../support/zwikkerKosten.ts';
 
 const within = (actual: number, expected: number, tolerance: number): void =>
   expect(Math.abs(actual - expected), `${actual} against ${expected}`).toBeLessThanOrEqual(tolerance);
@@ -36,13 +37,7 @@ describe('Levine & Schwinger 1948, unflanged open end (their integrals, computed
 });
 
 describe('Zwikker–Kosten, 20 °C (computed): v − c in m/s at 256, 512 and 1024 Hz', () => {
-  it.each([
-    [10, -3.436, -2.437, -1.727],
-    [12.5, -2.754, -1.952, -1.383],
-    [15, -2.298, -1.628, -1.153],
-    [20, -1.727, -1.223, -0.866],
-    [25, -1.383, -0.979, -0.693],
-  ])('radius %s mm', (radiusMm, ...slowings) => {
+  it.each(WALL_SLOWINGS)('radius %s mm', (radiusMm, ...slowings) => {
     for (const [index, slowing] of slowings.entries()) {
       const { speedRatio } = wallLoss(radiusMm / 1000, 256 * 2 ** index, 20);
       within(343.37 * (speedRatio - 1), slowing, AIR_TOLERANCES.slowingMps);

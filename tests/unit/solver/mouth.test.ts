@@ -59,6 +59,16 @@ describe('a mouth', () => {
     expect(many.endCorrectionOfMarks?.endCorrectionM).toBeCloseTo((0.61 + 0.2083) * 0.015, 4);
   });
 
+  it('that gave way is told as wide as it counted, in the budget and in the working', () => {
+    const { budget, working } = flanged([1, 1, 1, 2, 2, 2, 3, 3, 3, 4, 4, 4], 'thin-rim');
+    const line = budget.find(({ source }) => source === 'end');
+    // The mouths differ by 0.2083 radii, nearly seven of a thin rim's 0.03: what lies beyond two is allowed for.
+    expect(line?.standardUncertainty).toBeGreaterThan(0.15);
+    expect(line?.standardUncertainty).toBeLessThan(0.2083);
+    const fit = working.find((step) => step.kind === 'fit-of-all-marks');
+    expect(fit?.known?.standardUncertainty).toBe(line?.standardUncertainty);
+  });
+
   it('of an exercise has no end correction: 512 Hz at 16.8 cm is 344 m/s (CK-12)', () => {
     const [mark] = makeMarks([{ hz: 512, orders: [1] }], { mouth: 'ideal', air: null });
     const solution = solved(solve([{ ...mark, lengthM: 0.168, radiusM: null }]));

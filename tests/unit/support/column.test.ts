@@ -7,6 +7,7 @@ import { fixedTables } from '../../support/column/fixedTables.ts';
 import { FLANGE, resonances, THIN_RIM, thickRim } from '../../support/column/independentColumn.ts';
 import { levineSchwinger } from '../../support/column/openEnd.ts';
 import { phaseSpeedMps, tubeWave } from '../../support/column/tubeWave.ts';
+import { WALL_SLOWINGS } from '../../support/zwikkerKosten.ts';
 
 /*
  * The forward model that judges the solver, against published values. It imports nothing from `src`.
@@ -54,13 +55,7 @@ describe('mouths', () => {
 });
 
 describe('Zwikker–Kosten, 20 °C (computed elsewhere with Keefe’s constants): v − c at 256, 512 and 1024 Hz', () => {
-  it.each([
-    [10, -3.436, -2.437, -1.727],
-    [12.5, -2.754, -1.952, -1.383],
-    [15, -2.298, -1.628, -1.153],
-    [20, -1.727, -1.223, -0.866],
-    [25, -1.383, -0.979, -0.693],
-  ])('radius %s mm', (radiusMm, ...slowings) => {
+  it.each(WALL_SLOWINGS)('radius %s mm', (radiusMm, ...slowings) => {
     const gas = dry(20);
     for (const [i, slowing] of slowings.entries()) {
       const slowed = phaseSpeedMps(gas, radiusMm / 1000, 256 * 2 ** i) - gas.speedMps;
