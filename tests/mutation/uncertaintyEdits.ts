@@ -87,7 +87,7 @@ export const UNCERTAINTY_EDITS: readonly Edit[] = [
     'const UNKNOWN_WALL_UNCERTAINTY = 0.1;',
     'walls of an unknown tube known',
   ),
-  edit('air/mouth.ts', 'ratio * (1 - wallFraction)', 'ratio', 'walls slow nothing'),
+  edit('solver/prepareMarks.ts', 'ratio * (1 - wallFraction)', 'ratio', 'walls slow nothing'),
   edit(
     'air/mouth.ts',
     '{ ratio: 0.66, standardUncertainty: 0.11 }',
