@@ -2,7 +2,7 @@ import type { MouthShape } from '../air/mouth.ts';
 import type { ColumnEnds, Mark } from '../marks/mark.ts';
 
 /** Version of the records written today; `migrateExperiment` brings earlier ones up to it. */
-export const SCHEMA_VERSION = 4;
+export const SCHEMA_VERSION = 5;
 
 /** Everything of one experiment that is kept. SI units; ids are unique within the experiment. */
 export interface Experiment extends Titled {
@@ -86,6 +86,11 @@ export interface Place {
   readonly co2MoleFraction: number | null;
 }
 
+/** What closes a closed column: a piston that slides, water in which the tube is raised and lowered, or water that rises and falls in it. */
+export const STOPPERS = ['piston', 'dipped', 'filled'] as const;
+
+export type Stopper = (typeof STOPPERS)[number];
+
 export interface Tube {
   /** Inside diameter; null where it wasn't measured. */
   readonly diameterM: number | null;
@@ -93,6 +98,8 @@ export interface Tube {
   readonly otherDiameterM: number | null;
   /** What its open ends look like; null: not described. */
   readonly mouth: MouthShape | null;
+  /** How a closed column's length is changed: decides the words of the way back alone. */
+  readonly stopper: Stopper;
   /** Longest column that the tube allows, m. */
   readonly travelM: number;
 }

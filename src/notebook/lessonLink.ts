@@ -3,7 +3,8 @@ import { LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
 import { LONGEST_LINK } from '../limits/sizes.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
-import type { Experiment, Lesson } from './experiment.ts';
+import { STOPPERS } from './experiment.ts';
+import type { Experiment, Lesson, Stopper } from './experiment.ts';
 import { newExperiment, newFork } from './newExperiment.ts';
 import { readLesson, readMouth } from './readExperiment.ts';
 import type { RecordFault } from './recordFault.ts';
@@ -16,6 +17,7 @@ export interface LessonPlan {
   readonly diameterM: number | null;
   readonly otherDiameterM: number | null;
   readonly mouth: MouthShape | null;
+  readonly stopper: Stopper;
   readonly travelM: number;
   readonly lesson: Lesson;
 }
@@ -73,6 +75,7 @@ export function readLessonHash(hash: string): LessonPlan | null | { readonly fau
         ? null
         : reader.numberOrNull('otherDiameterM', LIMITS.diameterM),
     mouth: reader.raw('mouth') === undefined ? null : readMouth(reader),
+    stopper: reader.raw('stopper') === undefined ? 'piston' : reader.choice('stopper', STOPPERS),
     travelM: reader.number('travelM', LIMITS.travelM),
     lesson: readLesson(reader.child('lesson')),
   };
@@ -93,6 +96,7 @@ export function lessonExperiment(plan: LessonPlan, id: string, createdAt: string
       diameterM: plan.diameterM,
       otherDiameterM: plan.otherDiameterM,
       mouth: plan.mouth,
+      stopper: plan.stopper,
       travelM: plan.travelM,
     },
     present: { ...base.present, ends: plan.ends },
@@ -108,6 +112,7 @@ export function planOf(experiment: Experiment, lesson: Lesson): LessonPlan {
     diameterM: experiment.tube.diameterM,
     otherDiameterM: experiment.tube.otherDiameterM,
     mouth: experiment.tube.mouth,
+    stopper: experiment.tube.stopper,
     travelM: experiment.tube.travelM,
     lesson,
   };

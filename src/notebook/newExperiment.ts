@@ -40,7 +40,7 @@ export function newExperiment(id: string, createdAt: string): Experiment {
     changedAt: createdAt,
     forks: [fork],
     places: [place],
-    tube: { diameterM: null, otherDiameterM: null, mouth: null, travelM: 1 },
+    tube: { diameterM: null, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1 },
     rule: { readingStandardUncertaintyM: null, zeroOffsetM: 0 },
     present: { forkId: fork.id, placeId: place.id, ends: 'closed' },
     marks: [],

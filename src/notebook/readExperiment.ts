@@ -12,7 +12,7 @@ import type {
   ResonanceCentre,
 } from '../marks/mark.ts';
 import { hasColumn } from '../marks/columnOfMark.ts';
-import { SCHEMA_VERSION } from './experiment.ts';
+import { SCHEMA_VERSION, STOPPERS } from './experiment.ts';
 import type { Experiment, Fork, GainCheckRecord, Lesson, Place } from './experiment.ts';
 import { migrateExperiment } from './migrateExperiment.ts';
 import type { RecordFault } from './recordFault.ts';
@@ -74,6 +74,7 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
       diameterM: tube.numberOrNull('diameterM', LIMITS.diameterM),
       otherDiameterM: tube.numberOrNull('otherDiameterM', LIMITS.diameterM),
       mouth: readMouth(tube),
+      stopper: tube.choice('stopper', STOPPERS),
       travelM: tube.number('travelM', LIMITS.travelM),
     },
     rule: {

@@ -39,7 +39,7 @@ const experiment = {
     },
   ],
   rule: { readingStandardUncertaintyM: 0.0007, zeroOffsetM: 0.004 },
-  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, travelM: 1 },
+  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, stopper: 'piston' as const, travelM: 1 },
 };
 
 const folder = mkdtempSync(join(tmpdir(), 'spreadsheet-'));

@@ -26,6 +26,7 @@ async function everyView(hideTheory: boolean): Promise<Map<string, string>> {
     diameterM: 0.035,
     otherDiameterM: null,
     mouth: null,
+    stopper: 'piston',
     travelM: 1,
     lesson,
   } as const;

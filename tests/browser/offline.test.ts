@@ -100,7 +100,7 @@ describe('with the network off', () => {
     await page.evaluate(() => (location.hash = '#microphone'));
     await page.getByRole('article', { name: 'Microphone help' }).waitFor();
     expect(readFileSync(await bench.saveCsv(), 'utf8')).toContain('15.8');
-    expect(JSON.parse(readFileSync(await bench.saveJson(), 'utf8'))).toMatchObject({ schemaVersion: 4 });
+    expect(JSON.parse(readFileSync(await bench.saveJson(), 'utf8'))).toMatchObject({ schemaVersion: 5 });
     expect(opened?.faults).toEqual([]);
   });
 });

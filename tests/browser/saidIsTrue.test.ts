@@ -268,6 +268,7 @@ describe('work that storage refuses', () => {
       diameterM: null,
       otherDiameterM: null,
       mouth: null,
+      stopper: 'piston',
       travelM: 1,
       lesson,
     } as const;

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { MOUTH_SHAPES } from '../../src/air/mouth.ts';
 import type { Mark, MarkEvidence } from '../../src/marks/mark.ts';
 import { MARK_DOUBTS } from '../../src/marks/mark.ts';
+import { STOPPERS } from '../../src/notebook/experiment.ts';
 import type { Experiment, Fork, GainCheckRecord, Place } from '../../src/notebook/experiment.ts';
 import { newExperiment } from '../../src/notebook/newExperiment.ts';
 
@@ -120,6 +121,7 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         changedAt: time,
         otherDiameterM: orNull(between(0.01, 0.2)),
         mouth: orNull(fc.constantFrom(...MOUTH_SHAPES)),
+        stopper: fc.constantFrom(...STOPPERS),
         diameterM: orNull(between(0.01, 0.2)),
         readingStandardUncertaintyM: orNull(between(0.0001, 0.01)),
         zeroOffsetM: between(-0.05, 0.04),
@@ -140,6 +142,7 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
           diameterM: rest.diameterM,
           otherDiameterM: rest.otherDiameterM,
           mouth: rest.mouth,
+          stopper: rest.stopper,
           travelM: 1.2,
         },
         rule: {

@@ -64,7 +64,7 @@ export function largeExperiment(making: LargeMaking): Experiment {
     ...fresh,
     forks,
     places,
-    tube: { diameterM: 0.035, otherDiameterM: null, mouth: null, travelM: TRAVEL_M },
+    tube: { diameterM: 0.035, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: TRAVEL_M },
     present: { forkId: 'fork-1', placeId: 'place-1', ends: 'closed' },
     marks,
   };

@@ -2,11 +2,13 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { columnFault } from '../../notebook/columnFault.ts';
 import { columnFaultWords } from '../../words/columnFaults.ts';
-import type { Experiment, Rule, Tube } from '../../notebook/experiment.ts';
+import { STOPPERS } from '../../notebook/experiment.ts';
+import type { Experiment, Rule, Stopper, Tube } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
 import { tubeWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
+import { choice } from '../parts/choice.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
@@ -132,6 +134,14 @@ export class ApparatusElement extends PartElement {
               .value=${tube.travelM * 100}
               @quantity-change=${this.onTravel}
             ></bench-number-field>
+            <label>
+              ${tubeWords.stopper}
+              ${choice({
+                options: STOPPERS.map((value) => ({ value, name: tubeWords.stoppers[value] })),
+                now: () => this.session.experiment.tube.stopper,
+                choose: (stopper) => this.setTube({ stopper: stopper as Stopper }),
+              })}
+            </label>
             <bench-number-field
               label=${tubeWords.reading}
               hint=${tubeWords.readingHint}

@@ -9,6 +9,7 @@ import { warningMessages } from '../measure/warningMessages.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import type { Stopper } from '../../notebook/experiment.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
 import type { SourceKind } from './sourceKind.ts';
 import './wayBackElement.ts';
@@ -114,7 +115,7 @@ export class ReadoutElement extends PartElement {
           </p>
           <p class="unit" aria-hidden="true">${readoutWords.unit}</p>
         </div>
-        <bench-way-back .way=${isGuided ? trace.wayBack : NO_WAY}></bench-way-back>
+        <bench-way-back .way=${isGuided ? trace.wayBack : NO_WAY} stopper=${this.stopper()}></bench-way-back>
         <div class="words">
           <p role="status">${this.words()}</p>
           ${
@@ -125,6 +126,12 @@ export class ReadoutElement extends PartElement {
         </div>
       </div>
     `;
+  }
+
+  /** What the hand moves: the practice column has a piston, and a sleeve moves like one. */
+  private stopper(): Stopper {
+    const { present, tube } = this.session.experiment;
+    return this.kind === 'practice' || present.ends === 'open' ? 'piston' : tube.stopper;
   }
 
   private onDoubts(): void {

@@ -1,5 +1,6 @@
 import { wayBackWords } from '../../words/page/stage.ts';
 import { FRESH_S } from '../../session/hearing/wayBack.ts';
+import type { Stopper } from '../../notebook/experiment.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
 
 const CLOSE_DB = 5;
@@ -7,8 +8,9 @@ const CLOSE_DB = 5;
 /**
  * The way back for the ear, in few steps only: more would talk over the fork.
  * @param before  what was said last
+ * @param stopper  what the hand moves
  */
-export function spokenWayBack(way: WayBack, before: string): string {
+export function spokenWayBack(way: WayBack, before: string, stopper: Stopper): string {
   const { spoken } = wayBackWords;
   switch (way.kind) {
     case 'none':
@@ -16,7 +18,7 @@ export function spokenWayBack(way: WayBack, before: string): string {
     case 'here':
       return way.by === 'centre' ? spoken.here : spoken.atMaximum;
     case 'off':
-      return way.ageS > FRESH_S ? before : spoken.off(way.place.halfWidths > 0);
+      return way.ageS > FRESH_S ? before : spoken.off(way.place.halfWidths > 0, stopper);
     case 'lost':
       return spoken.lost;
     case 'level':

@@ -1,6 +1,7 @@
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { wayBackWords } from '../../words/page/stage.ts';
+import type { Stopper } from '../../notebook/experiment.ts';
 import { FRESH_S } from '../../session/hearing/wayBack.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -86,12 +87,13 @@ export class WayBackElement extends PartElement {
   ];
 
   @property({ attribute: false }) way: WayBack = { kind: 'none' };
+  @property() stopper: Stopper = 'piston';
   private spoken = '';
   private spokenAt = -Infinity;
 
   /** What is spoken changes once a second at most. */
   override willUpdate(): void {
-    const words = spokenWayBack(this.way, this.spoken);
+    const words = spokenWayBack(this.way, this.spoken, this.stopper);
     const now = performance.now();
     if (words === this.spoken || now - this.spokenAt < SPOKEN_EVERY_MS) return;
     this.spoken = words;
@@ -148,7 +150,7 @@ export class WayBackElement extends PartElement {
         </p>`;
       case 'off': {
         const { halfWidths, distanceM } = way.place;
-        const { size, side } = wayBackWords.off(halfWidths, distanceM);
+        const { size, side } = wayBackWords.off(halfWidths, distanceM, this.stopper);
         return html`<p>
           <strong class="size">${size}</strong> ${side}
           ${way.ageS > FRESH_S ? wayBackWords.heardAgo(way.ageS) : nothing}

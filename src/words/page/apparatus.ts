@@ -11,6 +11,12 @@ export const tubeWords = {
   otherDiameterHint: 'of a tube that slides in another, open at both ends; empty: the same',
   travel: 'Longest column',
   travelHint: 'how far the tube goes',
+  stopper: 'What closes it',
+  stoppers: {
+    piston: 'a piston that slides',
+    dipped: 'water that the tube dips into',
+    filled: 'water that rises and falls in it',
+  },
   reading: 'Reading uncertainty',
   readingHint: `standard uncertainty of one length, finding the place included. Left empty, ${READING_TAKEN}.`,
   zero: 'Zero offset',

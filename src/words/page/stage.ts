@@ -1,6 +1,7 @@
 import { ENDS_LONG } from '../columnEnds.ts';
 import { stepsThatAre } from '../../capture/processingSteps.ts';
 import type { CaptureSettings } from '../../capture/soundSource.ts';
+import type { Stopper } from '../../notebook/experiment.ts';
 import { counted, fixed, stampedHertz } from '../numbers.ts';
 
 /** Where the sound comes from. */
@@ -51,9 +52,16 @@ export const readoutWords = {
   check: (sign: string, verdict: string) => `This length: ${sign} ${verdict}`,
 } as const;
 
-/** The way back to the maximum. */
-/** Which way the column has to go. */
-const sideWords = (isTooLong: boolean): string => (isTooLong ? 'too long: push in' : 'too short: pull out');
+/** What to do to a column that is too long, and to one that is too short. */
+const MOVES: Readonly<Record<Stopper, readonly [tooLong: string, tooShort: string]>> = {
+  piston: ['push in', 'pull out'],
+  dipped: ['lower the tube', 'raise the tube'],
+  filled: ['raise the water', 'lower the water'],
+};
+
+const moveWords = (isTooLong: boolean, stopper: Stopper): string => MOVES[stopper][isTooLong ? 0 : 1];
+
+/** The way back to the resonance, in words of the apparatus in use. */
 
 export const wayBackWords = {
   idle: 'Way back to the resonance',
@@ -61,8 +69,9 @@ export const wayBackWords = {
   holdStill: 'Hold still and read the rule.',
   atMaximum: 'At the loudest place.',
   /** @param distanceM  null where the tube isn't known */
-  off: (halfWidths: number, distanceM: number | null) => {
-    const side = sideWords(halfWidths > 0);
+  off: (halfWidths: number, distanceM: number | null, stopper: Stopper) => {
+    const isTooLong = halfWidths > 0;
+    const side = `${isTooLong ? 'too long' : 'too short'}: ${moveWords(isTooLong, stopper)}`;
     return distanceM === null ? { size: '', side } : { size: `${distanceWords(distanceM)} mm`, side };
   },
   heardAgo: (ageS: number) => `(${fixed(Math.max(1, ageS), 0)} s ago)`,
@@ -74,7 +83,8 @@ export const wayBackWords = {
   spoken: {
     here: 'Here. Hold still.',
     atMaximum: 'At the loudest place.',
-    off: (isTooLong: boolean) => (isTooLong ? 'Too long: push in.' : 'Too short: pull out.'),
+    off: (isTooLong: boolean, stopper: Stopper) =>
+      `${isTooLong ? 'Too long' : 'Too short'}: ${moveWords(isTooLong, stopper)}.`,
     lost: 'Can’t tell. Slide past once more.',
     close: 'Close to the loudest place.',
     away: 'Away from the loudest place.',

@@ -95,7 +95,7 @@ describe('what leaves comes back', () => {
     const closed: Experiment = {
       ...exampleExperiment([0.163, 0.4975, 0.833].map((lengthM, i) => exampleMark(`m${i}`, { lengthM }))),
       rule: { readingStandardUncertaintyM: 0.0007, zeroOffsetM: 0.005 },
-      tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, travelM: 1 },
+      tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1 },
     };
     const [before] = solveExperiment(closed).places;
     const [after] = solveExperiment(

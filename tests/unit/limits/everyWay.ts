@@ -119,7 +119,10 @@ function expectDrawn(experiment: Experiment, outcome: Outcome): void {
   practice.column.strike();
   expect(practice.column.render(480).every(Number.isFinite)).toBe(true);
   const elsewhere = new PracticeRun(
-    { ...experiment, tube: { diameterM: null, otherDiameterM: null, mouth: null, travelM: 1 } },
+    {
+      ...experiment,
+      tube: { diameterM: null, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1 },
+    },
     1,
   );
   elsewhere.follow(experiment);

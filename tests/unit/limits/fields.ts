@@ -205,7 +205,7 @@ export function boundaryExperiment(): Experiment {
   const read = { temperatureC: 20, humidityPct: 50, pressurePa: 101_300 };
   return {
     ...example,
-    tube: { diameterM: 0.035, otherDiameterM: null, mouth: null, travelM: 1.2 },
+    tube: { diameterM: 0.035, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1.2 },
     places: [
       { ...bench, ...read },
       { ...bench, ...read, id: 'place-2', name: 'Yard', temperatureC: 5 },

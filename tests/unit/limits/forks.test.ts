@@ -119,7 +119,7 @@ const withFork = (nominalHz: number, travelM = 1.2): Experiment => {
   return {
     ...example,
     forks: [newFork('fork-1', nominalHz)],
-    tube: { diameterM: null, otherDiameterM: null, mouth: null, travelM },
+    tube: { diameterM: null, otherDiameterM: null, mouth: null, stopper: 'piston', travelM },
   };
 };
 
@@ -170,7 +170,7 @@ describe('practice', { timeout: 120_000 }, () => {
   it('says up to which pitch a wide tube can be swept', () => {
     const wide: Experiment = {
       ...withFork(512),
-      tube: { diameterM: 0.1, otherDiameterM: null, mouth: null, travelM: 1 },
+      tube: { diameterM: 0.1, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1 },
     };
     const plan = { fromHz: 200, toHz: 4096, rateHzPerS: 12 };
     // ka = 1.5 at a radius of 50 mm and 343 m/s: 1638 Hz.

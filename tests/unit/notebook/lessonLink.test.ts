@@ -10,6 +10,7 @@ const plan: LessonPlan = {
   diameterM: 0.035,
   otherDiameterM: 0.033,
   mouth: 'thick-rim',
+  stopper: 'dipped',
   travelM: 1.2,
   lesson: {
     task: 'Three marks with each fork – why?',
@@ -38,16 +39,32 @@ describe('lesson links', () => {
 
   it('that were made before there were mouths say nothing of it', () => {
     // What is undefined isn't written.
-    const before = { ...plan, otherDiameterM: undefined, mouth: undefined } as unknown as LessonPlan;
-    expect(readLessonHash(lessonHash(before))).toEqual({ ...plan, otherDiameterM: null, mouth: null });
+    const before = {
+      ...plan,
+      otherDiameterM: undefined,
+      mouth: undefined,
+      stopper: undefined,
+    } as unknown as LessonPlan;
+    expect(readLessonHash(lessonHash(before))).toEqual({
+      ...plan,
+      otherDiameterM: null,
+      mouth: null,
+      stopper: 'piston',
+    });
     expect(readLessonHash(lessonHash({ ...plan, mouth: 'wide' as 'flange' }))).toHaveProperty('fault');
+    expect(readLessonHash(lessonHash({ ...plan, stopper: 'cork' as 'piston' }))).toHaveProperty('fault');
   });
 
   it('set up a fresh experiment', () => {
     const experiment = lessonExperiment(plan, 'new', EXAMPLE_TIME);
     expect(experiment.forks.map((fork) => fork.nominalHz)).toEqual([512, 341.3]);
     expect(experiment.present.ends).toBe('open');
-    expect(experiment.tube).toMatchObject({ diameterM: 0.035, otherDiameterM: 0.033, mouth: 'thick-rim' });
+    expect(experiment.tube).toMatchObject({
+      diameterM: 0.035,
+      otherDiameterM: 0.033,
+      mouth: 'thick-rim',
+      stopper: 'dipped',
+    });
     expect(experiment.lesson).toEqual(plan.lesson);
     expect(experiment.marks).toEqual([]);
   });

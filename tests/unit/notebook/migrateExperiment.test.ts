@@ -65,6 +65,14 @@ describe('records of every earlier version', () => {
     }
   });
 
+  it('what closes a column was a piston until a record could say otherwise', () => {
+    for (const record of RECORDS_OF_EVERY_VERSION) {
+      const reading = readExperiment(structuredClone(record));
+      if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
+      expect(reading.experiment.tube.stopper).toBe(record.schemaVersion < 5 ? 'piston' : 'filled');
+    }
+  });
+
   it('titles that nobody typed, and copies, are known as such, and each is called as before', () => {
     const [, , third] = RECORDS_OF_EVERY_VERSION;
     const read = (title: string) => {

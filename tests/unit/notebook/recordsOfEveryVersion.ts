@@ -110,4 +110,15 @@ export const RECORDS_OF_EVERY_VERSION: readonly OldRecord[] = [
     marks: [mark('a', 0.158, traced), mark('b', null, null)],
     deletedMarks: [mark('c', 0.3, traced)],
   },
+  {
+    ...shared,
+    schemaVersion: 5,
+    title: 'With water in the tube',
+    origin: { kind: 'lesson', number: 1, copy: 2 },
+    tube: { ...shared.tube, otherDiameterM: 0.031, mouth: 'flange', stopper: 'filled' },
+    places: shared.places.map((place) => ({ ...place, co2MoleFraction: 0.0009 })),
+    rule: { readingStandardUncertaintyM: null, zeroOffsetM: 0.002 },
+    marks: [mark('a', 0.158, traced), mark('b', null, null)],
+    deletedMarks: [mark('c', 0.3, traced)],
+  },
 ];

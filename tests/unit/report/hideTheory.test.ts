@@ -33,7 +33,7 @@ const faulty: Experiment = {
     exampleMark('d', { lengthM: 0.157, placeId: 'place-2' }),
     exampleMark('e', { lengthM: 0.4925, placeId: 'place-2' }),
   ]),
-  tube: { diameterM: 0.035, otherDiameterM: null, mouth: null, travelM: 1 },
+  tube: { diameterM: 0.035, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1 },
   places: [
     { id: 'place-1', name: 'Lab', temperatureC: 21, ...air },
     { id: 'place-2', name: 'Cold store', temperatureC: 4, ...air },

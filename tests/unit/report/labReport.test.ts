@@ -26,7 +26,7 @@ const three: Experiment = {
     exampleMark('c', { lengthM: 0.828 }),
   ]),
   places: [place],
-  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, travelM: 1 },
+  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1 },
 };
 
 function comparisonsOf(experiment: Experiment): LabReportInput['comparisons'] {
@@ -51,7 +51,7 @@ describe('the report of a very large experiment', () => {
   // Without a diameter each place has a warning of its own.
   const large: Experiment = {
     ...largeExperiment({ marks: 900, places, forks: 2, seed: 1 }),
-    tube: { diameterM: null, otherDiameterM: null, mouth: null, travelM: 1.2 },
+    tube: { diameterM: null, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1.2 },
   };
   const html = labReportFile({
     experiment: large,

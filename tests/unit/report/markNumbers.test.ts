@@ -23,7 +23,7 @@ const marks = [
 ];
 const experiment = {
   ...exampleExperiment(marks),
-  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, travelM: 1.3 },
+  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, stopper: 'piston' as const, travelM: 1.3 },
 };
 const { places } = solveExperiment(experiment);
 const SHOWN = [1, 1, 1, 2, 3];

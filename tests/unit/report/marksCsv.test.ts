@@ -12,7 +12,7 @@ const experiment = {
   ]),
   rule: { readingStandardUncertaintyM: 0.0007, zeroOffsetM: 0.0042 },
   forks: [{ ...newFork('fork-1', 512), standardUncertaintyHz: 0.512 }],
-  tube: { diameterM: 0.035, otherDiameterM: null, mouth: null, travelM: 1 },
+  tube: { diameterM: 0.035, otherDiameterM: null, mouth: null, stopper: 'piston' as const, travelM: 1 },
 };
 
 describe('marksCsv', () => {

@@ -17,7 +17,7 @@ const experiment = {
     exampleMark('c', { lengthM: 0.831, otherLengthM: 0.833 }),
   ]),
   rule: { readingStandardUncertaintyM: 0.0005, zeroOffsetM: 0.004 },
-  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, travelM: 1 },
+  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, stopper: 'piston' as const, travelM: 1 },
 };
 const { places } = solveExperiment(experiment);
 const solution = places[0]?.solution;

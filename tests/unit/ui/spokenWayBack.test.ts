@@ -12,26 +12,35 @@ const level = (belowBestDb: number): WayBack => ({ kind: 'level', belowBestDb })
 
 describe('spokenWayBack', () => {
   it('says nothing before there is a way back, nor while the column goes on after a flag', () => {
-    expect(spokenWayBack({ kind: 'none' }, 'Here. Hold still.')).toBe('');
-    expect(spokenWayBack(level(12), '')).toBe('');
+    expect(spokenWayBack({ kind: 'none' }, 'Here. Hold still.', 'piston')).toBe('');
+    expect(spokenWayBack(level(12), '', 'piston')).toBe('');
   });
 
   it('names the side by what the hand has to do, and here', () => {
-    expect(spokenWayBack(off(1.5), '')).toBe('Too long: push in.');
-    expect(spokenWayBack(off(-1.5), '')).toBe('Too short: pull out.');
-    expect(spokenWayBack({ kind: 'here', by: 'centre' }, '')).toBe('Here. Hold still.');
+    expect(spokenWayBack(off(1.5), '', 'piston')).toBe('Too long: push in.');
+    expect(spokenWayBack(off(-1.5), '', 'piston')).toBe('Too short: pull out.');
+    expect(spokenWayBack({ kind: 'here', by: 'centre' }, '', 'piston')).toBe('Here. Hold still.');
+  });
+
+  it('speaks of the tube where it dips into water, and of the water where that moves', () => {
+    expect(spokenWayBack(off(1.5), '', 'dipped')).toBe('Too long: lower the tube.');
+    expect(spokenWayBack(off(-1.5), '', 'dipped')).toBe('Too short: raise the tube.');
+    expect(spokenWayBack(off(1.5), '', 'filled')).toBe('Too long: raise the water.');
+    expect(spokenWayBack(off(-1.5), '', 'filled')).toBe('Too short: lower the water.');
   });
 
   it('stays with what was said where the sound tells nothing new', () => {
-    expect(spokenWayBack(off(-1.5, 2), 'Too long: push in.')).toBe('Too long: push in.');
-    expect(spokenWayBack({ kind: 'lost' }, 'Too long: push in.')).toBe('Can’t tell. Slide past once more.');
+    expect(spokenWayBack(off(-1.5, 2), 'Too long: push in.', 'piston')).toBe('Too long: push in.');
+    expect(spokenWayBack({ kind: 'lost' }, 'Too long: push in.', 'piston')).toBe(
+      'Can’t tell. Slide past once more.',
+    );
   });
 
   it('by level: close, there and past it again', () => {
-    expect(spokenWayBack(level(4), '')).toBe('Close to the loudest place.');
-    expect(spokenWayBack({ kind: 'here', by: 'level' }, 'Close to the loudest place.')).toBe(
+    expect(spokenWayBack(level(4), '', 'piston')).toBe('Close to the loudest place.');
+    expect(spokenWayBack({ kind: 'here', by: 'level' }, 'Close to the loudest place.', 'piston')).toBe(
       'At the loudest place.',
     );
-    expect(spokenWayBack(level(8), 'At the loudest place.')).toBe('Away from the loudest place.');
+    expect(spokenWayBack(level(8), 'At the loudest place.', 'piston')).toBe('Away from the loudest place.');
   });
 });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { MOUTH_SHAPES } from '../../../../src/air/mouth.ts';
+import { STOPPERS } from '../../../../src/notebook/experiment.ts';
 import type { Experiment, Fork, Place } from '../../../../src/notebook/experiment.ts';
 import type { Step } from '../../../../src/notebook/step.ts';
 import type { QuantityKind } from '../../../../src/ui/readQuantity.ts';
@@ -206,6 +207,12 @@ const tubeEdit = fc.oneof(
     change(`mouth ${mouth ?? 'not described'}`, 'change tube', (before) => ({
       ...before,
       tube: { ...before.tube, mouth },
+    })),
+  ),
+  fc.constantFrom(...STOPPERS).map((stopper) =>
+    change(`closed by ${stopper}`, 'change tube', (before) => ({
+      ...before,
+      tube: { ...before.tube, stopper },
     })),
   ),
   number('120', '10', '500', '9', '501', '1 m').map((text) =>

@@ -510,6 +510,7 @@ describe('work that couldn’t be saved gives way only after a question', () => 
           diameterM: null,
           otherDiameterM: null,
           mouth: null,
+          stopper: 'piston',
           travelM: 1,
           lesson: { task: '', hideExpected: false, hideTheory: false, hideTruth: false },
         }),

@@ -9,7 +9,7 @@ const example = exampleExperiment();
 const bench: Experiment = {
   ...example,
   places: example.places.map((place) => ({ ...place, temperatureC: 20, humidityPct: 50 })),
-  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, travelM: 0.9 },
+  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, stopper: 'piston' as const, travelM: 0.9 },
   rule: { ...example.rule, zeroOffsetM: 0.012 },
 };
 
@@ -27,7 +27,10 @@ describe('predictColumn', () => {
   });
 
   it('has none where the travel is too short', () => {
-    const short = { ...bench, tube: { diameterM: null, otherDiameterM: null, mouth: null, travelM: 0.1 } };
+    const short = {
+      ...bench,
+      tube: { diameterM: null, otherDiameterM: null, mouth: null, stopper: 'piston' as const, travelM: 0.1 },
+    };
     expect(predictColumn(short, solveExperiment(short)).expected).toEqual([]);
   });
 });

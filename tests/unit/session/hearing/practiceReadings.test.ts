@@ -21,7 +21,7 @@ const note = (experiment: Experiment): Experiment => noteReadings(experiment, re
 /** An experiment of a real column 32 mm wide at 24 °C. */
 const real: Experiment = {
   ...exampleExperiment([exampleMark('a', { lengthM: 0.158, evidence: heard('microphone') })]),
-  tube: { diameterM: 0.032, otherDiameterM: null, mouth: null, travelM: 1 },
+  tube: { diameterM: 0.032, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1 },
   places: fresh.places.map((place) => ({ ...place, temperatureC: 24, humidityPct: 60, pressurePa: 98_000 })),
 };
 
@@ -57,7 +57,7 @@ describe('readings of the practice bench', () => {
   it('never fill in what a real column’s marks left open: the width of its tube, the air of its place', () => {
     const open: Experiment = {
       ...real,
-      tube: { diameterM: null, otherDiameterM: null, mouth: null, travelM: 1 },
+      tube: { diameterM: null, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1 },
       places: fresh.places,
     };
     expect(isOfRealColumn(open)).toBe(true);
