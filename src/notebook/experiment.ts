@@ -20,6 +20,10 @@ export interface Experiment extends Titled {
   /** Deleted marks, newest last, so that each can come back. */
   readonly deletedMarks: readonly Mark[];
   readonly note: string;
+  /** What the group calls itself; empty where nobody said. */
+  readonly group: string;
+  /** The class that the group belongs to; empty where nobody said. */
+  readonly className: string;
   /** What a teacher's lesson link set; absent where there was none. */
   readonly lesson?: Lesson;
   /** The last gain check; absent where none was made. */
@@ -62,6 +66,12 @@ export interface Lesson {
   readonly hideTheory: boolean;
   /** The practice column's truth. */
   readonly hideTruth: boolean;
+  /** Tells lessons apart; absent in those of before. */
+  readonly id?: string;
+  /** Digest of the code that shows what is kept back; absent where no code does. */
+  readonly reveal?: string;
+  /** Language that the lesson is held in, as BCP 47 names it; absent where nobody said. */
+  readonly language?: string;
 }
 
 export interface Fork {

@@ -46,5 +46,7 @@ export function newExperiment(id: string, createdAt: string): Experiment {
     marks: [],
     deletedMarks: [],
     note: '',
+    group: '',
+    className: '',
   };
 }

@@ -92,6 +92,8 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
     marks,
     deletedMarks,
     note: reader.text('note', LONGEST.note),
+    group: reader.text('group', LONGEST.name),
+    className: reader.text('className', LONGEST.name),
     ...(reader.raw('lesson') === undefined ? {} : { lesson: readLesson(reader.child('lesson')) }),
     ...(reader.raw('gainCheck') === undefined ? {} : { gainCheck: readGainCheck(reader.child('gainCheck')) }),
   };
@@ -144,6 +146,9 @@ export function readLesson(lesson: RecordReader): Lesson {
     hideExpected: lesson.flag('hideExpected'),
     hideTheory: lesson.flag('hideTheory'),
     hideTruth: lesson.flag('hideTruth'),
+    ...(lesson.raw('id') === undefined ? {} : { id: lesson.text('id', LONGEST.lessonKey) }),
+    ...(lesson.raw('reveal') === undefined ? {} : { reveal: lesson.text('reveal', LONGEST.lessonKey) }),
+    ...(lesson.raw('language') === undefined ? {} : { language: lesson.text('language', LONGEST.lessonKey) }),
   };
 }
 

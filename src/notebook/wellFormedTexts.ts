@@ -3,7 +3,7 @@ import type { Experiment } from './experiment.ts';
 
 /** The experiment with every text that people write made well-formed; the very same one where all are. */
 export function wellFormedTexts(experiment: Experiment): Experiment {
-  const { title, note, lesson } = experiment;
+  const { title, note, group, className, lesson } = experiment;
   const places = mapChanged(experiment.places, (place) => {
     const name = wellFormed(place.name);
     return name === place.name ? place : { ...place, name };
@@ -12,16 +12,23 @@ export function wellFormedTexts(experiment: Experiment): Experiment {
     const markNote = wellFormed(mark.note);
     return markNote === mark.note ? mark : { ...mark, note: markNote };
   });
-  const tidy = { title: wellFormed(title), note: wellFormed(note), task: wellFormed(lesson?.task ?? '') };
-  const isTidy = tidy.title === title && tidy.note === note && tidy.task === (lesson?.task ?? '');
-  if (isTidy && places === experiment.places && marks === experiment.marks) return experiment;
+  const tidy = {
+    title: wellFormed(title),
+    note: wellFormed(note),
+    group: wellFormed(group),
+    className: wellFormed(className),
+  };
+  const task = wellFormed(lesson?.task ?? '');
+  const isTidy =
+    tidy.title === title && tidy.note === note && tidy.group === group && tidy.className === className;
+  if (isTidy && task === (lesson?.task ?? '') && places === experiment.places && marks === experiment.marks)
+    return experiment;
   return {
     ...experiment,
-    title: tidy.title,
-    note: tidy.note,
+    ...tidy,
     places,
     marks,
-    ...(lesson === undefined ? {} : { lesson: { ...lesson, task: tidy.task } }),
+    ...(lesson === undefined ? {} : { lesson: { ...lesson, task } }),
   };
 }
 

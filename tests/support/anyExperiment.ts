@@ -128,6 +128,8 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         marks,
         deleted: fc.integer({ min: 0, max: 2 }),
         note: text(50),
+        group: text(20),
+        className: text(20),
         hidden: orNull(fc.boolean()),
         gainCheck: orNull(gainCheck),
       })
@@ -153,9 +155,19 @@ export const anyExperiment: fc.Arbitrary<Experiment> = fc
         marks: rest.marks.slice(rest.deleted),
         deletedMarks: rest.marks.slice(0, rest.deleted),
         note: rest.note,
+        group: rest.group,
+        className: rest.className,
         ...(rest.gainCheck === null ? {} : { gainCheck: rest.gainCheck }),
         ...(rest.hidden === null
           ? {}
-          : { lesson: { task: 'Measure', hideExpected: true, hideTheory: rest.hidden, hideTruth: false } }),
+          : {
+              lesson: {
+                task: 'Measure',
+                hideExpected: true,
+                hideTheory: rest.hidden,
+                hideTruth: false,
+                ...(rest.hidden ? { id: 'a1', reveal: '0c', language: 'de' } : {}),
+              },
+            }),
       }));
   });

@@ -73,6 +73,21 @@ describe('records of every earlier version', () => {
     }
   });
 
+  it('group, class and what a lesson bears come back; older records name neither', () => {
+    for (const record of RECORDS_OF_EVERY_VERSION) {
+      const reading = readExperiment(structuredClone(record));
+      if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
+      const { group, className, lesson } = reading.experiment;
+      const isNamed = record.schemaVersion >= 5;
+      expect({ group, className }).toEqual(
+        isNamed ? { group: 'Window side', className: '9b' } : { group: '', className: '' },
+      );
+      expect(lesson?.reveal).toBe(isNamed ? '0a55e1b7' : undefined);
+      expect(lesson?.id).toBe(isNamed ? '1f00c3d2' : undefined);
+      expect(lesson?.language).toBe(isNamed ? 'en' : undefined);
+    }
+  });
+
   it('titles that nobody typed, and copies, are known as such, and each is called as before', () => {
     const [, , third] = RECORDS_OF_EVERY_VERSION;
     const read = (title: string) => {

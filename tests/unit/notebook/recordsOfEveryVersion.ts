@@ -113,8 +113,11 @@ export const RECORDS_OF_EVERY_VERSION: readonly OldRecord[] = [
   {
     ...shared,
     schemaVersion: 5,
-    title: 'With water in the tube',
+    title: 'With water in the tube, a group, its class, and a lesson that a code reveals',
     origin: { kind: 'lesson', number: 1, copy: 2 },
+    group: 'Window side',
+    className: '9b',
+    lesson: { ...shared.lesson, id: '1f00c3d2', reveal: '0a55e1b7', language: 'en' },
     tube: { ...shared.tube, otherDiameterM: 0.031, mouth: 'flange', stopper: 'filled' },
     places: shared.places.map((place) => ({ ...place, co2MoleFraction: 0.0009 })),
     rule: { readingStandardUncertaintyM: null, zeroOffsetM: 0.002 },
