@@ -4,8 +4,11 @@ import type { ClassResult } from './classResult.ts';
 /** Name of the form, as in public/schema/class.schema.json: another form gets another number. */
 const CLASS_SCHEMA = 'urn:air-column-bench:class:1';
 
-/** The class as JSON: the pooled result, how it was come by, and every group. Speeds in m/s. */
-export function classJson(result: ClassResult): string {
+/**
+ * The class as JSON: the pooled result, how it was come by, and every group. Speeds in m/s.
+ * @param hideTheory  where a lesson keeps theory's speed back
+ */
+export function classJson(result: ClassResult, hideTheory: boolean): string {
   const { pooled, air, theoryMps } = result;
   const whole = {
     $schema: CLASS_SCHEMA,
@@ -21,7 +24,7 @@ export function classJson(result: ClassResult): string {
             groups: pooled.groups,
           },
     temperatureC: air?.temperatureC ?? null,
-    theoryMps,
+    theoryMps: hideTheory ? null : theoryMps,
     groups: result.rows.map(({ group, speedMps, state, differenceMps, reason, repeat }) => ({
       name: group.source.name,
       file: group.source.fileName,

@@ -7,6 +7,7 @@ import { beginHistory, recordStep } from '../../notebook/history.ts';
 import type { History } from '../../notebook/history.ts';
 import { lessonExperiment } from '../../notebook/lessonLink.ts';
 import type { LessonPlan } from '../../notebook/lessonLink.ts';
+import { keepsBack, underLesson } from '../../notebook/keptBack.ts';
 import { newExperiment } from '../../notebook/newExperiment.ts';
 import { entitle, freeNumber } from '../../notebook/titles.ts';
 import type { Keeping } from './keeping.ts';
@@ -50,11 +51,17 @@ export class Experiments {
 
   /**
    * Opens an experiment, as from a file. One that is in the notebook already, put away or not, gets this state as a
-   * step that can be undone; any other opens beside what was open, which stays in the list.
+   * step that can be undone; any other opens beside what was open, which stays in the list. What the open lesson keeps
+   * back stays back.
    * @returns false where the person would rather keep what is open, and where it was refused
    */
   open(experiment: Experiment, step: Step): Promise<boolean> {
-    return this.inTurn(() => this.openAfterAsking(experiment, step));
+    return this.inTurn(() => {
+      // Another lesson may show what this one keeps back; a file or a table can't.
+      const { lesson } = this.bench.history.present;
+      const under = step === 'open lesson' ? experiment : underLesson(experiment, lesson);
+      return this.openAfterAsking(under, step);
+    });
   }
 
   private async openAfterAsking(experiment: Experiment, step: Step): Promise<boolean> {
@@ -127,9 +134,11 @@ export class Experiments {
   private async openNewNow(sameApparatus: boolean): Promise<void> {
     const plain = newExperiment(this.outside.newId(), this.outside.now());
     const fresh = { ...plain, origin: { ...plain.origin, number: await this.freeNumber() } };
-    const { forks, places, tube, rule, present, lesson } = this.bench.history.present;
-    const apparatus = { forks, places, tube, rule, present, ...(lesson === undefined ? {} : { lesson }) };
-    await this.openNow(sameApparatus ? { ...fresh, ...apparatus } : fresh, 'new experiment');
+    const { forks, places, tube, rule, present, group, className, lesson } = this.bench.history.present;
+    // Else whoever begins anew would see at once what the lesson keeps back.
+    const kept = lesson !== undefined && (sameApparatus || keepsBack(lesson)) ? { lesson } : {};
+    const apparatus = sameApparatus ? { forks, places, tube, rule, present, group, className } : {};
+    await this.openNow({ ...fresh, ...apparatus, ...kept }, 'new experiment');
   }
 
   /** Of a new experiment, which nobody has named yet. */

@@ -8,6 +8,7 @@ import { spreadPicture } from '../../classroom/spreadSvg.ts';
 import { classWords, groupWords } from '../../words/classroom.ts';
 import { classPageWords } from '../../words/page/class.ts';
 import { NOT_COPIED } from '../../words/page/clipboard.ts';
+import { hidesTheory } from '../../report/hideTheory.ts';
 import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
 import type { Session } from '../../session/session.ts';
@@ -93,7 +94,11 @@ export class ClassElement extends PartElement {
   }
 
   private onJson(): void {
-    saveFile('class.json', 'application/json', classJson(this.desk.result));
+    saveFile(
+      'class.json',
+      'application/json',
+      classJson(this.desk.result, hidesTheory(this.session.experiment)),
+    );
   }
 
   private async onCopy(): Promise<void> {
@@ -135,7 +140,7 @@ export class ClassElement extends PartElement {
   }
 
   private together() {
-    const words = classWords(this.desk.result, this.session.experiment.lesson?.hideTheory === true);
+    const words = classWords(this.desk.result, hidesTheory(this.session.experiment));
     return html`<p class="speed" role="status">${words.speed ?? '—'}</p>
       ${words.sentences.map((sentence) => html`<p class="small">${sentence}</p>`)}
       <div class="row">

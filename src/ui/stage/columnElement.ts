@@ -6,6 +6,7 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import { columnLabels, columnWords } from '../../words/page/columnPicture.ts';
 import { nowWords } from '../../words/page/stage.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
+import { shownPlaces } from '../../notebook/keptBack.ts';
 import { predictColumn } from '../../session/experiment/predictColumn.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -79,10 +80,14 @@ export class ColumnElement extends PartElement {
     const prediction = predictColumn(experiment, outcome);
     const mouthM = experiment.rule.zeroOffsetM;
     const look = { ends: experiment.present.ends, mouthM, farEndM: mouthM + this.lengthM };
-    const isUnknown = this.session.hearing.isListening && !this.isHeard;
-    const strength = this.session.hearing.isListening
+    const { isListening } = this.session.hearing;
+    const isUnknown = isListening && !this.isHeard;
+    const shown = shownPlaces(experiment, prediction.basis, isListening);
+    const showsExpected = this.showExpected && shown.expected;
+    const showsWave = this.showWave && shown.wave && !isUnknown;
+    const strength = isListening
       ? answerStrength(trace.points)
-      : this.showExpected
+      : showsExpected
         ? 0.5 * nearness(prediction, look.farEndM)
         : 0;
     const fork = this.session.presentFork;
@@ -116,17 +121,17 @@ export class ColumnElement extends PartElement {
             height=${geometry.tubeBottomPx - geometry.tubeTopPx}
             .style=${`--strength:${strength.toFixed(2)}`}
           />
-          ${this.showExpected ? expectedArt(geometry, prediction.expected) : nothing}
-          ${this.showWave && !isUnknown ? waveArt(geometry, wave, { ...look, strength, quantity: this.quantity }) : nothing}
+          ${showsExpected ? expectedArt(geometry, prediction.expected) : nothing}
+          ${showsWave ? waveArt(geometry, wave, { ...look, strength, quantity: this.quantity }) : nothing}
           ${
-            this.showWave && !isUnknown && strength > 0.3
+            showsWave && strength > 0.3
               ? nodesArt(geometry, nodesAndAntinodes(prediction, this.lengthM), mouthM)
               : nothing
           }
           ${isUnknown ? wallsArt(geometry, mouthM) : tubeArt(geometry, look)}
           ${forkArt(geometry, {
             label: nowWords.pitch(fork.nominalHz),
-            isSounding: trace.presentSounding !== null && this.session.hearing.isListening,
+            isSounding: trace.presentSounding !== null && isListening,
             isAtMouth: this.forkAtMouth,
           })}
           ${guard([geometry.widthPx, geometry.travelM, stems], () => svg`${stemsArt(geometry, stems)}`)}

@@ -87,6 +87,14 @@ export class GuideElement extends PartElement {
     return { done, all: steps.length, says: guideSays(steps, deeds, isListening) };
   }
 
+  /** What nobody practised is no reading of the practice column; and a lesson may keep its truth back. */
+  private get canCompare(): boolean {
+    const { lesson, marks } = this.session.experiment;
+    const isPractised =
+      this.practice.deeds.isStruck || marks.some(({ evidence }) => evidence?.source === 'practice');
+    return isPractised && lesson?.hideTruth !== true;
+  }
+
   private async onTruth(): Promise<void> {
     // What compares comes with the first wish to see it.
     await import('./truthElement.ts');
@@ -104,7 +112,7 @@ export class GuideElement extends PartElement {
           <span class="now" role="status">${says === null ? guideWords.done : guideWords.says[says]}</span>
         </p>
         ${
-          solution === null || experiment.lesson?.hideTruth === true
+          solution === null || !this.canCompare
             ? nothing
             : html`<button aria-expanded=${this.isTruthShown ? 'true' : 'false'} @click=${this.onTruth}>
                 ${this.isTruthShown ? guideWords.hideTruth : guideWords.showTruth}
@@ -112,7 +120,7 @@ export class GuideElement extends PartElement {
         }
       </div>
       ${
-        this.isTruthShown && solution !== null && experiment.lesson?.hideTruth !== true
+        this.isTruthShown && solution !== null && this.canCompare
           ? html`<bench-truth .session=${this.session} .practice=${this.practice}></bench-truth>`
           : nothing
       }

@@ -182,7 +182,7 @@ describe('a class', () => {
   });
 
   it('its JSON is known for what it is when it is opened as an experiment', async () => {
-    const text = classJson((await deskWith(named(GOOD))).result);
+    const text = classJson((await deskWith(named(GOOD))).result, false);
     const { content, faults } = await readFile(new File([text], 'class.json'));
     expect(content).toBeNull();
     expect(faults[0]?.message).toMatch(/result of a whole class.*groups’ own files/);
@@ -198,12 +198,19 @@ describe('a class', () => {
   it('as JSON, words and picture: the pooled speed, the method, every group escaped', async () => {
     const desk = await deskWith(GOOD.map((csv, i) => [`<b>${i}.csv`, csv] as const));
     const { result } = desk;
-    const parsed = JSON.parse(classJson(result)) as { pooled: { speedMps: number }; groups: unknown[] };
+    const parsed = JSON.parse(classJson(result, false)) as {
+      pooled: { speedMps: number };
+      groups: unknown[];
+    };
     expect(parsed.pooled.speedMps).toBe(result.pooled?.value);
     expect(parsed.groups).toHaveLength(5);
     expect(classWords(result, false).speed).toMatch(/^344\.\d+ ± \d\.\d+ m\/s$/);
     expect(classWords(result, false).sentences.join(' ')).toContain('Theory for this air');
     expect(classWords(result, true).sentences.join(' ')).not.toContain('Theory for this air');
+    // 21 °C and 45 %: 344 m/s and some tenths, by Cramer 1993.
+    expect(JSON.parse(classJson(result, false))).toHaveProperty('theoryMps', result.theoryMps);
+    expect(result.theoryMps).toBeCloseTo(344.4, 0);
+    expect(JSON.parse(classJson(result, true))).toHaveProperty('theoryMps', null);
     const svg = spreadSvg(result, PRINT_PALETTE);
     expect(svg.match(/<circle/g)).toHaveLength(5);
     expect(svg).not.toContain('<b>');

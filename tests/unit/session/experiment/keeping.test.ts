@@ -14,6 +14,7 @@ import { MemoryStore, freeHold } from '../../notebook/memoryStore.ts';
 import { benchInTest, told } from '../benchInTest.ts';
 import { mendedNote } from '../../../../src/words/mended.ts';
 import { recordFaultWords } from '../../../../src/words/recordFaults.ts';
+import type { Experiment } from '../../../../src/notebook/experiment.ts';
 import { titleWords } from '../../../../src/words/titles.ts';
 
 function faultOf(entries: readonly ExperimentEntry[], entryId: string): string | null {
@@ -110,6 +111,19 @@ describe('several experiments', () => {
     expect(lengths(bench)).toEqual([]);
     bench.undo();
     expect(lengths(bench)).toEqual([0.16]);
+  });
+
+  it('new ones and files that are opened in a lesson keep back what it keeps back', async () => {
+    const hiding = { task: 'Find two.', hideExpected: false, hideTheory: true, hideTruth: false };
+    const inLesson: Experiment = { ...exampleExperiment(), lesson: hiding };
+    const bench = await begin(new MemoryStore([inLesson]));
+    await bench.experiments.openNew(false);
+    expect(bench.experiment).toMatchObject({ marks: [], lesson: hiding });
+    await bench.experiments.open({ ...exampleExperiment(), id: 'own table' }, 'open table');
+    expect(bench.experiment).toMatchObject({ id: 'own table', lesson: hiding });
+    const shown = { ...hiding, task: 'Altered.', hideTheory: false };
+    await bench.experiments.open({ ...exampleExperiment(), id: 'altered', lesson: shown }, 'open file');
+    expect(bench.experiment.lesson).toEqual({ ...shown, hideTheory: true });
   });
 
   it('what is done while the store still opens is kept, and the stored one stays', async () => {
