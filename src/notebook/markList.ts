@@ -127,12 +127,30 @@ export function joinable(index: MarkIndex, mark: Mark): readonly Mark[] {
     .reverse();
 }
 
-const isSameSetup = (a: Mark, b: Mark): boolean =>
+/** What a mark was made with: fork, ends of the column, place. */
+export type Setup = Pick<Mark, 'forkId' | 'placeId' | 'ends'>;
+
+const isSameSetup = (a: Setup, b: Setup): boolean =>
   a.forkId === b.forkId && a.ends === b.ends && a.placeId === b.placeId;
 
-/** Marks that still wait for their length, newest first: the order in which lengths are typed. */
+/** Marks that stand for themselves and were made with this setup, oldest first. */
+export function marksOfSetup({ marks }: Pick<Experiment, 'marks'>, setup: Setup): readonly Mark[] {
+  return ownMarks(marks).filter((mark) => isSameSetup(mark, setup));
+}
+
+/**
+ * The experiment with another setup for these marks; what repeats them goes along.
+ * @throws RangeError if there is no such mark
+ */
+export function changeSetup(experiment: Experiment, ids: readonly string[], to: Partial<Setup>): Experiment {
+  const { marks } = experiment;
+  const all = ids.flatMap((id) => [id, ...repeatsOf(marks, id).map((repeat) => repeat.id)]);
+  return all.reduce((changed, id) => editMark(changed, id, to), experiment);
+}
+
+/** Marks that still wait for their length, newest first: the order in which lengths are typed. Left out, one doesn't wait. */
 export function waitingMarks(experiment: Experiment): readonly Mark[] {
-  const open = experiment.marks.filter((mark) => mark.lengthM === null);
+  const open = experiment.marks.filter((mark) => mark.lengthM === null && !mark.excluded);
   if (open.length === 0) return [];
   const index = new MarkIndex(experiment.marks);
   return open.filter((mark) => index.repeated(mark) === null).reverse();

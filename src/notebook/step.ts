@@ -11,6 +11,7 @@ export type Step =
   | 'change place'
   | 'change present'
   | 'change rule'
+  | 'change setup'
   | 'change tube'
   | 'delete mark'
   | 'edit mark'

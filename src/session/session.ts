@@ -1,6 +1,6 @@
 import type { Step } from '../notebook/step.ts';
-import { addMark, deleteMark, editMark, restoreMark } from '../notebook/markList.ts';
-import type { MarkChange } from '../notebook/markList.ts';
+import { addMark, changeSetup, deleteMark, editMark, restoreMark } from '../notebook/markList.ts';
+import type { MarkChange, Setup } from '../notebook/markList.ts';
 import { newMark } from '../notebook/newMark.ts';
 import type { SaveState } from '../notebook/autosave.ts';
 import { Drafts } from '../notebook/drafts.ts';
@@ -22,6 +22,7 @@ import type { Resonance } from './hearing/listeningTypes.ts';
 import type { Outcome } from './experiment/outcome.ts';
 import { Topics } from './topics.ts';
 import type { Topic } from './topics.ts';
+import { LengthTurn } from './lengthTurn.ts';
 import type { Notice, Tell } from './notice.ts';
 import type { SolvedGroups } from './experiment/solvedGroups.ts';
 import { SoundKeeping } from './hearing/soundKeeping.ts';
@@ -69,6 +70,8 @@ export class Session {
   readonly experiments: Experiments;
   /** What is heard, and what becomes of it. */
   readonly hearing: Hearing;
+  /** Whose length is typed next. */
+  readonly turn: LengthTurn;
 
   constructor(private readonly outside: SessionOutside) {
     const now = (): string => outside.now();
@@ -123,6 +126,11 @@ export class Session {
       },
       this.sound,
     );
+    this.turn = new LengthTurn({
+      experiment: () => this.experiment,
+      latestMark: () => this.hearing.latestMark,
+      onChange: () => this.topics.announce('notebook'),
+    });
   }
 
   watch(topics: readonly Topic[], callback: () => void): () => void {
@@ -277,6 +285,11 @@ export class Session {
 
   editMark(id: string, change: MarkChange, step: Step = 'edit mark'): void {
     this.change(step, (experiment) => editMark(experiment, id, change));
+  }
+
+  /** Repairs what marks were made with: a fork or a column that was chosen by mistake. */
+  changeSetup(ids: readonly string[], to: Partial<Setup>): void {
+    this.change('change setup', (experiment) => changeSetup(experiment, ids, to));
   }
 
   /** Gives a mark its length, or the two of a bracket. One that was found where the page said so is at the centre. */

@@ -21,6 +21,7 @@ import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './capture/trustElement.ts';
 import './measure/marksElement.ts';
+import './measure/resultElement.ts';
 import './measure/warningsElement.ts';
 import './parts/headerElement.ts';
 import './parts/noticeElement.ts';
@@ -42,7 +43,7 @@ export class AppElement extends PartElement {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
         gap: var(--gap-3);
-        padding: var(--gap-3) clamp(0.75rem, 2vw, 1.5rem) 5rem;
+        padding: var(--gap-2) clamp(0.75rem, 2vw, 1.5rem) 5rem;
         max-inline-size: 110rem;
         margin-inline: auto;
       }
@@ -57,14 +58,7 @@ export class AppElement extends PartElement {
           grid-template-columns: minmax(0, 1fr);
         }
         .measure > .stack {
-          order: -1;
           --strip-height: 9rem;
-        }
-      }
-      /* On a phone the strip is out of sight while one slides; the lengths to type come first. */
-      @media (max-width: 760px) {
-        .measure > .stack {
-          order: 0;
         }
       }
       .drop {
@@ -98,7 +92,6 @@ export class AppElement extends PartElement {
   readonly session: Session = createSession();
   @state() private view: ViewId = 'measure';
   @query('bench-stage') private stage!: HTMLElementTagNameMap['bench-stage'];
-  @query('bench-marks') private marks!: HTMLElementTagNameMap['bench-marks'] | null;
   /** Made when the class view is first needed; kept while the page is open. */
   @state() private desk: ClassDesk | null = null;
   @query('bench-intake') private intake!: HTMLElementTagNameMap['bench-intake'];
@@ -248,7 +241,8 @@ export class AppElement extends PartElement {
   private async toLengths(): Promise<void> {
     location.hash = '#measure';
     await this.goTo('measure');
-    await this.marks?.focusWaiting();
+    await this.stage.updateComplete;
+    await this.stage.focusLength();
   }
 
   /** What is doubtful stands with the strip, and what it is about a moment's scroll away. */
@@ -278,11 +272,14 @@ export class AppElement extends PartElement {
           .session=${this.session}
           use=${isLive ? view : 'picture'}
           ?hidden=${isStageHidden}
-          @doubts-show=${this.onDoubts}
         ></bench-stage>
         ${this.content()}
       </main>
-      <bench-notice .session=${this.session} @lengths-show=${() => this.run('lengths')}></bench-notice>
+      <bench-notice
+        .session=${this.session}
+        @lengths-show=${() => this.run('lengths')}
+        @doubts-show=${this.onDoubts}
+      ></bench-notice>
       <bench-keys></bench-keys>
       <bench-ask></bench-ask>
       <bench-intake
@@ -300,8 +297,9 @@ export class AppElement extends PartElement {
     switch (this.view) {
       case 'measure':
         return html`<div class="measure">
-          <bench-marks .session=${this.session}></bench-marks>
+          <bench-marks .session=${this.session} @lengths-show=${() => this.run('lengths')}></bench-marks>
           <div class="stack">
+            <bench-result .session=${this.session}></bench-result>
             <bench-strip .session=${this.session}></bench-strip>
             <div class="doubts stack" tabindex="-1">
               <bench-trust .session=${this.session}></bench-trust>

@@ -10,6 +10,7 @@ const STEPS: Readonly<Record<Step, string>> = {
   'change place': 'change place',
   'change present': 'change what is measured',
   'change rule': 'change rule',
+  'change setup': 'change fork or column of marks',
   'change tube': 'change tube',
   'delete mark': 'delete mark',
   'edit mark': 'edit mark',

@@ -78,7 +78,7 @@ describe.each([
     await bench.listen();
     await page.getByText('Strike the fork, hold it to the mouth').waitFor();
     await page.getByRole('button', { name: 'Strike the fork' }).click();
-    await page.getByText('The fork sounds: slide slowly.').waitFor();
+    await page.getByText('Drag the handle slowly to the far end').waitFor();
     await handle.fill('20');
     await bench.lengthOf(1).waitFor({ timeout: 30_000 });
     await page

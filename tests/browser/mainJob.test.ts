@@ -176,20 +176,16 @@ async function goBack(bench: BenchPage, fromCm: number): Promise<number> {
   let cm = fromCm;
   for (let look = 0; look < LOOKS; look += 1) {
     await page.waitForTimeout(LOOK_MS);
-    const words = await page
-      .getByText(/: push in|: pull out|Hold still and read the rule|loudest place|Can’t tell|Way back to/)
-      .first()
-      .innerText();
-    seen.push(`${cm.toFixed(2)} cm: ${words}`);
+    const { words, mm } = await bench.wayBack();
+    seen.push(`${cm.toFixed(2)} cm: ${words} ${mm}`);
     if (words.startsWith('Here')) return cm;
     const side = /too (long|short)/.exec(words)?.[1];
     if (side === undefined || words.includes('s ago')) {
       if (nearest.mm <= NEAR_MM) return nearest.cm;
       continue;
     }
-    const told = /([\d.]+) mm/.exec(words)?.[1];
-    const stepCm = told === undefined ? UNKNOWN_STEP_CM : Math.min(Number(told) / 10, FARTHEST_CM);
-    if (told !== undefined && Number(told) <= nearest.mm) nearest = { cm, mm: Number(told) };
+    const stepCm = mm === null ? UNKNOWN_STEP_CM : Math.min(mm / 10, FARTHEST_CM);
+    if (mm !== null && mm <= nearest.mm) nearest = { cm, mm };
     cm += (side === 'long' ? -1 : 1) * OBEYED_PART * stepCm;
     // In fifths of a millimetre, as the column goes.
     cm = Math.round(cm * 50) / 50;

@@ -74,6 +74,11 @@ export class Hearing {
     return ['starting', 'running', 'interrupted'].includes(this.capture.kind);
   }
 
+  /** The mark that stands for the resonance that was passed last; null before the first of this run. */
+  get latestMark(): string | null {
+    return this.marking?.latestMark ?? null;
+  }
+
   get sourceKind(): SoundSource['kind'] | null {
     return this.listen?.source.kind ?? null;
   }
@@ -207,7 +212,7 @@ export class Hearing {
 
   private noteCentre(): void {
     const { wayBack } = this.trace;
-    const mark = this.marking?.latestMark ?? null;
+    const mark = this.latestMark;
     if (mark !== null && wayBack.kind === 'here' && wayBack.by === 'centre') this.centredMarks.add(mark);
   }
 

@@ -24,6 +24,8 @@ export class AddMarkElement extends PartElement {
   ];
 
   @property({ attribute: false }) session!: Session;
+  /** Over the picture of the column. */
+  @property({ type: Boolean }) afloat = false;
   @query('bench-length-field') private field!: LengthField;
   protected readonly watch = new SessionWatch(this, ['notebook']);
 
@@ -55,6 +57,7 @@ export class AddMarkElement extends PartElement {
           label=${marksWords.newLength}
           .draft=${fieldDraft(this.session, 'new length')}
           fleeting
+          ?afloat=${this.afloat}
           .check=${this.checkReading}
           @length-change=${this.onLength}
           @length-done=${this.onDone}

@@ -7,6 +7,7 @@ import { markWords } from '../../words/marks.ts';
 import { markRowWords } from '../../words/page/measure.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import type { Session } from '../../session/session.ts';
+import { send } from '../parts/events.ts';
 import type { PageEvent } from '../parts/events.ts';
 import type { LengthField } from '../parts/lengthField.ts';
 import { solvedMark } from '../stage/columnScene.ts';
@@ -111,6 +112,8 @@ export class MarkRowElement extends PartElement {
   @property({ attribute: false }) index!: MarkIndex;
   /** The highest order that any mark of the experiment has, set or solved. */
   @property({ type: Number }) highestOrder = 0;
+  /** Its length is typed over the tube. */
+  @property({ type: Boolean }) isAtTurn = false;
   @query('bench-length-field') private field!: LengthField;
 
   /** Its number in the notebook, from 1. */
@@ -169,14 +172,7 @@ export class MarkRowElement extends PartElement {
     return html`
       <div class="mark ${state}" role="group" aria-label=${markRowWords.mark(this.number)}>
         <span class="number" aria-hidden="true">${this.number}</span>
-        <bench-length-field
-          label=${markRowWords.length(this.number)}
-          .draft=${fieldDraft(this.session, `length ${mark.id}`)}
-          .lengthM=${mark.lengthM}
-          .otherLengthM=${mark.otherLengthM}
-          .check=${this.checkReading}
-          @length-change=${this.onLength}
-        ></bench-length-field>
+        ${this.length()}
         <div class="words">
           <p>
             <strong
@@ -229,6 +225,22 @@ export class MarkRowElement extends PartElement {
         </div>
       </div>
     `;
+  }
+
+  private length() {
+    const { mark } = this;
+    if (this.isAtTurn)
+      return html`<button class="quiet" @click=${() => send(this, 'lengths-show')}>
+        ${markRowWords.overTube}
+      </button>`;
+    return html`<bench-length-field
+      label=${markRowWords.length(this.number)}
+      .draft=${fieldDraft(this.session, `length ${mark.id}`)}
+      .lengthM=${mark.lengthM}
+      .otherLengthM=${mark.otherLengthM}
+      .check=${this.checkReading}
+      @length-change=${this.onLength}
+    ></bench-length-field>`;
   }
 
   /** Passes of this resonance that were flagged again; each can be made a mark of its own. */

@@ -7,6 +7,7 @@ import { nextWaitingMark, ownMarks, waitingMarks } from '../../notebook/markList
 import { marksWords } from '../../words/page/measure.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { send } from '../parts/events.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { pageOf, pageStart } from '../parts/pageOf.ts';
@@ -19,7 +20,10 @@ import './addMarkElement.ts';
 /** Marks on a page: with many more rows each key would take a moment. */
 const PAGE = 50;
 
-/** Marks, newest first: those that wait for a length, then the others; the deleted ones below. */
+/**
+ * Marks, newest first: those that wait for a length, then the others; the deleted ones below.
+ * @fires lengths-show  to go to the length that is typed over the tube
+ */
 @customElement('bench-marks')
 export class MarksElement extends PartElement {
   static override styles = [
@@ -47,17 +51,6 @@ export class MarksElement extends PartElement {
   @state() private deletedFrom = 0;
   protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
 
-  /** Puts the keyboard into the newest mark that waits for its length, else into the line that adds one. */
-  async focusWaiting(): Promise<void> {
-    await this.updateComplete;
-    await this.focusMark(waitingMarks(this.session.experiment).at(0));
-  }
-
-  private async focusMark(mark: Mark | undefined): Promise<void> {
-    if (mark === undefined) await this.renderRoot.querySelector('bench-add-mark')?.focusLength();
-    else await this.focusRow(mark.id);
-  }
-
   /** Puts the keyboard into a mark's length; it is turned to where it isn't shown. */
   private async focusRow(id: string): Promise<void> {
     const listed = this.listed();
@@ -70,8 +63,10 @@ export class MarksElement extends PartElement {
   /** All marks in the order in which they are shown. */
   private listed(): readonly Mark[] {
     const { experiment } = this.session;
-    const measured = ownMarks(experiment.marks).filter((mark) => mark.lengthM !== null);
-    return [...waitingMarks(experiment), ...measured.reverse()];
+    const waiting = waitingMarks(experiment);
+    const waits = new Set(waiting);
+    const others = ownMarks(experiment.marks).filter((mark) => !waits.has(mark));
+    return [...waiting, ...others.reverse()];
   }
 
   private onPage(event: PageEvent<'page-change'>): void {
@@ -83,7 +78,9 @@ export class MarksElement extends PartElement {
   }
 
   private onDone(mark: Mark): void {
-    void this.focusMark(nextWaitingMark(this.session.experiment, mark.id) ?? undefined);
+    const next = nextWaitingMark(this.session.experiment, mark.id);
+    if (next === null || next.id === this.session.turn.mark?.id) send(this, 'lengths-show');
+    else void this.focusRow(next.id);
   }
 
   /** What goes through a long list comes with the first one. */
@@ -97,6 +94,7 @@ export class MarksElement extends PartElement {
     const waiting = waitingMarks(experiment);
     const listed = this.listed();
     const index = new MarkIndex(experiment.marks);
+    const atTurn = this.session.turn.mark?.id;
     const highestOrder = highestOrderOf(experiment.marks, outcome);
     return html`
       <section class="stack" aria-label=${marksWords.heading}>
@@ -111,7 +109,11 @@ export class MarksElement extends PartElement {
             </button>
           </div>
         </div>
-        <bench-add-mark .session=${this.session}></bench-add-mark>
+        ${
+          this.session.turn.mark === null
+            ? nothing
+            : html`<bench-add-mark .session=${this.session}></bench-add-mark>`
+        }
         ${waiting.length > 0 ? html`<p class="lead">${marksWords.waiting(waiting.length)}</p>` : nothing}
         <ol>
           ${repeat(
@@ -126,6 +128,7 @@ export class MarksElement extends PartElement {
                   .index=${index}
                   .outcome=${outcome}
                   .highestOrder=${highestOrder}
+                  ?isAtTurn=${mark.id === atTurn}
                   @length-done=${() => this.onDone(mark)}
                 ></bench-mark-row>
               </li>`,

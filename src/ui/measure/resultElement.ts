@@ -11,7 +11,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
-/** The speed of sound at the present place, as sure as the marks make it. */
+/** What belongs to the speed that stands at the head of the page: its uncertainty, end correction, theory, what next. */
 @customElement('bench-result')
 export class ResultElement extends PartElement {
   static override styles = [
@@ -19,21 +19,6 @@ export class ResultElement extends PartElement {
     css`
       .stack {
         gap: var(--gap-1);
-      }
-      .speed {
-        font-size: clamp(1.75rem, 1.2rem + 2.4vw, 3rem);
-        line-height: 1.1;
-        font-weight: 600;
-        letter-spacing: -0.02em;
-      }
-      .none {
-        font-weight: 300;
-      }
-      .unit {
-        font-size: 0.55em;
-        font-weight: 400;
-        letter-spacing: 0;
-        white-space: nowrap;
       }
       dl {
         display: grid;
@@ -65,17 +50,8 @@ export class ResultElement extends PartElement {
       experiment.lesson?.hideExpected === true,
     );
     return html`
-      <section class="stack" aria-label=${resultWords.region}>
-        <h2 class="small">${resultWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
-        ${
-          lines === null || lines.speed === null
-            ? html`<p class="speed none">
-                ${resultWords.none} <span class="unit">${resultWords.unit}</span>
-              </p>`
-            : html`<p class="speed" id="speed">
-                ${lines.speed.value} <span class="unit">${resultWords.uncertainty(lines.speed)}</span>
-              </p>`
-        }
+      <section class="stack" aria-label=${resultWords.heading}>
+        <h2>${resultWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
         ${lines === null ? html`<p class="lead">${resultWords.lead}</p>` : nothing}
         ${
           facts.length === 0
@@ -88,7 +64,7 @@ export class ResultElement extends PartElement {
                 )}
               </dl>`
         }
-        ${hint === null ? nothing : html`<p class="small">${hint}</p>`}
+        ${hint === null ? nothing : html`<p>${hint}</p>`}
       </section>
     `;
   }

@@ -1,7 +1,9 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { frameWords } from '../../words/page/frame.ts';
-import { resultLines, speedWords } from '../../words/result.ts';
+import { resultWords } from '../../words/page/measure.ts';
+import type { RoundedPair } from '../../words/numbers.ts';
+import { resultLines } from '../../words/result.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { send } from './events.ts';
@@ -17,7 +19,7 @@ import type { ViewId } from '../views.ts';
 const THEMES = ['system', 'light', 'dark'] as const;
 
 /**
- * Name, views, the result where it isn't shown large, keys and theme.
+ * Name, views, the result, keys and theme. The result stays in sight however far the page is scrolled.
  * @fires keys-show  to show the keys
  */
 @customElement('bench-header')
@@ -25,7 +27,13 @@ export class HeaderElement extends PartElement {
   static override styles = [
     sharedStyles,
     css`
+      :host {
+        position: sticky;
+        inset-block-start: 0;
+        z-index: 4;
+      }
       header {
+        background: var(--paper);
         display: flex;
         flex-wrap: wrap;
         align-items: center;
@@ -64,15 +72,22 @@ export class HeaderElement extends PartElement {
           border-block-end-color: Canvas;
         }
       }
+      /* As much weight for the uncertainty as for the value: a result is both. */
       .speed {
+        font-size: var(--result);
+        line-height: 1.1;
         font-weight: 600;
+        letter-spacing: -0.01em;
         white-space: nowrap;
       }
-      /* Where the measurement shows it large beside the picture. */
-      @media (min-width: 761px) {
-        .speed.large {
-          display: none;
-        }
+      .unit {
+        font-size: 0.65em;
+        font-weight: 400;
+        letter-spacing: 0;
+      }
+      .none {
+        color: var(--edge);
+        font-weight: 400;
       }
       label {
         font-size: var(--text-small);
@@ -86,14 +101,27 @@ export class HeaderElement extends PartElement {
           overflow: hidden;
           clip-path: inset(50%);
         }
-        /* A row of its own from the start: the speed must not push it there when it comes. */
+        /* The views have the first row, which may scroll away; the second stays. */
+        :host {
+          inset-block-start: -3rem;
+        }
         nav {
-          order: 9;
+          order: -1;
           inline-size: 100%;
           margin: 0;
         }
+        .result,
         h1 {
           margin-inline-end: auto;
+        }
+        /* The result comes where the name stood. */
+        h1.beside,
+        .result.before {
+          position: absolute;
+          inline-size: 1px;
+          block-size: 1px;
+          overflow: hidden;
+          clip-path: inset(50%);
         }
       }
       @media (max-width: 640px) {
@@ -107,13 +135,6 @@ export class HeaderElement extends PartElement {
         }
         nav {
           justify-content: space-between;
-        }
-        h1 {
-          flex: 1 1 5rem;
-          line-height: 1.1;
-        }
-        .speed {
-          font-size: var(--text-small);
         }
         select {
           padding-inline: var(--gap-1);
@@ -139,7 +160,7 @@ export class HeaderElement extends PartElement {
 
   override render() {
     return html`<header>
-      <h1>${frameWords.heading}</h1>
+      <h1 class=${this.speed() === null ? '' : 'beside'}>${frameWords.heading}</h1>
       <nav aria-label=${frameWords.views}>
         ${VIEWS.map(
           (view) =>
@@ -148,9 +169,7 @@ export class HeaderElement extends PartElement {
             >`,
         )}
       </nav>
-      <span class="speed ${this.view === 'measure' ? 'large' : ''}"
-        >${this.speed()}${workingOut(this.session.isWorkingOut)}</span
-      >
+      ${this.result()}
       <button @click=${this.onKeys}>${frameWords.keys}</button>
       <label for="theme">${frameWords.theme}</label>
       ${choice({
@@ -162,12 +181,25 @@ export class HeaderElement extends PartElement {
     </header>`;
   }
 
-  /** The result stays in sight on views that don't show it large. */
-  private speed(): string {
+  private result() {
+    const speed = this.speed();
+    return html`<section class="result ${speed === null ? 'before' : ''}" aria-label=${resultWords.region}>
+      ${
+        speed === null
+          ? html`<p class="speed none">${resultWords.none} <span class="unit">${resultWords.unit}</span></p>`
+          : html`<p class="speed">
+              ${speed.value} ± ${speed.uncertainty}
+              <span class="unit">${resultWords.unit}</span>${workingOut(this.session.isWorkingOut)}
+            </p>`
+      }
+    </section>`;
+  }
+
+  /** Of the present place; null before there is one. */
+  private speed(): RoundedPair | null {
     const { outcomeIfAny: outcome, experiment } = this.session;
     const here = outcome.places.find((one) => one.placeId === experiment.present.placeId);
-    const speed = here === undefined ? null : resultLines(here.solution).speed;
-    return speed === null ? '' : speedWords(speed);
+    return here === undefined ? null : resultLines(here.solution).speed;
   }
 }
 

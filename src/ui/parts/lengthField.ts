@@ -16,7 +16,7 @@ import { parseFaultWords } from '../../words/parseFaults.ts';
 /**
  * A length as read off the rule, or two around a resonance. Enter takes it and says that the hand may go on to the next.
  * @fires length-change  detail: the reading in metres, or null where the field was emptied
- * @fires length-done  after Enter on a length that was understood
+ * @fires length-done  after Enter on a length that was understood, or on nothing
  */
 @customElement('bench-length-field')
 export class LengthField extends PartElement {
@@ -27,6 +27,26 @@ export class LengthField extends PartElement {
         display: flex;
         align-items: center;
         gap: var(--gap-1);
+      }
+      /* Over the picture a fault has no line of its own: it stands on the field. */
+      :host([afloat]) {
+        position: relative;
+      }
+      :host([afloat]) .note {
+        position: absolute;
+        inset-block-end: calc(100% + var(--gap-1));
+        inset-inline-start: 0;
+        inline-size: max-content;
+        max-inline-size: min(26rem, 80vw);
+        z-index: 3;
+        display: grid;
+        gap: var(--gap-1);
+      }
+      :host([afloat]) .note > * {
+        background: var(--sheet);
+        border: 2px solid var(--alert);
+        border-radius: var(--radius);
+        padding: var(--gap-1) var(--gap-2);
       }
       input {
         inline-size: 7rem;
@@ -39,6 +59,8 @@ export class LengthField extends PartElement {
   @property({ attribute: false }) lengthM: number | null = null;
   /** The longer length of a bracket; null for a single one. */
   @property({ attribute: false }) otherLengthM: number | null = null;
+  /** Lies over a picture: what is said of it stands above it and moves nothing. */
+  @property({ type: Boolean, reflect: true }) afloat = false;
   /** Empties itself after each length, for the line that adds marks. */
   @property({ type: Boolean }) fleeting = false;
   /** Where half a length waits; null: it waits in the field only. */
@@ -116,7 +138,8 @@ export class LengthField extends PartElement {
     if (event.key === 'Escape') this.input.blur();
     if (event.key !== 'Enter') return;
     event.preventDefault();
-    if (this.take()) send(this, 'length-done');
+    const isEmpty = this.input.value.trim() === '';
+    if (this.take() || isEmpty) send(this, 'length-done');
   }
 
   private written(): string {
@@ -147,10 +170,12 @@ export class LengthField extends PartElement {
           –
         </button>
       </div>
-      <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
-        ${this.faultMessage ?? nothing}
-      </p>
-      ${this.entry.hint()}
+      <div class="note">
+        <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
+          ${this.faultMessage ?? nothing}
+        </p>
+        ${this.entry.hint()}
+      </div>
     `;
   }
 }

@@ -4,6 +4,7 @@ import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { frameWords } from '../../words/page/frame.ts';
+import { warningMessages } from '../measure/warningMessages.ts';
 import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -16,6 +17,7 @@ const SHOWN_MS = 8000;
  * It is always there, so that nothing moves and nothing is covered when a message comes. From anywhere it leads to the
  * marks that wait for a length.
  * @fires lengths-show  to go to the newest of them
+ * @fires doubts-show  to see what is doubtful
  */
 @customElement('bench-notice')
 export class NoticeElement extends PartElement {
@@ -65,6 +67,11 @@ export class NoticeElement extends PartElement {
           padding-inline: var(--gap-2);
         }
       }
+      .doubts {
+        border-color: var(--caution);
+        border-inline-start-width: 4px;
+        background: var(--caution-wash);
+      }
       .saved {
         font-size: var(--text-small);
         color: var(--ink-soft);
@@ -78,8 +85,22 @@ export class NoticeElement extends PartElement {
 
   @property({ attribute: false }) session!: Session;
   private hideTimer = 0;
-  protected readonly watch = new SessionWatch(this, ['notice', 'capture', 'notebook'], () => this.onChange());
+  protected readonly watch = new SessionWatch(this, ['notice', 'capture', 'notebook', 'answers'], () =>
+    this.onChange(),
+  );
+  protected readonly live = new SessionWatch(this, ['live'], () => this.onLive());
   private lastSerial: number | null = null;
+  private shownDoubts = 0;
+
+  /** Warnings about marks and sound, and one where the level can't be trusted. */
+  private get doubts(): number {
+    const isTrusted = this.session.hearing.trust.kind === 'trusted';
+    return warningMessages(this.session).length + (isTrusted ? 0 : 1);
+  }
+
+  private onLive(): void {
+    if (this.doubts !== this.shownDoubts) this.requestUpdate();
+  }
 
   /** News goes by itself; a problem stays until it is closed. */
   private onChange(): void {
@@ -97,6 +118,8 @@ export class NoticeElement extends PartElement {
     const { notice, saveState, experiment } = this.session;
     const waiting = waitingMarks(experiment).length;
     const isProblem = notice?.kind === 'problem';
+    const { doubts } = this;
+    this.shownDoubts = doubts;
     return html`
       <div class="bar ${notice === null ? '' : 'told'} ${isProblem ? 'problem' : ''}">
         <p role=${isProblem ? 'alert' : 'status'}>
@@ -108,13 +131,22 @@ export class NoticeElement extends PartElement {
             : html`<button @click=${() => this.session.dismissNotice()}>${frameWords.close}</button>`
         }
         ${
+          doubts === 0
+            ? nothing
+            : html`<button class="doubts" @click=${this.onDoubts}>${frameWords.doubts(doubts)}</button>`
+        }
+        ${
           waiting === 0
             ? nothing
             : html`<button @click=${this.onLengths}>${frameWords.lengthsToType(waiting)}</button>`
         }
-        <span class="saved ${saveState.kind}" role="status">${frameWords.saved[saveState.kind]}</span>
+        <span class="saved ${saveState.kind}">${frameWords.saved[saveState.kind]}</span>
       </div>
     `;
+  }
+
+  private onDoubts(): void {
+    send(this, 'doubts-show');
   }
 
   private onLengths(): void {

@@ -14,6 +14,7 @@ import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { WidthWatch } from '../parts/widthWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import '../measure/lengthSlotElement.ts';
 import { columnGeometry, toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import { answerStrength, nearness, nodesAndAntinodes, standingWave, stemsOf } from './columnScene.ts';
@@ -44,6 +45,8 @@ export class ColumnElement extends PartElement {
   /** Whether the column that is heard is the drawn one: a real column's length nobody has told. */
   @property({ type: Boolean }) isHeard = true;
   @property() quantity: 'pressure' | 'displacement' = 'pressure';
+  /** Whether lengths are typed over the tube. */
+  @property({ type: Boolean }) isTyped = false;
   @state() private widthPx = 900;
   protected readonly width = new WidthWatch(this, (widthPx) => (this.widthPx = Math.round(widthPx)));
   private lastRender = 0;
@@ -63,6 +66,12 @@ export class ColumnElement extends PartElement {
   private onSlide(event: Event): void {
     const centimetres = Number((event.target as HTMLInputElement).value);
     send(this, 'slide', centimetres / 100);
+  }
+
+  /** Puts the keyboard into the length that is typed next. */
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.renderRoot.querySelector('bench-length-slot')?.focusLength();
   }
 
   /** Marks change seldom, the picture ten times a second. */
@@ -93,7 +102,13 @@ export class ColumnElement extends PartElement {
     const fork = this.session.presentFork;
     const stems = this.stemsNow();
     const wave = standingWave(prediction, this.lengthM, this.quantity);
+    const slotPx = toPx(geometry, isUnknown ? mouthM : look.farEndM);
     return html`
+      ${
+        this.isTyped
+          ? html`<bench-length-slot .session=${this.session} .atPx=${slotPx}></bench-length-slot>`
+          : nothing
+      }
       <div class="box">
         <svg
           role="img"
@@ -113,6 +128,11 @@ export class ColumnElement extends PartElement {
             </pattern>
           </defs>
           ${guard([geometry.widthPx, geometry.travelM], () => ruleArt(geometry))}
+          ${
+            this.isTyped && this.session.turn.mark !== null && !isUnknown
+              ? svg`<path class="hanger" d=${`M${slotPx} -2 V${geometry.tubeTopPx}`} />`
+              : nothing
+          }
           <rect
             class=${isUnknown ? 'air answer' : 'air'}
             x=${toPx(geometry, mouthM)}

@@ -19,7 +19,7 @@ export function columnGeometry(widthPx: number, travelM: number): ColumnGeometry
   const isNarrow = widthPx < 560;
   const zeroPx = isNarrow ? 44 : 96;
   const rightPx = isNarrow ? 14 : 36;
-  const tubeTopPx = 52;
+  const tubeTopPx = 46;
   const tubeBottomPx = tubeTopPx + (isNarrow ? 62 : 84);
   const ruleTopPx = tubeBottomPx + 12;
   const ruleBottomPx = ruleTopPx + 36;

@@ -110,6 +110,12 @@ export const columnStyles = css`
   .fork-label {
     font-weight: 600;
   }
+  /* From the length's field to the tube's end. */
+  .hanger {
+    stroke: var(--tone);
+    stroke-width: 2;
+    stroke-dasharray: 2 4;
+  }
   .stem .post {
     stroke: var(--tone);
     stroke-width: 3;

@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guideWords } from '../../words/page/practice.ts';
+import { urgentWords } from '../../words/page/stageLine.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
 import { presentSolution } from '../../session/experiment/turnRound.ts';
@@ -18,45 +19,30 @@ export class GuideElement extends PartElement {
       section {
         border-inline-start: 5px solid var(--room);
         background: var(--sheet);
-        padding: 0 var(--gap-4);
+        padding: 0 var(--gap-3);
       }
       .step {
         display: flex;
         justify-content: space-between;
         align-items: center;
-        gap: var(--gap-2) var(--gap-4);
-        /* As high as the button that comes with the first speed, and as the longest step. */
-        min-block-size: 3.25rem;
+        gap: var(--gap-2) var(--gap-3);
+        /* As high as the longest step, and as the button that comes with the first speed. */
+        min-block-size: max(calc(2.5 * var(--words)), var(--target));
+        font-size: var(--words);
+        line-height: 1.25;
       }
       .step button {
         flex: none;
+        font-size: var(--text-small);
       }
-      @media (max-width: 1180px) {
-        .step {
-          min-block-size: 4.25rem;
-        }
-      }
-      @media (max-width: 760px) {
-        section {
-          padding-inline: var(--gap-3);
-        }
-        .step {
-          flex-wrap: wrap;
-          min-block-size: 5.5rem;
-        }
-      }
-      /* Held in the hand: two lines and the button have room, and the column's fine steps stay in sight. */
       @media (max-width: 480px) {
-        .step p {
-          font-size: var(--text-small);
-          line-height: 1.25;
+        .step {
+          min-block-size: calc(3.75 * var(--words));
         }
-      }
-      .now {
-        font-weight: 600;
       }
       .count {
         color: var(--ink-soft);
+        font-size: var(--text);
       }
     `,
   ];
@@ -72,7 +58,7 @@ export class GuideElement extends PartElement {
   private onChange(): void {
     this.practice.observe();
     const { done, says } = this.guide();
-    const next = `${done} ${says}`;
+    const next = `${done} ${says} ${urgentWords(this.session.hearing)}`;
     // Whatever changes in the notebook may change the truth's comparison; the trace alone rarely changes a step.
     if (next !== this.shown || !this.session.hearing.isListening) this.requestUpdate();
     this.shown = next;
@@ -109,7 +95,9 @@ export class GuideElement extends PartElement {
       <div class="step">
         <p>
           <span class="count">${guideWords.count(done, all)}</span>
-          <span class="now" role="status">${says === null ? guideWords.done : guideWords.says[says]}</span>
+          <span role="status"
+            >${urgentWords(this.session.hearing) ?? (says === null ? guideWords.done : guideWords.says[says])}</span
+          >
         </p>
         ${
           solution === null || !this.canCompare

@@ -27,7 +27,7 @@ export function guideSteps(
   readings: PracticeReadings,
 ): readonly GuideStep[] {
   const marks = experiment.marks.filter((mark) => !mark.excluded);
-  const isWaiting = waitingMarks(experiment).some((mark) => !mark.excluded);
+  const isWaiting = waitingMarks(experiment).length > 0;
   const lengths = marks.flatMap((mark) => (mark.lengthM === null ? [] : [mark.lengthM]));
   const isOne = lengths.length > 0;
   const spreadM = isOne ? Math.max(...lengths) - Math.min(...lengths) : 0;

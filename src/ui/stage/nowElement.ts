@@ -20,7 +20,17 @@ export class NowElement extends PartElement {
         gap: var(--gap-2) var(--gap-3);
         align-items: end;
       }
+      @media (max-width: 480px) {
+        fieldset {
+          flex-wrap: nowrap;
+          gap: var(--gap-2);
+        }
+        select {
+          padding-inline: var(--gap-2);
+        }
+      }
       label {
+        min-inline-size: 0;
         display: grid;
         font-size: var(--text-small);
         color: var(--ink-soft);

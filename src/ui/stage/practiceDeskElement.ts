@@ -181,14 +181,6 @@ export class PracticeDeskElement extends PartElement {
           ${this.stepButton(FINE_STEP_M, practiceWords.longerFine, '›')}
           ${this.stepButton(STEP_M, practiceWords.longer, '»')}
         </div>
-        <label class="room"
-          >${practiceWords.room}
-          ${choice({
-            options: ROOMS.map((room) => ({ value: room, name: practiceWords.rooms[room] })),
-            now: () => this.noise,
-            choose: (noise) => this.onRoom(noise),
-          })}</label
-        >
         ${
           this.isNoted
             ? nothing
@@ -199,6 +191,14 @@ export class PracticeDeskElement extends PartElement {
                 <button @click=${this.onReadings}>${practiceWords.note}</button>
               </div>`
         }
+        <label class="room"
+          >${practiceWords.room}
+          ${choice({
+            options: ROOMS.map((room) => ({ value: room, name: practiceWords.rooms[room] })),
+            now: () => this.noise,
+            choose: (noise) => this.onRoom(noise),
+          })}</label
+        >
         ${this.otherTube()}
       </section>
     `;

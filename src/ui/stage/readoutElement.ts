@@ -1,15 +1,14 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { readoutWords } from '../../words/page/stage.ts';
+import { readoutWords, wayBackWords } from '../../words/page/stage.ts';
 import { stageWords } from '../../words/page/stageLine.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
-import { warningMessages } from '../measure/warningMessages.ts';
-import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { Stopper } from '../../notebook/experiment.ts';
+import { FRESH_S } from '../../session/hearing/wayBack.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
 import type { SourceKind } from './sourceKind.ts';
 import './wayBackElement.ts';
@@ -17,26 +16,24 @@ import './wayBackElement.ts';
 const NO_WAY: WayBack = { kind: 'none' };
 
 /**
- * The one number that is read from across the room, what is going on, and the way back to the maximum.
- * @fires doubts-show  to see what is doubtful
+ * The one number that is read from across the room, what is going on, and the way back to the resonance. The number is
+ * the level until the way back is known in millimetres; then it is the way still to go.
  */
 @customElement('bench-readout')
 export class ReadoutElement extends PartElement {
   static override styles = [
     sharedStyles,
     css`
-      :host {
-        container-type: inline-size;
-      }
       .grid {
         display: grid;
+        /* As wide as the widest number: the picture beside it stays where it is. */
         grid-template:
           'number back' auto
-          'words words' auto / auto minmax(0, 1fr);
+          'words words' auto / calc(2.4 * var(--readout)) minmax(0, 1fr);
         gap: var(--gap-2) var(--gap-4);
         align-items: center;
       }
-      .level {
+      .big {
         grid-area: number;
       }
       .number {
@@ -44,49 +41,46 @@ export class ReadoutElement extends PartElement {
         line-height: 0.95;
         font-weight: 600;
         color: var(--tone);
-        min-inline-size: 2.2ch;
         letter-spacing: -0.03em;
         white-space: nowrap;
       }
-      .number.none {
+      .number.way {
+        color: var(--ink);
+      }
+      .number.none,
+      .number.old {
         color: var(--edge);
+      }
+      .number.none {
         font-weight: 400;
       }
       .unit {
         color: var(--ink-soft);
         white-space: nowrap;
       }
-      /* Two lines and the button have their place from the start: nothing below jumps when they come. */
+      /* Two lines have their place from the start: nothing below jumps when they come. */
       .words {
         grid-area: words;
-        display: flex;
-        gap: var(--gap-3);
-        justify-content: space-between;
-        align-items: start;
         min-block-size: calc(2.5 * var(--words));
         font-size: var(--words);
         line-height: 1.25;
       }
-      @media (min-width: 1180px) {
+      @media (min-width: 761px) {
         .words {
           min-block-size: var(--target);
         }
       }
-      .words button {
-        flex: none;
-        font-size: var(--text-small);
-        border-color: var(--caution);
-        border-inline-start-width: 4px;
-        background: var(--caution-wash);
-      }
       bench-way-back {
         grid-area: back;
+        max-inline-size: 44rem;
       }
     `,
   ];
 
   @property({ attribute: false }) session!: Session;
   @property() kind: SourceKind = 'practice';
+  /** What is going on is said elsewhere. */
+  @property({ type: Boolean }) wordless = false;
   @state() private shownDb: number | null = null;
   private lastShown = 0;
   protected readonly watch = new SessionWatch(this, ['live', 'capture', 'notebook'], () => this.onChange());
@@ -101,29 +95,14 @@ export class ReadoutElement extends PartElement {
   }
 
   override render() {
-    const { shownDb } = this;
     const { trace, isListening, check } = this.session.hearing;
     // In a check the fork comes and goes on purpose: there is nowhere to go back to.
-    const isGuided = isListening && check === null;
-    const doubts =
-      warningMessages(this.session).length + (this.session.hearing.trust.kind === 'trusted' ? 0 : 1);
+    const way = isListening && check === null ? trace.wayBack : NO_WAY;
     return html`
       <div class="grid">
-        <div class="level">
-          <p class="number ${shownDb === null ? 'none' : ''}" role="img" aria-label=${this.label()}>
-            ${shownDb === null ? readoutWords.none : readoutWords.level(shownDb)}
-          </p>
-          <p class="unit" aria-hidden="true">${readoutWords.unit}</p>
-        </div>
-        <bench-way-back .way=${isGuided ? trace.wayBack : NO_WAY} stopper=${this.stopper()}></bench-way-back>
-        <div class="words">
-          <p role="status">${this.words()}</p>
-          ${
-            doubts === 0
-              ? nothing
-              : html`<button @click=${this.onDoubts}>${readoutWords.doubts(doubts)}</button>`
-          }
-        </div>
+        <div class="big">${this.wayToGo(way) ?? this.level()}</div>
+        <bench-way-back .way=${way} stopper=${this.stopper()}></bench-way-back>
+        ${this.wordless ? nothing : html`<p class="words" role="status">${this.words()}</p>`}
       </div>
     `;
   }
@@ -134,8 +113,21 @@ export class ReadoutElement extends PartElement {
     return this.kind === 'practice' || present.ends === 'open' ? 'piston' : tube.stopper;
   }
 
-  private onDoubts(): void {
-    send(this, 'doubts-show');
+  private level() {
+    const { shownDb } = this;
+    return html`<p class="number ${shownDb === null ? 'none' : ''}" role="img" aria-label=${this.label()}>
+        ${shownDb === null ? readoutWords.none : readoutWords.level(shownDb)}
+      </p>
+      <p class="unit" aria-hidden="true">${readoutWords.unit}</p>`;
+  }
+
+  /** Null where the way back isn't known in millimetres. The side stands in the words beside it. */
+  private wayToGo(way: WayBack) {
+    if (way.kind !== 'off' || way.place.distanceM === null) return null;
+    return html`<p class="number way ${way.ageS > FRESH_S ? 'old' : ''}">
+        ${wayBackWords.distance(way.place.distanceM)}
+      </p>
+      <p class="unit">${wayBackWords.toGo}</p>`;
   }
 
   /** A check of one length has the first word while it goes on: its answer is awaited from afar, too. */

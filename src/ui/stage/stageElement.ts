@@ -11,7 +11,6 @@ import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { SourceKind } from './sourceKind.ts';
 import '../capture/captureStateElement.ts';
-import '../measure/resultElement.ts';
 import './columnElement.ts';
 import './drawnElement.ts';
 import type { Drawn } from './drawn.ts';
@@ -70,17 +69,12 @@ export class StageElement extends PartElement {
         align-items: end;
         gap: var(--gap-2) var(--gap-4);
       }
-      /* As high as a full result, so that the picture stays where it is when the first one comes. */
+      /* So high that a failure takes the place of the level and the picture stays where it is. */
       .readings {
         display: grid;
-        grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
-        gap: var(--gap-3) var(--gap-5);
-        align-items: start;
-        min-block-size: 12.75rem;
-      }
-      .readings.check {
-        grid-template-columns: minmax(0, 1fr);
-        min-block-size: 12rem;
+        gap: var(--gap-2);
+        align-content: start;
+        min-block-size: var(--readings, 10.5rem);
       }
       .hands {
         display: flex;
@@ -88,26 +82,17 @@ export class StageElement extends PartElement {
         justify-content: space-between;
         gap: var(--gap-2) var(--gap-4);
       }
-      /* One column: what is heard and the tube first, the result after them. */
       @media (max-width: 760px) {
-        /* So near that the column's fine steps stay above the line along the lower edge when it speaks. */
         .stage {
           gap: var(--gap-2);
         }
-        .readings {
-          display: contents;
+        /* Held in a hand, all that chooses has one line while the page listens. */
+        .controls.listening {
+          flex-wrap: nowrap;
+          gap: var(--gap-2);
         }
-        bench-readout {
-          min-block-size: 10.5rem;
-        }
-        bench-column {
-          order: 1;
-        }
-        .hands {
-          order: 2;
-        }
-        bench-result {
-          order: 3;
+        .controls bench-now {
+          min-inline-size: 0;
         }
       }
     `,
@@ -121,6 +106,7 @@ export class StageElement extends PartElement {
   /** Where the column is drawn when the tube is real: where the handle was put. */
   @state() private drawnLengthM = 0.3;
   @state() private drawn: Drawn = { wave: 'pressure', expected: true };
+  @query('bench-column') private column!: HTMLElementTagNameMap['bench-column'];
   @query('bench-source') private source!: HTMLElementTagNameMap['bench-source'];
   @query('bench-practice-desk') private desk!: HTMLElementTagNameMap['bench-practice-desk'] | null;
   private practice!: PracticeRun;
@@ -144,6 +130,12 @@ export class StageElement extends PartElement {
   /** Brings the practice fork to the mouth, or takes it away. */
   toggleFork(): void {
     this.desk?.toggleFork();
+  }
+
+  /** Puts the keyboard into the length that is typed next. */
+  async focusLength(): Promise<void> {
+    await this.updateComplete;
+    await this.column.focusLength();
   }
 
   /** Slides the column on or back. @param byM  metres, positive to lengthen it */
@@ -221,7 +213,7 @@ export class StageElement extends PartElement {
     const isLive = this.use !== 'picture';
     return html`
       <div class="stage ${this.isFlashing ? 'flash' : ''}">
-        <div class="controls">
+        <div class="controls ${this.session.hearing.isListening ? 'listening' : ''}">
           <bench-source
             ?hidden=${!isLive && !this.session.hearing.isListening}
             .session=${this.session}
@@ -236,6 +228,7 @@ export class StageElement extends PartElement {
         ${isLive ? this.readings() : this.captureState()}
         <bench-column
           .session=${this.session}
+          ?isTyped=${this.use === 'measure'}
           .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
           .goalM=${isPractice ? column.goalM : this.drawnLengthM}
           .isHeard=${isPractice}
@@ -259,44 +252,48 @@ export class StageElement extends PartElement {
 
   private hands(isPractice: boolean, isWithheld: boolean) {
     const isMeasure = this.use === 'measure';
-    return html`${
-        isPractice && isMeasure
-          ? html`<bench-guide .session=${this.session} .practice=${this.practice}></bench-guide>`
+    return html`<div class="hands">
+      ${
+        isPractice
+          ? html`<bench-practice-desk
+              .session=${this.session}
+              .practice=${this.practice}
+              @listen-start=${this.onListen}
+              @slide-by=${this.onSlideBy}
+            ></bench-practice-desk>`
           : nothing
       }
-      <div class="hands">
-        ${
-          isPractice
-            ? html`<bench-practice-desk
-                .session=${this.session}
-                .practice=${this.practice}
-                @listen-start=${this.onListen}
-                @slide-by=${this.onSlideBy}
-              ></bench-practice-desk>`
-            : nothing
-        }
-        ${
-          isMeasure
-            ? html`<bench-drawn
-                .drawn=${this.drawn}
-                ?withheld=${isWithheld}
-                @drawn-change=${this.onDrawn}
-              ></bench-drawn>`
-            : nothing
-        }
-      </div>`;
+      ${
+        isMeasure
+          ? html`<bench-drawn
+              .drawn=${this.drawn}
+              ?withheld=${isWithheld}
+              @drawn-change=${this.onDrawn}
+            ></bench-drawn>`
+          : nothing
+      }
+    </div>`;
   }
 
-  /** A failure or a pause stands where the level would: nothing below it moves. */
+  /** A failure or a pause stands where the level would: nothing below it moves. What to do next is said once. */
   private readings() {
     const { kind } = this.session.hearing.capture;
-    return html`<div class="readings ${this.use}">
+    const isGuided = this.kind === 'practice' && this.use === 'measure';
+    return html`<div class="readings">
       ${
         kind === 'failed' || kind === 'interrupted'
           ? this.captureState()
-          : html`<bench-readout .session=${this.session} kind=${this.kind}></bench-readout>`
+          : html`<bench-readout
+              .session=${this.session}
+              kind=${this.kind}
+              ?wordless=${isGuided}
+            ></bench-readout>`
       }
-      ${this.use === 'measure' ? html`<bench-result .session=${this.session}></bench-result>` : nothing}
+      ${
+        isGuided
+          ? html`<bench-guide .session=${this.session} .practice=${this.practice}></bench-guide>`
+          : nothing
+      }
     </div>`;
   }
 }

@@ -69,14 +69,10 @@ export class WayBackElement extends PartElement {
         line-height: 1.25;
         min-block-size: 1.25em;
       }
-      p .size {
-        font-size: 1.35em;
-        font-variant-numeric: tabular-nums;
-        white-space: nowrap;
-      }
       @media (max-width: 480px) {
         p.long {
-          font-size: var(--text-small);
+          font-size: var(--text);
+          line-height: 1.15;
         }
       }
       p.idle {
@@ -149,17 +145,15 @@ export class WayBackElement extends PartElement {
           ${wayBackWords.holdStill}
         </p>`;
       case 'off': {
-        const { halfWidths, distanceM } = way.place;
-        const { size, side } = wayBackWords.off(halfWidths, distanceM, this.stopper);
         return html`<p>
-          <strong class="size">${size}</strong> ${side}
+          <strong>${wayBackWords.off(way.place.halfWidths, this.stopper)}</strong>
           ${way.ageS > FRESH_S ? wayBackWords.heardAgo(way.ageS) : nothing}
         </p>`;
       }
       case 'lost':
         return html`<p class="long">${wayBackWords.lost}</p>`;
       case 'level':
-        return html`<p class="long">${wayBackWords.below(way.belowBestDb)}. ${wayBackWords.bothSides}</p>`;
+        return html`<p class="long">${wayBackWords.byLevel}</p>`;
     }
   }
 }

@@ -18,6 +18,7 @@ export const frameWords = {
   drop: 'Drop to open',
   groupsTaken: (count: number) => `${counted(count, 'group')} taken into the class view.`,
   close: 'Close',
+  doubts: (count: number) => counted(count, 'warning'),
   lengthsToType: (count: number) => `Type ${plural(count, 'a length', `${count} lengths`)}`,
   saved: { nothing: '', saved: 'Saved', saving: 'Saving…', refused: 'Not saved on this device' },
 } as const;

@@ -1,5 +1,4 @@
 import { fixed, ordinal, plural } from '../numbers.ts';
-import type { RoundedPair } from '../numbers.ts';
 import { stepWords } from '../steps.ts';
 
 /** The list of marks. */
@@ -7,11 +6,12 @@ export const marksWords = {
   heading: 'Marks',
   undo: (step: string | null) => (step === null ? 'Undo' : `Undo ${stepWords(step)}`),
   redo: 'Redo',
+  newMark: 'New mark',
   newLength: 'Length of a new mark',
   add: 'Add mark',
   waiting: (count: number) =>
     `${count} ${plural(count, 'mark waits', 'marks wait')} for a length. Enter goes on to the next.`,
-  none: 'No marks yet. A flagged resonance makes one; so does the key M, or a length typed above.',
+  none: 'No marks yet. A resonance that is found makes one; so does the key M, or a length typed over the tube.',
   deleted: (count: number) => `Deleted marks (${count})`,
   bringBack: 'Bring back',
   bringBackNamed: (mark: string) => `Bring back the mark ${mark}`,
@@ -24,7 +24,20 @@ export const marksWords = {
 export const markRowWords = {
   mark: (number: number) => `Mark ${number}`,
   length: (number: number) => `Length of mark ${number}`,
-  waits: 'waits for its length',
+  waits: 'type its length',
+  /** Its field stands over the tube. */
+  overTube: 'Type it over the tube',
+  choose: 'Change',
+  chooseNamed: (number: number) => `Change mark ${number}`,
+  fork: (number: number) => `Fork of mark ${number}`,
+  column: (number: number) => `Column of mark ${number}`,
+  place: (number: number) => `Place of mark ${number}`,
+  alsoChange: (count: number) =>
+    `Also change the other ${plural(count, 'mark', `${count} marks`)} of the same kind`,
+  unsure: (confidence: number) =>
+    `Only ${fixed(100 * confidence, 0)} % sure to be a resonance: pass it again before you trust it.`,
+  /** In which ringing of the fork, and its how-manieth resonance there. */
+  pass: (strike: number, pass: number) => `strike ${strike}, ${ordinal(pass)} pass`,
   notSolved: 'not solved yet',
   leftOut: 'left out',
   outlier: (cause: string) => `Outlier: ${cause}`,
@@ -50,11 +63,10 @@ export const markRowWords = {
 /** The speed of sound at the present place. */
 export const resultWords = {
   region: 'Speed of sound',
-  heading: 'Speed of sound in free air',
+  heading: 'What belongs to the speed',
   none: '—',
   unit: 'm/s',
-  uncertainty: (pair: RoundedPair) => `± ${pair.uncertainty} m/s`,
-  lead: 'It appears with the first length and grows more certain with each mark.',
+  lead: 'The speed of sound in free air stands at the head of the page. It appears with the first length and grows more certain with each mark.',
 } as const;
 
 /** What is doubtful about marks and sound. */

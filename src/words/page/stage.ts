@@ -2,7 +2,7 @@ import { ENDS_LONG } from '../columnEnds.ts';
 import { stepsThatAre } from '../../capture/processingSteps.ts';
 import type { CaptureSettings } from '../../capture/soundSource.ts';
 import type { Stopper } from '../../notebook/experiment.ts';
-import { counted, fixed, stampedHertz } from '../numbers.ts';
+import { fixed, stampedHertz } from '../numbers.ts';
 
 /** Where the sound comes from. */
 export const sourceWords = {
@@ -48,7 +48,6 @@ export const readoutWords = {
   unit: 'dB above the room',
   noneSpoken: 'Rise above the room: no tone heard',
   levelSpoken: (riseDb: number) => `Rise above the room: ${fixed(riseDb, 0)} decibels`,
-  doubts: (count: number) => `${counted(count, 'thing')} to look at`,
   check: (sign: string, verdict: string) => `This length: ${sign} ${verdict}`,
 } as const;
 
@@ -61,23 +60,23 @@ const MOVES: Readonly<Record<Stopper, readonly [tooLong: string, tooShort: strin
 
 const moveWords = (isTooLong: boolean, stopper: Stopper): string => MOVES[stopper][isTooLong ? 0 : 1];
 
-/** The way back to the resonance, in words of the apparatus in use. */
-
+/** The way back to the resonance. */
 export const wayBackWords = {
-  idle: 'Way back to the resonance',
+  idle: 'Back to the resonance',
   here: 'Here.',
   holdStill: 'Hold still and read the rule.',
   atMaximum: 'At the loudest place.',
-  /** @param distanceM  null where the tube isn't known */
-  off: (halfWidths: number, distanceM: number | null, stopper: Stopper) => {
+  /** Millimetres, without their side. */
+  distance: (distanceM: number) => distanceWords(distanceM),
+  toGo: 'mm to go',
+  /** The side, in words of the apparatus in use. */
+  off: (halfWidths: number, stopper: Stopper) => {
     const isTooLong = halfWidths > 0;
-    const side = `${isTooLong ? 'too long' : 'too short'}: ${moveWords(isTooLong, stopper)}`;
-    return distanceM === null ? { size: '', side } : { size: `${distanceWords(distanceM)} mm`, side };
+    return `${isTooLong ? 'too long' : 'too short'}: ${moveWords(isTooLong, stopper)}`;
   },
   heardAgo: (ageS: number) => `(${fixed(Math.max(1, ageS), 0)} s ago)`,
   lost: 'Can’t tell where. Slide past once more, then come back from both sides.',
-  below: (belowDb: number) => `${fixed(belowDb, 0)} dB below the loudest place`,
-  bothSides: 'Pass it from both sides.',
+  byLevel: 'Back to the loudest place: pass it from both sides.',
   tooShort: 'too short',
   tooLong: 'too long',
   spoken: {

@@ -13,18 +13,27 @@ function isTooFast({ warnings, latest }: Session['hearing']['trace']): boolean {
   return fast !== undefined && latest !== null && latest.timeS - (fast.timeS ?? -Infinity) < SAID_S;
 }
 
+/** What comes before any next step while the page listens; null where nothing does. */
+export function urgentWords({ capture, trace }: Session['hearing']): string | null {
+  if (capture.kind === 'starting')
+    return capture.waitsFor === undefined ? 'Waiting for the sound…' : waitsForWords[capture.waitsFor];
+  if (capture.kind !== 'running') return null;
+  if (capture.isSilent === true) return NO_SOUND_WORDS;
+  if (isTooFast(trace)) return `Too fast: a resonance went by. ${SLOWER}`;
+  return trace.latest === null ? 'Measuring the room noise: keep quiet.' : null;
+}
+
 /** What is going on and what to do next, in one line. @param isRecording  whether that is the source that is chosen */
 export function stageWords(
-  { experiment, hearing: { capture, trace } }: Pick<Session, 'experiment' | 'hearing'>,
+  { experiment, hearing }: Pick<Session, 'experiment' | 'hearing'>,
   isRecording: boolean,
 ): string {
+  const { capture, trace } = hearing;
   switch (capture.kind) {
     case 'idle':
       return isRecording
         ? 'Open a recording of the fork over the column.'
         : 'Press Listen. Then both hands are free for fork and tube.';
-    case 'starting':
-      return capture.waitsFor === undefined ? 'Waiting for the sound…' : waitsForWords[capture.waitsFor];
     case 'interrupted':
       return holdWords[capture.hold];
     case 'failed':
@@ -33,13 +42,14 @@ export function stageWords(
       return waitingMarks(experiment).length > 0
         ? 'The recording is over. Type the lengths of the marks.'
         : 'The recording is over.';
-    case 'running':
-      if (capture.isSilent === true) return NO_SOUND_WORDS;
-      if (isTooFast(trace)) return `Too fast: a resonance went by. ${SLOWER}`;
-      if (trace.latest === null) return 'Getting to know the room…';
+    case 'starting':
+    case 'running': {
+      const urgent = urgentWords(hearing);
+      if (urgent !== null) return urgent;
       if (!trace.soundsOrDid) return 'Listening. Strike the fork, hold it to the mouth.';
       return trace.guidance === null
         ? 'The fork sounds: slide slowly.'
         : 'Resonance marked. Go back to read it, or slide on.';
+    }
   }
 }

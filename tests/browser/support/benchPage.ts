@@ -78,6 +78,17 @@ export class BenchPage {
     return { speedMps: Number(found[1]), uncertaintyMps: Number(found[2]) };
   }
 
+  /** What the way back says, and how far it says that is, mm; null where it doesn't. */
+  async wayBack(): Promise<{ words: string; mm: number | null }> {
+    const words = await this.page
+      .getByText(/: push in|: pull out|Hold still and read the rule|loudest place|Can’t tell|Back to the/)
+      .first()
+      .innerText();
+    const toGo = this.page.getByText('mm to go').locator('..');
+    const told = (await toGo.count()) === 0 ? null : /[\d.]+/.exec(await toGo.innerText());
+    return { words, mm: told === null ? null : Number(told[0]) };
+  }
+
   async enterApparatus(what: { diameterMm: number; temperatureC: number }): Promise<void> {
     await this.goTo('Apparatus');
     await this.fill('Inside diameter', String(what.diameterMm));
