@@ -8,7 +8,7 @@ export const LONGEST = {
   name: 500,
   /** A page of text; a lesson link holds it in any script. */
   task: 2000,
-  /** A lesson's id, the digest of its code, its language. */
+  /** The digest of a lesson's code, and its language. */
   lessonKey: 40,
   markNote: 10_000,
   /** Of an experiment: sweeps and what was left out of old records are written there, too. */

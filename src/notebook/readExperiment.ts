@@ -146,7 +146,7 @@ export function readLesson(lesson: RecordReader): Lesson {
     hideExpected: lesson.flag('hideExpected'),
     hideTheory: lesson.flag('hideTheory'),
     hideTruth: lesson.flag('hideTruth'),
-    ...(lesson.raw('id') === undefined ? {} : { id: lesson.text('id', LONGEST.lessonKey) }),
+    ...(lesson.raw('id') === undefined ? {} : { id: lesson.text('id', LONGEST.id) }),
     ...(lesson.raw('reveal') === undefined ? {} : { reveal: lesson.text('reveal', LONGEST.lessonKey) }),
     ...(lesson.raw('language') === undefined ? {} : { language: lesson.text('language', LONGEST.lessonKey) }),
   };

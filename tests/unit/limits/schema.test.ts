@@ -70,7 +70,11 @@ const NUMBERS: Readonly<Record<string, Limit>> = {
 const TEXTS: Readonly<Record<string, number>> = {
   '.title': LONGEST.title,
   '.note': LONGEST.note,
+  '.group': LONGEST.name,
+  '.className': LONGEST.name,
   '.lesson.task': LONGEST.task,
+  '.lesson.reveal': LONGEST.lessonKey,
+  '.lesson.language': LONGEST.lessonKey,
   '.gainCheck.device': LONGEST.device,
   '.place.name': LONGEST.name,
   '.mark.note': LONGEST.markNote,

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
+import { keepsBack } from '../../../../src/notebook/keptBack.ts';
 import { newExperiment } from '../../../../src/notebook/newExperiment.ts';
 import type { BenchTabs, Tab } from './benchTabs.ts';
 import { picked } from './edit.ts';
@@ -53,9 +54,15 @@ const openNew = (isSame: boolean): Move => ({
         expect([...names, titleWords(was.present)]).not.toContain(titleWords(found));
         const { id, origin, createdAt, changedAt } = found;
         const { forks, places, tube, rule, present, lesson } = was.present;
-        const same = { forks, places, tube, rule, present, ...(lesson === undefined ? {} : { lesson }) };
+        const { className } = was.present;
+        const same = { forks, places, tube, rule, present, className };
+        const kept = lesson !== undefined && (isSame || keepsBack(lesson)) ? { lesson } : {};
         const plain = newExperiment(id, createdAt);
-        expectSame(found, { ...plain, origin, changedAt, ...(isSame ? same : {}) }, 'a new experiment');
+        expectSame(
+          found,
+          { ...plain, origin, changedAt, ...(isSame ? same : {}), ...kept },
+          'a new experiment',
+        );
       },
     };
   },

@@ -4,6 +4,7 @@ import { readFile } from '../../../../src/intake/readFile.ts';
 import { readPasted } from '../../../../src/intake/readPasted.ts';
 import { experimentFromRows } from '../../../../src/intake/takeRows.ts';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
+import { underLesson } from '../../../../src/notebook/keptBack.ts';
 import { lessonHash, planOf, readLessonHash } from '../../../../src/notebook/lessonLink.ts';
 import { experimentJson } from '../../../../src/report/experimentJson.ts';
 import { anyExperiment } from '../../../support/anyExperiment.ts';
@@ -32,7 +33,8 @@ async function open(tab: Tab, text: string): Promise<void> {
 }
 
 /** After a file was opened: a step of the experiment that is there, else one of its own. */
-function expectOpened(tabs: BenchTabs, tab: Tab, was: Line, isBusy: boolean, experiment: Experiment): void {
+function expectOpened(tabs: BenchTabs, tab: Tab, was: Line, isBusy: boolean, inFile: Experiment): void {
+  const experiment = underLesson(inFile, was.present.lesson);
   const { history } = tab.bench;
   const { id, changedAt } = history.present;
   const there = tabs.kept.get(experiment.id);
