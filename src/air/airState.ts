@@ -1,5 +1,9 @@
+import type { Filling } from './gases.ts';
+
 /** Air, as far as it decides the speed of sound. Each quantity with its standard uncertainty. */
 export interface AirState {
+  /** What is in the tube: of another gas than air only the temperature counts. */
+  readonly filling: Filling;
   readonly temperatureC: number;
   readonly temperatureStandardUncertaintyC: number;
   /** Relative humidity, 0..100 %. */
@@ -14,6 +18,8 @@ export interface AirState {
 
 /** What may be known about the air; null or absent where it was not read. */
 export interface AirReadings {
+  /** What is in the tube; air where nobody says. */
+  readonly filling?: Filling;
   readonly temperatureC: number;
   readonly temperatureStandardUncertaintyC?: number | null;
   readonly humidityPct?: number | null;
@@ -24,6 +30,7 @@ export interface AirReadings {
 
 /** Stands in for what was not read: common indoor air, wide enough to cover most rooms near sea level. */
 export const USUAL_AIR: AirState = {
+  filling: 'air',
   temperatureC: 20,
   temperatureStandardUncertaintyC: 5,
   humidityPct: 50,
@@ -50,6 +57,7 @@ const CO2_METER = 5e-5;
 export function airFromReadings(readings: AirReadings): AirState {
   const { humidityPct = null, pressurePa = null, co2MoleFraction = null } = readings;
   return {
+    filling: readings.filling ?? 'air',
     temperatureC: readings.temperatureC,
     temperatureStandardUncertaintyC:
       readings.temperatureStandardUncertaintyC ?? THERMOMETER_STANDARD_UNCERTAINTY_C,
@@ -62,4 +70,17 @@ export function airFromReadings(readings: AirReadings): AirState {
     co2MoleFraction: co2MoleFraction ?? USUAL_AIR.co2MoleFraction,
     co2StandardUncertainty: co2MoleFraction === null ? USUAL_AIR.co2StandardUncertainty : CO2_METER,
   };
+}
+
+/**
+ * The same where even the temperature may not have been read: of air then nothing is known, of another gas its kind.
+ * @example
+ * airOrNone({ filling: 'helium', temperatureC: null })?.temperatureStandardUncertaintyC // → 5
+ */
+export function airOrNone(
+  readings: Omit<AirReadings, 'temperatureC'> & { readonly temperatureC: number | null },
+): AirState | null {
+  const { temperatureC, filling = 'air' } = readings;
+  if (temperatureC !== null) return airFromReadings({ ...readings, temperatureC });
+  return filling === 'air' ? null : { ...USUAL_AIR, filling };
 }

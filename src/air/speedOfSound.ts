@@ -1,4 +1,5 @@
 import type { AirState } from './airState.ts';
+import { gasOf, IDEAL_GAS_UNCERTAINTY, speedInGasMps } from './gases.ts';
 import { waterMoleFraction } from './waterMoleFraction.ts';
 
 /** A speed with its standard uncertainty, and how much each quantity of the air adds to that. */
@@ -18,6 +19,10 @@ export interface TheoreticalSpeed {
 const FORMULA_UNCERTAINTY = 300e-6;
 /** The same beyond its stated range; a judgement, the polynomial bends away slowly. */
 const EXTRAPOLATED_UNCERTAINTY = 1000e-6;
+/** Of carbon dioxide beyond 1 %, relative to the speed and per unit of mole fraction: ideal mixing differs by so much. */
+const CO2_UNCERTAINTY = 0.05;
+/** Highest mole fraction of carbon dioxide that the formula is stated for. */
+const STATED_CO2 = 0.01;
 
 /**
  * Speed of sound in moist air, zero-frequency polynomial.
@@ -48,14 +53,16 @@ export function cramerSpeedMps(temperatureC: number, water: number, pressurePa: 
 }
 
 /**
- * Speed of sound that theory gives for air, with the uncertainty that comes from the readings and the formula.
+ * Speed of sound that theory gives for air, or for the gas that fills the tube, with the uncertainty that comes from the
+ * readings and the formula.
  * @param air  temperature -60..100 °C, humidity 0..100 %, pressure 20..120 kPa
  * @throws RangeError outside of those ranges
- * @see Cramer 1993; JCGM 100:2008, 5.1.2 for the combination
+ * @see Cramer 1993 for air, √(γRT/M) for other gases; JCGM 100:2008, 5.1.2 for the combination
  * @example
  * speedOfSound(airFromReadings({ temperatureC: 23, humidityPct: 50 })).speedMps // → 345.8665
  */
 export function speedOfSound(air: AirState): TheoreticalSpeed {
+  if (air.filling !== 'air') return speedInFilling(air, air.filling);
   const at = (temperatureC: number, humidityPct: number, pressurePa: number, co2: number): number =>
     cramerSpeedMps(temperatureC, waterMoleFraction(temperatureC, humidityPct, pressurePa), pressurePa, co2);
   const { temperatureC: t, humidityPct: h, pressurePa: p, co2MoleFraction: x } = air;
@@ -71,7 +78,7 @@ export function speedOfSound(air: AirState): TheoreticalSpeed {
 
   const water = waterMoleFraction(t, h, p);
   const withinValidity =
-    t >= 0 && t <= 30 && p >= 75_000 && p <= 102_000 && water <= 0.06 && x >= 0 && x <= 0.01;
+    t >= 0 && t <= 30 && p >= 75_000 && p <= 102_000 && water <= 0.06 && x >= 0 && x <= STATED_CO2;
   const formula = (withinValidity ? FORMULA_UNCERTAINTY : EXTRAPOLATED_UNCERTAINTY) * speedMps;
   const standardUncertaintyMps = Math.hypot(
     perKelvin * air.temperatureStandardUncertaintyC,
@@ -79,6 +86,26 @@ export function speedOfSound(air: AirState): TheoreticalSpeed {
     perPascal * air.pressureStandardUncertaintyPa,
     perCo2 * air.co2StandardUncertainty,
     formula,
+    x > STATED_CO2 ? CO2_UNCERTAINTY * x * speedMps : 0,
   );
   return { speedMps, standardUncertaintyMps, perKelvin, perHumidityPct, perPascal, perCo2, withinValidity };
+}
+
+/** Of a pure gas only the temperature counts. */
+function speedInFilling(air: AirState, filling: Exclude<AirState['filling'], 'air'>): TheoreticalSpeed {
+  const { temperatureC, temperatureStandardUncertaintyC } = air;
+  const speedMps = speedInGasMps(gasOf(filling), temperatureC);
+  const perKelvin = speedMps / (2 * (temperatureC + 273.15));
+  return {
+    speedMps,
+    standardUncertaintyMps: Math.hypot(
+      perKelvin * temperatureStandardUncertaintyC,
+      IDEAL_GAS_UNCERTAINTY * speedMps,
+    ),
+    perKelvin,
+    perHumidityPct: 0,
+    perPascal: 0,
+    perCo2: 0,
+    withinValidity: true,
+  };
 }

@@ -1,4 +1,5 @@
 import { airProperties } from './airProperties.ts';
+import type { Filling } from './gases.ts';
 import { divide, multiply, squareRoot } from '../numeric/complex.ts';
 import type { Complex } from '../numeric/complex.ts';
 import { requirePositive } from '../numeric/requireInRange.ts';
@@ -29,11 +30,12 @@ export function wallLoss(
   frequencyHz: number,
   temperatureC = 20,
   freeSpeedMps = 331.3 * Math.sqrt(1 + temperatureC / 273.15),
+  filling: Filling = 'air',
 ): WallLoss {
   requirePositive('radiusM', radiusM);
   requirePositive('frequencyHz', frequencyHz);
   requirePositive('freeSpeedMps', freeSpeedMps);
-  const air = airProperties(temperatureC);
+  const air = airProperties(temperatureC, filling);
   const angular = 2 * Math.PI * frequencyHz;
   const size = radiusM * Math.sqrt((angular * air.densityKgPerM3) / air.viscosityPaS);
   const viscous = layerFunction(size);

@@ -1,3 +1,4 @@
+import { FILLINGS } from '../air/gases.ts';
 import { MARK_COLUMNS } from '../marks/markColumns.ts';
 import type { ReadColumn } from '../marks/markColumns.ts';
 
@@ -11,6 +12,7 @@ const MEANINGS: Readonly<Record<ReadColumn, string>> = {
     'inside diameter at the other open end of a telescoping tube, mm; the same where it is missing',
   mouth:
     'what the open end looks like: thin-rim, thick-rim, flange, obstructed (a hand or fork close to it) or ideal (no end correction, as in exercises); any of them where it is missing',
+  gas: `what is in the tube: ${FILLINGS.join(', ')}; air where it is missing. One gas a table`,
   temperature_c: 'temperature of the air, °C',
   temperature_uncertainty_c: 'its standard uncertainty, °C; 0.5 °C where it is missing',
   humidity_pct: 'relative humidity of the air, %; 50 % where it is missing',

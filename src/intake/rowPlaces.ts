@@ -29,6 +29,7 @@ export class RowPlaces {
       temperatureC: row.temperatureC,
       humidityPct: row.humidityPct,
       pressurePa: row.pressurePa,
+      filling: row.filling ?? 'air',
       co2MoleFraction: row.co2MoleFraction,
     };
     this.all.push(place);
@@ -54,6 +55,7 @@ function fits(row: MarkRow, place: Place): boolean {
     (row.temperatureC === null || row.temperatureC === place.temperatureC) &&
     (row.temperatureUncertaintyC === null ||
       row.temperatureUncertaintyC === place.temperatureStandardUncertaintyC) &&
+    (row.filling === null || row.filling === place.filling) &&
     (row.co2MoleFraction === null || row.co2MoleFraction === place.co2MoleFraction) &&
     (row.humidityPct === null || row.humidityPct === place.humidityPct) &&
     (row.pressurePa === null || row.pressurePa === place.pressurePa)

@@ -23,8 +23,8 @@ export const LIMITS = {
   humidityPct: { lowest: 0, highest: 100 },
   /** 5500 m above the sea to well below it. Readings in the wrong unit differ by ten or more. */
   pressurePa: { lowest: 50_000, highest: 110_000 },
-  /** Mole fraction. As far as the speed's formula goes: a full classroom has 0.003, a breath 0.04. */
-  co2MoleFraction: { lowest: 0, highest: 0.01 },
+  /** Mole fraction. A full classroom has 0.003, a breath 0.04. */
+  co2MoleFraction: { lowest: 0, highest: 0.06 },
   /** A straw to a sewer pipe. Beyond ka = 1.5 the end correction stays at what it is there. */
   diameterM: { lowest: 0.002, highest: 0.5 },
   /** A reading on the rule, and the column that is left of it. 0.1 mm was always kept; 10 m is more than any tube. */

@@ -16,6 +16,7 @@ export const MARK_COLUMNS = [
   { name: 'diameter_mm', use: 'read', isWritten: true },
   { name: 'other_diameter_mm', use: 'read', isWritten: true },
   { name: 'mouth', use: 'read', isWritten: true },
+  { name: 'gas', use: 'read', isWritten: true },
   { name: 'temperature_c', use: 'read', isWritten: true },
   { name: 'temperature_uncertainty_c', use: 'read', isWritten: true },
   { name: 'humidity_pct', use: 'read', isWritten: true },

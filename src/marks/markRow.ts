@@ -1,3 +1,4 @@
+import type { Filling } from '../air/gases.ts';
 import type { MouthShape } from '../air/mouth.ts';
 import { isWithin, LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
@@ -9,6 +10,7 @@ import type { Parsed } from './parseDecimal.ts';
 import { parseExcluded } from './parseExcluded.ts';
 import { parseLength } from './parseLength.ts';
 import { parseLocatedBy } from './parseLocatedBy.ts';
+import { parseFilling } from './parseFilling.ts';
 import { parseMouth } from './parseMouth.ts';
 import {
   parseCentreUncertainty,
@@ -39,6 +41,8 @@ export interface MarkRow {
   readonly otherDiameterM: number | null;
   /** What the open ends look like. */
   readonly mouth: MouthShape | null;
+  /** What is in the tube; null: nobody said, so air. */
+  readonly filling: Filling | null;
   readonly temperatureC: number | null;
   readonly temperatureUncertaintyC: number | null;
   readonly humidityPct: number | null;
@@ -94,6 +98,7 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
   const diameterM = takeIfThere('diameter_mm', parseDiameter, (value) => value.diameterM);
   const otherDiameterM = takeIfThere('other_diameter_mm', parseDiameter, (value) => value.diameterM);
   const mouth = take('mouth', parseMouth, (value) => value.mouth);
+  const filling = take('gas', parseFilling, (value) => value.filling);
   const temperatureC = takeIfThere('temperature_c', parseTemperature, (value) => value.temperatureC);
   const temperatureUncertaintyC = takeIfThere(
     'temperature_uncertainty_c',
@@ -143,6 +148,7 @@ export function readRow(row: number, cell: (column: ReadColumn) => string): Mark
     diameterM,
     otherDiameterM,
     mouth,
+    filling,
     temperatureC,
     temperatureUncertaintyC,
     humidityPct,

@@ -80,6 +80,7 @@ export type ParseFault =
     }
   | { readonly code: 'neither-yes-nor-no'; readonly typed: string }
   | { readonly code: 'no-way-of-locating'; readonly typed: string }
+  | { readonly code: 'no-gas'; readonly typed: string; readonly known: readonly string[] }
   | { readonly code: 'no-mouth'; readonly typed: string; readonly known: readonly string[] }
   | {
       readonly code: 'long-text';

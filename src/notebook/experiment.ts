@@ -1,3 +1,4 @@
+import type { Filling } from '../air/gases.ts';
 import type { MouthShape } from '../air/mouth.ts';
 import type { ColumnEnds, Mark } from '../marks/mark.ts';
 
@@ -92,6 +93,8 @@ export interface Place {
   readonly temperatureStandardUncertaintyC: number;
   readonly humidityPct: number | null;
   readonly pressurePa: number | null;
+  /** What the tube is filled with there. */
+  readonly filling: Filling;
   /** Of carbon dioxide in the air; null where it wasn't read. */
   readonly co2MoleFraction: number | null;
 }

@@ -24,12 +24,13 @@ const STEPS: Readonly<Record<number, (record: Fields) => Fields>> = {
     tube: withFields(record['tube'], { otherDiameterM: null, mouth: null }),
     places: mapItems(record['places'], (place) => ({ ...place, co2MoleFraction: null })),
   }),
-  // Version 5 says what closes a column (until then the page spoke of a piston) and which group of which class made the
-  // record; its lesson may bear an id, a digest and a language.
+  // Version 5 says what closes a column (until then the page spoke of a piston), what gas is in it, and which group of
+  // which class made the record; its lesson may bear an id, a digest and a language.
   4: (record) => ({
     ...record,
     schemaVersion: 5,
     tube: withFields(record['tube'], { stopper: 'piston' }),
+    places: mapItems(record['places'], (place) => ({ ...place, filling: 'air' })),
     group: '',
     className: '',
   }),

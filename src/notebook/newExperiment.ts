@@ -23,6 +23,7 @@ export function newPlace(id: string, name: string): Place {
     temperatureStandardUncertaintyC: THERMOMETER_STANDARD_UNCERTAINTY_C,
     humidityPct: null,
     pressurePa: null,
+    filling: 'air',
     co2MoleFraction: null,
   };
 }

@@ -1,3 +1,4 @@
+import { FILLINGS } from '../air/gases.ts';
 import { MOUTH_SHAPES } from '../air/mouth.ts';
 import type { MouthShape } from '../air/mouth.ts';
 import { LIMITS } from '../limits/limits.ts';
@@ -186,6 +187,7 @@ function readPlace(place: RecordReader): Place {
     ),
     humidityPct: place.numberOrNull('humidityPct', LIMITS.humidityPct),
     pressurePa: place.numberOrNull('pressurePa', LIMITS.pressurePa),
+    filling: place.choice('filling', FILLINGS),
     co2MoleFraction: place.numberOrNull('co2MoleFraction', LIMITS.co2MoleFraction),
   };
 }

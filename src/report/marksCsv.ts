@@ -47,6 +47,7 @@ function cellsIn(experiment: Experiment): (mark: MeasuredMark) => Readonly<Recor
       diameter_mm: tube.diameterM === null ? null : tube.diameterM * 1000,
       other_diameter_mm: tube.otherDiameterM === null ? null : tube.otherDiameterM * 1000,
       mouth: tube.mouth,
+      gas: place.filling,
       temperature_c: place.temperatureC,
       temperature_uncertainty_c: place.temperatureC === null ? null : place.temperatureStandardUncertaintyC,
       humidity_pct: humidityCell(place.humidityPct),

@@ -1,3 +1,4 @@
+import type { Filling } from '../air/gases.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
 import { OutOfRange } from '../numeric/requireInRange.ts';
 import type { AirState, SolverMark } from './solution.ts';
@@ -23,12 +24,21 @@ export function checkMarks(marks: readonly SolverMark[]): {
     return fault;
   };
   for (const mark of marks) {
-    const fault = faultOf(mark, faultIn);
+    const fault = faultOf(mark, faultIn) ?? faultOfGas(mark, usable.at(0));
     if (fault === null) usable.push(mark);
     else faults.push({ code: 'bad-mark', key: mark.key, fault });
   }
   return { usable, faults };
 }
+
+/** One speed fits all marks, so they are of one gas: the first mark's. */
+function faultOfGas(mark: SolverMark, first: SolverMark | undefined): MarkFault | null {
+  const filling = fillingOf(mark);
+  const others = first === undefined ? filling : fillingOf(first);
+  return filling === others ? null : { code: 'another-gas', filling, others };
+}
+
+const fillingOf = ({ air }: SolverMark): Filling => air?.filling ?? 'air';
 
 function faultOf(mark: SolverMark, faultIn: (air: AirState) => MarkFault | null): MarkFault | null {
   const { radiusM, otherRadiusM, otherLengthM, order, air } = mark;

@@ -1,4 +1,4 @@
-import { airFromReadings } from '../air/airState.ts';
+import { airOrNone } from '../air/airState.ts';
 import type { AirState } from '../air/airState.ts';
 import type { MarkRow } from '../marks/markRow.ts';
 import { readingTaken } from '../marks/readingTaken.ts';
@@ -19,22 +19,23 @@ import type { SolverMark } from './solution.ts';
  */
 export function marksOfRows(rows: readonly MarkRow[]): readonly SolverMark[] {
   // Rows of equal air share one object, so that its speed is worked out once.
-  const airs = new Map<string, AirState>();
+  const airs = new Map<string, AirState | null>();
   const airOf = (row: MarkRow): AirState | null => {
     const { temperatureC, humidityPct, pressurePa, co2MoleFraction } = row;
-    if (temperatureC === null) return null;
-    const temperatureStandardUncertaintyC = row.temperatureUncertaintyC;
     const readings = {
+      filling: row.filling ?? 'air',
       temperatureC,
-      temperatureStandardUncertaintyC,
+      temperatureStandardUncertaintyC: row.temperatureUncertaintyC,
       humidityPct,
       pressurePa,
       co2MoleFraction,
     };
     const name = JSON.stringify(readings);
-    const known = airs.get(name) ?? airFromReadings(readings);
-    airs.set(name, known);
-    return known;
+    const known = airs.get(name);
+    if (known !== undefined) return known;
+    const air = airOrNone(readings);
+    airs.set(name, air);
+    return air;
   };
   const forks = rows.map(({ forkHz, forkUncertaintyHz }) => ({
     frequencyHz: forkHz,

@@ -2,7 +2,7 @@ import { SCHOOL_FORKS_HZ } from '../marks/usualForks.ts';
 import { USUAL_AIR } from '../air/airState.ts';
 import { speedOfSound } from '../air/speedOfSound.ts';
 import { MISTAKEN_UNITS } from './betterTable.ts';
-import { GASES, speedInGasMps } from './otherGas.ts';
+import { GASES, speedInGasMps } from '../air/gases.ts';
 import { prepareMarks } from './prepareMarks.ts';
 import type { Preparation } from './prepareMarks.ts';
 import { searchOrders, skippedOrders } from './searchOrders.ts';
@@ -100,7 +100,9 @@ function otherForks(table: NotedTable): Alternative[] {
 }
 
 function otherGases(table: NotedTable): Alternative[] {
-  const { temperatureC } = table.preparation.air ?? USUAL_AIR;
+  const { temperatureC, filling } = table.preparation.air ?? USUAL_AIR;
+  // Who says which gas it is knows that it isn't air.
+  if (filling !== 'air') return [];
   const airMps = speedOfSound({ ...USUAL_AIR, temperatureC }).speedMps;
   return GASES.flatMap((gas) => {
     const speedMps = speedInGasMps(gas, temperatureC);

@@ -99,7 +99,7 @@ export function prepareMarks(marks: readonly SolverMark[], options: SolverOption
     const name = `${radiusM} ${hz}`;
     const known = inAir.get(name);
     if (known !== undefined) return known;
-    const loss = wallLoss(radiusM, hz, state.temperatureC, speedIn(state));
+    const loss = wallLoss(radiusM, hz, state.temperatureC, speedIn(state), state.filling);
     inAir.set(name, loss);
     return loss;
   };
@@ -202,7 +202,10 @@ function meanAir(marks: readonly SolverMark[]): AirState | null {
   if (states.every((state) => state === first)) return first;
   const average = (pick: (state: AirState) => number): number => mean(states.map(pick));
   return {
-    ...airFromReadings({ temperatureC: average((state) => state.temperatureC) }),
+    ...airFromReadings({
+      filling: first.filling,
+      temperatureC: average((state) => state.temperatureC),
+    }),
     temperatureStandardUncertaintyC: average((state) => state.temperatureStandardUncertaintyC),
     humidityPct: average((state) => state.humidityPct),
     humidityStandardUncertaintyPct: average((state) => state.humidityStandardUncertaintyPct),

@@ -111,10 +111,14 @@ export function solveInFull(
   };
 }
 
-/** Speeds that air may have: what is usual, and what theory says of air that was read to be colder or warmer than that. */
-function airSpeedsMps({ theory }: Preparation): readonly [number, number] {
+/**
+ * Speeds that the tube's air may have: what is usual, and what theory says of air that was read to be colder or warmer
+ * than that. Another gas may be mixed with air, or warmer than was read.
+ */
+function airSpeedsMps({ theory, air }: Preparation): readonly [number, number] {
   const [lowest, highest] = AIR_SPEEDS_MPS;
   if (theory === null) return AIR_SPEEDS_MPS;
+  if (air !== null && air.filling !== 'air') return [0.9 * theory.speedMps, 1.1 * theory.speedMps];
   return [Math.min(lowest, 0.99 * theory.speedMps), Math.max(highest, 1.01 * theory.speedMps)];
 }
 

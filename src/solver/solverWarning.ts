@@ -1,5 +1,5 @@
 import type { ColumnEnds } from '../marks/mark.ts';
-import type { GasId } from './otherGas.ts';
+import type { Filling, GasId } from '../air/gases.ts';
 import type { OutlierCause } from './outlierCause.ts';
 
 /** A number of a mark that can't be, with the range that it must lie in; the unit is in the quantity's name. */
@@ -24,6 +24,8 @@ export type MarkFault =
         | 'temperatureC';
     })
   | { readonly code: 'order-not-whole'; readonly order: number }
+  /** In another gas than the first mark. */
+  | { readonly code: 'another-gas'; readonly filling: Filling; readonly others: Filling }
   /** The air has no speed of sound; the fault names the quantity that is to blame, null where none is alone. */
   | { readonly code: 'air'; readonly fault: (QuantityFault & { readonly quantity: string }) | null };
 

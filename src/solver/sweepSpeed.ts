@@ -8,6 +8,7 @@ import {
   LOW_FREQUENCY_END_RATIO,
 } from '../air/endCorrection.ts';
 import { USUAL_RADIUS_M } from '../air/usualTube.ts';
+import { speedOfSound } from '../air/speedOfSound.ts';
 import { wallLoss } from '../air/wallLoss.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
 import { coverageFactor } from '../numeric/studentT.ts';
@@ -134,7 +135,11 @@ function effective(column: SweptColumn, frequencyHz: number) {
 function freeOverTube(column: SweptColumn, frequencyHz: number): number {
   if (column.radiusM === null) return 1;
   const air = column.air ?? airFromReadings({ temperatureC: USUAL_AIR.temperatureC });
-  return 1 / wallLoss(column.radiusM, frequencyHz, air.temperatureC).speedRatio;
+  return (
+    1 /
+    wallLoss(column.radiusM, frequencyHz, air.temperatureC, speedOfSound(air).speedMps, air.filling)
+      .speedRatio
+  );
 }
 
 /** Half waves in the column at this frequency if sound has this speed, in units of the order's own count. */

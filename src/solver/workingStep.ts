@@ -1,3 +1,4 @@
+import type { Filling } from '../air/gases.ts';
 import type { ColumnEnds, LocatedBy } from '../marks/mark.ts';
 
 /** What was known of the mouth before anything was measured, and counts beside the marks. */
@@ -115,6 +116,8 @@ export type WorkingStep =
     }
   | {
       readonly kind: 'theory';
+      /** Of another gas than air only the temperature counts. */
+      readonly filling: Filling;
       readonly temperatureC: number;
       readonly humidityPct: number;
       readonly pressurePa: number;

@@ -141,14 +141,14 @@ function fromWallsOn(
   const steps: WorkingStep[] = [];
   const slowest = slowestMark(preparation.rows);
   if (slowest !== null) {
-    const temperatureC = (slowest.air ?? air ?? USUAL_AIR).temperatureC;
+    const { temperatureC, filling } = slowest.air ?? air ?? USUAL_AIR;
     steps.push({
       kind: 'free-air',
       speedInTubeMps: speedMps * (1 - wallFraction),
       wallFraction,
       radiusM: slowest.radiusM,
       frequencyHz: slowest.frequencyHz,
-      layerM: boundaryLayerM(slowest.frequencyHz, temperatureC),
+      layerM: boundaryLayerM(slowest.frequencyHz, temperatureC, filling),
       speedMps,
     });
   }
@@ -175,9 +175,9 @@ function fromWallsOn(
     },
   );
   if (theory !== null && air !== null && agreement !== null) {
-    const { temperatureC, humidityPct, pressurePa } = air;
+    const { filling, temperatureC, humidityPct, pressurePa } = air;
     steps.push(
-      { kind: 'theory', temperatureC, humidityPct, pressurePa, ...theory },
+      { kind: 'theory', filling, temperatureC, humidityPct, pressurePa, ...theory },
       { kind: 'difference-from-theory', speedMps, theoryMps: theory.speedMps, ...agreement },
     );
   }

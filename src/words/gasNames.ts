@@ -1,4 +1,4 @@
-import type { GasId } from '../solver/otherGas.ts';
+import type { Filling, GasId } from '../air/gases.ts';
 
 export const GAS_NAMES: Readonly<Record<GasId, string>> = {
   'dry-air': 'dry air',
@@ -9,3 +9,6 @@ export const GAS_NAMES: Readonly<Record<GasId, string>> = {
   'carbon-dioxide': 'carbon dioxide',
   'sulfur-hexafluoride': 'sulfur hexafluoride',
 };
+
+/** What a tube may be filled with. */
+export const FILLING_NAMES: Readonly<Record<Filling, string>> = { ...GAS_NAMES, air: 'air' };

@@ -73,6 +73,8 @@ export function parseFaultWords(fault: ParseFault): string {
       return `“${fault.typed}” is neither yes nor no. Write yes for a mark that is left out of the fit, else leave the cell empty.`;
     case 'no-way-of-locating':
       return `“${fault.typed}” is no way to find a length. Write centre where the bench showed the resonance’s centre, loudest where it was found by ear or by level.`;
+    case 'no-gas':
+      return `“${fault.typed}” is no gas that the bench knows. Write ${either(fault.known)}, or leave the cell empty for air.`;
     case 'no-mouth':
       return `“${fault.typed}” is no mouth of a tube. Write ${either(fault.known)}, or leave the cell empty.`;
     case 'long-text':

@@ -1,7 +1,7 @@
 import { UNKNOWN_END_M } from '../air/mouth.ts';
 import type { MarkFault, OrderGap, OtherExplanation, SolverWarning } from '../solver/solverWarning.ts';
 import { ENDS_LONG, ENDS_SHORT } from './columnEnds.ts';
-import { GAS_NAMES } from './gasNames.ts';
+import { FILLING_NAMES, GAS_NAMES } from './gasNames.ts';
 import type { NameMark } from './markNames.ts';
 import { fixed, hertz, listed } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
@@ -154,6 +154,8 @@ function markFaultWords(fault: MarkFault): string {
       const unit = quantity === 'temperatureC' ? ' °C' : '';
       return `its ${QUANTITIES[quantity]} must be ${lowest}..${highest}${unit}, got ${value}`;
     }
+    case 'another-gas':
+      return `it was taken in ${FILLING_NAMES[fault.filling]} and the first one in ${FILLING_NAMES[fault.others]}: solve each gas by itself`;
     case 'order-not-whole':
       return `its order must be a whole number above 0, got ${fault.order}`;
     case 'air': {

@@ -1,4 +1,5 @@
 import type { WorkingStep } from '../solver/workingStep.ts';
+import { FILLING_NAMES } from './gasNames.ts';
 import { centimetres, counted, fixed, hertz, significant } from './numbers.ts';
 import { knownEndWords, whyWords } from './whySteps.ts';
 
@@ -113,8 +114,11 @@ function doneWords(step: WorkingStep): Omit<StepWords, 'why'> {
     case 'theory':
       return {
         title: 'Theory',
-        formula: 'c(t, h, p), Cramer 1993',
-        numbers: `t = ${fixed(step.temperatureC, 1)} °C, h = ${fixed(step.humidityPct, 0)} %, p = ${fixed(step.pressurePa / 100, 0)} hPa`,
+        formula: step.filling === 'air' ? 'c(t, h, p), Cramer 1993' : 'c = √(γRT/M)',
+        numbers:
+          step.filling !== 'air'
+            ? `${FILLING_NAMES[step.filling]} at t = ${fixed(step.temperatureC, 1)} °C`
+            : `t = ${fixed(step.temperatureC, 1)} °C, h = ${fixed(step.humidityPct, 0)} %, p = ${fixed(step.pressurePa / 100, 0)} hPa`,
         result: `c = ${fixed(step.speedMps, 2)} m/s, u = ${significant(step.standardUncertaintyMps, 2)} m/s`,
       };
     case 'difference-from-theory':

@@ -35,6 +35,7 @@ const experiment = {
       temperatureStandardUncertaintyC: 0.5,
       humidityPct: 45,
       pressurePa: 101_325,
+      filling: 'air' as const,
       co2MoleFraction: 0.0008,
     },
   ],

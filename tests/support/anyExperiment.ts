@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { FILLINGS } from '../../src/air/gases.ts';
 import { MOUTH_SHAPES } from '../../src/air/mouth.ts';
 import type { Mark, MarkEvidence } from '../../src/marks/mark.ts';
 import { MARK_DOUBTS } from '../../src/marks/mark.ts';
@@ -69,6 +70,7 @@ const place: fc.Arbitrary<Omit<Place, 'id'>> = fc.record({
   temperatureStandardUncertaintyC: fc.constantFrom(0.5, 1),
   humidityPct: orNull(fc.integer({ min: 0, max: 100 })),
   pressurePa: orNull(between(60_000, 105_000)),
+  filling: fc.constantFrom(...FILLINGS),
   co2MoleFraction: orNull(between(0, 0.01)),
 });
 

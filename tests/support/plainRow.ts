@@ -10,6 +10,7 @@ export const PLAIN_ROW: MarkRow = {
   diameterM: null,
   otherDiameterM: null,
   mouth: null,
+  filling: null,
   temperatureC: null,
   temperatureUncertaintyC: null,
   humidityPct: null,

@@ -134,10 +134,10 @@ export class Experiments {
   private async openNewNow(sameApparatus: boolean): Promise<void> {
     const plain = newExperiment(this.outside.newId(), this.outside.now());
     const fresh = { ...plain, origin: { ...plain.origin, number: await this.freeNumber() } };
-    const { forks, places, tube, rule, present, group, className, lesson } = this.bench.history.present;
+    const { forks, places, tube, rule, present, className, lesson } = this.bench.history.present;
     // Else whoever begins anew would see at once what the lesson keeps back.
     const kept = lesson !== undefined && (sameApparatus || keepsBack(lesson)) ? { lesson } : {};
-    const apparatus = sameApparatus ? { forks, places, tube, rule, present, group, className } : {};
+    const apparatus = sameApparatus ? { forks, places, tube, rule, present, className } : {};
     await this.openNow({ ...fresh, ...apparatus, ...kept }, 'new experiment');
   }
 

@@ -47,7 +47,9 @@ export function predictColumn(experiment: Experiment, outcome: Outcome): Predict
   const air = airAt(place);
   const theory = speedOfSound(air);
   const speed = measured ?? theory;
-  const inTubeMps = speed.speedMps * wallLoss(radiusM, frequencyHz, air.temperatureC).speedRatio;
+  const inTubeMps =
+    speed.speedMps *
+    wallLoss(radiusM, frequencyHz, air.temperatureC, theory.speedMps, air.filling).speedRatio;
   const correctionM =
     measured?.endCorrectionM ?? expectedEndM(tube, present.ends, frequencyHz, theory.speedMps);
   const endUncertaintyM =

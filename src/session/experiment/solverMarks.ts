@@ -1,9 +1,8 @@
 import { columnM } from '../../marks/columnOfMark.ts';
 import { readingTaken } from '../../marks/readingTaken.ts';
 import { centreStandardUncertaintyHalfWidths } from '../../marks/usualUncertainties.ts';
-import { airFromReadings } from '../../air/airState.ts';
-import type { AirState } from '../../air/airState.ts';
-import type { Experiment, Place } from '../../notebook/experiment.ts';
+import { airOrNone } from '../../air/airState.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
 import type { MeasuredMark } from '../../notebook/measuredMarks.ts';
 import { copiesOf } from '../../solver/copies.ts';
@@ -17,7 +16,7 @@ import type { SolverMark } from '../../solver/solution.ts';
 export function solverMarks(experiment: Experiment, marks: readonly MeasuredMark[]): SolverMark[] {
   const { rule, tube } = experiment;
   const forks = new Map(experiment.forks.map((fork) => [fork.id, forkInUse(fork)]));
-  const airs = new Map(experiment.places.map((place) => [place.id, airOf(place)]));
+  const airs = new Map(experiment.places.map((place) => [place.id, airOrNone(place)]));
   const copies = copiesOf(marks.map(nameOf));
   return marks.map((mark, i) => {
     const fork = forks.get(mark.forkId);
@@ -60,9 +59,4 @@ function locationOf({ locatedBy, evidence }: MeasuredMark) {
     riseDb: evidence?.riseDb ?? null,
     centreStandardUncertaintyHalfWidths: centreStandardUncertaintyHalfWidths(fitted),
   } as const;
-}
-
-function airOf(place: Place): AirState | null {
-  const { temperatureC } = place;
-  return temperatureC === null ? null : airFromReadings({ ...place, temperatureC });
 }

@@ -1,11 +1,15 @@
 import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { FILLINGS } from '../../air/gases.ts';
+import type { Filling } from '../../air/gases.ts';
 import { LONGEST } from '../../limits/longest.ts';
 import { newPlace } from '../../notebook/newExperiment.ts';
 import type { Place } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
+import { FILLING_NAMES } from '../../words/gasNames.ts';
 import { placesWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { choice } from '../parts/choice.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { pageOf, pageStart } from '../parts/pagesElement.ts';
 import { QUANTITIES } from '../readQuantity.ts';
@@ -110,6 +114,10 @@ export class PlacesElement extends PartElement {
     `;
   }
 
+  private fillingOf(id: string): Filling {
+    return this.session.experiment.places.find((place) => place.id === id)?.filling ?? 'air';
+  }
+
   private placeFields(place: Place, number: number, isUsed: boolean) {
     const { experiment } = this.session;
     return html`<li>
@@ -144,12 +152,21 @@ export class PlacesElement extends PartElement {
           ></bench-number-field>
           <bench-number-field
             label=${placesWords.temperatureUncertainty}
+            hint=${placesWords.temperatureUncertaintyHint}
             .kind=${QUANTITIES.temperatureUncertaintyC}
             .draft=${fieldDraft(this.session, `place ${place.id} uncertainty`)}
             .value=${place.temperatureStandardUncertaintyC}
             @quantity-change=${(event: PageEvent<'quantity-change'>) =>
               this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
           ></bench-number-field>
+          <label>
+            ${placesWords.filling}
+            ${choice({
+              options: FILLINGS.map((value) => ({ value, name: FILLING_NAMES[value] })),
+              now: () => this.fillingOf(place.id),
+              choose: (filling) => this.setPlace(place.id, { filling: filling as Filling }),
+            })}
+          </label>
           <bench-number-field
             label=${placesWords.humidity}
             optional

@@ -75,6 +75,8 @@ export const placesWords = {
   removeNamed: (number: number) => `Remove place ${number}`,
   temperature: 'Air temperature',
   temperatureUncertainty: 'Its uncertainty',
+  temperatureUncertaintyHint: 'of the air in the tube: hands and breath warm it',
+  filling: 'In the tube',
   humidity: 'Humidity',
   pressure: 'Pressure',
   co2: 'Carbon dioxide',

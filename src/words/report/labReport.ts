@@ -1,6 +1,7 @@
 import type { ColumnEnds, Mark, MarkEvidence } from '../../marks/mark.ts';
 import type { Fork, Place, Tube } from '../../notebook/experiment.ts';
 import { ENDS_LONG } from '../columnEnds.ts';
+import { FILLING_NAMES } from '../gasNames.ts';
 import type { MarkWords } from '../marks.ts';
 import { mouthWords } from '../mouths.ts';
 import { counted, fixed, roundPair, stampedHertz } from '../numbers.ts';
@@ -96,6 +97,7 @@ export function ruleWords(readingStandardUncertaintyM: number | null, zeroOffset
 export function airWords(place: Place): string {
   const { temperatureC, humidityPct, pressurePa, co2MoleFraction } = place;
   const parts = [
+    ...(place.filling === 'air' ? [] : [FILLING_NAMES[place.filling]]),
     temperatureC === null
       ? 'temperature not read'
       : `${fixed(temperatureC, 1)} ± ${fixed(place.temperatureStandardUncertaintyC, 1)} °C (standard uncertainty)`,
@@ -186,7 +188,7 @@ export const comparisonPartWords = {
   headingHidden: 'Comparison',
   hidden: 'Theory is not shown in this lesson.',
   theory:
-    'Theory is the speed of sound in air at the noted temperature, humidity and pressure (Cramer 1993).',
+    'Theory is the speed of sound in air at the noted temperature, humidity and pressure (Cramer 1993), of another gas √(γRT/M).',
   /** @param difference  rounded, with its unit; null where theory gives no speed */
   place: (place: string, difference: string | null) =>
     `${place}: ${difference === null ? 'the air’s temperature wasn’t noted, so theory gives no speed to compare with.' : `measured minus theory is ${difference}.`}`,

@@ -40,11 +40,12 @@ describe('carbon dioxide', () => {
     expect(co2StandardUncertainty).toBeLessThan(airFromReadings({ temperatureC: 20 }).co2StandardUncertainty);
   });
 
-  it('is typed in ppm or %, as far as the formula goes', () => {
+  it('is typed in ppm or %, up to more than a breath has', () => {
     expect(parseCo2('800')).toEqual({ ok: true, co2MoleFraction: 0.0008 });
     expect(parseCo2('0,08 %')).toEqual({ ok: true, co2MoleFraction: 0.0008 });
-    expect(parseCo2('10001').ok).toBe(false);
-    expect(parseCo2('4 %').ok).toBe(false);
+    expect(parseCo2('4 %')).toEqual({ ok: true, co2MoleFraction: 0.04 });
+    expect(parseCo2('60001').ok).toBe(false);
+    expect(parseCo2('7 %').ok).toBe(false);
   });
 
   it('and the thermometer’s own uncertainty go from a table into theory, the experiment and out again', () => {

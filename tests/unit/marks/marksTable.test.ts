@@ -95,8 +95,8 @@ describe('a table of marks', () => {
 
   it('reads all optional columns in SI units', () => {
     const table = readMarksTable(
-      'fork_hz,ends,length_cm,diameter_mm,other_diameter_mm,mouth,temperature_c,temperature_uncertainty_c,humidity_pct,pressure_hpa,co2_ppm,place,order,length_uncertainty_mm,fork_uncertainty_hz,fork_id,other_length_cm,group,made_at,note,excluded,located_by,rise_db,centre_uncertainty_half_widths\n' +
-        "512,open,31.8,30,33,Thick rim,20.5,0.3,40,1000,800 ppm,hall,1,0.5,0.2,red,32,B,2030-03-01T10:00Z,'=1+1,no,Center,9.5 dB,0.2\n",
+      'fork_hz,ends,length_cm,diameter_mm,other_diameter_mm,mouth,gas,temperature_c,temperature_uncertainty_c,humidity_pct,pressure_hpa,co2_ppm,place,order,length_uncertainty_mm,fork_uncertainty_hz,fork_id,other_length_cm,group,made_at,note,excluded,located_by,rise_db,centre_uncertainty_half_widths\n' +
+        "512,open,31.8,30,33,Thick rim,Carbon Dioxide,20.5,0.3,40,1000,800 ppm,hall,1,0.5,0.2,red,32,B,2030-03-01T10:00Z,'=1+1,no,Center,9.5 dB,0.2\n",
     );
     expect(table).toEqual({
       ok: true,
@@ -112,6 +112,7 @@ describe('a table of marks', () => {
           diameterM: 0.03,
           otherDiameterM: 0.033,
           mouth: 'thick-rim',
+          filling: 'carbon-dioxide',
           temperatureC: 20.5,
           temperatureUncertaintyC: 0.3,
           humidityPct: 40,

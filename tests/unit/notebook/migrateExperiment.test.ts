@@ -65,11 +65,13 @@ describe('records of every earlier version', () => {
     }
   });
 
-  it('what closes a column was a piston until a record could say otherwise', () => {
+  it('a column was closed by a piston and full of air until a record could say otherwise', () => {
     for (const record of RECORDS_OF_EVERY_VERSION) {
       const reading = readExperiment(structuredClone(record));
       if (reading.kind === 'faults') throw new Error(reading.faults.map(recordFaultWords).join(' '));
-      expect(reading.experiment.tube.stopper).toBe(record.schemaVersion < 5 ? 'piston' : 'filled');
+      const isOld = record.schemaVersion < 5;
+      expect(reading.experiment.tube.stopper).toBe(isOld ? 'piston' : 'filled');
+      expect(reading.experiment.places[0]?.filling).toBe(isOld ? 'air' : 'carbon-dioxide');
     }
   });
 

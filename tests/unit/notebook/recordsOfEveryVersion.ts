@@ -119,7 +119,7 @@ export const RECORDS_OF_EVERY_VERSION: readonly OldRecord[] = [
     className: '9b',
     lesson: { ...shared.lesson, id: '1f00c3d2', reveal: '0a55e1b7', language: 'en' },
     tube: { ...shared.tube, otherDiameterM: 0.031, mouth: 'flange', stopper: 'filled' },
-    places: shared.places.map((place) => ({ ...place, co2MoleFraction: 0.0009 })),
+    places: shared.places.map((place) => ({ ...place, filling: 'carbon-dioxide', co2MoleFraction: 0.0009 })),
     rule: { readingStandardUncertaintyM: null, zeroOffsetM: 0.002 },
     marks: [mark('a', 0.158, traced), mark('b', null, null)],
     deletedMarks: [mark('c', 0.3, traced)],

@@ -21,6 +21,7 @@ const air = {
   temperatureStandardUncertaintyC: 0.5,
   humidityPct: 45,
   pressurePa: null,
+  filling: 'air' as const,
   co2MoleFraction: null,
 };
 const lesson = { task: '', hideExpected: true, hideTheory: true, hideTruth: true };

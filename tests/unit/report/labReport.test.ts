@@ -17,6 +17,7 @@ const place = {
   temperatureStandardUncertaintyC: 0.5,
   humidityPct: 45,
   pressurePa: null,
+  filling: 'air' as const,
   co2MoleFraction: null,
 };
 const three: Experiment = {

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { FILLINGS } from '../../../../src/air/gases.ts';
 import { MOUTH_SHAPES } from '../../../../src/air/mouth.ts';
 import { STOPPERS } from '../../../../src/notebook/experiment.ts';
 import type { Experiment, Fork, Place } from '../../../../src/notebook/experiment.ts';
@@ -109,6 +110,7 @@ const addPlace: Edit = addition('add place', 'add place', (before, id) => ({
       temperatureStandardUncertaintyC: 0.5,
       humidityPct: null,
       pressurePa: null,
+      filling: 'air' as const,
       co2MoleFraction: null,
     },
   ],
@@ -207,6 +209,14 @@ const tubeEdit = fc.oneof(
     change(`mouth ${mouth ?? 'not described'}`, 'change tube', (before) => ({
       ...before,
       tube: { ...before.tube, mouth },
+    })),
+  ),
+  fc.constantFrom(...FILLINGS).map((filling) =>
+    change(`filled with ${filling}`, 'change place', (before) => ({
+      ...before,
+      places: before.places.map((place) =>
+        place.id === before.present.placeId ? { ...place, filling } : place,
+      ),
     })),
   ),
   fc.constantFrom(...STOPPERS).map((stopper) =>

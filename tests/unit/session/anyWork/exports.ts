@@ -56,6 +56,7 @@ function rowOf(experiment: Experiment, mark: Experiment['marks'][number]): Parti
     diameterM: tube.diameterM,
     otherDiameterM: tube.otherDiameterM,
     mouth: tube.mouth,
+    filling: place?.filling ?? null,
     temperatureC: place?.temperatureC ?? null,
     temperatureUncertaintyC:
       place === undefined || place.temperatureC === null ? null : place.temperatureStandardUncertaintyC,
