@@ -17,3 +17,7 @@ export const LARGEST_TOTAL_BYTES = 500_000_000;
 export const DEEPEST_JSON = 60;
 /** Characters of a lesson link: the longest task in any script, and forks by the hundred. Browsers take as much. */
 export const LONGEST_LINK = 32_000;
+/** What a lesson link unpacks to: far above the longest task and all forks that a link holds. */
+export const LARGEST_LESSON_BYTES = 200_000;
+/** Characters of an address in one QR code: 101 modules a side, which a phone reads off a screen at arm's length. */
+export const LONGEST_CODE = 700;

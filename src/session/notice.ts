@@ -21,6 +21,8 @@ export type News =
         | 'taken-elsewhere'
         | 'store-erased'
         | 'lesson-open'
+        | 'lesson-again'
+        | 'no-such-code'
         | 'experiment-deleted';
     }
   /** A step that was undone or done again, by its name. */
@@ -50,6 +52,9 @@ export type News =
   | { readonly code: 'changes-not-saved'; readonly of: Titled; readonly fault: StorageFault }
   | { readonly code: 'not-opened' | 'not-duplicated'; readonly why: NotLoaded }
   | { readonly code: 'copy-open'; readonly of: Titled }
+  /** Forks of a lesson that can't be heard: left out. */
+  | { readonly code: 'lesson-without'; readonly unheardHz: readonly number[] }
+  | { readonly code: 'lesson-revealed'; readonly experiments: number }
   | { readonly code: 'title-too-long'; readonly length: number; readonly longest: number }
   | {
       readonly code: 'sound-not-kept';

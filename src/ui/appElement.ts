@@ -1,6 +1,5 @@
 import { css, html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
-import { readLessonHash } from '../notebook/lessonLink.ts';
 import type { Session } from '../session/session.ts';
 import type { ClassDesk } from '../classroom/classDesk.ts';
 import { SessionWatch } from './sessionWatch.ts';
@@ -29,6 +28,9 @@ import './records/keepingBarElement.ts';
 import { FINE_STEP_M, STEP_M } from './stage/slideSteps.ts';
 import './stage/stageElement.ts';
 import './stage/stripElement.ts';
+
+/** Addresses that bring something along, beside those that name a view. */
+const BRINGING = /^#(lesson|reveal)=/;
 
 /** The whole page: the experiment on top, the chosen view below it. */
 @customElement('bench-app')
@@ -136,16 +138,15 @@ export class AppElement extends PartElement {
     await this.followAddress();
   }
 
-  /** A lesson link may also be opened in a tab that has the bench already. */
+  /** What a link brings may also arrive in a tab that has the bench already. */
   private async followAddress(): Promise<void> {
-    const plan = readLessonHash(location.hash);
-    if (plan !== null) history.replaceState(null, '', '#measure');
+    const { hash } = location;
+    const isBringing = BRINGING.test(hash);
+    if (isBringing) history.replaceState(null, '', '#measure');
     await this.goTo(viewOf(location.hash));
-    if (plan === null) return;
-    if ('fault' in plan) {
-      const { linkFaultWords } = await import('../words/lessonLink.ts');
-      this.session.tell('problem', linkFaultWords(plan.fault));
-    } else await this.session.experiments.openLesson(plan);
+    if (!isBringing) return;
+    const { arrive } = await import('./arrivals.ts');
+    await arrive(hash, this.session);
   }
 
   /** Work that storage refused is in this tab's memory only. */

@@ -15,7 +15,11 @@ export function lessonFaultWords(fault: LessonFault): string {
 export function linkFaultWords(fault: LinkFault): string {
   switch (fault.code) {
     case 'damaged':
-      return 'This lesson link is damaged: ask for it again, and copy all of it.';
+      return 'This link is damaged: ask for it again, and copy all of it.';
+    case 'newer':
+      return 'This link was made by a newer bench: load this page again while there is a network.';
+    case 'no-inflate':
+      return 'This browser is too old to read the link: it needs Firefox 113, Safari 16.4 or Chrome 80, or any later one.';
     case 'record':
       return `This lesson link can’t be used: ${recordFaultWords(fault.fault)} Ask for it again, made anew with the bench.`;
   }

@@ -2,7 +2,8 @@ import { titleWords } from './titles.ts';
 import type { News } from '../session/notice.ts';
 import { captureFailureWords, holdWords } from './capture.ts';
 import { reportWarnings } from './listening.ts';
-import { counted, fixed, plural } from './numbers.ts';
+import { LIMITS } from '../limits/limits.ts';
+import { counted, fixed, plural, stampedHertz } from './numbers.ts';
 import { FAULT_WORDS } from './pageFaults.ts';
 import { firstFaultWords } from './recordFaults.ts';
 import { keepingFaultWords, notLoadedWords, tooLongWords } from './records.ts';
@@ -65,6 +66,14 @@ export function newsWords(news: News | string): string {
       return `You are working on “${titleWords(news.of)}” now. The original stays in the list.`;
     case 'lesson-open':
       return 'The lesson is set up. What was here before is kept in the list under Records.';
+    case 'lesson-again':
+      return 'This lesson was begun here before: it is open as it was left. For another group choose “New, same apparatus” under Records.';
+    case 'lesson-without':
+      return `The lesson is set up without ${news.unheardHz.map((hz) => `${stampedHertz(hz)} Hz`).join(', ')}: the bench hears forks from ${LIMITS.stampedHz.lowest} to ${LIMITS.stampedHz.highest} Hz.`;
+    case 'lesson-revealed':
+      return `Nothing is kept back any more in ${counted(news.experiments, 'experiment')} of this lesson.`;
+    case 'no-such-code':
+      return 'No lesson on this device is opened by this code: type it as your teacher gave it.';
     case 'experiment-deleted':
       return 'Experiment deleted. It can be brought back below the list.';
     case 'title-too-long':

@@ -1,6 +1,10 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, inject, it } from 'vitest';
-import { lessonHash } from '../../src/notebook/lessonLink.ts';
+import { readFileSync } from 'node:fs';
+import type { Lesson } from '../../src/notebook/experiment.ts';
+import { lessonHash, planOf } from '../../src/notebook/lessonLink.ts';
+import { newExperiment } from '../../src/notebook/newExperiment.ts';
+import { revealDigest } from '../../src/notebook/revealCode.ts';
 import { BenchPage } from './support/benchPage.ts';
 import { openPage } from './support/openPage.ts';
 import type { OpenedPage } from './support/openPage.ts';
@@ -17,25 +21,21 @@ afterEach(async () => {
   opened = null;
 });
 
+/** The bench as a lesson's link opens it. */
+async function openLesson(lesson: Lesson): Promise<{ page: Page; bench: BenchPage }> {
+  const base = newExperiment('', '');
+  const plan = planOf({ ...base, tube: { ...base.tube, diameterM: 0.035 } }, lesson);
+  opened = await openPage({
+    chromiumPath: inject('chromiumPath'),
+    url: inject('pageUrl') + (await lessonHash(plan)),
+  });
+  return { page: opened.page, bench: new BenchPage(opened.page) };
+}
+
 /** Everything on the page, view by view, under a lesson of which theory's speed is hidden or shown. */
 async function everyView(hideTheory: boolean): Promise<Map<string, string>> {
   const lesson = { task: 'Find three resonances.', hideExpected: true, hideTheory, hideTruth: true };
-  const plan = {
-    forksHz: [512],
-    ends: 'closed',
-    diameterM: 0.035,
-    otherDiameterM: null,
-    mouth: null,
-    stopper: 'piston',
-    travelM: 1,
-    lesson,
-  } as const;
-  opened = await openPage({
-    chromiumPath: inject('chromiumPath'),
-    url: inject('pageUrl') + lessonHash(plan),
-  });
-  const { page } = opened;
-  const bench = new BenchPage(page);
+  const { page, bench } = await openLesson(lesson);
   await page.getByText('Find three resonances.').waitFor();
   await bench.goTo('Apparatus');
   await bench.fill('Air temperature', '21');
@@ -60,13 +60,19 @@ async function everyView(hideTheory: boolean): Promise<Map<string, string>> {
     );
   await page.getByRole('button', { name: 'Read the table' }).click();
   await page.getByRole('region', { name: 'Table of groups' }).getByText('Group 3').waitFor();
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save class as JSON' }).click();
+  const { theoryMps } = JSON.parse(readFileSync(await (await saved).path(), 'utf8')) as {
+    theoryMps: unknown;
+  };
+  expect(typeof theoryMps).toBe(hideTheory ? 'object' : 'number');
   const found = new Map<string, string>();
   for (const view of VIEWS) {
     await page.evaluate((id) => (location.hash = `#${id}`), view);
     await page.waitForTimeout(500);
     found.set(view, await everythingOn(page));
   }
-  await opened.close();
+  await opened?.close();
   return found;
 }
 
@@ -108,5 +114,73 @@ describe('a lesson that hides theory', () => {
     // What the students measured is still there.
     expect(hidden.get('measure')).toMatch(/35\d\.\d ± /);
     expect(hidden.get('compare')).toContain('Theory is hidden in this lesson.');
+  });
+
+  it('draws no place of a resonance while the column sounds, and the same lesson without hiding does', async () => {
+    const drawn = async (hidden: Partial<Lesson>): Promise<readonly string[]> => {
+      const open = {
+        task: 'Find three resonances.',
+        hideExpected: false,
+        hideTheory: false,
+        hideTruth: false,
+      };
+      const { page, bench } = await openLesson({ ...open, ...hidden });
+      await page.getByText('Find three resonances.').waitFor();
+      await bench.listen();
+      // The first resonance of the practice column, where a cheat would put it by his book.
+      await page.getByRole('slider', { name: 'Length of the column' }).fill('15.7');
+      await page.getByRole('button', { name: 'Strike' }).click();
+      const kinds = ['expected', 'wave', 'node'] as const;
+      const seen = new Set<string>();
+      for (let tries = 0; tries < 30; tries += 1) {
+        await page.waitForTimeout(100);
+        for (const kind of kinds)
+          if ((await page.locator(`bench-column .${kind}`).count()) > 0) seen.add(kind);
+      }
+      await opened?.close();
+      return kinds.filter((kind) => seen.has(kind));
+    };
+    expect(await drawn({})).toEqual(['expected', 'wave', 'node']);
+    expect(await drawn({ hideTheory: true })).toEqual([]);
+    expect(await drawn({ hideExpected: true })).toEqual([]);
+  });
+
+  it('hides it in what a student begins or brings in, until the teacher’s code shows it', async () => {
+    const lesson = {
+      task: 'Find three resonances.',
+      hideExpected: false,
+      hideTheory: true,
+      hideTruth: true,
+      reveal: revealDigest('K7QM3F'),
+    };
+    const { page, bench } = await openLesson(lesson);
+    await page.getByText('Find three resonances.').waitFor();
+    const result = page.getByRole('region', { name: 'Speed of sound' });
+    const saysTheory = async (): Promise<boolean> => {
+      await bench.goTo('Apparatus');
+      await bench.fill('Air temperature', '21');
+      await bench.goTo('Measure');
+      await bench.speed();
+      return /Theory/.test((await result.textContent()) ?? '');
+    };
+    await bench.goTo('Records');
+    await page.getByRole('button', { name: 'New from scratch' }).click();
+    await bench.goTo('Measure');
+    await bench.addMarks(['16.2', '50.8']);
+    expect(await saysTheory()).toBe(false);
+    await bench.goTo('Records');
+    await page
+      .getByRole('textbox', { name: 'Paste or type a table' })
+      .fill('fork_hz,ends,length_cm\n512,closed,15.8\n512,closed,49.3');
+    await page.getByRole('button', { name: 'Read the table' }).click();
+    await page.getByRole('button', { name: 'Open as a new experiment' }).click();
+    expect(await saysTheory()).toBe(false);
+    // As a link that the teacher projects; a wrong one shows nothing.
+    await page.evaluate(() => (location.hash = '#reveal=K7QM3G'));
+    await page.getByText(/No lesson on this device is opened by this code/).waitFor();
+    expect(await saysTheory()).toBe(false);
+    await page.evaluate(() => (location.hash = '#reveal=K7QM3F'));
+    await page.getByText(/Nothing is kept back any more in 3 experiments/).waitFor();
+    expect(await saysTheory()).toBe(true);
   });
 });

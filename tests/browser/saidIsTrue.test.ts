@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import type {} from '../../src/ui/appElement.ts';
-import { lessonHash } from '../../src/notebook/lessonLink.ts';
+import { lessonHash, planOf } from '../../src/notebook/lessonLink.ts';
+import { newExperiment } from '../../src/notebook/newExperiment.ts';
 import { experimentJson } from '../../src/report/experimentJson.ts';
 import { exampleExperiment, exampleMark } from '../unit/notebook/exampleExperiment.ts';
 import { BenchPage } from './support/benchPage.ts';
@@ -262,17 +263,8 @@ describe('work that storage refuses', () => {
     expect(await marks()).toBe(1);
     // A lesson link in the same tab asks as well; going elsewhere is a no.
     const lesson = { task: '', hideExpected: false, hideTheory: false, hideTruth: false };
-    const plan = {
-      forksHz: [512],
-      ends: 'closed',
-      diameterM: null,
-      otherDiameterM: null,
-      mouth: null,
-      stopper: 'piston',
-      travelM: 1,
-      lesson,
-    } as const;
-    await goByAddress(page, lessonHash(plan));
+    const plan = planOf(newExperiment('', ''), lesson);
+    await goByAddress(page, await lessonHash(plan));
     await question.waitFor();
     await goByAddress(page, '#records');
     await question.waitFor({ state: 'hidden' });

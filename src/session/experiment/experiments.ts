@@ -5,8 +5,6 @@ import { copyExperiment } from '../../notebook/copyExperiment.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { beginHistory, recordStep } from '../../notebook/history.ts';
 import type { History } from '../../notebook/history.ts';
-import { lessonExperiment } from '../../notebook/lessonLink.ts';
-import type { LessonPlan } from '../../notebook/lessonLink.ts';
 import { keepsBack, underLesson } from '../../notebook/keptBack.ts';
 import { newExperiment } from '../../notebook/newExperiment.ts';
 import { entitle, freeNumber } from '../../notebook/titles.ts';
@@ -146,13 +144,6 @@ export class Experiments {
     const listed = await this.keeping.list();
     const stored = 'value' in listed ? listed.value : [];
     return freeNumber([this.bench.history.present, ...stored.map(({ experiment }) => experiment)]);
-  }
-
-  /** Sets up a lesson as an experiment of its own; the one before stays in the list. */
-  async openLesson(plan: LessonPlan): Promise<void> {
-    const lesson = lessonExperiment(plan, this.outside.newId(), this.outside.now());
-    if (!(await this.open(lesson, 'open lesson'))) return;
-    this.outside.tell('info', { code: 'lesson-open' });
   }
 
   /** Gives an experiment of the list another title. */

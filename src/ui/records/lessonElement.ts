@@ -4,11 +4,14 @@ import type { Lesson } from '../../notebook/experiment.ts';
 import { readLesson } from '../../notebook/readExperiment.ts';
 import { RecordFaults, RecordReader } from '../../notebook/recordReader.ts';
 import { LONGEST } from '../../limits/longest.ts';
+import { LONGEST_CODE } from '../../limits/sizes.ts';
 import { wellFormed } from '../../limits/texts.ts';
+import { keepsBack } from '../../notebook/keptBack.ts';
+import { newRevealCode, revealDigest } from '../../notebook/revealCode.ts';
 import { lessonFault, lessonHash, planOf } from '../../notebook/lessonLink.ts';
 import { lessonFaultWords } from '../../words/lessonLink.ts';
 import type { Session } from '../../session/session.ts';
-import { lessonWords } from '../../words/page/records.ts';
+import { lessonWords } from '../../words/page/lesson.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -26,14 +29,21 @@ export class LessonElement extends PartElement {
       input[readonly] {
         inline-size: 100%;
       }
+      .key {
+        font-size: 1.5rem;
+        letter-spacing: 0.1em;
+      }
     `,
   ];
 
   @property({ attribute: false }) session!: Session;
-  @state() private link = '';
+  @state() private links: { readonly lesson: string; readonly reveal: string | null } | null = null;
+  /** Which link is shown as a code. */
+  @state() private shownCode: 'lesson' | 'reveal' | null = null;
   /** Why no link can be made. */
   @state() private fault: string | null = null;
   @query('textarea') private task!: HTMLTextAreaElement;
+  @query('#language') private language!: HTMLInputElement;
   @query('#expected') private expected!: HTMLInputElement;
   @query('#theory') private theory!: HTMLInputElement;
   @query('#truth') private truth!: HTMLInputElement;
@@ -41,6 +51,10 @@ export class LessonElement extends PartElement {
 
   /** Whose form is shown. */
   private shownId: string | null = null;
+  /** What shows the class what the lesson keeps back; kept with the form. */
+  private revealCode = '';
+  /** Counts what was asked for, so that an older link never takes the place of a newer one. */
+  private made = 0;
 
   override updated(): void {
     const { id } = this.session.experiment;
@@ -50,48 +64,75 @@ export class LessonElement extends PartElement {
   /** The form as it was left for this experiment; empty where nothing was typed. */
   private bringBack(id: string): void {
     this.shownId = id;
-    const form = readForm(this.session.drafts.get(id, DRAFT));
+    const { revealCode, ...form } = readForm(this.session.drafts.get(id, DRAFT));
     this.task.value = form.task;
+    this.language.value = form.language ?? '';
     this.expected.checked = form.hideExpected;
     this.theory.checked = form.hideTheory;
     this.truth.checked = form.hideTruth;
+    this.revealCode =
+      revealCode === '' ? newRevealCode(crypto.getRandomValues(new Uint32Array(6))) : revealCode;
     this.followUp();
   }
 
   private get form(): Lesson {
+    const language = wellFormed(this.language.value.trim());
     return {
       task: this.task.value,
       hideExpected: this.expected.checked,
       hideTheory: this.theory.checked,
       hideTruth: this.truth.checked,
+      ...(language === '' ? {} : { language }),
     };
   }
 
   private onInput(): void {
-    this.session.drafts.set(this.session.experiment.id, DRAFT, JSON.stringify(this.form));
+    const draft = JSON.stringify({ ...this.form, revealCode: this.revealCode });
+    this.session.drafts.set(this.session.experiment.id, DRAFT, draft);
     this.followUp();
   }
 
   /** A link once made never stays behind what the form and the apparatus say. */
   private followUp(): void {
     this.requestUpdate();
-    if (this.link !== '') this.onMake();
+    if (this.links !== null) void this.make();
   }
 
   private onMake(): void {
-    const plan = planOf(this.session.experiment, { ...this.form, task: wellFormed(this.task.value.trim()) });
-    const fault = lessonFault(plan);
-    this.fault = fault === null ? null : lessonFaultWords(fault);
-    this.link = fault === null ? location.href.split('#').at(0) + lessonHash(plan) : '';
+    // The code belongs to the link from now on.
+    this.onInput();
+    void this.make();
   }
 
-  private async onCopy(): Promise<void> {
+  private async make(): Promise<void> {
+    this.made += 1;
+    const number = this.made;
+    const form = { ...this.form, task: wellFormed(this.task.value.trim()) };
+    const reveal = keepsBack(form) ? { reveal: revealDigest(this.revealCode) } : {};
+    const plan = planOf(this.session.experiment, { ...form, ...reveal });
+    const hash = await lessonHash(plan);
+    if (number !== this.made) return;
+    const fault = lessonFault(plan, hash);
+    this.fault = fault === null ? null : lessonFaultWords(fault);
+    const page = location.href.split('#').at(0) ?? '';
+    this.links =
+      fault === null
+        ? { lesson: page + hash, reveal: keepsBack(form) ? `${page}#reveal=${this.revealCode}` : null }
+        : null;
+  }
+
+  private async onCopy(link: string): Promise<void> {
     try {
-      await navigator.clipboard.writeText(this.link);
+      await navigator.clipboard.writeText(link);
       this.session.tell('info', lessonWords.copied);
     } catch {
       this.session.tell('problem', lessonWords.notCopied);
     }
+  }
+
+  private async onCode(which: 'lesson' | 'reveal'): Promise<void> {
+    await import('../parts/codeElement.ts');
+    this.shownCode = this.shownCode === which ? null : which;
   }
 
   override render() {
@@ -99,29 +140,59 @@ export class LessonElement extends PartElement {
       <h2>${lessonWords.heading}</h2>
       <p class="lead">${lessonWords.lead}</p>
       <label>${lessonWords.task}<textarea rows="3" maxlength=${LONGEST.task}></textarea></label>
+      <label>${lessonWords.language}<input id="language" maxlength=${LONGEST.lessonKey} size="8" /></label>
       <label class="row"><input type="checkbox" id="expected" />${lessonWords.hideExpected}</label>
       <label class="row"><input type="checkbox" id="theory" />${lessonWords.hideTheory}</label>
       <label class="row"><input type="checkbox" id="truth" />${lessonWords.hideTruth}</label>
       <p class="small">${lessonWords.apart}</p>
+      <p class="small">${lessonWords.limits}</p>
       <p><button @click=${this.onMake}>${lessonWords.make}</button></p>
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
-      ${
-        this.link === ''
-          ? nothing
-          : html`<label>${lessonWords.link}<input readonly .value=${this.link} /></label>
-              <p><button @click=${this.onCopy}>${lessonWords.copy}</button></p>`
-      }
+      ${this.links === null ? nothing : this.shown(this.links)}
     </section>`;
+  }
+
+  private shown({ lesson, reveal }: { readonly lesson: string; readonly reveal: string | null }) {
+    return html`<label>${lessonWords.link}<input readonly .value=${lesson} /></label>
+      <div class="row">
+        <button @click=${() => this.onCopy(lesson)}>${lessonWords.copy}</button>
+        <button aria-expanded=${this.shownCode === 'lesson'} @click=${() => this.onCode('lesson')}>
+          ${lessonWords.code}
+        </button>
+      </div>
+      ${this.shownCode === 'lesson' ? this.code(lesson, lessonWords.codeName) : nothing}
+      ${
+        reveal === null
+          ? nothing
+          : html`<h3>${lessonWords.reveal}</h3>
+              <p>${lessonWords.revealCode}: <strong class="key">${this.revealCode}</strong></p>
+              <label>${lessonWords.revealLink}<input readonly .value=${reveal} /></label>
+              <div class="row">
+                <button @click=${() => this.onCopy(reveal)}>${lessonWords.copyReveal}</button>
+                <button aria-expanded=${this.shownCode === 'reveal'} @click=${() => this.onCode('reveal')}>
+                  ${lessonWords.showRevealCode}
+                </button>
+              </div>
+              ${this.shownCode === 'reveal' ? this.code(reveal, lessonWords.revealName) : nothing}`
+      }`;
+  }
+
+  private code(link: string, name: string) {
+    return link.length > LONGEST_CODE
+      ? html`<p class="caution">${lessonWords.tooLongForCode}</p>`
+      : html`<bench-code .links=${[link]} name=${name}></bench-code>`;
   }
 }
 
 /** An empty form where there is none, or one that isn't understood. */
-function readForm(draft: string | null): Lesson {
-  const empty: Lesson = { task: '', hideExpected: false, hideTheory: false, hideTruth: false };
+function readForm(draft: string | null): Lesson & { readonly revealCode: string } {
+  const empty = { task: '', hideExpected: false, hideTheory: false, hideTruth: false, revealCode: '' };
   try {
     const reader = new RecordReader('', JSON.parse(draft ?? 'null'), new RecordFaults());
     const form = readLesson(reader);
-    return reader.faults.all.length === 0 ? form : empty;
+    const revealCode =
+      reader.raw('revealCode') === undefined ? '' : reader.text('revealCode', LONGEST.lessonKey);
+    return reader.faults.all.length === 0 ? { ...form, revealCode } : empty;
   } catch {
     return empty;
   }

@@ -224,7 +224,7 @@ export class StageElement extends PartElement {
           ></bench-source>
           <bench-now .session=${this.session}></bench-now>
         </div>
-        ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>${taskWords.task}</strong> ${lesson.task}</p>`}
+        ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>${taskWords.task}</strong> <span lang=${lesson.language ?? ''}>${lesson.task}</span></p>`}
         ${isLive ? this.readings() : this.captureState()}
         <bench-column
           .session=${this.session}

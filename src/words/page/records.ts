@@ -103,22 +103,6 @@ export const TABLES = {
   },
 } as const;
 
-export const lessonWords = {
-  heading: 'Lesson link',
-  lead: 'For teachers: the forks, the tube and the column as they are set now, as a link for the class. It holds no marks and no names.',
-  task: 'What to measure',
-  hideExpected: 'Hide where resonances are expected',
-  hideTheory: 'Hide theory’s speed',
-  hideTruth: 'Hide the practice column’s truth',
-  apart:
-    'The last two are separate: with theory hidden, “Show the truth” still gives the speed of sound away to whoever practises. Tick both to keep it back everywhere.',
-  make: 'Make the link',
-  link: 'Link',
-  copy: 'Copy the link',
-  copied: 'The lesson link was copied.',
-  notCopied: 'The browser didn’t allow copying: mark the link and copy it by hand.',
-} as const;
-
 export const soundsWords = {
   heading: 'Kept sound',
   keep: 'Keep the sound of each sounding from now on',

@@ -51,7 +51,7 @@ export async function expectEveryWay(experiment: Experiment): Promise<void> {
   expectAnalysis(experiment, outcome);
   expectDrawn(experiment, outcome);
   await expectTable(experiment, outcome);
-  expectLesson(experiment);
+  await expectLesson(experiment);
 }
 
 async function expectFile(experiment: Experiment): Promise<void> {
@@ -148,11 +148,20 @@ async function expectTable(experiment: Experiment, outcome: Outcome): Promise<vo
   if ('error' in answer) expect(isWithoutSpeed, answer.error).toBe(true);
 }
 
-function expectLesson(experiment: Experiment): void {
+async function expectLesson(experiment: Experiment): Promise<void> {
   const plan = planOf(experiment, { task: 'Two.', hideExpected: false, hideTheory: true, hideTruth: true });
-  expect(lessonFault(plan)).toBeNull();
-  expect(readLessonHash(lessonHash(plan))).toEqual(plan);
-  const lesson = lessonExperiment(plan, 'lesson', EXAMPLE_TIME);
+  const hash = await lessonHash(plan);
+  expect(lessonFault(plan, hash)).toBeNull();
+  const arrived = await readLessonHash(hash);
+  if (arrived === null || 'fault' in arrived) throw new Error('a lesson was sent');
+  // Forks and places are numbered anew, and the lesson gets an id.
+  const numbered = (list: readonly object[], name: string) =>
+    list.map((one, index) => ({ ...one, id: `${name}-${index + 1}` }));
+  expect(arrived).toMatchObject({
+    plan: { ...plan, forks: numbered(plan.forks, 'fork'), places: numbered(plan.places, 'place') },
+    unheardHz: [],
+  });
+  const lesson = lessonExperiment(arrived.plan, 'lesson', EXAMPLE_TIME);
   expect(readExperiment(JSON.parse(experimentJson(lesson)))).toEqual({
     kind: 'experiment',
     experiment: lesson,

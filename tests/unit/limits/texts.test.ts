@@ -10,6 +10,7 @@ import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { beginHistory } from '../../../src/notebook/history.ts';
 import { lessonFault, lessonHash, planOf, readLessonHash } from '../../../src/notebook/lessonLink.ts';
 import type { LessonPlan } from '../../../src/notebook/lessonLink.ts';
+import { newFork } from '../../../src/notebook/newExperiment.ts';
 import { readExperiment } from '../../../src/notebook/readExperiment.ts';
 import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { escapeMarkup } from '../../../src/report/markup.ts';
@@ -67,9 +68,11 @@ describe('half of a surrogate pair', () => {
     expect(pasted.content).toMatchObject({ rows: [{ place: '\ufffd' }] });
   });
 
-  it('in a lesson’s task becomes one', () => {
+  it('in a lesson’s task becomes one', async () => {
     const lesson = { task: HALF, hideExpected: false, hideTheory: false, hideTruth: false };
-    expect(readLessonHash(lessonHash(planOf(base, lesson)))).toMatchObject({ lesson: { task: '\ufffd' } });
+    expect(await readLessonHash(await lessonHash(planOf(base, lesson)))).toMatchObject({
+      plan: { lesson: { task: '\ufffd' } },
+    });
   });
 
   it('breaks no picture, wherever it comes from', () => {
@@ -139,18 +142,20 @@ describe('a text that is too long', () => {
     expect(beginningOf('a😀', 2)).toBe('a');
   });
 
-  it('of a lesson goes into the link as long as it fits, in any script', () => {
+  it('of a lesson goes into the link as long as it fits, in any script', async () => {
     const lesson = (task: string) => ({ task, hideExpected: false, hideTheory: false, hideTruth: false });
-    const said = (faulty: LessonPlan): string => {
-      const fault = lessonFault(faulty);
+    const said = async (faulty: LessonPlan): Promise<string> => {
+      const fault = lessonFault(faulty, await lessonHash(faulty));
       return fault === null ? '' : lessonFaultWords(fault);
     };
     const plan = planOf(base, lesson('\u4e16'.repeat(LONGEST.task)));
-    expect(lessonFault(plan)).toBeNull();
-    expect(readLessonHash(lessonHash(plan))).toEqual(plan);
-    expect(said(planOf(base, lesson('x'.repeat(LONGEST.task + 1))))).toContain('2000 is the most');
-    const forks = Array.from({ length: 4000 }, (_, index) => 100 + index / 7);
-    expect(said({ ...plan, forksHz: forks })).toContain('4000 forks are too many');
+    expect(await said(plan)).toBe('');
+    expect(await readLessonHash(await lessonHash(plan))).toMatchObject({ plan: { lesson: plan.lesson } });
+    expect(await said(planOf(base, lesson('x'.repeat(LONGEST.task + 1))))).toContain('2000 is the most');
+    const forks = Array.from({ length: 4000 }, (_, index) =>
+      newFork(`fork-${index}`, 300 + 150 * Math.sin(index)),
+    );
+    expect(await said({ ...plan, forks })).toContain('4000 forks are too many');
   });
 
   it('is not cut by a paste without a word', () => {

@@ -5,10 +5,12 @@ import { readPasted } from '../../../../src/intake/readPasted.ts';
 import { experimentFromRows } from '../../../../src/intake/takeRows.ts';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
 import { underLesson } from '../../../../src/notebook/keptBack.ts';
-import { lessonHash, planOf, readLessonHash } from '../../../../src/notebook/lessonLink.ts';
+import { planOf } from '../../../../src/notebook/lessonLink.ts';
+import { openLesson as arrive } from '../../../../src/session/experiment/lessonArrival.ts';
 import { experimentJson } from '../../../../src/report/experimentJson.ts';
 import { anyExperiment } from '../../../support/anyExperiment.ts';
 import type { BenchTabs, Tab } from './benchTabs.ts';
+import { EXAMPLE_TIME } from '../../notebook/exampleExperiment.ts';
 import { picked } from './edit.ts';
 import { copied, expectFresh, isTaken } from './experimentMoves.ts';
 import { lineOf, stepped } from './line.ts';
@@ -97,11 +99,9 @@ const openLesson = (task: string, hides: boolean): Move => ({
   begin: (tabs, tab) => {
     const { present } = tab.line;
     const lesson = { task, hideExpected: hides, hideTheory: !hides, hideTruth: hides };
-    const plan = readLessonHash(lessonHash(planOf(tab.bench.experiment, lesson)));
-    expect(plan).not.toHaveProperty('fault');
-    if (plan === null || 'fault' in plan) return null;
+    const plan = planOf(tab.bench.experiment, lesson);
     return {
-      done: tab.bench.experiments.openLesson(plan),
+      done: arrive(tab.bench, { plan, unheardHz: [] }, EXAMPLE_TIME),
       after: (was, isAsMade) => {
         if (!isAsMade) return;
         const found = expectFresh(tabs, tab, was);

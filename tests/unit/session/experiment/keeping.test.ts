@@ -5,11 +5,13 @@ import type {
   ExperimentStore,
   KeepingOutside,
 } from '../../../../src/session/experiment/keeping.ts';
+import { planOf } from '../../../../src/notebook/lessonLink.ts';
+import { openLesson } from '../../../../src/session/experiment/lessonArrival.ts';
 import type { Session } from '../../../../src/session/session.ts';
 import { experimentList } from '../../../../src/session/experiment/experimentList.ts';
 import type { ExperimentEntry } from '../../../../src/session/experiment/experimentList.ts';
 import { FAULT_WORDS } from '../../../../src/words/pageFaults.ts';
-import { exampleExperiment, exampleMark } from '../../notebook/exampleExperiment.ts';
+import { EXAMPLE_TIME, exampleExperiment, exampleMark } from '../../notebook/exampleExperiment.ts';
 import { MemoryStore, freeHold } from '../../notebook/memoryStore.ts';
 import { benchInTest, told } from '../benchInTest.ts';
 import { mendedNote } from '../../../../src/words/mended.ts';
@@ -518,16 +520,19 @@ describe('work that couldn’t be saved gives way only after a question', () => 
     [
       'a lesson link',
       (bench) =>
-        bench.experiments.openLesson({
-          forksHz: [512],
-          ends: 'closed',
-          diameterM: null,
-          otherDiameterM: null,
-          mouth: null,
-          stopper: 'piston',
-          travelM: 1,
-          lesson: { task: '', hideExpected: false, hideTheory: false, hideTruth: false },
-        }),
+        openLesson(
+          bench,
+          {
+            plan: planOf(exampleExperiment(), {
+              task: '',
+              hideExpected: false,
+              hideTheory: false,
+              hideTruth: false,
+            }),
+            unheardHz: [],
+          },
+          EXAMPLE_TIME,
+        ),
     ],
     ['Delete', (bench) => bench.experiments.putAway(bench.experiment.id)],
   ];
