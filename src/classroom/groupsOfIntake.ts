@@ -7,6 +7,7 @@ import { solverMarks } from '../session/experiment/solverMarks.ts';
 import { marksOfRows } from '../solver/marksOfRows.ts';
 import { unnamedGroupWords } from '../words/classroom.ts';
 import { titleWords } from '../words/titles.ts';
+import { shortId } from '../notebook/groupLink.ts';
 import type { GroupSource } from './classGroup.ts';
 
 /** The groups in what was read from one file: a table may hold many. Empty for a recording or where nothing was read. */
@@ -37,12 +38,14 @@ export function groupsOfIntake(intake: Intake): readonly GroupSource[] {
 }
 
 function groupOfExperiment(experiment: Experiment, fileName: string, stem: string): GroupSource {
-  const isNamed = experiment.title.trim() !== '';
+  // What a group calls itself comes before the title, which may be the lesson’s.
+  const named = experiment.group.trim();
+  const isNamed = named !== '' || experiment.title.trim() !== '';
   return {
-    name: isNamed ? titleWords(experiment).trim() : stem,
+    name: isNamed ? (named === '' ? titleWords(experiment).trim() : named) : stem,
     isNamed,
     fileName,
-    experimentId: experiment.id,
+    experimentId: shortId(experiment.id),
     changedAt: experiment.changedAt,
     marks: solverMarks(
       experiment,

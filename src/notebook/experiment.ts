@@ -21,7 +21,6 @@ export interface Experiment extends Titled {
   /** Deleted marks, newest last, so that each can come back. */
   readonly deletedMarks: readonly Mark[];
   readonly note: string;
-  /** What the group calls itself; empty where nobody said. */
   readonly group: string;
   /** The class that the group belongs to; empty where nobody said. */
   readonly className: string;
@@ -35,6 +34,8 @@ export interface Experiment extends Titled {
 export interface Titled {
   /** As somebody typed it, or as the file was called that it came from; empty where nobody named it. */
   readonly title: string;
+  /** What the group calls itself; absent or empty where nobody said. */
+  readonly group?: string;
   readonly origin: Origin;
 }
 

@@ -12,9 +12,11 @@ export function experimentJson(experiment: Experiment): string {
   return isLarge ? `${JSON.stringify(experiment)}\n` : spaced;
 }
 
-/** A file name that every system takes: the title and the day of the last change. */
+/** A file name that every system takes: the group, the title and the day of the last change. */
 export function fileStem(experiment: Experiment): string {
-  const title = titleWords(experiment)
+  const { group } = experiment;
+  const called = titleWords(experiment);
+  const title = (group.trim() === '' || called.startsWith(group.trim()) ? called : `${group} ${called}`)
     .normalize('NFKD')
     .replaceAll(/[^\w-]+/g, '-')
     .replaceAll(/^-+|-+$/g, '')

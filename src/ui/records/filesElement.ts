@@ -26,6 +26,19 @@ const NOTE: TypedText = {
   write: (experiment, note) => ({ ...experiment, note }),
 };
 
+const GROUP: TypedText = {
+  field: 'group',
+  step: 'name group',
+  read: ({ group }) => group,
+  write: (experiment, group) => ({ ...experiment, group }),
+};
+const CLASS_NAME: TypedText = {
+  field: 'className',
+  step: 'name group',
+  read: ({ className }) => className,
+  write: (experiment, className) => ({ ...experiment, className }),
+};
+
 /** Files out and in. Nothing leaves this device by itself. */
 @customElement('bench-files')
 export class FilesElement extends PartElement {
@@ -41,7 +54,7 @@ export class FilesElement extends PartElement {
   ];
 
   @property({ attribute: false }) session!: Session;
-  private readonly texts = new TypedTexts(this, () => [TITLE, NOTE]);
+  private readonly texts = new TypedTexts(this, () => [TITLE, NOTE, GROUP, CLASS_NAME]);
   protected readonly watch = new SessionWatch(this, ['notebook', 'capture']);
 
   private onJson(): void {
@@ -63,6 +76,8 @@ export class FilesElement extends PartElement {
             @input=${(event: Event) => this.texts.onInput(event, TITLE)}
             @change=${(event: Event) => this.texts.onLeave(event, TITLE)}
         /></label>
+        ${this.line(filesWords.group, GROUP, experiment.group)}
+        ${this.line(filesWords.className, CLASS_NAME, experiment.className)}
         <label
           >${filesWords.note}
           <textarea
@@ -84,6 +99,17 @@ export class FilesElement extends PartElement {
         </p>
       </section>
     `;
+  }
+
+  private line(name: string, text: TypedText, value: string) {
+    return html`<label
+      >${name}
+      <input
+        maxlength=${LONGEST.name}
+        .value=${value}
+        @input=${(event: Event) => this.texts.onInput(event, text)}
+        @change=${(event: Event) => this.texts.onLeave(event, text)}
+    /></label>`;
   }
 }
 

@@ -63,6 +63,8 @@ export function entryWords(
 export const filesWords = {
   heading: 'This experiment',
   title: 'Title',
+  group: 'Group',
+  className: 'Class',
   note: 'Note',
   saved: 'Saved on this device as you work. Sound and marks never leave it by themselves.',
   notSaved: (why: string) => `Not saved on this device (${why}). Save the JSON file before you leave.`,
