@@ -1,3 +1,4 @@
+import { FILLINGS } from '../air/gases.ts';
 import { MOUTH_SHAPES } from '../air/mouth.ts';
 import { LARGEST_LESSON_BYTES, LONGEST_CODE } from '../limits/sizes.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
@@ -122,9 +123,15 @@ function listOf(experiment: Experiment): readonly unknown[] {
     forks.map(({ nominalHz, standardUncertaintyHz, measuredHz, measuredStandardUncertaintyHz }) =>
       trimmed([nominalHz, standardUncertaintyHz, measuredHz, measuredStandardUncertaintyHz]),
     ),
-    places.map(
-      ({ temperatureC, temperatureStandardUncertaintyC, humidityPct, pressurePa, co2MoleFraction }) =>
-        trimmed([temperatureC, temperatureStandardUncertaintyC, humidityPct, pressurePa, co2MoleFraction]),
+    places.map((place) =>
+      trimmed([
+        place.temperatureC,
+        place.temperatureStandardUncertaintyC,
+        place.humidityPct,
+        place.pressurePa,
+        place.co2MoleFraction,
+        place.filling === 'air' ? null : FILLINGS.indexOf(place.filling),
+      ]),
     ),
     marks.map((mark) => listOfMark(mark, forks, places)),
   ];
@@ -189,6 +196,7 @@ function recordOf(list: readonly unknown[]): object {
       humidityPct = null,
       pressurePa = null,
       co2 = null,
+      filling = null,
     ] = listIn(one);
     return {
       id: `place-${index + 1}`,
@@ -198,6 +206,7 @@ function recordOf(list: readonly unknown[]): object {
       humidityPct,
       pressurePa,
       co2MoleFraction: co2,
+      filling: typeof filling === 'number' ? FILLINGS[filling] : (filling ?? 'air'),
     };
   });
   return {
@@ -208,6 +217,7 @@ function recordOf(list: readonly unknown[]): object {
     forks: ownForks.length > 0 ? ownForks : base.forks,
     places: ownPlaces.length > 0 ? ownPlaces : base.places,
     tube: {
+      ...base.tube,
       diameterM,
       otherDiameterM,
       mouth: typeof mouth === 'number' ? MOUTH_SHAPES[mouth] : mouth,

@@ -34,7 +34,7 @@ const measured: Experiment = {
   note: 'secret',
   group: 'Fensterseite',
   className: '9b',
-  tube: { diameterM: 0.035, otherDiameterM: null, mouth: 'flange', travelM: 1 },
+  tube: { diameterM: 0.035, otherDiameterM: null, mouth: 'flange', stopper: 'filled', travelM: 1 },
   rule: { readingStandardUncertaintyM: 0.0007, zeroOffsetM: 0.002 },
 };
 
