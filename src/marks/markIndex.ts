@@ -13,15 +13,19 @@ export class MarkIndex {
   private readonly numbers = new Map<Mark, number>();
   private readonly repeats = new Map<Mark, Mark[]>();
 
-  /** @param marks  oldest first */
-  constructor(marks: readonly Mark[]) {
+  /**
+   * @param marks  oldest first
+   * @param gone  deleted ones: they keep their numbers, so that those of the others don't move
+   */
+  constructor(marks: readonly Mark[], gone: readonly Mark[] = []) {
     for (const mark of marks) if (!this.byId.has(mark.id)) this.byId.set(mark.id, mark);
     const own: Mark[] = [];
+    const goneAt = gone.length === 0 ? [] : new MarkIndex(gone).own.map(({ createdAt }) => createdAt).sort();
     for (const mark of marks) {
       const repeated = this.repeated(mark);
       if (repeated === null) {
         own.push(mark);
-        this.numbers.set(mark, own.length);
+        this.numbers.set(mark, own.length + countBefore(goneAt, mark.createdAt));
         continue;
       }
       const there = this.repeats.get(repeated);
@@ -72,4 +76,15 @@ export class MarkIndex {
     const mark = this.byId.get(id);
     return mark === undefined ? 0 : (this.numbers.get(this.repeated(mark) ?? mark) ?? 0);
   }
+}
+
+/** How many of these times, in their order, lie before one. */
+function countBefore(times: readonly string[], time: string): number {
+  let [low, high] = [0, times.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (times[middle] < time) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

@@ -28,7 +28,7 @@ export function columnFault(experiment: Experiment): ColumnFault | null {
       );
       if (readingM === undefined || readingM === null) continue;
       const { zeroOffsetM } = rule;
-      return { readingM, zeroOffsetM, markNumber: isDeleted ? null : markNumber(marks, mark.id) };
+      return { readingM, zeroOffsetM, markNumber: isDeleted ? null : markNumber(experiment, mark.id) };
     }
   }
   return null;

@@ -97,10 +97,15 @@ export function repeatsOf(marks: readonly Mark[], id: string): readonly Mark[] {
 
 /**
  * A mark's number, from 1: the one that the page, messages, tables, reports and sound files show. A repeat goes by the
- * number of its mark. 0 where there is no such mark. Whoever asks for many builds one `MarkIndex`.
+ * number of its mark. 0 where there is no such mark. Whoever asks for many builds one `markIndex`.
  */
-export function markNumber(marks: readonly Mark[], id: string): number {
-  return new MarkIndex(marks).numberOf(id);
+export function markNumber(experiment: Pick<Experiment, 'marks' | 'deletedMarks'>, id: string): number {
+  return markIndex(experiment).numberOf(id);
+}
+
+/** What each mark of an experiment is to the others, and its number: deleted ones keep theirs. */
+export function markIndex({ marks, deletedMarks }: Pick<Experiment, 'marks' | 'deletedMarks'>): MarkIndex {
+  return new MarkIndex(marks, deletedMarks);
 }
 
 /**

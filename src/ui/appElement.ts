@@ -300,8 +300,8 @@ export class AppElement extends PartElement {
         return html`<div class="measure">
           <bench-marks .session=${this.session} @lengths-show=${() => this.run('lengths')}></bench-marks>
           <div class="stack">
-            <bench-result .session=${this.session}></bench-result>
             <bench-strip .session=${this.session}></bench-strip>
+            <bench-result .session=${this.session}></bench-result>
             <div class="doubts stack" tabindex="-1">
               <bench-trust .session=${this.session}></bench-trust>
               <bench-warnings .session=${this.session}></bench-warnings>

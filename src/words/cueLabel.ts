@@ -7,7 +7,7 @@ import { fixed, stampedHertz } from './numbers.ts';
 /** What a sound editor shows beside a mark: its number, fork, ends and length. Plain ASCII, as the file format wants. */
 export function cueLabel(experiment: Experiment, mark: Mark): string {
   const { marks } = experiment;
-  const number = markNumber(marks, mark.id);
+  const number = markNumber(experiment, mark.id);
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
   const pitch = fork === undefined ? '' : `, ${stampedHertz(fork.nominalHz)} Hz`;
   const ends = ENDS_SHORT[mark.ends];
@@ -19,10 +19,10 @@ export function cueLabel(experiment: Experiment, mark: Mark): string {
 }
 
 /** What a sound editor shows where a mark's resonance had its centre; null where that isn't known. */
-export function centreCueLabel({ marks }: Experiment, mark: Mark): string | null {
+export function centreCueLabel(experiment: Experiment, mark: Mark): string | null {
   const centre = mark.evidence?.centre ?? null;
   if (centre === null) return null;
   const { standardUncertaintyHalfWidths: half, shareRe, shareIm } = centre;
   const parts = [half, shareRe, shareIm].map((value) => Number(value.toPrecision(6)));
-  return `Centre of mark ${markNumber(marks, mark.id)}, half widths ${parts[0]}, share ${parts[1]} ${parts[2]}`;
+  return `Centre of mark ${markNumber(experiment, mark.id)}, half widths ${parts[0]}, share ${parts[1]} ${parts[2]}`;
 }

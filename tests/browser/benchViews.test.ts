@@ -121,7 +121,7 @@ describe('on a phone', () => {
     await bench.addMarks(['15.8', '49.2']);
     await bench.listen();
     await page.getByRole('button', { name: 'Stop' }).waitFor();
-    await page.getByRole('button', { name: 'Delete mark 2' }).click();
+    await bench.deleteMark(2);
     const words = page.getByText('Mark deleted. It can be brought back below the list.');
     await words.waitFor();
     await page.evaluate(() => scrollTo(0, 0));
@@ -184,7 +184,7 @@ describe('hands on the bench', () => {
     // Done is done: the offer goes at once.
     await page.getByRole('button', { name: 'Note these readings' }).waitFor({ state: 'detached' });
     await bench.listen();
-    await page.getByText('Guide, 2 of 7: Strike the fork.').waitFor();
+    await page.getByText('Guide, 2 of 7: Strike the fork, hold it to the mouth.').waitFor();
   });
 
   it('practice takes the tube as it was noted, and its readings leave the experiment’s own as they are', async () => {

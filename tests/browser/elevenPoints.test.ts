@@ -59,7 +59,7 @@ describe.each([
     expect(Math.abs(speedMps - 345.4)).toBeLessThan(2);
     await page.getByText(/Next, to gain most: the \w+ resonance of the \d+ Hz fork/).waitFor();
 
-    await page.getByRole('button', { name: 'Delete mark 3' }).click();
+    await bench.deleteMark(3);
     await page.getByRole('button', { name: /^Undo/ }).click();
     await expect.poll(() => bench.marks.count()).toBe(3);
 

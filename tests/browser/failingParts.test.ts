@@ -128,7 +128,7 @@ describe('a part of the page that throws', () => {
         throw new Error('inner words');
       };
     });
-    await page.getByRole('button', { name: 'Delete mark 1' }).click();
+    await bench.deleteMark(1);
     const told = page.getByRole('alert').filter({ hasText: FAULT_WORDS.action });
     await told.waitFor();
     expect(await told.innerText()).not.toContain('inner words');

@@ -154,7 +154,7 @@ async function keepTheFlagsOf(bench: BenchPage, passagesS: readonly number[]): P
   expect(flagsS.length - found.length, said).toBeLessThanOrEqual(1);
   for (let mark = flagsS.length; mark >= 1; mark -= 1) {
     if (found.includes(flagsS[mark - 1] ?? NaN)) continue;
-    await bench.page.getByRole('button', { name: `Delete mark ${mark}`, exact: true }).click();
+    await bench.deleteMark(mark);
   }
 }
 

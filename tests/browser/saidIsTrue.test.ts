@@ -93,6 +93,7 @@ describe('a choice shows what is in use', () => {
     await page.getByRole('button', { name: 'Add a place' }).click();
     await bench.goTo('Measure');
     await bench.addMarks(['15.8']);
+    await bench.chooseMark(1);
     for (const [name, before, after] of [
       ['Fork', '256 Hz', '512 Hz'],
       ['Column', 'closed at one end', 'open at both ends'],
@@ -111,7 +112,7 @@ describe('a choice shows what is in use', () => {
       await page.getByRole('button', { name: /^Undo/ }).click();
       await expect.poll(shown, { message: name }).toBe(before);
     }
-    await page.getByRole('combobox', { name: 'Fork' }).selectOption('512 Hz');
+    await page.getByRole('combobox', { name: 'Fork', exact: true }).selectOption('512 Hz');
     await page.getByRole('button', { name: /^Undo/ }).click();
     await bench.addMarks(['33']);
     // The mark belongs to the fork that is shown.
@@ -153,6 +154,7 @@ describe('a choice shows what is in use', () => {
     const mark = { ...exampleMark('a', { lengthM: 0.8 }), order: 17 };
     await storeOfFirstVersion(page, [exampleExperiment([mark])]);
     await page.goto(inject('pageUrl'));
+    await bench.chooseMark(1);
     const order = page.getByRole('combobox', { name: 'Order of mark 1' });
     await expect.poll(() => order.inputValue()).toBe('17');
     await order.selectOption('19');

@@ -1,5 +1,6 @@
 import type { Mark } from '../../marks/mark.ts';
-import { MarkIndex } from '../../marks/markIndex.ts';
+import { markIndex } from '../../notebook/markList.ts';
+import type { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { markWords } from '../../words/marks.ts';
 import type { MarkWords } from '../../words/marks.ts';
@@ -16,7 +17,7 @@ export function marksPart(experiment: Experiment, places: readonly PlaceSolution
   const solved = new Map(
     solvedPlaces(places).flatMap(({ solution }) => solution.marks.map((mark) => [mark.key, mark] as const)),
   );
-  const index = new MarkIndex(experiment.marks);
+  const index = markIndex(experiment);
   const labels = placeLabels(experiment);
   const shown = experiment.marks.slice(0, MOST_MARKS_PRINTED);
   const words = marksPartWords;

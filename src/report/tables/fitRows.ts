@@ -1,5 +1,5 @@
 import { markLengthM } from '../../marks/mark.ts';
-import { MarkIndex } from '../../marks/markIndex.ts';
+import { markIndex } from '../../notebook/markList.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { outlierCauseWords } from '../../words/outlierCauses.ts';
 import type { Cell } from '../csv.ts';
@@ -31,7 +31,7 @@ export function fitRows(
   const marks = new Map(measuredMarks(experiment).map((mark) => [mark.id, mark]));
   const forks = new Map(experiment.forks.map((fork) => [fork.id, fork]));
   const labels = placeLabels(experiment);
-  const index = new MarkIndex(experiment.marks);
+  const index = markIndex(experiment);
   const rows = solvedPlaces(places).flatMap(({ placeId, solution }) =>
     solution.marks.flatMap((solved): (readonly Cell[])[] => {
       const mark = marks.get(solved.key);

@@ -1,4 +1,4 @@
-import { MarkIndex } from '../../marks/markIndex.ts';
+import { markIndex } from '../../notebook/markList.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Cell } from '../csv.ts';
 
@@ -10,7 +10,7 @@ const HEADING = ['mark', 'passage', 'time_s', 'tone_db', 'room_db', 'rise_db'] a
  */
 export function traceRows(experiment: Experiment): readonly (readonly Cell[])[] {
   const { marks } = experiment;
-  const index = new MarkIndex(marks);
+  const index = markIndex(experiment);
   const rows = marks.flatMap((mark) => {
     const trace = mark.evidence?.trace ?? null;
     if (trace === null) return [];

@@ -195,7 +195,7 @@ export class FlagMarking {
     const experiment = this.outside.experiment();
     if (repeat !== null) {
       const code = repeat.how === 'followed' ? 'resonance-joined' : 'resonance-again';
-      const number = markNumber(experiment.marks, repeat.markId);
+      const number = markNumber(experiment, repeat.markId);
       this.outside.tell('info', { code, riseDb, markNumber: number });
       return;
     }

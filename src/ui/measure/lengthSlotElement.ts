@@ -1,8 +1,8 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
-import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Mark } from '../../marks/mark.ts';
+import { markNumber } from '../../notebook/markList.ts';
 import { markRowWords, marksWords } from '../../words/page/measure.ts';
 import type { Session } from '../../session/session.ts';
 import type { PageEvent } from '../parts/events.ts';
@@ -105,7 +105,7 @@ export class LengthSlotElement extends PartElement {
 
   private waiting(mark: Mark) {
     const { experiment } = this.session;
-    const number = new MarkIndex(experiment.marks).numberOf(mark.id);
+    const number = markNumber(experiment, mark.id);
     return html`<span class="number" aria-hidden="true">${markRowWords.mark(number)}</span>
       <bench-length-field
         afloat

@@ -1,25 +1,31 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
-import type { LocatedBy, Mark } from '../../marks/mark.ts';
+import type { Mark } from '../../marks/mark.ts';
 import type { MarkIndex } from '../../marks/markIndex.ts';
+import { isUnsure } from '../../marks/unsureMark.ts';
 import { joinable, likelyRepeated } from '../../notebook/markList.ts';
 import { markWords } from '../../words/marks.ts';
 import { markRowWords } from '../../words/page/measure.ts';
+import { ageWords } from '../../words/times.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import type { Session } from '../../session/session.ts';
 import { send } from '../parts/events.ts';
 import type { PageEvent } from '../parts/events.ts';
 import type { LengthField } from '../parts/lengthField.ts';
-import { solvedMark } from '../stage/columnScene.ts';
+import { isUnchecked, solvedMark } from '../stage/columnScene.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { offeredOrders } from './offeredOrders.ts';
+import { passOf } from './passOf.ts';
 import '../parts/lengthField.ts';
 import { checkReading } from './checkReading.ts';
 
-/** One mark: its length, order, evidence and residual, and what can be done with it. */
+/**
+ * One mark: its length, order, evidence and residual; once it is chosen, what can be done with it.
+ * @fires mark-choose  detail: its id, or null to let it go
+ * @fires lengths-show  to go to the length that is typed over the tube
+ */
 @customElement('bench-mark-row')
 export class MarkRowElement extends PartElement {
   static override styles = [
@@ -70,36 +76,21 @@ export class MarkRowElement extends PartElement {
         min-height: 1.75rem;
         padding-inline: var(--gap-2);
       }
-      .tools {
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--gap-1);
-      }
-      .tools button,
-      .tools select {
+      .unsure {
+        border-inline-start: 4px solid var(--caution);
+        background: var(--caution-wash);
         padding-inline: var(--gap-2);
       }
-      .tools button {
-        font-size: var(--text-small);
-      }
-      @container (max-width: 40rem) {
-        .mark {
-          grid-template-columns: 1.5rem auto minmax(9rem, 1fr);
-        }
-        .tools {
-          grid-column: 2 / -1;
-        }
+      bench-mark-tools {
+        grid-column: 2 / -1;
       }
       @container (max-width: 24rem) {
         .mark {
-          grid-template-columns: 1.5rem 1fr;
+          grid-template-columns: 1.5rem 1fr auto;
         }
-        .words,
-        .tools {
-          grid-column: 2;
-        }
-        .tools {
-          flex-wrap: wrap;
+        .words {
+          grid-column: 2 / -1;
+          grid-row: 2;
         }
       }
     `,
@@ -112,6 +103,10 @@ export class MarkRowElement extends PartElement {
   @property({ attribute: false }) index!: MarkIndex;
   /** The highest order that any mark of the experiment has, set or solved. */
   @property({ type: Number }) highestOrder = 0;
+  /** The clock, ms since 1970. */
+  @property({ type: Number }) nowMs = 0;
+  /** What can be done with it is shown. */
+  @property({ type: Boolean }) isChosen = false;
   /** Its length is typed over the tube. */
   @property({ type: Boolean }) isAtTurn = false;
   @query('bench-length-field') private field!: LengthField;
@@ -125,6 +120,12 @@ export class MarkRowElement extends PartElement {
   async focusLength(): Promise<void> {
     await this.updateComplete;
     await this.field.focusEntry();
+  }
+
+  /** Puts the keyboard on what chooses the mark. */
+  async focusChoose(): Promise<void> {
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('[aria-expanded]')?.focus();
   }
 
   private readonly checkReading = (readingM: number): string | null => checkReading(this.session, readingM);
@@ -147,84 +148,68 @@ export class MarkRowElement extends PartElement {
     this.session.editMark(repeat.id, { repeatOf: null }, 'separate marks');
   }
 
-  private onOrder(value: string): void {
-    this.session.editMark(this.mark.id, { order: value === '' ? null : Number(value) }, 'set order');
+  private onChoose(): void {
+    send(this, 'mark-choose', this.isChosen ? null : this.mark.id);
   }
 
-  private onLocatedBy(locatedBy: LocatedBy): void {
-    this.session.editMark(this.mark.id, { locatedBy }, 'set place');
-  }
-
-  private onExclude(): void {
-    const { id, excluded } = this.mark;
-    this.session.editMark(id, { excluded: !excluded }, excluded ? 'include mark' : 'exclude mark');
-  }
-
-  /** The mark as the notebook has it: `mark` is handed down only with the next picture. */
-  private markNow(): Mark | undefined {
-    return this.session.experiment.marks.find(({ id }) => id === this.mark.id);
+  /** What changes a mark comes with the first one that is chosen. */
+  override willUpdate(): void {
+    if (this.isChosen) void import('./markToolsElement.ts');
   }
 
   override render() {
     const { mark } = this;
     const words = markWords(this.session.experiment, mark, solvedMark(this.outcome, mark));
+    const residual =
+      words.residual !== null && isUnchecked(this.outcome, mark) ? markRowWords.unchecked : words.residual;
     const state = mark.excluded ? 'left-out' : mark.lengthM === null ? 'waiting' : 'measured';
     return html`
       <div class="mark ${state}" role="group" aria-label=${markRowWords.mark(this.number)}>
-        <span class="number" aria-hidden="true">${this.number}</span>
+        <span class="number" aria-hidden="true">${this.number}${isUnsure(mark) ? '?' : ''}</span>
         ${this.length()}
         <div class="words">
           <p>
             <strong
               >${words.order ?? (mark.lengthM === null ? markRowWords.waits : markRowWords.notSolved)}</strong
             >
-            ${words.residual === null ? nothing : html` · ${words.residual}`}
+            ${residual === null ? nothing : html` · ${residual}`}
             ${mark.excluded ? html` · <strong>${markRowWords.leftOut}</strong>` : nothing}
           </p>
-          <p class="soft">${unbroken(`${words.apparatus} · ${words.evidence}`)}</p>
+          <p class="soft">${unbroken([words.apparatus, ...this.heard(mark), words.evidence].join(' · '))}</p>
+          ${isUnsure(mark) ? html`<p class="unsure">${markRowWords.unsure(mark.evidence?.confidence ?? 0)}</p>` : nothing}
           ${words.doubt === null ? nothing : html`<p class="fault">${words.doubt}</p>`}
           ${words.bracket === null ? nothing : html`<p class="soft">${words.bracket}</p>`} ${this.sameAs()}
           ${this.repeats()}
           ${words.cause === null ? nothing : html`<p class="fault">${markRowWords.outlier(words.cause)}</p>`}
         </div>
-        <div class="tools">
-          ${choice({
-            label: markRowWords.order(this.number),
-            options: [
-              { value: '', name: markRowWords.autoOrder },
-              ...offeredOrders(this.highestOrder).map((order) => ({
-                value: String(order),
-                name: markRowWords.ordinal(order),
-              })),
-            ],
-            now: () => String(this.markNow()?.order ?? ''),
-            choose: (order) => this.onOrder(order),
-          })}
-          ${choice({
-            label: markRowWords.locatedBy(this.number),
-            options: [
-              { value: 'centre', name: markRowWords.atCentre },
-              { value: 'loudest', name: markRowWords.atLoudest },
-            ],
-            now: () => this.markNow()?.locatedBy ?? 'loudest',
-            choose: (locatedBy) => this.onLocatedBy(locatedBy === 'centre' ? 'centre' : 'loudest'),
-          })}
-          <button
-            aria-pressed=${mark.excluded ? 'true' : 'false'}
-            aria-label=${markRowWords.leaveOutNamed(this.number)}
-            @click=${this.onExclude}
-          >
-            ${markRowWords.leaveOut}
-          </button>
-          <button
-            aria-label=${markRowWords.deleteNamed(this.number)}
-            @click=${() => this.session.deleteMark(mark.id)}
-          >
-            ${markRowWords.delete}
-          </button>
-        </div>
+        <button
+          aria-expanded=${this.isChosen ? 'true' : 'false'}
+          aria-label=${markRowWords.chooseNamed(this.number)}
+          @click=${this.onChoose}
+        >
+          ${markRowWords.choose}
+        </button>
+        ${
+          this.isChosen
+            ? html`<bench-mark-tools
+                .session=${this.session}
+                .mark=${mark}
+                .number=${this.number}
+                .highestOrder=${this.highestOrder}
+              ></bench-mark-tools>`
+            : nothing
+        }
       </div>
     `;
+  }
+
+  /** When, in which ringing of the fork and which pass of it: what tells two marks apart. */
+  private heard({ createdAt, evidence }: Mark): readonly string[] {
+    const pass = evidence === null ? null : passOf(this.session.hearing.trace, evidence.timeS);
+    return [
+      ...(pass === null ? [] : [markRowWords.pass(pass.strike, pass.pass)]),
+      ageWords(createdAt, this.nowMs),
+    ];
   }
 
   private length() {
@@ -248,7 +233,7 @@ export class MarkRowElement extends PartElement {
     return this.index.repeatsOf(this.mark).map(
       (repeat) =>
         html`<p class="soft again">
-          ${markRowWords.again(markWords(this.session.experiment, repeat, null).evidence)}
+          ${markRowWords.again([...this.heard(repeat), markWords(this.session.experiment, repeat, null).evidence].join(' · '))}
           <button
             aria-label=${markRowWords.separateNamed(this.number)}
             @click=${() => this.onSeparate(repeat)}

@@ -2,8 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
-import { MarkIndex } from '../../marks/markIndex.ts';
-import { nextWaitingMark, ownMarks, waitingMarks } from '../../notebook/markList.ts';
+import { markIndex, nextWaitingMark, ownMarks, waitingMarks } from '../../notebook/markList.ts';
 import { marksWords } from '../../words/page/measure.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -19,6 +18,8 @@ import './addMarkElement.ts';
 
 /** Marks on a page: with many more rows each key would take a moment. */
 const PAGE = 50;
+/** So often the marks grow older. */
+const AGE_STEP_MS = 10_000;
 
 /**
  * Marks, newest first: those that wait for a length, then the others; the deleted ones below.
@@ -49,7 +50,21 @@ export class MarksElement extends PartElement {
   /** Where the marks that are shown begin in the list of all. */
   @state() private from = 0;
   @state() private deletedFrom = 0;
+  /** The mark of which is shown what can be done with it. */
+  @state() private chosen: string | null = null;
+  @state() private nowMs = Date.now();
+  private clock = 0;
   protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.clock = window.setInterval(() => (this.nowMs = Date.now()), AGE_STEP_MS);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearInterval(this.clock);
+  }
 
   /** Puts the keyboard into a mark's length; it is turned to where it isn't shown. */
   private async focusRow(id: string): Promise<void> {
@@ -67,6 +82,21 @@ export class MarksElement extends PartElement {
     const waits = new Set(waiting);
     const others = ownMarks(experiment.marks).filter((mark) => !waits.has(mark));
     return [...waiting, ...others.reverse()];
+  }
+
+  private onChoose(event: PageEvent<'mark-choose'>): void {
+    this.chosen = event.detail;
+  }
+
+  /** A deleted mark takes the keyboard's place along: the next one has it then, else the list's heading. */
+  private async onDelete(id: string): Promise<void> {
+    const listed = this.listed();
+    const at = listed.findIndex((mark) => mark.id === id);
+    this.session.deleteMark(id);
+    const next = listed[at + 1] ?? listed[at - 1];
+    await this.updateComplete;
+    if (next !== undefined) await this.rowOf(next.id)?.focusChoose();
+    else this.renderRoot.querySelector('h2')?.focus();
   }
 
   private onPage(event: PageEvent<'page-change'>): void {
@@ -93,13 +123,13 @@ export class MarksElement extends PartElement {
     const { experiment, outcomeIfAny: outcome, undoName, redoName } = this.session;
     const waiting = waitingMarks(experiment);
     const listed = this.listed();
-    const index = new MarkIndex(experiment.marks);
+    const index = markIndex(experiment);
     const atTurn = this.session.turn.mark?.id;
     const highestOrder = highestOrderOf(experiment.marks, outcome);
     return html`
       <section class="stack" aria-label=${marksWords.heading}>
         <div class="head">
-          <h2>${marksWords.heading}</h2>
+          <h2 tabindex="-1">${marksWords.heading}</h2>
           <div class="row">
             <button ?disabled=${undoName === null} @click=${() => this.session.undo()}>
               ${marksWords.undo(undoName)}
@@ -128,7 +158,11 @@ export class MarksElement extends PartElement {
                   .index=${index}
                   .outcome=${outcome}
                   .highestOrder=${highestOrder}
+                  .nowMs=${this.nowMs}
+                  ?isChosen=${mark.id === this.chosen}
                   ?isAtTurn=${mark.id === atTurn}
+                  @mark-choose=${this.onChoose}
+                  @mark-delete=${() => this.onDelete(mark.id)}
                   @length-done=${() => this.onDone(mark)}
                 ></bench-mark-row>
               </li>`,

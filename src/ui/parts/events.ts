@@ -25,6 +25,10 @@ export interface PageEvents {
   'lengths-show': undefined;
   /** To begin to listen, or to rebuild capture. */
   'listen-start': undefined;
+  /** A mark was chosen, by its id; null: none is any more. */
+  'mark-choose': string | null;
+  /** To delete the mark of the row that it comes from. */
+  'mark-delete': undefined;
   /** Where the wanted page of a list begins, counted from 0. */
   'page-change': number;
   /** A number in the unit of its field (`QuantityKind.unit`). */

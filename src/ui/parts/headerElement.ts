@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { frameWords } from '../../words/page/frame.ts';
 import { resultWords } from '../../words/page/measure.ts';
 import type { RoundedPair } from '../../words/numbers.ts';
-import { resultLines } from '../../words/result.ts';
+import { resultLines, speedWords } from '../../words/result.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { send } from './events.ts';
@@ -187,10 +187,7 @@ export class HeaderElement extends PartElement {
       ${
         speed === null
           ? html`<p class="speed none">${resultWords.none} <span class="unit">${resultWords.unit}</span></p>`
-          : html`<p class="speed">
-              ${speed.value} ± ${speed.uncertainty}
-              <span class="unit">${resultWords.unit}</span>${workingOut(this.session.isWorkingOut)}
-            </p>`
+          : html`<p class="speed">${speedWords(speed)}${workingOut(this.session.isWorkingOut)}</p>`
       }
     </section>`;
   }

@@ -121,7 +121,7 @@ export class NoticeElement extends PartElement {
     const { doubts } = this;
     this.shownDoubts = doubts;
     return html`
-      <div class="bar ${notice === null ? '' : 'told'} ${isProblem ? 'problem' : ''}">
+      <footer class="bar ${notice === null ? '' : 'told'} ${isProblem ? 'problem' : ''}">
         <p role=${isProblem ? 'alert' : 'status'}>
           ${notice === null ? '' : newsWords(notice.news)}${this.unspoken()}
         </p>
@@ -141,7 +141,7 @@ export class NoticeElement extends PartElement {
             : html`<button @click=${this.onLengths}>${frameWords.lengthsToType(waiting)}</button>`
         }
         <span class="saved ${saveState.kind}">${frameWords.saved[saveState.kind]}</span>
-      </div>
+      </footer>
     `;
   }
 

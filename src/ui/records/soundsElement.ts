@@ -151,8 +151,8 @@ export class SoundsElement extends PartElement {
   }
 
   private line(sound: KeptSound, number: number) {
-    const { marks } = this.session.experiment;
-    const found = sound.marks.map(({ markId }) => markNumber(marks, markId));
+    const { experiment } = this.session;
+    const found = sound.marks.map(({ markId }) => markNumber(experiment, markId));
     const numbers = [...new Set(found)].filter((one) => one > 0);
     const words = keptSoundWords({
       number,

@@ -37,6 +37,15 @@ export function solvedMark(outcome: Outcome, mark: Mark): SolvedMark | null {
   return solution.marks.find((one) => one.key === mark.id) ?? null;
 }
 
+/** Whether nothing else that was measured could show that this mark was misread: then it fits whatever it is. */
+export function isUnchecked(outcome: Outcome, mark: Mark): boolean {
+  const solution = outcome.places.find((one) => one.placeId === mark.placeId)?.solution;
+  return (
+    solution?.warnings.some((warning) => warning.code === 'unchecked' && warning.keys.includes(mark.id)) ===
+    true
+  );
+}
+
 /** The same for all marks of one place, by their ids. */
 function solvedMarks(outcome: Outcome, placeId: string): ReadonlyMap<string, SolvedMark> {
   const solution = outcome.places.find((one) => one.placeId === placeId)?.solution;

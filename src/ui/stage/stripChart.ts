@@ -8,7 +8,7 @@ import type { LevelPoint } from '../../session/hearing/listeningTypes.ts';
 Chart.register(LineController, LineElement, PointElement, LinearScale, Decimation);
 
 /** Room that a flag's label takes. */
-const LABEL_PX = 50;
+const LABEL_PX = 26;
 
 interface Colours {
   ink: string;
@@ -24,6 +24,7 @@ export class StripChart {
   private readonly chart: Chart<'line', Point[]>;
   private colours: Colours;
   private trace: RecentLevels | null = null;
+  private labelAt: (timeS: number) => string = () => '';
 
   constructor(canvas: HTMLCanvasElement, style: CSSStyleDeclaration) {
     this.colours = coloursOf(style);
@@ -38,7 +39,7 @@ export class StripChart {
         responsive: true,
         maintainAspectRatio: false,
         events: [],
-        layout: { padding: { top: 16 } },
+        layout: { padding: { top: 20 } },
         scales: {
           x: { type: 'linear', min: -TRACE_S, max: 0, ticks: { stepSize: 10, maxRotation: 0 } },
           y: { type: 'linear', min: -90, max: -10, ticks: { stepSize: 20 } },
@@ -48,9 +49,10 @@ export class StripChart {
     this.recolour(style);
   }
 
-  /** Draws the trace as it stands. */
-  show(trace: RecentLevels): void {
+  /** Draws the trace as it stands. @param labelAt  what stands at a flag, by the time of its peak */
+  show(trace: RecentLevels, labelAt: (timeS: number) => string): void {
     this.trace = trace;
+    this.labelAt = labelAt;
     const end = trace.latest?.timeS ?? 0;
     const [all, room, tone] = this.chart.data.datasets;
     const points = trace.points;
@@ -114,7 +116,7 @@ export class StripChart {
     ctx.fillStyle = this.colours.ink;
     ctx.lineWidth = 2;
     ctx.textAlign = 'center';
-    ctx.font = '600 12px sans-serif';
+    ctx.font = '700 15px sans-serif';
     let labelledFrom = Infinity;
     // Newest first: where two stand too near for both labels, the newer one keeps its own.
     for (const flag of [...(this.trace?.resonances ?? [])].reverse()) {
@@ -126,7 +128,7 @@ export class StripChart {
       ctx.stroke();
       if (labelledFrom - x < LABEL_PX) continue;
       labelledFrom = x;
-      ctx.fillText(stripLabels.flag(flag.riseDb), Math.min(x, chart.width - LABEL_PX / 2), chartArea.top - 4);
+      ctx.fillText(this.labelAt(flag.timeS), Math.min(x, chart.width - LABEL_PX / 2), chartArea.top - 5);
     }
   }
 }

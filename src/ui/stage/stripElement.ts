@@ -1,5 +1,8 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { isUnsure } from '../../marks/unsureMark.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
+import { markIndex } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { stripLabels, stripWords } from '../../words/page/strip.ts';
@@ -60,10 +63,11 @@ export class StripElement extends PartElement {
   @state() private words: string = stripLabels.nothing;
   @state() private chart: StripChart | null = null;
   private isAskedFor = false;
+  private labels: { readonly of: Experiment; readonly at: (timeS: number) => string } | null = null;
   private drawn = 0;
   /** A canvas doesn't follow the page's colours by itself, whoever changes them. */
   protected readonly themes = new ThemeWatch(this, () => this.chart?.recolour(getComputedStyle(this)));
-  protected readonly watch = new SessionWatch(this, ['live', 'capture'], () => this.onLive());
+  protected readonly watch = new SessionWatch(this, ['live', 'capture', 'notebook'], () => this.onLive());
 
   override firstUpdated(): void {
     if (this.session.hearing.trace.points.length > 0) void this.loadChart();
@@ -91,8 +95,24 @@ export class StripElement extends PartElement {
     if (now - this.drawn < 80) return;
     this.drawn = now;
     if (this.session.hearing.isListening) void this.loadChart();
-    this.chart?.show(this.session.hearing.trace);
+    this.chart?.show(this.session.hearing.trace, this.labelAt());
     this.words = stripWords(this.session.hearing.trace);
+  }
+
+  /** A flag bears the number of its mark. */
+  private labelAt(): (timeS: number) => string {
+    const { experiment } = this.session;
+    if (this.labels?.of !== experiment) {
+      const index = markIndex(experiment);
+      const heard = experiment.marks.flatMap((mark) =>
+        mark.evidence === null
+          ? []
+          : [[mark.evidence.timeS, stripLabels.flag(index.numberOf(mark.id), isUnsure(mark))] as const],
+      );
+      const at = new Map(heard);
+      this.labels = { of: experiment, at: (timeS) => at.get(timeS) ?? '' };
+    }
+    return this.labels.at;
   }
 
   override render() {

@@ -32,6 +32,7 @@ const PART_NAMES: Readonly<Record<string, string>> = {
   'bench-lesson': 'the lesson link',
   'bench-loupe': 'the magnified rule',
   'bench-mark-row': 'a mark',
+  'bench-mark-tools': 'what can be done with a mark',
   'bench-marks': 'the marks',
   'bench-microphone': 'the help with the microphone',
   'bench-mouth': 'the choice of mouth',

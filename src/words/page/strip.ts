@@ -23,5 +23,5 @@ export const stripLabels = {
   all: 'everything',
   timeTick: (timeS: number) => `${fixed(timeS, 0)} s`,
   levelTick: (levelDb: number) => `${fixed(levelDb, 0)} dB`,
-  flag: (riseDb: number) => `+${fixed(riseDb, 0)} dB`,
+  flag: (markNumber: number, isUnsure: boolean) => `${markNumber}${isUnsure ? '?' : ''}`,
 } as const;

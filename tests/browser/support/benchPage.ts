@@ -36,6 +36,18 @@ export class BenchPage {
     return this.page.getByRole('textbox', { name: `Length of mark ${mark}`, exact: true });
   }
 
+  /** Shows what can be done with a mark. */
+  async chooseMark(mark: number): Promise<void> {
+    const button = this.page.getByRole('button', { name: `Change mark ${mark}`, exact: true });
+    if ((await button.getAttribute('aria-expanded')) === 'false') await button.click();
+  }
+
+  async deleteMark(mark: number): Promise<void> {
+    await this.chooseMark(mark);
+    const group = this.page.getByRole('group', { name: `Mark ${mark}`, exact: true });
+    await group.getByRole('button', { name: `Delete mark ${mark}`, exact: true }).click();
+  }
+
   /** Types lengths of new marks, cm, as a person does. */
   async addMarks(lengths: readonly string[]): Promise<void> {
     for (const length of lengths) {

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import {
   addMark,
+  changeSetup,
   deleteMark,
   editMark,
   joinable,
   likelyRepeated,
   markNumber,
+  marksOfSetup,
   nextWaitingMark,
   ownMarks,
   repeatsOf,
@@ -87,8 +89,29 @@ describe('repeats of one resonance', () => {
     expect(ids(ownMarks(marks))).toEqual(['a', 'c', 'other fork']);
     expect(ids(waitingMarks(experiment))).toEqual(['other fork', 'c', 'a']);
     expect(ids(repeatsOf(marks, 'a'))).toEqual(['b']);
-    expect(['a', 'b', 'c', 'other fork', 'none'].map((id) => markNumber(marks, id))).toEqual([1, 1, 2, 3, 0]);
+    expect(['a', 'b', 'c', 'other fork', 'none'].map((id) => markNumber(experiment, id))).toEqual([
+      1, 1, 2, 3, 0,
+    ]);
     expect(nextWaitingMark(experiment, 'c')?.id).toBe('a');
+  });
+
+  it('leave the others’ numbers as they are when they go', () => {
+    const at = (minute: number) => `2030-03-01T10:0${minute}:00.000Z`;
+    const four = exampleExperiment([
+      exampleMark('a', { createdAt: at(0) }),
+      exampleMark('b', { createdAt: at(1) }),
+      exampleMark('again', { createdAt: at(2), repeatOf: 'b' }),
+      exampleMark('c', { createdAt: at(3) }),
+    ]);
+    const without = deleteMark(four, 'b');
+    expect(['a', 'c'].map((id) => markNumber(without, id))).toEqual([1, 3]);
+    expect(['a', 'b', 'c'].map((id) => markNumber(restoreMark(without, 'b'), id))).toEqual([1, 2, 3]);
+  });
+
+  it('go along where the fork or the ends of their mark are repaired', () => {
+    const repaired = changeSetup(experiment, ['a', 'c'], { ends: 'open' });
+    expect(repaired.marks.map(({ ends }) => ends)).toEqual(['open', 'open', 'open', 'closed']);
+    expect(ids(marksOfSetup(repaired, { ...experiment.present, ends: 'open' }))).toEqual(['a', 'c']);
   });
 
   it('go and come back with their mark', () => {
@@ -110,7 +133,7 @@ describe('repeats of one resonance', () => {
       exampleMark('d'),
     ]);
     expect(ids(repeatsOf(chain.marks, 'a'))).toEqual(['b', 'c']);
-    expect(chain.marks.map(({ id }) => markNumber(chain.marks, id))).toEqual([1, 1, 1, 2]);
+    expect(chain.marks.map(({ id }) => markNumber(chain, id))).toEqual([1, 1, 1, 2]);
     const deleted = deleteMark(chain, 'a');
     expect(ids(deleted.deletedMarks)).toEqual(['a', 'b', 'c']);
     expect(ids(restoreMark(deleted, 'a').marks).sort()).toEqual(ids(chain.marks));
@@ -124,7 +147,8 @@ describe('repeats of one resonance', () => {
       exampleMark('d', { repeatOf: 'c' }),
       exampleMark('e', { repeatOf: 'e' }),
     ];
-    expect(marks.map(({ id }) => markNumber(marks, id))).toEqual([1, 2, 3, 4, 5]);
+    const circles = exampleExperiment(marks);
+    expect(marks.map(({ id }) => markNumber(circles, id))).toEqual([1, 2, 3, 4, 5]);
   });
 
   it('may be of the newest older mark of the same fork, ends and place', () => {

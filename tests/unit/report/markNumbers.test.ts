@@ -31,7 +31,7 @@ const SHOWN = [1, 1, 1, 2, 3];
 describe('the number of a mark', () => {
   it('is the one of the page in tables, in the report and in sound files', () => {
     expect(ownMarks(marks).map(({ id }) => id)).toEqual(['first', 'second', 'third']);
-    expect(marks.map(({ id }) => markNumber(marks, id))).toEqual(SHOWN);
+    expect(marks.map(({ id }) => markNumber(experiment, id))).toEqual(SHOWN);
     expect(marks.map((mark) => cueLabel(experiment, mark))).toEqual([
       'Mark 1, 512 Hz, closed, 15.80 cm',
       'Mark 1 again, 512 Hz, closed',
