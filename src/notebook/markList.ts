@@ -135,7 +135,7 @@ export function joinable(index: MarkIndex, mark: Mark): readonly Mark[] {
 /** What a mark was made with: fork, ends of the column, place. */
 export type Setup = Pick<Mark, 'forkId' | 'placeId' | 'ends'>;
 
-const isSameSetup = (a: Setup, b: Setup): boolean =>
+export const isSameSetup = (a: Setup, b: Setup): boolean =>
   a.forkId === b.forkId && a.ends === b.ends && a.placeId === b.placeId;
 
 /** Marks that stand for themselves and were made with this setup, oldest first. */

@@ -20,7 +20,6 @@ import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './capture/trustElement.ts';
 import './measure/marksElement.ts';
-import './measure/resultElement.ts';
 import './measure/warningsElement.ts';
 import './parts/headerElement.ts';
 import './parts/noticeElement.ts';
@@ -246,6 +245,12 @@ export class AppElement extends PartElement {
     await this.stage.focusLength();
   }
 
+  private async onForkAdd(): Promise<void> {
+    location.hash = '#apparatus';
+    await this.goTo('apparatus');
+    await this.renderRoot.querySelector('bench-apparatus')?.focusForks();
+  }
+
   /** What is doubtful stands with the strip, and what it is about a moment's scroll away. */
   private async onDoubts(): Promise<void> {
     location.hash = '#measure';
@@ -273,6 +278,7 @@ export class AppElement extends PartElement {
           .session=${this.session}
           use=${isLive ? view : 'picture'}
           ?hidden=${isStageHidden}
+          @fork-add=${this.onForkAdd}
         ></bench-stage>
         ${this.content()}
       </main>

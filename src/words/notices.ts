@@ -3,7 +3,7 @@ import type { News } from '../session/notice.ts';
 import { captureFailureWords, holdWords } from './capture.ts';
 import { reportWarnings } from './listening.ts';
 import { LIMITS } from '../limits/limits.ts';
-import { counted, fixed, plural, stampedHertz } from './numbers.ts';
+import { counted, plural, stampedHertz } from './numbers.ts';
 import { FAULT_WORDS } from './pageFaults.ts';
 import { firstFaultWords } from './recordFaults.ts';
 import { keepingFaultWords, notLoadedWords, tooLongWords } from './records.ts';
@@ -21,11 +21,11 @@ export function newsWords(news: News | string): string {
     case 'mark-deleted':
       return 'Mark deleted. It can be brought back below the list.';
     case 'resonance-flagged':
-      return `Resonance flagged, ${fixed(news.riseDb, 0)} dB. ${news.waiting} ${plural(news.waiting, 'mark waits', 'marks wait')} for a length.`;
+      return `Resonance found: ${plural(news.waiting, 'type its length', `${news.waiting} lengths to type`)}.`;
     case 'resonance-again':
-      return `The same resonance again, ${fixed(news.riseDb, 0)} dB: counted with mark ${news.markNumber}.`;
+      return `The same resonance again: counted with mark ${news.markNumber}.`;
     case 'resonance-joined':
-      return `A resonance, ${fixed(news.riseDb, 0)} dB: joined with mark ${news.markNumber}. If it is another resonance, part them in the list of marks (“Separate”).`;
+      return `A resonance: joined with mark ${news.markNumber}. If it is another resonance, part them in the list of marks (“Separate”).`;
     case 'flag-withheld':
       return 'A resonance was heard but not marked: the sound broke off in it. It can be let in below “Can the level be trusted?”.';
     case 'gain-check-passed':

@@ -83,7 +83,7 @@ describe.each([
     await bench.lengthOf(1).waitFor({ timeout: 30_000 });
     await page
       .getByRole('status')
-      .getByText(/Resonance flagged/)
+      .getByText(/Resonance found/)
       .waitFor();
     await page.getByText(/too long: push in/).waitFor();
     await handle.fill('12');

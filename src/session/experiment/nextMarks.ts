@@ -13,14 +13,18 @@ export function nextMarksHere(experiment: Experiment, known = new SolvedGroups()
   const { present, forks, tube } = experiment;
   const marks = countedGroups(experiment, 'place').get(present.placeId);
   if (marks === undefined) return [];
-  const available = forks.map((fork) => {
-    const { hz, standardUncertaintyHz } = forkInUse(fork);
-    return {
-      forkKey: fork.id,
-      frequencyHz: hz,
-      frequencyStandardUncertaintyHz: standardUncertaintyHz,
-    };
-  });
+  // What lies in a drawer can't be struck: a fork counts once something was measured with it, or is to be.
+  const inUse = new Set([present.forkId, ...experiment.marks.map(({ forkId }) => forkId)]);
+  const available = forks
+    .filter(({ id }) => inUse.has(id))
+    .map((fork) => {
+      const { hz, standardUncertaintyHz } = forkInUse(fork);
+      return {
+        forkKey: fork.id,
+        frequencyHz: hz,
+        frequencyStandardUncertaintyHz: standardUncertaintyHz,
+      };
+    });
   const solved = known.solve('place', present.placeId, marks);
   return nextMarksAfter(solved, marks.at(-1), {
     forks: available,

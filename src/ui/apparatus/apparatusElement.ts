@@ -38,6 +38,12 @@ export class ApparatusElement extends PartElement {
   @property({ attribute: false }) session!: Session;
   protected readonly watch = new SessionWatch(this, ['notebook']);
 
+  /** Puts the keyboard on the choice that adds a fork. */
+  async focusForks(): Promise<void> {
+    await this.updateComplete;
+    await this.renderRoot.querySelector('bench-forks')?.focusAdd();
+  }
+
   private setTube(change: Partial<Tube>): void {
     this.session.change('change tube', (experiment) => ({
       ...experiment,

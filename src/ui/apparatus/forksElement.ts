@@ -45,6 +45,12 @@ export class ForksElement extends PartElement {
   @state() private from = 0;
   protected readonly watch = new SessionWatch(this, ['notebook']);
 
+  /** Puts the keyboard on the choice that adds a fork. */
+  async focusAdd(): Promise<void> {
+    await this.updateComplete;
+    this.renderRoot.querySelector('select')?.focus();
+  }
+
   private setFork(id: string, change: Partial<Fork>): void {
     this.session.change('change fork', (experiment) => ({
       ...experiment,

@@ -7,9 +7,10 @@ import type { LengthField } from '../parts/lengthField.ts';
 import { marksWords } from '../../words/page/measure.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
+import type { FieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/lengthField.ts';
-import { checkReading } from './checkReading.ts';
+import { askReading, checkReading } from './checkReading.ts';
 
 /** Adds a mark whose length is typed at once, for work without a microphone. */
 @customElement('bench-add-mark')
@@ -29,6 +30,13 @@ export class AddMarkElement extends PartElement {
   @query('bench-length-field') private field!: LengthField;
   protected readonly watch = new SessionWatch(this, ['notebook']);
 
+  private typed: string | null = null;
+  private readonly typedAs: FieldDraft = {
+    key: 'typed',
+    get: () => null,
+    set: (text) => (this.typed = text),
+  };
+
   async focusLength(): Promise<void> {
     await this.updateComplete;
     await this.field.focusEntry();
@@ -36,9 +44,14 @@ export class AddMarkElement extends PartElement {
 
   private readonly checkReading = (readingM: number): string | null => checkReading(this.session, readingM);
 
+  private readonly askReading = (readingM: number): string | null => askReading(this.session, readingM);
+
   private onLength(event: PageEvent<'length-change'>): void {
     const reading = event.detail;
-    if (reading !== null) this.session.addMarkByHand(reading.lengthM, reading.otherLengthM);
+    if (reading === null) return;
+    this.session.addMarkByHand(reading.lengthM, reading.otherLengthM);
+    const made = this.session.experiment.marks.at(-1);
+    if (made !== undefined) fieldDraft(this.session, `typed ${made.id}`).set(this.typed);
   }
 
   private onAdd(): void {
@@ -59,6 +72,8 @@ export class AddMarkElement extends PartElement {
           fleeting
           ?afloat=${this.afloat}
           .check=${this.checkReading}
+          .question=${this.askReading}
+          .typedAs=${this.typedAs}
           @length-change=${this.onLength}
           @length-done=${this.onDone}
         ></bench-length-field>

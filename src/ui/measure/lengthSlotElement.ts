@@ -10,7 +10,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { checkReading } from './checkReading.ts';
+import { askReading, checkReading } from './checkReading.ts';
 import './addMarkElement.ts';
 import '../parts/lengthField.ts';
 
@@ -114,6 +114,8 @@ export class LengthSlotElement extends PartElement {
         .lengthM=${mark.lengthM}
         .otherLengthM=${mark.otherLengthM}
         .check=${(readingM: number) => checkReading(this.session, readingM)}
+        .question=${(readingM: number) => askReading(this.session, readingM)}
+        .typedAs=${fieldDraft(this.session, `typed ${mark.id}`)}
         @length-change=${(event: PageEvent<'length-change'>) => this.onLength(mark, event)}
         @length-done=${() => this.goOn(() => this.session.turn.goOn(mark.id))}
       ></bench-length-field>

@@ -19,7 +19,7 @@ import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { passOf } from './passOf.ts';
 import '../parts/lengthField.ts';
-import { checkReading } from './checkReading.ts';
+import { askReading, checkReading } from './checkReading.ts';
 
 /**
  * One mark: its length, order, evidence and residual; once it is chosen, what can be done with it.
@@ -130,6 +130,8 @@ export class MarkRowElement extends PartElement {
 
   private readonly checkReading = (readingM: number): string | null => checkReading(this.session, readingM);
 
+  private readonly askReading = (readingM: number): string | null => askReading(this.session, readingM);
+
   private onLength(event: PageEvent<'length-change'>): void {
     const reading = event.detail ?? { lengthM: null, otherLengthM: null };
     this.session.typeLength(this.mark.id, reading);
@@ -224,6 +226,8 @@ export class MarkRowElement extends PartElement {
       .lengthM=${mark.lengthM}
       .otherLengthM=${mark.otherLengthM}
       .check=${this.checkReading}
+      .question=${this.askReading}
+      .typedAs=${fieldDraft(this.session, `typed ${mark.id}`)}
       @length-change=${this.onLength}
     ></bench-length-field>`;
   }

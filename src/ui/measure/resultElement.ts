@@ -52,7 +52,6 @@ export class ResultElement extends PartElement {
     return html`
       <section class="stack" aria-label=${resultWords.heading}>
         <h2>${resultWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
-        ${lines === null ? html`<p class="lead">${resultWords.lead}</p>` : nothing}
         ${
           facts.length === 0
             ? nothing

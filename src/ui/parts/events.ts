@@ -15,6 +15,8 @@ export interface PageEvents {
   'experiment-save': undefined;
   /** Files were chosen, to be read. */
   'files-bring': readonly File[];
+  /** To go to where forks are added. */
+  'fork-add': undefined;
   /** To show the keys. */
   'keys-show': undefined;
   /** What was read off the rule, metres; null where the field was emptied. */

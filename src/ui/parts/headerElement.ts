@@ -1,5 +1,5 @@
 import { css, html } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { frameWords } from '../../words/page/frame.ts';
 import { resultWords } from '../../words/page/measure.ts';
 import type { RoundedPair } from '../../words/numbers.ts';
@@ -15,6 +15,9 @@ import type { ThemeChoice } from '../themeChoice.ts';
 import { VIEWS, listedView } from '../views.ts';
 import { workingOut } from './workingOut.ts';
 import type { ViewId } from '../views.ts';
+
+/** So long a result stands before it is spoken. */
+const SETTLES_MS = 1500;
 
 const THEMES = ['system', 'light', 'dark'] as const;
 
@@ -148,6 +151,24 @@ export class HeaderElement extends PartElement {
   // Where storage is refused the choice holds for this visit.
   private theme: ThemeChoice = themeChoice();
   protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
+  /** The result for the ear: once, when it has settled. */
+  @state() private spoken = '';
+  private lastSeen = '';
+  private settles = 0;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.settles);
+  }
+
+  override updated(): void {
+    const speed = this.session.isWorkingOut ? null : this.speed();
+    const words = speed === null ? '' : resultWords.spoken(speedWords(speed));
+    if (words === this.lastSeen) return;
+    this.lastSeen = words;
+    clearTimeout(this.settles);
+    this.settles = window.setTimeout(() => (this.spoken = words), SETTLES_MS);
+  }
 
   private onTheme(chosen: string): void {
     this.theme = THEMES.find((theme) => theme === chosen) ?? 'system';
@@ -170,6 +191,7 @@ export class HeaderElement extends PartElement {
         )}
       </nav>
       ${this.result()}
+      <p class="unseen" role="status">${this.spoken}</p>
       <button @click=${this.onKeys}>${frameWords.keys}</button>
       <label for="theme">${frameWords.theme}</label>
       ${choice({

@@ -3,7 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { parseReading } from '../../marks/parseReading.ts';
 import type { Reading } from '../../marks/parseReading.ts';
-import { writeNumber } from '../../report/csv.ts';
+import { readingWords } from '../../words/readings.ts';
 import { fieldWords } from '../../words/page/fields.ts';
 import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
@@ -68,12 +68,23 @@ export class LengthField extends PartElement {
   private readonly entry: TypedEntry = new TypedEntry(this);
   /** What stands against a reading, m, though it is a length; null: nothing. */
   @property({ attribute: false }) check: (readingM: number) => string | null = () => null;
+  /** What is asked before a reading is taken, m; null: nothing. */
+  @property({ attribute: false }) question: (readingM: number) => string | null = () => null;
+  /** Keeps a reading as it was typed. */
+  @property({ attribute: false, hasChanged: isOtherDraft }) typedAs: FieldDraft | null = null;
+  private kept = '';
   @state() private faultMessage: string | null = null;
+  /** The text that is asked about; the same once more is the answer yes. */
+  @state() private asked: { readonly text: string; readonly words: string } | null = null;
   @query('input') private input!: HTMLInputElement;
 
-  override willUpdate(): void {
+  override willUpdate(changed: Map<string, unknown>): void {
+    if (['lengthM', 'otherLengthM', 'typedAs'].some((name) => changed.has(name)))
+      this.kept = this.typedAs?.get() ?? '';
     // A fault belongs to what was typed for another experiment or field.
-    if (this.entry.follow()) this.faultMessage = null;
+    if (!this.entry.follow()) return;
+    this.faultMessage = null;
+    this.asked = null;
   }
 
   /** Puts the keyboard here, also if the field has only just come onto the page. */
@@ -99,8 +110,21 @@ export class LengthField extends PartElement {
       this.faultMessage = fault;
       return false;
     }
+    const words = this.question(parsed.lengthM);
+    if (words !== null && this.asked?.text !== text) {
+      this.entry.type(text);
+      this.faultMessage = null;
+      this.asked = { text, words };
+      return false;
+    }
+    this.typedAs?.set(text);
+    this.kept = text;
     this.accept({ lengthM: parsed.lengthM, otherLengthM: parsed.otherLengthM });
     return true;
+  }
+
+  private onYes(): void {
+    if (this.take()) send(this, 'length-done');
   }
 
   private checkOther(readingM: number | null): string | null {
@@ -110,6 +134,7 @@ export class LengthField extends PartElement {
   private accept(reading: Reading | null): void {
     this.entry.done();
     this.faultMessage = null;
+    this.asked = null;
     const isNew =
       (reading?.lengthM ?? null) !== this.lengthM || (reading?.otherLengthM ?? null) !== this.otherLengthM;
     if (isNew) send(this, 'length-change', reading);
@@ -117,6 +142,7 @@ export class LengthField extends PartElement {
   }
 
   private onInput(): void {
+    this.asked = null;
     this.entry.type(this.input.value);
   }
 
@@ -129,8 +155,8 @@ export class LengthField extends PartElement {
   }
 
   private onChange(): void {
-    // The line that adds marks waits for Enter or its button: leaving it must not make a mark.
-    if (!this.fleeting) this.take();
+    // The line that adds marks waits for Enter or its button: leaving it must not make a mark, nor answer a question.
+    if (!this.fleeting && this.asked === null) this.take();
   }
 
   private onKey(event: KeyboardEvent): void {
@@ -142,11 +168,22 @@ export class LengthField extends PartElement {
     if (this.take() || isEmpty) send(this, 'length-done');
   }
 
+  /** As it was typed, as long as it still says the same. */
   private written(): string {
     const { lengthM, otherLengthM } = this;
     if (lengthM === null) return '';
-    const first = writeNumber(lengthM * 100);
-    return otherLengthM === null ? first : `${first}–${writeNumber(otherLengthM * 100)}`;
+    const parsed = parseReading(this.kept);
+    const isSame = parsed.ok && parsed.lengthM === lengthM && parsed.otherLengthM === otherLengthM;
+    return isSame ? this.kept : readingWords(lengthM, otherLengthM);
+  }
+
+  /** It stands at the field, and whatever it is about stays in sight. */
+  private ask() {
+    if (this.asked === null) return nothing;
+    return html`<div role="alert" class="row">
+      <span>${this.asked.words}</span>
+      <button @mousedown=${keepFocus} @click=${this.onYes}>${fieldWords.take}</button>
+    </div>`;
   }
 
   override render() {
@@ -174,7 +211,7 @@ export class LengthField extends PartElement {
         <p class="fault" id="fault" role="alert" ?hidden=${this.faultMessage === null}>
           ${this.faultMessage ?? nothing}
         </p>
-        ${this.entry.hint()}
+        ${this.ask()} ${this.entry.hint()}
       </div>
     `;
   }

@@ -74,6 +74,11 @@ export class ColumnElement extends PartElement {
     await this.renderRoot.querySelector('bench-length-slot')?.focusLength();
   }
 
+  /** Whether the keyboard is on the slider. */
+  get hasKeyboard(): boolean {
+    return (this.renderRoot as ShadowRoot).activeElement?.hasAttribute('data-column') === true;
+  }
+
   /** Marks change seldom, the picture ten times a second. */
   private stemsNow(): readonly Stem[] {
     const { experiment, outcomeIfAny: outcome } = this.session;

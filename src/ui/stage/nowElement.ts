@@ -1,14 +1,25 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { nowWords } from '../../words/page/stage.ts';
+import type { Mark } from '../../marks/mark.ts';
+import { isSameSetup, marksOfSetup } from '../../notebook/markList.ts';
+import type { Setup } from '../../notebook/markList.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
+import { send } from '../parts/events.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 
-/** What is measured now: fork, ends of the column, place. New marks belong to it. */
+/** What stands for no fork in the list of forks: it leads to where forks are added. */
+const ADD = 'add';
+
+/**
+ * What is measured now: fork, ends of the column, place. New marks belong to it. Who finds that it was wrong can repair
+ * the marks made so far with it, here as well as at each mark.
+ * @fires fork-add  to go to where forks are added
+ */
 @customElement('bench-now')
 export class NowElement extends PartElement {
   static override styles = [
@@ -39,7 +50,29 @@ export class NowElement extends PartElement {
   ];
 
   @property({ attribute: false }) session!: Session;
+  /** What was in use until it was changed here. */
+  private wasInUse: Setup | null = null;
   protected readonly watch = new SessionWatch(this, ['notebook']);
+
+  private onChoose(to: Partial<Setup>): void {
+    const { present } = this.session.experiment;
+    this.wasInUse = present;
+    this.session.setPresent(to);
+  }
+
+  private onFork(forkId: string): void {
+    if (forkId === ADD) send(this, 'fork-add');
+    else this.onChoose({ forkId });
+  }
+
+  private onRepair(marks: readonly Mark[]): void {
+    const { forkId, placeId, ends } = this.session.experiment.present;
+    this.wasInUse = null;
+    this.session.changeSetup(
+      marks.map(({ id }) => id),
+      { forkId, placeId, ends },
+    );
+  }
 
   override render() {
     const { forks, places } = this.session.experiment;
@@ -49,12 +82,12 @@ export class NowElement extends PartElement {
         <label
           >${nowWords.fork}
           ${choice({
-            options: forks.map(({ id, nominalHz }) => ({
-              value: id,
-              name: nowWords.pitch(nominalHz),
-            })),
+            options: [
+              ...forks.map(({ id, nominalHz }) => ({ value: id, name: nowWords.pitch(nominalHz) })),
+              { value: ADD, name: nowWords.addFork },
+            ],
             now: () => this.session.experiment.present.forkId,
-            choose: (forkId) => this.session.setPresent({ forkId }),
+            choose: (forkId) => this.onFork(forkId),
           })}</label
         >
         <label
@@ -65,12 +98,24 @@ export class NowElement extends PartElement {
               { value: 'open', name: nowWords.ends.open },
             ],
             now: () => this.session.experiment.present.ends,
-            choose: (ends) => this.session.setPresent({ ends: ends === 'open' ? 'open' : 'closed' }),
+            choose: (ends) => this.onChoose({ ends: ends === 'open' ? 'open' : 'closed' }),
           })}</label
         >
         ${places.length < 2 ? nothing : this.placeChoice()}
       </fieldset>
+      ${this.repair()}
     `;
+  }
+
+  /** Marks made until the last change here: it may have been a mistake that is put right now. */
+  private repair() {
+    const { experiment } = this.session;
+    const before = this.wasInUse;
+    if (before === null || isSameSetup(before, experiment.present)) return nothing;
+    const marks = marksOfSetup(experiment, before);
+    // Where something was measured with both, both are meant.
+    if (marks.length === 0 || marksOfSetup(experiment, experiment.present).length > 0) return nothing;
+    return html`<button @click=${() => this.onRepair(marks)}>${nowWords.alsoChange(marks.length)}</button>`;
   }
 
   private placeChoice() {
@@ -81,7 +126,7 @@ export class NowElement extends PartElement {
       ${choice({
         options: experiment.places.map(({ id }) => ({ value: id, name: labels.get(id) ?? '' })),
         now: () => this.session.experiment.present.placeId,
-        choose: (placeId) => this.session.setPresent({ placeId }),
+        choose: (placeId) => this.onChoose({ placeId }),
       })}</label
     >`;
   }

@@ -102,7 +102,14 @@ export class ReadoutElement extends PartElement {
       <div class="grid">
         <div class="big">${this.wayToGo(way) ?? this.level()}</div>
         <bench-way-back .way=${way} stopper=${this.stopper()}></bench-way-back>
-        ${this.wordless ? nothing : html`<p class="words" role="status">${this.words()}</p>`}
+        ${
+          this.wordless
+            ? nothing
+            : // A resonance is told by the line along the lower edge, once.
+              html`<p class="words" role="status" aria-live=${trace.guidance === null ? 'polite' : 'off'}>
+                ${this.words()}
+              </p>`
+        }
       </div>
     `;
   }

@@ -18,7 +18,9 @@ export function spokenWayBack(way: WayBack, before: string, stopper: Stopper): s
     case 'here':
       return way.by === 'centre' ? spoken.here : spoken.atMaximum;
     case 'off':
-      return way.ageS > FRESH_S ? before : spoken.off(way.place.halfWidths > 0, stopper);
+      // What was here a while ago may be elsewhere now.
+      if (way.ageS > FRESH_S) return before === spoken.here || before === spoken.atMaximum ? '' : before;
+      return spoken.off(way.place.halfWidths > 0, way.place.distanceM, stopper);
     case 'lost':
       return spoken.lost;
     case 'level':

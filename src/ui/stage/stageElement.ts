@@ -5,6 +5,7 @@ import { PracticeSource } from '../../capture/practiceSource.ts';
 import { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
+import { columnLabels } from '../../words/page/columnPicture.ts';
 import { taskWords } from '../../words/page/stage.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -22,6 +23,8 @@ import './sourceElement.ts';
 
 /** A flash long enough to be seen from the corner of the eye, far slower than 3 Hz. */
 const FLASH_MS = 1200;
+/** A key that is held down speaks once it is let go. */
+const SPOKEN_AFTER_MS = 500;
 /** No column is drawn shorter, m. */
 const SHORTEST_M = 0.02;
 
@@ -111,6 +114,9 @@ export class StageElement extends PartElement {
   @query('bench-practice-desk') private desk!: HTMLElementTagNameMap['bench-practice-desk'] | null;
   private practice!: PracticeRun;
   private flagsSeen = 0;
+  /** Where a key has put the column's end, for the ear. */
+  @state() private spokenLength = '';
+  private speaks = 0;
   protected readonly watch = new SessionWatch(this, ['notebook', 'capture', 'live'], () => this.onSession());
 
   override willUpdate(): void {
@@ -143,6 +149,15 @@ export class StageElement extends PartElement {
     const isPractice = this.kind === 'practice';
     const fromM = isPractice ? this.practice.column.goalM : this.drawnLengthM;
     this.slideTo(Math.min(Math.max(fromM + byM, SHORTEST_M), this.session.experiment.tube.travelM));
+    clearTimeout(this.speaks);
+    this.speaks = window.setTimeout(() => this.speakLength(), SPOKEN_AFTER_MS);
+  }
+
+  /** The slider itself speaks where it has the keyboard. */
+  private speakLength(): void {
+    const lengthM = this.kind === 'practice' ? this.practice.column.goalM : this.drawnLengthM;
+    const readingM = this.session.experiment.rule.zeroOffsetM + lengthM;
+    this.spokenLength = this.column.hasKeyboard ? '' : columnLabels.reading(readingM);
   }
 
   private onSession(): void {
@@ -239,6 +254,7 @@ export class StageElement extends PartElement {
           @slide=${this.onSlide}
         ></bench-column>
         ${isLive ? this.hands(isPractice, isWithheld) : nothing}
+        <p class="unseen" role="status">${this.spokenLength}</p>
       </div>
     `;
   }

@@ -10,7 +10,7 @@ import { spokenWayBack } from './spokenWayBack.ts';
 import { ticksOf, wayBackX } from './wayBackScale.ts';
 
 const WIDEST_DB = 18;
-const SPOKEN_EVERY_MS = 1000;
+const SPOKEN_EVERY_MS = 2000;
 
 /** The way back to the resonance: its centre in the middle of a piece of rule, and on it the column's end as it is now. */
 @customElement('bench-way-back')
@@ -87,7 +87,7 @@ export class WayBackElement extends PartElement {
   private spoken = '';
   private spokenAt = -Infinity;
 
-  /** What is spoken changes once a second at most. */
+  /** What is spoken changes every two seconds at most: a voice takes as long to say it. */
   override willUpdate(): void {
     const words = spokenWayBack(this.way, this.spoken, this.stopper);
     const now = performance.now();

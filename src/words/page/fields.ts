@@ -4,6 +4,7 @@ export const fieldWords = {
   centimetres: 'cm',
   changeSign: 'Above or below zero',
   dash: 'Dash: a second length follows',
+  take: 'Take it all the same',
   stillWaits: 'Typed before and not taken yet: Enter takes it.',
   forget: 'Forget it',
   tooLong: (characters: number, most: number) =>

@@ -65,9 +65,9 @@ export const markRowWords = {
 export const resultWords = {
   region: 'Speed of sound',
   heading: 'What belongs to the speed',
+  spoken: (speed: string) => `Speed of sound: ${speed}.`,
   none: '—',
   unit: 'm/s',
-  lead: 'The speed of sound in free air stands at the head of the page. It appears with the first length and grows more certain with each mark.',
 } as const;
 
 /** What is doubtful about marks and sound. */

@@ -28,6 +28,8 @@ export const nowWords = {
   legend: 'Measured now',
   fork: 'Fork',
   pitch: (frequencyHz: number) => `${stampedHertz(frequencyHz)} Hz`,
+  addFork: 'Add a fork…',
+  alsoChange: (count: number) => `Also change the ${count === 1 ? 'mark' : `${count} marks`} made so far`,
   column: 'Column',
   ends: ENDS_LONG,
   place: 'Place',
@@ -82,8 +84,11 @@ export const wayBackWords = {
   spoken: {
     here: 'Here. Hold still.',
     atMaximum: 'At the loudest place.',
-    off: (isTooLong: boolean, stopper: Stopper) =>
-      `${isTooLong ? 'Too long' : 'Too short'}: ${moveWords(isTooLong, stopper)}.`,
+    /** @param distanceM  null where the tube isn't known */
+    off: (isTooLong: boolean, distanceM: number | null, stopper: Stopper) => {
+      const by = distanceM === null ? '' : ` by ${spokenDistance(distanceM)} mm`;
+      return `${isTooLong ? 'Too long' : 'Too short'}${by}: ${moveWords(isTooLong, stopper)}.`;
+    },
     lost: 'Can’t tell. Slide past once more.',
     close: 'Close to the loudest place.',
     away: 'Away from the loudest place.',
@@ -94,6 +99,13 @@ export const wayBackWords = {
 const distanceWords = (distanceM: number): string => {
   const mm = Math.abs(1000 * distanceM);
   return fixed(mm, mm < 9.95 ? 1 : 0);
+};
+
+/** For the ear coarser than for the eye, or a hand that moves would hear numbers only. */
+const spokenDistance = (distanceM: number): string => {
+  const mm = Math.abs(1000 * distanceM);
+  const step = mm < 3 ? 0.5 : mm < 10 ? 1 : 5;
+  return fixed(Math.max(Math.round(mm / step) * step, step), step < 1 ? 1 : 0);
 };
 
 /** A task that a lesson sets. */

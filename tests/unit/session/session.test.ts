@@ -140,10 +140,10 @@ describe('Session', () => {
     expect(bench.experiment.marks).toMatchObject([
       { lengthM: null, evidence: { source: 'microphone', timeS: 5.5, riseDb: 13, confidence: 0.9 } },
     ]);
-    expect(told(bench)).toBe('Resonance flagged, 13 dB. 1 mark waits for a length.');
+    expect(told(bench)).toBe('Resonance found: type its length.');
     const [flagged] = bench.experiment.marks;
     bench.editMark(flagged?.id ?? '', { note: 'loud' });
-    expect(told(bench)).toMatch(/1 mark waits/);
+    expect(told(bench)).toMatch(/type its length/);
     // What it says is over at once, not after the seconds that a message stays.
     bench.editMark(flagged?.id ?? '', { lengthM: 0.158 });
     expect(bench.notice).toBeNull();

@@ -17,16 +17,33 @@ describe('spokenWayBack', () => {
   });
 
   it('names the side by what the hand has to do, and here', () => {
-    expect(spokenWayBack(off(1.5), '', 'piston')).toBe('Too long: push in.');
-    expect(spokenWayBack(off(-1.5), '', 'piston')).toBe('Too short: pull out.');
+    expect(spokenWayBack(off(1.5), '', 'piston')).toBe('Too long by 2.0 mm: push in.');
+    expect(spokenWayBack(off(-1.5), '', 'piston')).toBe('Too short by 2.0 mm: pull out.');
     expect(spokenWayBack({ kind: 'here', by: 'centre' }, '', 'piston')).toBe('Here. Hold still.');
   });
 
   it('speaks of the tube where it dips into water, and of the water where that moves', () => {
-    expect(spokenWayBack(off(1.5), '', 'dipped')).toBe('Too long: lower the tube.');
-    expect(spokenWayBack(off(-1.5), '', 'dipped')).toBe('Too short: raise the tube.');
-    expect(spokenWayBack(off(1.5), '', 'filled')).toBe('Too long: raise the water.');
-    expect(spokenWayBack(off(-1.5), '', 'filled')).toBe('Too short: lower the water.');
+    expect(spokenWayBack(off(1.5), '', 'dipped')).toBe('Too long by 2.0 mm: lower the tube.');
+    expect(spokenWayBack(off(-1.5), '', 'dipped')).toBe('Too short by 2.0 mm: raise the tube.');
+    expect(spokenWayBack(off(1.5), '', 'filled')).toBe('Too long by 2.0 mm: raise the water.');
+    expect(spokenWayBack(off(-1.5), '', 'filled')).toBe('Too short by 2.0 mm: lower the water.');
+  });
+
+  it('rounds the distance the more the farther it is, and leaves it out where it isn’t known', () => {
+    const by = (distanceM: number | null): string =>
+      spokenWayBack({ kind: 'off', place: { ...place, halfWidths: 1, distanceM }, ageS: 0 }, '', 'piston');
+    expect([0.0001, 0.0013, 0.0047, 0.0134].map(by)).toEqual([
+      'Too long by 0.5 mm: push in.',
+      'Too long by 1.5 mm: push in.',
+      'Too long by 5 mm: push in.',
+      'Too long by 15 mm: push in.',
+    ]);
+    expect(by(null)).toBe('Too long: push in.');
+  });
+
+  it('takes back an old “here”: the hand may have gone on', () => {
+    expect(spokenWayBack(off(0.1, 2), 'Here. Hold still.', 'piston')).toBe('');
+    expect(spokenWayBack(off(0.1, 2), 'At the loudest place.', 'piston')).toBe('');
   });
 
   it('stays with what was said where the sound tells nothing new', () => {

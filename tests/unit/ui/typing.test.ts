@@ -205,6 +205,56 @@ describe('a length that is typed', () => {
     expect(bench.drafts.get(bench.experiment.id, 'new length')).toBeNull();
   });
 
+  it('stays as it was typed once it is taken, while it says the same', async () => {
+    const bench = benchInTest({ draftPlace: keptPlace() });
+    const field = new LengthField();
+    field.typedAs = fieldDraft(bench, 'typed a');
+    field.addEventListener('length-change', ({ detail }) => (field.lengthM = detail?.lengthM ?? null));
+    await onPage(field);
+    await type(field, '17,0');
+    enter(field);
+    await field.updateComplete;
+    expect(fieldOf(field).value).toBe('17,0');
+    const elsewhere = new LengthField();
+    elsewhere.typedAs = fieldDraft(bench, 'typed a');
+    elsewhere.lengthM = 0.17;
+    await onPage(elsewhere);
+    expect(fieldOf(elsewhere).value).toBe('17,0');
+    elsewhere.lengthM = 0.18;
+    await elsewhere.updateComplete;
+    expect(fieldOf(elsewhere).value).toBe('18.0');
+  });
+
+  it('that is doubtful is asked about at its field: the same once more, or its button, is a yes', async () => {
+    const bench = benchInTest();
+    for (const answer of [
+      enter,
+      (field: LengthField) =>
+        field.renderRoot.querySelector('button:not(.pad-key)')?.dispatchEvent(new Event('click')),
+    ]) {
+      const { field, taken } = await lengthField(bench, false);
+      field.question = (readingM) => (readingM > 1 ? 'longer than the tube' : null);
+      await type(field, '200');
+      enter(field);
+      await field.updateComplete;
+      expect(taken).toEqual([]);
+      expect(field.renderRoot.querySelector('[role=alert]:not([hidden])')?.textContent).toContain(
+        'longer than the tube',
+      );
+      answer(field);
+      expect(taken).toEqual([{ lengthM: 2, otherLengthM: null }]);
+      field.remove();
+    }
+  });
+
+  it('that is empty goes on to the next with Enter', async () => {
+    const { field, taken } = await lengthField(benchInTest(), false);
+    let done = 0;
+    field.addEventListener('length-done', () => (done += 1));
+    enter(field);
+    expect([taken, done]).toEqual([[], 1]);
+  });
+
   it('belongs to its experiment', async () => {
     const bench = benchInTest({ draftPlace: keptPlace() });
     const { field } = await lengthField(bench, true);
