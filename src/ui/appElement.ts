@@ -102,7 +102,10 @@ export class AppElement extends PartElement {
   });
   protected readonly longPaste = new LongPaste(this, (message) => this.session.tell('problem', message));
   @query('bench-keys') private keys!: HTMLElementTagNameMap['bench-keys'];
+  /** Whether what is said of a speed is there. */
+  @state() private hasResult = false;
   protected readonly watch = new SessionWatch(this, ['capture']);
+  protected readonly lengths = new SessionWatch(this, ['notebook'], () => void this.loadResult());
   protected readonly faults = new PageFaults(this, (message) => this.session.tell('problem', message));
   protected readonly leaving = new LeaveWarning(this);
   @query('bench-ask') private asking!: AskElement;
@@ -162,6 +165,13 @@ export class AppElement extends PartElement {
     if (view !== viewOf(location.hash)) return;
     this.view = view;
     await this.updateComplete;
+  }
+
+  /** What is said of a speed comes with the first length. */
+  private async loadResult(): Promise<void> {
+    if (this.hasResult || this.session.experiment.marks.every(({ lengthM }) => lengthM === null)) return;
+    await import('./measure/resultElement.ts');
+    this.hasResult = true;
   }
 
   /** What reads files comes when the first one does. */
@@ -307,7 +317,7 @@ export class AppElement extends PartElement {
           <bench-marks .session=${this.session} @lengths-show=${() => this.run('lengths')}></bench-marks>
           <div class="stack">
             <bench-strip .session=${this.session}></bench-strip>
-            <bench-result .session=${this.session}></bench-result>
+            ${this.hasResult ? html`<bench-result .session=${this.session}></bench-result>` : nothing}
             <div class="doubts stack" tabindex="-1">
               <bench-trust .session=${this.session}></bench-trust>
               <bench-warnings .session=${this.session}></bench-warnings>

@@ -12,7 +12,7 @@ import type { Session } from '../../session/session.ts';
 import { send } from '../parts/events.ts';
 import type { PageEvent } from '../parts/events.ts';
 import type { LengthField } from '../parts/lengthField.ts';
-import { isUnchecked, solvedMark } from '../stage/columnScene.ts';
+import { solvedMark, untestedBy } from '../stage/columnScene.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { choice } from '../parts/choice.ts';
@@ -162,8 +162,9 @@ export class MarkRowElement extends PartElement {
   override render() {
     const { mark } = this;
     const words = markWords(this.session.experiment, mark, solvedMark(this.outcome, mark));
+    const untested = untestedBy(this.outcome, mark);
     const residual =
-      words.residual !== null && isUnchecked(this.outcome, mark) ? markRowWords.unchecked : words.residual;
+      words.residual === null || untested === 0 ? words.residual : markRowWords.untested(untested);
     const state = mark.excluded ? 'left-out' : mark.lengthM === null ? 'waiting' : 'measured';
     return html`
       <div class="mark ${state}" role="group" aria-label=${markRowWords.mark(this.number)}>

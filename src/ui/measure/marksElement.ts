@@ -113,10 +113,9 @@ export class MarksElement extends PartElement {
     else void this.focusRow(next.id);
   }
 
-  /** What goes through a long list comes with the first one, what is said of a speed with the first length. */
+  /** What goes through a long list comes with the first one. */
   override willUpdate(): void {
     const { marks, deletedMarks } = this.session.experiment;
-    if (marks.some(({ lengthM }) => lengthM !== null)) void import('./resultElement.ts');
     if (Math.max(marks.length, deletedMarks.length) > PAGE) void import('../parts/pagesElement.ts');
   }
 

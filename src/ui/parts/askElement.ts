@@ -28,6 +28,16 @@ export class AskElement extends PartElement {
         border-width: 2px;
         max-inline-size: min(34rem, 92vw);
       }
+      /* Not over what it is about. */
+      dialog.low {
+        margin-block: auto 4rem;
+      }
+      dialog.high {
+        margin-block: 4rem auto;
+      }
+      dialog::backdrop {
+        background: rgb(0 0 0 / 20%);
+      }
       h3,
       p {
         overflow-wrap: anywhere;
@@ -36,6 +46,8 @@ export class AskElement extends PartElement {
   ];
 
   @state() private question: Question | null = null;
+  /** Whether it stands low on the screen: what was pressed for it stands high. */
+  @state() private isLow = false;
   @query('dialog') private dialog!: HTMLDialogElement;
   private answer: ((isYes: boolean) => void) | null = null;
   protected readonly address = new ClosedByAddress(this, () => this.settle(false));
@@ -44,6 +56,7 @@ export class AskElement extends PartElement {
   async ask(question: Question): Promise<boolean> {
     this.settle(false);
     this.question = question;
+    this.isLow = pressedAtPx() < innerHeight / 2;
     const answered = new Promise<boolean>((resolve) => (this.answer = resolve));
     await this.updateComplete;
     this.dialog.showModal();
@@ -69,7 +82,11 @@ export class AskElement extends PartElement {
 
   override render() {
     const { question } = this;
-    return html`<dialog aria-labelledby="question" @close=${() => this.settle(false)}>
+    return html`<dialog
+      class=${this.isLow ? 'low' : 'high'}
+      aria-labelledby="question"
+      @close=${() => this.settle(false)}
+    >
       ${
         question === null
           ? nothing
@@ -89,6 +106,13 @@ export class AskElement extends PartElement {
       }
     </dialog>`;
   }
+}
+
+/** Where the element with the keyboard stands, px from the screen's upper edge: the button that was pressed. */
+function pressedAtPx(): number {
+  let element = document.activeElement;
+  while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement;
+  return element?.getBoundingClientRect().top ?? 0;
 }
 
 declare global {

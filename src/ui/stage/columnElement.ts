@@ -44,6 +44,8 @@ export class ColumnElement extends PartElement {
   @property({ type: Boolean }) showWave = true;
   /** Whether the column that is heard is the drawn one: a real column's length nobody has told. */
   @property({ type: Boolean }) isHeard = true;
+  /** Whether anybody has told how long the column is. */
+  @property({ type: Boolean }) isSet = true;
   @property() quantity: 'pressure' | 'displacement' = 'pressure';
   /** Whether lengths are typed over the tube. */
   @property({ type: Boolean }) isTyped = false;
@@ -95,13 +97,13 @@ export class ColumnElement extends PartElement {
     const mouthM = experiment.rule.zeroOffsetM;
     const look = { ends: experiment.present.ends, mouthM, farEndM: mouthM + this.lengthM };
     const { isListening } = this.session.hearing;
-    const isUnknown = isListening && !this.isHeard;
+    const isUnknown = !this.isHeard && (isListening || !this.isSet);
     const shown = shownPlaces(experiment, prediction.basis, isListening);
     const showsExpected = this.showExpected && shown.expected;
     const showsWave = this.showWave && shown.wave && !isUnknown;
     const strength = isListening
       ? answerStrength(trace.points)
-      : showsExpected
+      : showsExpected && !isUnknown
         ? 0.5 * nearness(prediction, look.farEndM)
         : 0;
     const fork = this.session.presentFork;
@@ -161,7 +163,11 @@ export class ColumnElement extends PartElement {
           })}
           ${guard([geometry.widthPx, geometry.travelM, stems], () => svg`${stemsArt(geometry, stems)}`)}
         </svg>
-        ${isUnknown ? html`<div class="handle-room"></div>` : this.handle(geometry, mouthM)}
+        ${
+          this.session.hearing.isListening && !this.isHeard
+            ? html`<div class="handle-room"></div>`
+            : this.handle(geometry, mouthM)
+        }
       </div>
     `;
   }
@@ -180,7 +186,8 @@ export class ColumnElement extends PartElement {
         type="range"
         data-column
         aria-label=${columnLabels.handle}
-        aria-valuetext=${columnLabels.reading(mouthM + this.goalM)}
+        class=${this.isSet ? '' : 'waits'}
+        aria-valuetext=${this.isSet ? columnLabels.reading(mouthM + this.goalM) : columnLabels.notSet}
         min=${shortestM * 100}
         max=${longestM * 100}
         step=${FINE_STEP_M * 100}

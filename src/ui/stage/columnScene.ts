@@ -1,5 +1,6 @@
 import { markLengthM } from '../../marks/mark.ts';
 import type { Mark } from '../../marks/mark.ts';
+import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import type { LevelPoint } from '../../session/hearing/listeningTypes.ts';
@@ -18,15 +19,18 @@ export interface Stem {
   readonly riseDb: number | null;
   readonly isOutlier: boolean;
   readonly isExcluded: boolean;
+  /** How often the resonance was passed, >= 1. */
+  readonly passes: number;
 }
 
 /** Marks of the present fork, place and ends that have their length, shortest first. */
 export function stemsOf(experiment: Experiment, outcome: Outcome): readonly Stem[] {
   const { present } = experiment;
   const solved = solvedMarks(outcome, present.placeId);
+  const index = new MarkIndex(experiment.marks);
   return experiment.marks
     .filter((mark) => isPresent(mark, present) && mark.lengthM !== null)
-    .map((mark) => toStem(mark, solved.get(mark.id) ?? null))
+    .map((mark) => toStem(mark, solved.get(mark.id) ?? null, 1 + index.repeatsOf(mark).length))
     .sort((one, other) => one.lengthM - other.lengthM);
 }
 
@@ -37,13 +41,18 @@ export function solvedMark(outcome: Outcome, mark: Mark): SolvedMark | null {
   return solution.marks.find((one) => one.key === mark.id) ?? null;
 }
 
-/** Whether nothing else that was measured could show that this mark was misread: then it fits whatever it is. */
-export function isUnchecked(outcome: Outcome, mark: Mark): boolean {
+/**
+ * Whether nothing else that was measured could show that this mark was misread: then it fits whatever it is.
+ * @returns how many more resonances would, at least; 0 where something does
+ */
+export function untestedBy(outcome: Outcome, mark: Mark): 0 | 1 | 2 {
   const solution = outcome.places.find((one) => one.placeId === mark.placeId)?.solution;
-  return (
-    solution?.warnings.some((warning) => warning.code === 'unchecked' && warning.keys.includes(mark.id)) ===
-    true
+  if (solution === undefined || solution.speedMps === null) return 0;
+  if (solution.marks.length === 1) return 2;
+  const isUnchecked = solution.warnings.some(
+    (warning) => warning.code === 'unchecked' && warning.keys.includes(mark.id),
   );
+  return isUnchecked ? 1 : 0;
 }
 
 /** The same for all marks of one place, by their ids. */
@@ -130,7 +139,7 @@ export function nearestOrder(prediction: Prediction, readingM: number): number |
   return best?.order ?? null;
 }
 
-function toStem(mark: Mark, solved: SolvedMark | null): Stem {
+function toStem(mark: Mark, solved: SolvedMark | null, passes: number): Stem {
   const lengthM = markLengthM(mark) ?? 0;
   return {
     id: mark.id,
@@ -140,6 +149,7 @@ function toStem(mark: Mark, solved: SolvedMark | null): Stem {
     riseDb: mark.evidence?.riseDb ?? null,
     isOutlier: solved?.outlier ?? false,
     isExcluded: mark.excluded,
+    passes,
   };
 }
 

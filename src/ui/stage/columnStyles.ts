@@ -169,6 +169,10 @@ export const columnStyles = css`
     background: linear-gradient(90deg, transparent 45%, var(--ink) 45% 55%, transparent 55%) var(--sheet);
     cursor: ew-resize;
   }
+  /* Nobody has put it anywhere yet. */
+  input[type='range'].waits {
+    opacity: 0.45;
+  }
   input[type='range']::-moz-range-thumb {
     inline-size: 2.5rem;
     block-size: 2rem;

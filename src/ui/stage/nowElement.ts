@@ -33,11 +33,13 @@ export class NowElement extends PartElement {
       }
       @media (max-width: 480px) {
         fieldset {
-          flex-wrap: nowrap;
+          display: grid;
+          grid-template-columns: minmax(0, 2fr) minmax(0, 3fr);
           gap: var(--gap-2);
         }
         select {
           padding-inline: var(--gap-2);
+          inline-size: 100%;
         }
       }
       label {

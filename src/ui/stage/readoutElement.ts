@@ -130,6 +130,9 @@ export class ReadoutElement extends PartElement {
 
   /** Null where the way back isn't known in millimetres. The side stands in the words beside it. */
   private wayToGo(way: WayBack) {
+    if (way.kind === 'here')
+      return html`<p class="number" aria-hidden="true">${wayBackWords.hereLarge}</p>
+        <p class="unit">${wayBackWords.nothingToGo}</p>`;
     if (way.kind !== 'off' || way.place.distanceM === null) return null;
     return html`<p class="number way ${way.ageS > FRESH_S ? 'old' : ''}">
         ${wayBackWords.distance(way.place.distanceM)}

@@ -25,6 +25,8 @@ import './sourceElement.ts';
 const FLASH_MS = 1200;
 /** A key that is held down speaks once it is let go. */
 const SPOKEN_AFTER_MS = 500;
+/** Where the handle of a real tube waits until somebody takes it, m. */
+const UNKNOWN_M = 0.3;
 /** No column is drawn shorter, m. */
 const SHORTEST_M = 0.02;
 
@@ -95,6 +97,7 @@ export class StageElement extends PartElement {
           gap: var(--gap-2);
         }
         .controls bench-now {
+          flex: 1 1 0;
           min-inline-size: 0;
         }
       }
@@ -106,10 +109,10 @@ export class StageElement extends PartElement {
   @property() use: 'measure' | 'check' | 'picture' = 'measure';
   @state() private kind: SourceKind = 'practice';
   @state() private isFlashing = false;
-  /** Where the column is drawn when the tube is real: where the handle was put. */
-  @state() private drawnLengthM = 0.3;
+  /** Where the column is drawn when the tube is real: where the handle was put. Null: nobody has told how long it is. */
+  @state() private drawnLengthM: number | null = null;
   @state() private drawn: Drawn = { wave: 'pressure', expected: true };
-  @query('bench-column') private column!: HTMLElementTagNameMap['bench-column'];
+  @query('bench-column') private column!: HTMLElementTagNameMap['bench-column'] | null;
   @query('bench-source') private source!: HTMLElementTagNameMap['bench-source'];
   @query('bench-practice-desk') private desk!: HTMLElementTagNameMap['bench-practice-desk'] | null;
   private practice!: PracticeRun;
@@ -141,13 +144,13 @@ export class StageElement extends PartElement {
   /** Puts the keyboard into the length that is typed next. */
   async focusLength(): Promise<void> {
     await this.updateComplete;
-    await this.column.focusLength();
+    await this.column?.focusLength();
   }
 
   /** Slides the column on or back. @param byM  metres, positive to lengthen it */
   slideBy(byM: number): void {
     const isPractice = this.kind === 'practice';
-    const fromM = isPractice ? this.practice.column.goalM : this.drawnLengthM;
+    const fromM = isPractice ? this.practice.column.goalM : (this.drawnLengthM ?? UNKNOWN_M);
     this.slideTo(Math.min(Math.max(fromM + byM, SHORTEST_M), this.session.experiment.tube.travelM));
     clearTimeout(this.speaks);
     this.speaks = window.setTimeout(() => this.speakLength(), SPOKEN_AFTER_MS);
@@ -155,9 +158,9 @@ export class StageElement extends PartElement {
 
   /** The slider itself speaks where it has the keyboard. */
   private speakLength(): void {
-    const lengthM = this.kind === 'practice' ? this.practice.column.goalM : this.drawnLengthM;
+    const lengthM = this.kind === 'practice' ? this.practice.column.goalM : (this.drawnLengthM ?? UNKNOWN_M);
     const readingM = this.session.experiment.rule.zeroOffsetM + lengthM;
-    this.spokenLength = this.column.hasKeyboard ? '' : columnLabels.reading(readingM);
+    this.spokenLength = this.column?.hasKeyboard === true ? '' : columnLabels.reading(readingM);
   }
 
   private onSession(): void {
@@ -222,7 +225,6 @@ export class StageElement extends PartElement {
 
   override render() {
     const isPractice = this.kind === 'practice';
-    const { column } = this.practice;
     const { lesson } = this.session.experiment;
     const isWithheld = lesson?.hideExpected === true;
     const isLive = this.use !== 'picture';
@@ -241,22 +243,31 @@ export class StageElement extends PartElement {
         </div>
         ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>${taskWords.task}</strong> <span lang=${lesson.language ?? ''}>${lesson.task}</span></p>`}
         ${isLive ? this.readings() : this.captureState()}
-        <bench-column
-          .session=${this.session}
-          ?isTyped=${this.use === 'measure'}
-          .lengthM=${isPractice ? column.lengthM : this.drawnLengthM}
-          .goalM=${isPractice ? column.goalM : this.drawnLengthM}
-          .isHeard=${isPractice}
-          .showExpected=${this.drawn.expected && !isWithheld}
-          .showWave=${this.drawn.wave !== 'none' && (!isWithheld || this.session.hearing.isListening)}
-          .quantity=${this.drawn.wave === 'displacement' ? 'displacement' : 'pressure'}
-          .forkAtMouth=${isPractice ? column.forkIsAtMouth : true}
-          @slide=${this.onSlide}
-        ></bench-column>
+        ${
+          // A check of a real column needs the room for its cards.
+          isPractice || this.use !== 'check' ? this.columnPart(isPractice, isWithheld) : nothing
+        }
         ${isLive ? this.hands(isPractice, isWithheld) : nothing}
         <p class="unseen" role="status">${this.spokenLength}</p>
       </div>
     `;
+  }
+
+  private columnPart(isPractice: boolean, isWithheld: boolean) {
+    const { column } = this.practice;
+    return html`<bench-column
+      .session=${this.session}
+      ?isTyped=${this.use === 'measure'}
+      .lengthM=${isPractice ? column.lengthM : (this.drawnLengthM ?? UNKNOWN_M)}
+      .goalM=${isPractice ? column.goalM : (this.drawnLengthM ?? UNKNOWN_M)}
+      .isHeard=${isPractice}
+      .isSet=${isPractice || this.drawnLengthM !== null}
+      .showExpected=${this.drawn.expected && !isWithheld}
+      .showWave=${this.drawn.wave !== 'none' && (!isWithheld || this.session.hearing.isListening)}
+      .quantity=${this.drawn.wave === 'displacement' ? 'displacement' : 'pressure'}
+      .forkAtMouth=${isPractice ? column.forkIsAtMouth : true}
+      @slide=${this.onSlide}
+    ></bench-column>`;
   }
 
   private captureState() {

@@ -46,7 +46,7 @@ function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): Tem
       ${
         stem.isOutlier
           ? svg`<path class="head" d=${`M${x - 5} ${top - 5} L${x + 5} ${top + 5} M${x + 5} ${top - 5} L${x - 5} ${top + 5}`} />`
-          : svg`<circle class="head" cx=${x} cy=${top} r="4" />`
+          : heads(stem.passes).map((dx) => svg`<circle class="head" cx=${x + dx} cy=${top} r="4" />`)
       }
       ${
         stem.fittedLengthM === null
@@ -62,9 +62,18 @@ function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): Tem
   `;
 }
 
+/** More passes of one resonance than these are told by their number alone. */
+const MOST_HEADS = 5;
+
+/** A head a pass, side by side about the stem, px. */
+function heads(passes: number): readonly number[] {
+  const count = Math.min(passes, MOST_HEADS);
+  return Array.from({ length: count }, (_, index) => 11 * (index - (count - 1) / 2));
+}
+
 /** Which labels have room: repeats of one resonance share the first one's. */
 function spacedLabels(geometry: ColumnGeometry, stems: readonly Stem[]): boolean[] {
-  const room = geometry.isNarrow ? 62 : 84;
+  const room = geometry.isNarrow ? 68 : 100;
   let lastPx = -Infinity;
   return stems.map((stem) => {
     const x = toPx(geometry, stem.lengthM);

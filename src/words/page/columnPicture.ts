@@ -41,10 +41,11 @@ export function columnWords(
 export const columnLabels = {
   handle: 'Length of the column',
   reading: (readingM: number) => `${fixed(readingM * 100, 1)} cm on the rule`,
+  notSet: 'not set',
   unit: 'cm',
   node: 'N',
   antinode: 'A',
   /** At a mark; the order stands before it where it is known. */
-  mark: ({ order, lengthM }: MarkOnRule) =>
-    `${order === null ? '' : `${ordinal(order)} · `}${fixed(lengthM * 100, 1)}`,
+  mark: ({ order, lengthM, passes }: MarkOnRule & { readonly passes: number }) =>
+    `${order === null ? '' : `${ordinal(order)} · `}${fixed(lengthM * 100, 1)}${passes === 1 ? '' : ` · ${passes}×`}`,
 } as const;

@@ -38,7 +38,8 @@ export const markRowWords = {
     `Only ${fixed(100 * confidence, 0)} % sure to be a resonance: pass it again before you trust it.`,
   /** In which ringing of the fork, and its how-manieth resonance there. */
   pass: (strike: number, pass: number) => `strike ${strike}, ${ordinal(pass)} pass`,
-  unchecked: 'a third resonance would test it',
+  untested: (missing: 1 | 2) =>
+    missing === 1 ? 'a third resonance would test it' : 'two more resonances would test it',
   notSolved: 'not solved yet',
   leftOut: 'left out',
   outlier: (cause: string) => `Outlier: ${cause}`,

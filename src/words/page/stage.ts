@@ -71,6 +71,8 @@ export const wayBackWords = {
   /** Millimetres, without their side. */
   distance: (distanceM: number) => distanceWords(distanceM),
   toGo: 'mm to go',
+  hereLarge: 'Here',
+  nothingToGo: 'read the rule',
   /** The side, in words of the apparatus in use. */
   off: (halfWidths: number, stopper: Stopper) => {
     const isTooLong = halfWidths > 0;
