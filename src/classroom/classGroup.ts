@@ -32,6 +32,8 @@ export interface GroupOutcome {
   readonly markCount: number;
   /** Marks that are wrong already in its own eyes. */
   readonly outliers: readonly { readonly key: string; readonly cause: OutlierCause }[];
+  /** What the solver doubts of its marks as they are noted: units, ends, a rule's zero. */
+  readonly warnings: readonly SolverWarning[];
 }
 
 /** A group in the class, solved. */

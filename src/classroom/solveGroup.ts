@@ -1,6 +1,23 @@
 import { airFromReadings } from '../air/airState.ts';
 import { solve } from '../solver/solve.ts';
+import type { SolverWarningCode } from '../solver/solverWarning.ts';
 import type { ClassGroup, GroupSource } from './classGroup.ts';
+
+/** Warnings that a whole class should know of a group; the others are advice for the group itself. */
+const MAY_BE_WRONG: readonly SolverWarningCode[] = [
+  'bad-mark',
+  'inconsistent',
+  'column-type',
+  'length-unit',
+  'order-ambiguous',
+  'order-doubtful',
+  'other-explanation',
+  'tube-too-wide',
+  'end-correction-implausible',
+  'speed-implausible',
+  'differs-from-theory',
+  'implausible',
+];
 
 /** Solves a group's marks together, as one result, or takes the result that it states. */
 export function solveGroup(id: string, source: GroupSource): ClassGroup {
@@ -16,6 +33,7 @@ export function solveGroup(id: string, source: GroupSource): ClassGroup {
         air: temperatureC === null ? null : airFromReadings({ temperatureC }),
         markCount: 0,
         outliers: [],
+        warnings: [],
       },
       problems: [],
       isChosen: null,
@@ -34,6 +52,7 @@ export function solveGroup(id: string, source: GroupSource): ClassGroup {
       air: solution.air,
       markCount: marks.length,
       outliers: solution.marks.flatMap(({ key, cause }) => (cause === null ? [] : [{ key, cause }])),
+      warnings: solution.warnings.filter(({ code }) => MAY_BE_WRONG.includes(code)),
     },
     problems: [],
     isChosen: null,

@@ -32,9 +32,14 @@ export function stepsWithoutTheory(steps: readonly WorkingStep[]): readonly Work
   return steps.filter(({ kind }) => !TELLING_STEPS.includes(kind));
 }
 
+/** Whether a warning doesn't give theory's speed away. */
+export function keepsTheory({ code }: SolverWarning): boolean {
+  return !TELLING_WARNINGS.includes(code);
+}
+
 /** The warnings that don't give theory's speed away. */
 export function warningsWithoutTheory(solution: Solution | NoSolution): readonly SolverWarning[] {
-  return solution.warnings.filter(({ code }) => !TELLING_WARNINGS.includes(code));
+  return solution.warnings.filter(keepsTheory);
 }
 
 /** A comparison without what theory expects. */

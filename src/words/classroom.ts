@@ -20,6 +20,7 @@ export interface SpokenGroup {
     readonly outcome: {
       readonly air: AirState | null;
       readonly outliers: readonly { readonly key: string; readonly cause: OutlierCause }[];
+      readonly warnings: readonly SolverWarning[];
     } | null;
     readonly problems: readonly SolverWarning[];
   };
@@ -71,11 +72,16 @@ export function classWords(result: SpokenClass, hideTheory: boolean): ClassWords
   return { speed: `${pair.value} ± ${pair.uncertainty} m/s`, sentences };
 }
 
-/** What the table says of one group. @param isReferred  whether the class's speeds are referred to a common air */
+/**
+ * What the table says of one group.
+ * @param isReferred  whether the class's speeds are referred to a common air
+ * @param mayTell  whether a warning may be told: not those that give away what a lesson keeps back
+ */
 export function groupWords(
   row: SpokenGroup,
   nameGroup: (id: string) => string,
   isReferred: boolean,
+  mayTell: (warning: SolverWarning) => boolean = () => true,
 ): { speed: string; remark: string } {
   const { group, speedMps, standardUncertaintyMps, state, repeat, differenceMps } = row;
   const { source, outcome } = group;
@@ -93,6 +99,7 @@ export function groupWords(
     ...(outcome === null
       ? []
       : outcome.outliers.map(({ key, cause }) => `${nameMark(key)}: ${outlierCauseWords(cause)}`)),
+    ...(outcome === null ? [] : solverWarningWords(outcome.warnings.filter(mayTell), nameMark)),
     source.stated !== null && state !== 'outlying' ? 'A stated result, without marks.' : null,
     isReferred && outcome?.air === null ? 'No temperature noted: taken as it is.' : null,
   ];

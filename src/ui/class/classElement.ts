@@ -8,7 +8,7 @@ import { spreadPicture } from '../../classroom/spreadSvg.ts';
 import { classWords, groupWords } from '../../words/classroom.ts';
 import { classPageWords } from '../../words/page/class.ts';
 import { NOT_COPIED } from '../../words/page/clipboard.ts';
-import { hidesTheory } from '../../report/hideTheory.ts';
+import { hidesTheory, keepsTheory } from '../../report/hideTheory.ts';
 import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
 import type { Session } from '../../session/session.ts';
@@ -71,6 +71,39 @@ export class ClassElement extends PartElement {
       tbody tr {
         content-visibility: auto;
         contain-intrinsic-block-size: auto 2.5rem;
+      }
+      @media print {
+        .cards {
+          grid-template-columns: minmax(0, 1fr);
+        }
+        /* On paper the whole table, and nothing to press. */
+        .groups {
+          max-block-size: none;
+          overflow: visible;
+        }
+        thead th {
+          position: static;
+        }
+        tr {
+          break-inside: avoid;
+        }
+        button,
+        bench-bring-in,
+        .tools,
+        .lead,
+        a {
+          display: none;
+        }
+        table {
+          font-size: 8.5pt;
+        }
+        td,
+        th {
+          padding-block: 1pt;
+        }
+        tbody tr {
+          content-visibility: visible;
+        }
       }
     `,
   ];
@@ -143,7 +176,8 @@ export class ClassElement extends PartElement {
     const words = classWords(this.desk.result, hidesTheory(this.session.experiment));
     return html`<p class="speed" role="status">${words.speed ?? '—'}</p>
       ${words.sentences.map((sentence) => html`<p class="small">${sentence}</p>`)}
-      <div class="row">
+      <div class="row tools">
+        <button class="primary" @click=${() => print()}>${classPageWords.print}</button>
         <button @click=${this.onCsv}>${classPageWords.saveCsv}</button>
         <button @click=${this.onJson}>${classPageWords.saveJson}</button>
         <button @click=${this.onCopy}>${classPageWords.copy}</button>
@@ -153,6 +187,7 @@ export class ClassElement extends PartElement {
 
   private table() {
     const { rows } = this.desk.result;
+    const isHidden = hidesTheory(this.session.experiment);
     const names = rows.map(({ group }) => group.source.name);
     /** Groups of one name are told apart by their files. */
     const isShared = (name: string): boolean => names.indexOf(name) !== names.lastIndexOf(name);
@@ -177,7 +212,12 @@ export class ClassElement extends PartElement {
           </thead>
           <tbody>
             ${rows.map((row) => {
-              const words = groupWords(row, (id) => called.get(id) ?? '?', this.desk.result.air !== null);
+              const words = groupWords(
+                row,
+                (id) => called.get(id) ?? '?',
+                this.desk.result.air !== null,
+                isHidden ? keepsTheory : undefined,
+              );
               const { group } = row;
               return html`<tr class=${row.state}>
                 <td>
@@ -185,8 +225,8 @@ export class ClassElement extends PartElement {
                     type="checkbox"
                     value=${group.id}
                     aria-label=${classPageWords.count(called.get(group.id) ?? '?')}
-                    .checked=${live(row.state === 'counted' || row.state === 'outlying')}
-                    ?disabled=${row.state === 'no result'}
+                    .checked=${live(row.state === 'counted')}
+                    ?disabled=${row.state === 'no result' || row.state === 'outlying'}
                     @change=${this.onChoose}
                   />
                 </td>

@@ -27,6 +27,22 @@ export class PictureElement extends PartElement {
         block-size: auto;
         border: 1px solid var(--line);
       }
+      .paper {
+        display: none;
+      }
+      /* Paper is light, and has nothing to press. */
+      @media print {
+        .screen,
+        button {
+          display: none;
+        }
+        .paper {
+          display: block;
+        }
+        figure {
+          break-inside: avoid;
+        }
+      }
       /* Narrower its letters could not be read: it slides sideways instead. */
       .scroll img {
         min-inline-size: 32rem;
@@ -81,9 +97,16 @@ export class PictureElement extends PartElement {
     const { title, words } = this.picture;
     const source = svgAddress(this.picture.svg(plotPalette(this), this.isSmall));
     const alt = pictureWords.alternative(title, words);
+    const paper = html`<img class="paper" src=${svgAddress(this.printed)} alt=${alt} />`;
     return this.sliding
-      ? html`<img src=${source} alt=${alt} />`
-      : html`<img src=${source} width="640" height=${this.isSmall ? 480 : 400} alt=${alt} />`;
+      ? html`<img class="screen" src=${source} alt=${alt} />${paper}`
+      : html`<img
+            class="screen"
+            src=${source}
+            width="640"
+            height=${this.isSmall ? 480 : 400}
+            alt=${alt}
+          />${paper}`;
   }
 }
 

@@ -2,6 +2,7 @@ export const classPageWords = {
   heading: 'Class',
   lead: 'Drop the groups’ files here (JSON or CSV, any number), or paste a table: marks with a column group, or results with group, speed_mps and standard_uncertainty_mps. Nothing is stored: the files are.',
   back: 'Back to records',
+  print: 'Print the overview',
   saveCsv: 'Save class as CSV',
   saveJson: 'Save class as JSON',
   copy: 'Copy table',

@@ -12,6 +12,9 @@ import { spreadSvg } from '../../../src/classroom/spreadSvg.ts';
 import { readFile } from '../../../src/intake/readFile.ts';
 import { toCsv } from '../../../src/report/csv.ts';
 import { PRINT_PALETTE } from '../../../src/report/plots/plot.ts';
+import { keepsTheory } from '../../../src/report/hideTheory.ts';
+import { experimentJson } from '../../../src/report/experimentJson.ts';
+import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { cpuMs } from '../../support/cpuMs.ts';
 
 const outside = { now: () => 0, pause: () => Promise.resolve() };
@@ -60,6 +63,7 @@ function stated(
       air: temperatureC === null ? null : airFromReadings({ temperatureC }),
       markCount: 0,
       outliers: [],
+      warnings: [],
     },
     problems: [],
     isChosen: null,
@@ -116,6 +120,47 @@ describe('a class', () => {
     expect(pooled?.groups).toBe(2);
     desk.choose(rows[1]?.group.id ?? '', true);
     expect(desk.result.pooled?.groups).toBe(3);
+  });
+
+  it('takes groups that began from one file for several, and a later state of one for the same', async () => {
+    const file = (lengthsM: readonly number[], changedAt: string, group = ''): string =>
+      experimentJson({
+        ...exampleExperiment(lengthsM.map((lengthM, i) => exampleMark(`${i}`, { lengthM }))),
+        id: 'template',
+        title: 'Resonance',
+        changedAt,
+        group,
+      });
+    const stateOf = async (files: readonly string[]): Promise<readonly string[]> => {
+      const { rows } = (await deskWith(files.map((text, i) => [`${i}.json`, text] as const))).result;
+      return rows.map(({ state, repeat }) => repeat?.why ?? state);
+    };
+    const four = [0.1581, 0.1583, 0.1579, 0.1585].map((lengthM, i) =>
+      file([lengthM, lengthM + 0.3348], `2030-03-01T10:0${i}:00.000Z`),
+    );
+    expect(await stateOf(four)).toEqual(['counted', 'counted', 'counted', 'counted']);
+    // Under names of their own even with a mark in common.
+    expect(
+      await stateOf(['Red', 'Blue'].map((name, i) => file([0.158, 0.49 + i / 500], '2030-03-01', name))),
+    ).toEqual(['counted', 'counted']);
+    expect(
+      await stateOf([
+        file([0.158], '2030-03-01T10:00:00.000Z', 'Red'),
+        file([0.158, 0.4925], '2030-03-01T11:00:00.000Z', 'Red'),
+      ]),
+    ).toEqual(['earlier state of the same experiment', 'counted']);
+  });
+
+  it('tells what the solver doubts of a group: millimetres for centimetres, and not what gives theory away', async () => {
+    const { rows, air } = (await deskWith([...named(GOOD), ['mm.csv', table([158, 492.5, 828])]])).result;
+    const row = rows[5] ?? fail();
+    const said = groupWords(row, (id) => id, air !== null).remark;
+    expect(said).toMatch(/millimetres/);
+    expect(rows.slice(0, 5).map((one) => one.group.outcome?.warnings)).toEqual([[], [], [], [], []]);
+    // 40 °C noted, 21 °C measured in: 11 m/s at 0.6 m/s a degree (common practice), outside of both uncertainties.
+    const [warm] = (await deskWith([['warm.csv', table([15.8, 49.25, 82.8, 116.3], 512, 40)]])).result.rows;
+    expect(groupWords(warm ?? fail(), (id) => id, true).remark).toMatch(/theory for this air/);
+    expect(groupWords(warm ?? fail(), (id) => id, true, keepsTheory).remark).not.toMatch(/theory/);
   });
 
   it('recognises a group that comes again with other marks: the later counts', async () => {
