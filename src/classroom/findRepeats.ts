@@ -49,6 +49,18 @@ export function findRepeats(groups: readonly ClassGroup[]): ReadonlyMap<string, 
   return repeats;
 }
 
+/** Whether both are the very same state of one group's experiment, whichever way it came. */
+export function isSameState(one: GroupSource, other: GroupSource): boolean {
+  const seconds = ({ changedAt }: GroupSource): string => changedAt.slice(0, 'YYYY-MM-DDThh:mm:ss'.length);
+  return (
+    one.experimentId !== null &&
+    one.experimentId === other.experimentId &&
+    one.name === other.name &&
+    seconds(one) === seconds(other) &&
+    marksKey(one) === marksKey(other)
+  );
+}
+
 /** Whether one is another state of what the other holds, and not another group's that began from the same file. */
 function isState(one: GroupSource, other: GroupSource): boolean {
   const areNamed = one.isNamed && other.isNamed;

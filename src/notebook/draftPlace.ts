@@ -1,9 +1,10 @@
 import type { DraftPlace } from './drafts.ts';
 
-/** Drafts in the browser's own storage, which keeps them at once; where it refuses, in this tab's memory. */
-export function draftPlace(key: string): DraftPlace & { clear(): void } {
+/** Drafts, or a class, in the browser's own storage, which keeps them at once; where it refuses, in this tab's memory. */
+export function draftPlace(key: string): DraftPlace & { readonly key: string; clear(): void } {
   let own: string | null = null;
   return {
+    key,
     get() {
       try {
         return own ?? localStorage.getItem(key);

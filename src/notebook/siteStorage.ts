@@ -7,5 +7,6 @@ export function siteStorage(scope: string = siteScope()) {
   return {
     tabMemory: tabMemory(scopedName('open-experiment', scope)),
     draftPlace: draftPlace(scopedName('drafts', scope)),
+    classPlace: draftPlace(scopedName('class', scope)),
   };
 }

@@ -29,7 +29,9 @@ import './stage/stageElement.ts';
 import './stage/stripElement.ts';
 
 /** Addresses that bring something along, beside those that name a view. */
-const BRINGING = /^#(lesson|reveal)=/;
+const BRINGING = /^#(lesson|reveal|group|part)=/;
+/** Those of them that go to the class. */
+const TO_CLASS = /^#(group|part)=/;
 
 /** The whole page: the experiment on top, the chosen view below it. */
 @customElement('bench-app')
@@ -144,11 +146,11 @@ export class AppElement extends PartElement {
   private async followAddress(): Promise<void> {
     const { hash } = location;
     const isBringing = BRINGING.test(hash);
-    if (isBringing) history.replaceState(null, '', '#measure');
+    if (isBringing) history.replaceState(null, '', TO_CLASS.test(hash) ? '#class' : '#measure');
     await this.goTo(viewOf(location.hash));
     if (!isBringing) return;
     const { arrive } = await import('./arrivals.ts');
-    await arrive(hash, this.session);
+    await arrive(hash, this.session, () => this.openDesk());
   }
 
   /** Work that storage refused is in this tab's memory only. */

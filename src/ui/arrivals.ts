@@ -1,4 +1,5 @@
-import { readLessonHash } from '../notebook/lessonLink.ts';
+import type { ClassDesk } from '../classroom/classDesk.ts';
+import { LESSON_PREFIX, readLessonHash } from '../notebook/lessonLink.ts';
 import { openLesson, revealLesson } from '../session/experiment/lessonArrival.ts';
 import type { Session } from '../session/session.ts';
 import { linkFaultWords } from '../words/lessonLink.ts';
@@ -6,11 +7,24 @@ import { linkFaultWords } from '../words/lessonLink.ts';
 /** Addresses that bring something along. */
 export const REVEAL_PREFIX = '#reveal=';
 
-/** Takes in what an address brings: a lesson, or the code that shows what one keeps back. */
-export async function arrive(hash: string, session: Session): Promise<void> {
+/**
+ * Takes in what an address brings: a lesson, the code that shows what one keeps back, or a group's result.
+ * @param openDesk  the class
+ */
+export async function arrive(
+  hash: string,
+  session: Session,
+  openDesk: () => Promise<ClassDesk>,
+): Promise<void> {
   const now = new Date().toISOString();
   if (hash.startsWith(REVEAL_PREFIX)) {
     await revealLesson(session, hash.slice(REVEAL_PREFIX.length), now);
+    return;
+  }
+  if (!hash.startsWith(LESSON_PREFIX)) {
+    const { takeCode } = await import('./class/takeCode.ts');
+    const { kind, said } = await takeCode(hash, await openDesk());
+    session.tell(kind, said);
     return;
   }
   const arrived = await readLessonHash(hash);

@@ -17,6 +17,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../intake/bringInElement.ts';
+import './codeReaderElement.ts';
 import '../parts/pictureElement.ts';
 import { putOnClipboard } from '../records/putOnClipboard.ts';
 
@@ -156,6 +157,7 @@ export class ClassElement extends PartElement {
         ${isEmpty ? nothing : this.together()}
         <p class="lead">${classPageWords.lead}</p>
         <bench-bring-in .draft=${fieldDraft(this.session, 'table')}></bench-bring-in>
+        <bench-code-reader .session=${this.session} .desk=${this.desk}></bench-code-reader>
         <a href="#records">${classPageWords.back}</a>
       </section>
       ${

@@ -35,9 +35,10 @@ export async function eraseAll(): Promise<void> {
   await NotebookStore.erase(scope);
   forgetTheme();
   forgetRead();
-  const { tabMemory, draftPlace } = siteStorage(scope);
+  const { tabMemory, draftPlace, classPlace } = siteStorage(scope);
   tabMemory.clear();
   draftPlace.clear();
+  classPlace.clear();
   const workers = (navigator as Partial<Navigator>).serviceWorker;
   const registration = await workers?.getRegistration();
   // Without a worker of its own this copy may be served by that of a copy above it.

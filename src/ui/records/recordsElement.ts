@@ -7,6 +7,7 @@ import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './experimentsElement.ts';
 import './filesElement.ts';
+import './handInElement.ts';
 import './keptBackElement.ts';
 import './lessonElement.ts';
 import './soundsElement.ts';
@@ -38,6 +39,7 @@ export class RecordsElement extends PartElement {
         <p><a href="#report">${recordsWords.openReport}</a></p>
       </section>
       <bench-tables class="sheet" .session=${this.session}></bench-tables>
+      <bench-hand-in class="sheet" .session=${this.session}></bench-hand-in>
       <bench-kept-back .session=${this.session}></bench-kept-back>
       <bench-lesson class="sheet" .session=${this.session}></bench-lesson>
       <bench-sounds class="sheet" .session=${this.session}></bench-sounds>

@@ -1,6 +1,8 @@
+import { counted } from '../numbers.ts';
+
 export const classPageWords = {
   heading: 'Class',
-  lead: 'Drop the groups’ files here (JSON or CSV, any number), or paste a table: marks with a column group, or results with group, speed_mps and standard_uncertainty_mps. Nothing is stored: the files are.',
+  lead: 'Drop the groups’ files here (JSON or CSV, any number), or paste a table: marks with a column group, or results with group, speed_mps and standard_uncertainty_mps. Or read the codes on the groups’ screens. All of it stays on this device until you empty it, and goes nowhere else.',
   back: 'Back to records',
   print: 'Print the overview',
   saveCsv: 'Save class as CSV',
@@ -19,3 +21,39 @@ export const classPageWords = {
   groupInFile: (name: string, fileName: string) => `${name}, ${fileName}`,
   count: (group: string) => `Count ${group}`,
 } as const;
+
+export const cameraWords = {
+  start: 'Read codes with the camera',
+  stop: 'Stop the camera',
+  lead: 'Hold a group’s code before the camera. Pictures are looked at here and thrown away.',
+  none: 'This browser gives the page no camera. Read the code with a phone or tablet, or open the group’s link here.',
+  refused: 'The camera was refused: allow it beside the address, or open the group’s link here.',
+  busy: 'The camera can’t be opened: another program may have it.',
+  picture: 'What the camera sees',
+} as const;
+
+export const notACode = 'This code holds no group’s result.';
+
+/** What became of a group that came by a code. @param groups  in the class now */
+export function codeTakenWords(
+  { name, as }: { readonly name: string; readonly as: 'new' | 'there' | 'newer' | 'older' },
+  groups: number,
+): string {
+  const called = `“${name}”`;
+  const all = `${counted(groups, 'row')} in the class.`;
+  switch (as) {
+    case 'new':
+      return `${called} is taken in; ${all}`;
+    case 'there':
+      return `${called} is here already, just so; ${all}`;
+    case 'newer':
+      return `${called} came again, changed: the newer one counts; ${all}`;
+    case 'older':
+      return `${called} is here already, and what came is older or the same: it doesn’t count; ${all}`;
+  }
+}
+
+/** One of several codes is in. */
+export function partTakenWords(have: number, of: number): string {
+  return `${have} of ${of} codes of this group are in: show the next one.`;
+}

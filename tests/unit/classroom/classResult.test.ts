@@ -17,9 +17,13 @@ import { experimentJson } from '../../../src/report/experimentJson.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { cpuMs } from '../../support/cpuMs.ts';
 
-const outside = { now: () => 0, pause: () => Promise.resolve() };
+const memory = () => {
+  let text: string | null = null;
+  return { get: () => text, set: (next: string) => void (text = next), clear: () => void (text = null) };
+};
+const outsideWith = (kept = memory()) => ({ now: () => 0, pause: () => Promise.resolve(), kept });
 const deskWith = async (files: readonly (readonly [name: string, csv: string])[]): Promise<ClassDesk> => {
-  const desk = new ClassDesk(outside);
+  const desk = new ClassDesk(outsideWith());
   await desk.add(await Promise.all(files.map(([name, csv]) => readFile(new File([csv], name)))));
   return desk;
 };
