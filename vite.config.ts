@@ -44,7 +44,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'browser',
-          include: ['tests/browser/**/*.test.ts'],
+          include: ['tests/browser/**/*.test.ts', 'tests/engines/**/*.test.ts'],
           environment: 'node',
           setupFiles: ['tests/support/guardTests.ts'],
           globalSetup: ['tests/browser/globalSetup.ts'],

@@ -2,19 +2,23 @@ import type {} from 'vitest';
 import { build, preview } from 'vite';
 import type { TestProject } from 'vitest/node';
 import { guardReads, takeFaults } from '../support/readGuard.js';
-import { findChromium } from './findChromium.ts';
+import { findEngines } from '../engines/findEngines.ts';
+import type { EnginesFound } from '../engines/findEngines.ts';
 
 declare module 'vitest' {
   export interface ProvidedContext {
     chromiumPath: string;
+    engines: EnginesFound;
     pageUrl: string;
   }
 }
 
-/** Builds the site once, serves it as a static host would, and tells the tests where the browser is. */
+/** Builds the site once, serves it as a static host would, and tells the tests where the browsers are. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   guardReads({ isRunner: true });
-  project.provide('chromiumPath', findChromium());
+  const engines = findEngines(process.env['ALL_ENGINES'] === '1');
+  project.provide('engines', engines);
+  project.provide('chromiumPath', engines.chromium.browser);
   await buildAsPublished();
   const faults = takeFaults();
   if (faults.length > 0) throw new Error(faults.join('\n'));

@@ -12,7 +12,7 @@ import process from 'node:process';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { threadId } from 'node:worker_threads';
 
-/** @typedef {{ readonly browser?: string, readonly isRunner?: boolean }} GuardOptions */
+/** @typedef {{ readonly programs?: readonly string[], readonly isRunner?: boolean }} GuardOptions */
 /** @typedef {(...words: unknown[]) => unknown} AnyFunction */
 /** @typedef {Record<string, unknown>} Functions */
 
@@ -62,8 +62,10 @@ const ALSO = [
 ];
 /** Node's own code that copies folders, as its stacks name it. */
 const NODE_COPIES = /(^|[/:\\])fs[/\\]cp[/\\]/;
-/** This file looks for a browser and installs one: it may ask the system for it. */
-const BROWSER_FINDER = join(PROJECT, 'tests', 'browser', 'findChromium.ts');
+/** These files look for browsers and install them: they may ask the system for it. */
+const BROWSER_FINDERS = ['browser/findChromium.ts', 'engines/findEngines.ts'].map((path) =>
+  join(PROJECT, 'tests', path),
+);
 
 /** @type {string[]} Folders with all that is in them. */
 const folders = [PROJECT, join(PROJECT, 'node_modules'), tmpdir()].flatMap((folder) => [
@@ -79,11 +81,11 @@ let options = null;
 
 /**
  * Guards all that this thread reads from now on, and every Node that it starts.
- * @param {GuardOptions} given  browser: path of the browser, which may be started; isRunner: in the process that runs
+ * @param {GuardOptions} given  programs: paths of the browsers and of what drives them, which may be started; isRunner: in the process that runs
  *   the tests, where packages look around as they like (workspace roots, configuration)
  */
 export function guardReads(given) {
-  if (given.browser !== undefined) files.push(given.browser, realOf(given.browser));
+  for (const program of given.programs ?? []) files.push(program, realOf(program));
   const isGuarded = options !== null;
   options = { ...given };
   if (isGuarded) return;
@@ -120,7 +122,7 @@ export function mayRead(path, caller) {
   const isAbove = folders.some((folder) => folder.startsWith(path.endsWith(sep) ? path : path + sep));
   if (isAbove && NODE_COPIES.test(file)) return true;
   return (
-    file === BROWSER_FINDER ||
+    BROWSER_FINDERS.includes(file) ||
     isRunners(file) ||
     ALSO.some((one) => file.includes(one.caller) && one.path.test(path))
   );
@@ -157,7 +159,11 @@ function wrapStarts(functions) {
         if (isPlain && [process.execPath, realOf(process.execPath)].includes(command)) {
           return before.apply(this, guardedNode(words));
         }
-        if (caller !== BROWSER_FINDER && !(isPlain && files.includes(command)) && !isRunners(caller)) {
+        if (
+          !BROWSER_FINDERS.includes(caller) &&
+          !(isPlain && files.includes(command)) &&
+          !isRunners(caller)
+        ) {
           refuse(`${name} of the command ${command} (by ${caller})`);
         }
         return before.apply(this, words);

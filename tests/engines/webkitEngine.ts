@@ -1,0 +1,199 @@
+import { spawn } from 'node:child_process';
+import type { ChildProcess } from 'node:child_process';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
+import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import { USUAL_SIZE } from './engine.ts';
+import type { EnginePage, Key, StartOptions } from './engine.ts';
+import type { EnginesFound } from './findEngines.ts';
+import { expressionInPage } from './inPage.ts';
+import { WebDriver } from './webDriver.ts';
+
+/** High enough for a whole view in one picture. */
+const SCREEN = '1600x6000x24';
+/** Tries to reach the driver, 100 ms each. */
+const TRIES = 100;
+const KEYS: Readonly<Record<Key, string>> = { Enter: '\uE007', Tab: '\uE004' };
+/** Name of an element's reference. @see W3C, WebDriver, 2018, section 11 */
+const ELEMENT = 'element-6066-11e4-a52e-4f735466cecf';
+
+/** Starts WebKit's own small browser on a screen that is nowhere to be seen. */
+export async function startWebKit(
+  paths: NonNullable<EnginesFound['webkit']>,
+  options: StartOptions,
+): Promise<EnginePage> {
+  const screen = spawn(paths.screen, ['-displayfd', '1', '-screen', '0', SCREEN, '-nolisten', 'tcp'], {
+    stdio: ['ignore', 'pipe', 'ignore'],
+  });
+  let driver: ChildProcess | null = null;
+  const end = (): void => {
+    driver?.kill();
+    screen.kill();
+  };
+  try {
+    const display = await firstLine(screen);
+    const port = await freePort();
+    driver = spawn(paths.driver, [`--port=${port}`], {
+      stdio: 'ignore',
+      env: { ...process.env, ...homeIn(options), DISPLAY: `:${display}`, ...options.environment },
+    });
+    const address = `http://127.0.0.1:${port}`;
+    await untilReady(address);
+    const session = await WebDriver.start(address, {
+      browserName: 'MiniBrowser',
+      'webkitgtk:browserOptions': { binary: paths.browser, args: ['--automation'] },
+    });
+    const page = new WebKitPage(session, driver.pid ?? NaN, end);
+    await page.setSize(USUAL_SIZE.width, USUAL_SIZE.height);
+    return page;
+  } catch (error) {
+    end();
+    throw error;
+  }
+}
+
+/** Settings that are nobody's own: downloads go to the folder, and GTK draws in the scheme that is asked for. */
+function homeIn(options: StartOptions): Record<string, string> {
+  const settings = join(options.folder, '.config');
+  mkdirSync(settings, { recursive: true });
+  writeFileSync(join(settings, 'user-dirs.dirs'), `XDG_DOWNLOAD_DIR="${options.folder}"\n`);
+  return {
+    HOME: options.folder,
+    XDG_CONFIG_HOME: settings,
+    XDG_CACHE_HOME: join(options.folder, '.cache'),
+    XDG_DATA_HOME: join(options.folder, '.data'),
+    GTK_THEME: options.colorScheme === 'dark' ? 'Adwaita:dark' : 'Adwaita',
+    LIBGL_ALWAYS_SOFTWARE: '1',
+  };
+}
+
+class WebKitPage implements EnginePage {
+  readonly engine = 'webkit';
+  private readonly lines: string[] = [];
+
+  constructor(
+    private readonly session: WebDriver,
+    readonly processId: number,
+    private readonly end: () => void,
+  ) {}
+
+  get version(): string {
+    return `WebKitGTK ${this.session.browserVersion}`;
+  }
+
+  async goTo(url: string): Promise<void> {
+    await this.keepLines();
+    await this.session.command('POST', '/url', { url });
+    await this.evaluate('null');
+  }
+
+  async reload(): Promise<void> {
+    await this.keepLines();
+    await this.session.command('POST', '/refresh');
+    await this.evaluate('null');
+  }
+
+  async evaluate<T>(expression: string): Promise<T> {
+    const script = `return ${expressionInPage(expression)}`;
+    return (await this.session.command('POST', '/execute/sync', { script, args: [] })) as T;
+  }
+
+  async clickAt(x: number, y: number): Promise<void> {
+    const actions = [
+      { type: 'pointerMove', x, y, duration: 0, origin: 'viewport' },
+      { type: 'pointerDown', button: 0 },
+      { type: 'pointerUp', button: 0 },
+    ];
+    await this.act({ type: 'pointer', id: 'hand', parameters: { pointerType: 'mouse' }, actions });
+  }
+
+  type(text: string): Promise<void> {
+    return this.strike([...text]);
+  }
+
+  press(key: Key): Promise<void> {
+    return this.strike([KEYS[key]]);
+  }
+
+  async chooseFile(expression: string, path: string): Promise<void> {
+    const found = await this.evaluate<Record<typeof ELEMENT, string>>(expression);
+    await this.session.command('POST', `/element/${found[ELEMENT]}/value`, { text: path });
+  }
+
+  /** The window has a bar of its own above the view. */
+  async setSize(width: number, height: number): Promise<void> {
+    await this.session.command('POST', '/window/rect', { x: 0, y: 0, width, height });
+    const inside = await this.evaluate<{ w: number; h: number }>('({ w: innerWidth, h: innerHeight })');
+    await this.session.command('POST', '/window/rect', {
+      width: 2 * width - inside.w,
+      height: 2 * height - inside.h,
+    });
+  }
+
+  async screenshot(): Promise<Uint8Array> {
+    return Buffer.from((await this.session.command('GET', '/screenshot')) as string, 'base64');
+  }
+
+  async consoleLines(): Promise<readonly string[]> {
+    await this.keepLines();
+    return this.lines;
+  }
+
+  async close(): Promise<void> {
+    try {
+      await this.session.end();
+    } finally {
+      this.end();
+    }
+  }
+
+  private strike(keys: readonly string[]): Promise<void> {
+    const actions = keys.flatMap((value) => [
+      { type: 'keyDown', value },
+      { type: 'keyUp', value },
+    ]);
+    return this.act({ type: 'key', id: 'keys', actions });
+  }
+
+  private async act(source: object): Promise<void> {
+    await this.session.command('POST', '/actions', { actions: [source] });
+  }
+
+  /** What the page itself wrote down goes with it. */
+  private async keepLines(): Promise<void> {
+    this.lines.push(...(await this.evaluate<string[]>('benchHand.lines.splice(0)')));
+  }
+}
+
+/** The number of the screen, as soon as there is one. */
+function firstLine(child: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    child.once('error', reject);
+    child.once('exit', () => reject(new Error('The screen without a display did not start.')));
+    child.stdout?.once('data', (data: Buffer) => resolve(String(data).trim()));
+  });
+}
+
+function freePort(): Promise<number> {
+  return new Promise((resolve) => {
+    const server = createServer();
+    server.listen(0, '127.0.0.1', () => {
+      const { port } = server.address() as AddressInfo;
+      server.close(() => resolve(port));
+    });
+  });
+}
+
+async function untilReady(address: string): Promise<void> {
+  for (let tries = 0; tries < TRIES; tries += 1) {
+    const isThere = await fetch(`${address}/status`).then(
+      (response) => response.ok,
+      () => false,
+    );
+    if (isThere) return;
+    await pause(100);
+  }
+  throw new Error('WebKit’s driver did not start within 10 s.');
+}
