@@ -1,18 +1,15 @@
 import { spawn } from 'node:child_process';
 import type { ChildProcess } from 'node:child_process';
-import { mkdirSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import type { AddressInfo } from 'node:net';
-import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { USUAL_SIZE } from './engine.ts';
 import type { EnginePage, Key, StartOptions } from './engine.ts';
 import type { EnginesFound } from './findEngines.ts';
 import { expressionInPage } from './inPage.ts';
+import { startScreen, webKitHome } from './webkitSurroundings.ts';
 import { WebDriver } from './webDriver.ts';
 
-/** High enough for a whole view in one picture. */
-const SCREEN = '1600x6000x24';
 /** Tries to reach the driver, 100 ms each. */
 const TRIES = 100;
 const KEYS: Readonly<Record<Key, string>> = { Enter: '\uE007', Tab: '\uE004' };
@@ -24,20 +21,17 @@ export async function startWebKit(
   paths: NonNullable<EnginesFound['webkit']>,
   options: StartOptions,
 ): Promise<EnginePage> {
-  const screen = spawn(paths.screen, ['-displayfd', '1', '-screen', '0', SCREEN, '-nolisten', 'tcp'], {
-    stdio: ['ignore', 'pipe', 'ignore'],
-  });
+  const screen = await startScreen(paths.screen);
   let driver: ChildProcess | null = null;
   const end = (): void => {
     driver?.kill();
-    screen.kill();
+    screen.end();
   };
   try {
-    const display = await firstLine(screen);
     const port = await freePort();
     driver = spawn(paths.driver, [`--port=${port}`], {
       stdio: 'ignore',
-      env: { ...process.env, ...homeIn(options), DISPLAY: `:${display}`, ...options.environment },
+      env: { ...process.env, ...webKitHome(options), ...screen.environment, ...options.environment },
     });
     const address = `http://127.0.0.1:${port}`;
     await untilReady(address);
@@ -52,21 +46,6 @@ export async function startWebKit(
     end();
     throw error;
   }
-}
-
-/** Settings that are nobody's own: downloads go to the folder, and GTK draws in the scheme that is asked for. */
-function homeIn(options: StartOptions): Record<string, string> {
-  const settings = join(options.folder, '.config');
-  mkdirSync(settings, { recursive: true });
-  writeFileSync(join(settings, 'user-dirs.dirs'), `XDG_DOWNLOAD_DIR="${options.folder}"\n`);
-  return {
-    HOME: options.folder,
-    XDG_CONFIG_HOME: settings,
-    XDG_CACHE_HOME: join(options.folder, '.cache'),
-    XDG_DATA_HOME: join(options.folder, '.data'),
-    GTK_THEME: options.colorScheme === 'dark' ? 'Adwaita:dark' : 'Adwaita',
-    LIBGL_ALWAYS_SOFTWARE: '1',
-  };
 }
 
 class WebKitPage implements EnginePage {
@@ -165,15 +144,6 @@ class WebKitPage implements EnginePage {
   private async keepLines(): Promise<void> {
     this.lines.push(...(await this.evaluate<string[]>('benchHand.lines.splice(0)')));
   }
-}
-
-/** The number of the screen, as soon as there is one. */
-function firstLine(child: ChildProcess): Promise<string> {
-  return new Promise((resolve, reject) => {
-    child.once('error', reject);
-    child.once('exit', () => reject(new Error('The screen without a display did not start.')));
-    child.stdout?.once('data', (data: Buffer) => resolve(String(data).trim()));
-  });
 }
 
 function freePort(): Promise<number> {

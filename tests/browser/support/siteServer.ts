@@ -17,14 +17,18 @@ export interface SiteServer {
   readonly url: string;
   /** The folder that is served from now on. */
   folder: string;
+  /** Paths that were asked for so far. */
+  readonly asked: readonly string[];
   /** The network is off: every connection is cut and none is taken. */
   close(): Promise<void>;
 }
 
 /** @param path  begins and ends with a slash */
 export async function serveSite(folder: string, path: string): Promise<SiteServer> {
+  const asked: string[] = [];
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://host');
+    asked.push(pathname);
     const inside = pathname.startsWith(path) ? normalize(pathname.slice(path.length - 1)) : null;
     const file =
       inside === null ? '' : join(site.folder, inside.endsWith('/') ? `${inside}index.html` : inside);
@@ -41,6 +45,7 @@ export async function serveSite(folder: string, path: string): Promise<SiteServe
   const site: SiteServer = {
     url: `http://127.0.0.1:${(server.address() as AddressInfo).port}${path}`,
     folder,
+    asked,
     close: () =>
       new Promise((resolve) => {
         server.close(() => resolve());
