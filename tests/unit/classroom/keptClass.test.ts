@@ -24,7 +24,7 @@ const groupOf = (
   id: `experiment of ${group}`,
   group,
   changedAt,
-  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, travelM: 1 },
+  tube: { diameterM: 0.03, otherDiameterM: null, mouth: null, stopper: 'piston', travelM: 1 },
 });
 const arrived = async (experiment: Experiment): Promise<Experiment> => {
   const read = await readGroupHash(await groupHash(experiment));
