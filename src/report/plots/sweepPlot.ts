@@ -4,8 +4,11 @@ import { levelDb } from '../../tone/level.ts';
 import { sweepPlotWords } from '../../words/report/sweepPlot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
-/** Level against pitch on both ways of a sweep, its resonances marked. */
-export function sweepPlot(found: SweepResonances): Plot {
+/**
+ * Level against pitch on both ways of a sweep, its resonances marked.
+ * @param rangeHz  that the picture shows in any case
+ */
+export function sweepPlot(found: SweepResonances, rangeHz: readonly number[] = []): Plot {
   const { up, down, resonances } = found;
   const heard = [...(up?.levels ?? []), ...(down?.levels ?? [])];
   const top = Math.max(...heard.map((one) => levelDb(one.meanSquare)), -200);
@@ -24,7 +27,7 @@ export function sweepPlot(found: SweepResonances): Plot {
     })),
     lines: [...linesOf(up, null), ...linesOf(down, '5 4')],
     bands: [],
-    include: { x: [], y: [top + 5] },
+    include: { x: rangeHz, y: [top + 5] },
   };
 }
 

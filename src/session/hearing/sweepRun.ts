@@ -75,6 +75,12 @@ export class SweepRun implements SoundListener {
     await this.source.start(this);
   }
 
+  /** What was heard until now; null before anything was. */
+  get soFar(): SweepResonances | null {
+    const { track } = this;
+    return track === null ? null : sweepResonances(track.frames, this.plan.rateHzPerS, track.gaps);
+  }
+
   /** Ends the sweep without a result. */
   cancel(): void {
     if (this.state.kind !== 'running') return;

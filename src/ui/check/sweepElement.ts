@@ -21,6 +21,7 @@ import type { SweepRemark } from '../../words/sweep.ts';
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import type { CaptureTrust } from '../../session/hearing/captureTrust.ts';
 import type { SweepFindings, SweepRun, SweepState } from '../../session/hearing/sweepRun.ts';
+import { sweepRange } from '../../session/hearing/sweepRange.ts';
 import { sweepFault } from '../../session/hearing/sweepFault.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -36,6 +37,8 @@ import '../parts/numberField.ts';
 const RATE_HZ_PER_S = 12;
 /** Of the cap: the played sweep starts quiet, and the device's own volume does the rest. */
 const LOUDNESS = 0.25;
+
+const GROWS_EVERY_MS = 1000;
 
 const loadTools = () => import('./sweepTools.ts');
 
@@ -77,6 +80,11 @@ export class SweepCardElement extends PartElement {
   @state() private isPractice = true;
   @state() private sweepState: SweepState = { kind: 'idle' };
   @state() private fault: string | null = null;
+  /** What the sweep that goes on has heard until now. */
+  @state() private growing: SweepResonances | null = null;
+  private grewAt = 0;
+  /** Whether a person chose the range: then none is proposed any more. */
+  private isOwnRange = false;
   private readonly player = new TonePlayer();
   private sweep: SweepRun | null = null;
   /** Null until they are needed. */
@@ -132,10 +140,32 @@ export class SweepCardElement extends PartElement {
     if (next.kind !== 'running') this.player.stop();
     if (next.kind === 'failed') this.fault = sweepFailureWords(next.failure);
     this.sweepState = next;
+    this.grow();
+  }
+
+  /** The curve shows once a second: who sweeps sees what is heard before it is over. */
+  private grow(): void {
+    const now = performance.now();
+    if (this.sweepState.kind !== 'running') this.growing = null;
+    else if (now - this.grewAt >= GROWS_EVERY_MS) {
+      this.grewAt = now;
+      this.growing = this.sweep?.soFar ?? null;
+    }
+  }
+
+  private onRange(change: { readonly fromHz?: number; readonly toHz?: number }): void {
+    this.isOwnRange = true;
+    this.fromHz = change.fromHz ?? this.fromHz;
+    this.toHz = change.toHz ?? this.toHz;
   }
 
   private onLength(event: PageEvent<'length-change'>): void {
     this.lengthM = event.detail?.lengthM ?? null;
+    const range = this.lengthM === null ? null : sweepRange(this.session.experiment, this.lengthM);
+    if (range !== null && !this.isOwnRange) {
+      this.fromHz = range.fromHz;
+      this.toHz = range.toHz;
+    }
     // Browsers let a page play only soon after a button was pressed: nothing should be waited for then.
     if (this.lengthM !== null) loadTools().catch(() => undefined);
   }
@@ -170,13 +200,13 @@ export class SweepCardElement extends PartElement {
           label=${sweepCardWords.from}
           .kind=${QUANTITIES.forkHz}
           .value=${this.fromHz}
-          @quantity-change=${(event: PageEvent<'quantity-change'>) => (this.fromHz = event.detail)}
+          @quantity-change=${(event: PageEvent<'quantity-change'>) => this.onRange({ fromHz: event.detail })}
         ></bench-number-field>
         <bench-number-field
           label=${sweepCardWords.to}
           .kind=${QUANTITIES.forkHz}
           .value=${this.toHz}
-          @quantity-change=${(event: PageEvent<'quantity-change'>) => (this.toHz = event.detail)}
+          @quantity-change=${(event: PageEvent<'quantity-change'>) => this.onRange({ toHz: event.detail })}
         ></bench-number-field>
       </div>
       <label class="choice"
@@ -200,8 +230,9 @@ export class SweepCardElement extends PartElement {
       ${
         this.sweepState.kind === 'running'
           ? html`<label class="small"
-              >${sweepCardWords.sweeping} <progress max="1" .value=${this.sweepState.share}></progress
-            ></label>`
+                >${sweepCardWords.sweeping} <progress max="1" .value=${this.sweepState.share}></progress
+              ></label>
+              ${this.growing === null ? nothing : this.picture(this.growing, sweepCardWords.soFar)}`
           : nothing
       }
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
@@ -284,8 +315,13 @@ export class SweepCardElement extends PartElement {
     </div>`;
   }
 
-  private picture(found: SweepResonances) {
-    return html`<bench-picture name="sweep" .picture=${plotPicture(sweepPlot(found))}></bench-picture>`;
+  /** @param words  in place of what a whole sweep shows */
+  private picture(found: SweepResonances, words?: string) {
+    const plot = sweepPlot(found, [this.fromHz, this.toHz]);
+    return html`<bench-picture
+      name="sweep"
+      .picture=${plotPicture(words === undefined ? plot : { ...plot, words })}
+    ></bench-picture>`;
   }
 }
 

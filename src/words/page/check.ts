@@ -87,6 +87,7 @@ export const sweepCardWords = {
   /** @param durationS  null where no such sweep is possible */
   takes: (durationS: number | null) => `takes ${durationS === null ? '—' : `${fixed(durationS, 0)} s`}`,
   sweeping: 'Sweeping',
+  soFar: 'What was heard until now. A resonance shows as a hill, on the way up and on the way back.',
   noLength: 'Type the length that the column is held at first.',
   noResonance:
     'No resonance of this column was heard on both ways. Bring loudspeaker and microphone closer to the mouth, or sweep further.',
