@@ -20,7 +20,6 @@ import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './capture/trustElement.ts';
 import './measure/marksElement.ts';
-import './measure/warningsElement.ts';
 import './parts/headerElement.ts';
 import './parts/noticeElement.ts';
 import './records/keepingBarElement.ts';
@@ -104,10 +103,14 @@ export class AppElement extends PartElement {
   });
   protected readonly longPaste = new LongPaste(this, (message) => this.session.tell('problem', message));
   @query('bench-keys') private keys!: HTMLElementTagNameMap['bench-keys'];
-  /** Whether what is said of a speed is there. */
-  @state() private hasResult = false;
+  /** Whether what is said of sound and speed is there. */
+  @state() private isMeasured = false;
   protected readonly watch = new SessionWatch(this, ['capture']);
-  protected readonly lengths = new SessionWatch(this, ['notebook'], () => void this.loadResult());
+  protected readonly lengths = new SessionWatch(
+    this,
+    ['notebook', 'capture'],
+    () => void this.onceMeasured(),
+  );
   protected readonly faults = new PageFaults(this, (message) => this.session.tell('problem', message));
   protected readonly leaving = new LeaveWarning(this);
   @query('bench-ask') private asking!: AskElement;
@@ -169,11 +172,13 @@ export class AppElement extends PartElement {
     await this.updateComplete;
   }
 
-  /** What is said of a speed comes with the first length. */
-  private async loadResult(): Promise<void> {
-    if (this.hasResult || this.session.experiment.marks.every(({ lengthM }) => lengthM === null)) return;
-    await import('./measure/resultElement.ts');
-    this.hasResult = true;
+  /** What is said of sound and speed comes with the first sound or length. */
+  private async onceMeasured(): Promise<void> {
+    const { experiment, hearing } = this.session;
+    const isMeasured = hearing.isListening || experiment.marks.some(({ lengthM }) => lengthM !== null);
+    if (this.isMeasured || !isMeasured) return;
+    await import('./measure/onceMeasured.ts');
+    this.isMeasured = true;
   }
 
   /** What reads files comes when the first one does. */
@@ -319,10 +324,10 @@ export class AppElement extends PartElement {
           <bench-marks .session=${this.session} @lengths-show=${() => this.run('lengths')}></bench-marks>
           <div class="stack">
             <bench-strip .session=${this.session}></bench-strip>
-            ${this.hasResult ? html`<bench-result .session=${this.session}></bench-result>` : nothing}
+            ${this.isMeasured ? html`<bench-result .session=${this.session}></bench-result>` : nothing}
             <div class="doubts stack" tabindex="-1">
               <bench-trust .session=${this.session}></bench-trust>
-              <bench-warnings .session=${this.session}></bench-warnings>
+              ${this.isMeasured ? html`<bench-warnings .session=${this.session}></bench-warnings>` : nothing}
             </div>
           </div>
         </div>`;

@@ -4,7 +4,7 @@ import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { frameWords } from '../../words/page/frame.ts';
-import { warningMessages } from '../measure/warningMessages.ts';
+import { shownWarnings } from '../measure/shownWarnings.ts';
 import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -94,8 +94,9 @@ export class NoticeElement extends PartElement {
 
   /** Warnings about marks and sound, and one where the level can't be trusted. */
   private get doubts(): number {
+    const { heard, solved } = shownWarnings(this.session);
     const isTrusted = this.session.hearing.trust.kind === 'trusted';
-    return warningMessages(this.session).length + (isTrusted ? 0 : 1);
+    return heard.length + solved.length + (isTrusted ? 0 : 1);
   }
 
   private onLive(): void {
