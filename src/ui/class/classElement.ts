@@ -19,6 +19,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import '../intake/bringInElement.ts';
 import './codeReaderElement.ts';
 import '../parts/pictureElement.ts';
+import { csvForm } from '../records/csvChoice.ts';
 import { putOnClipboard } from '../records/putOnClipboard.ts';
 
 /** A whole class: every group's result, the picture of their spread, and what they give together. */
@@ -124,7 +125,7 @@ export class ClassElement extends PartElement {
   }
 
   private onCsv(): void {
-    saveFile('class.csv', 'text/csv', toCsv(classTable(this.desk.result)));
+    saveFile('class.csv', 'text/csv', toCsv(classTable(this.desk.result), csvForm()));
   }
 
   private onJson(): void {

@@ -2,6 +2,7 @@ import { NotebookStore } from '../../notebook/notebookStore.ts';
 import { siteScope } from '../../notebook/siteScope.ts';
 import { siteStorage } from '../../notebook/siteStorage.ts';
 import { forgetTheme } from '../themeChoice.ts';
+import { forgetCsvForm } from './csvChoice.ts';
 import { forgetRead } from './homeScreen.ts';
 
 /** What the browser says of this page's storage; null where it says nothing. */
@@ -35,6 +36,7 @@ export async function eraseAll(): Promise<void> {
   await NotebookStore.erase(scope);
   forgetTheme();
   forgetRead();
+  forgetCsvForm();
   const { tabMemory, draftPlace, classPlace } = siteStorage(scope);
   tabMemory.clear();
   draftPlace.clear();

@@ -1,5 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { CSV_FORMS, chooseCsvForm, csvForm } from './csvChoice.ts';
+import { choice } from '../parts/choice.ts';
 import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
 import { fileStem } from '../../report/experimentJson.ts';
@@ -50,7 +52,7 @@ export class TablesElement extends PartElement {
     // The marks alone bear the experiment's plain name: they are what other programs and the solver read.
     const ending = table.id === 'marks' ? '' : `-${table.id}`;
     const name = `${fileStem(this.session.experiment)}${ending}.csv`;
-    saveFile(name, 'text/csv', toCsv(this.rowsOf(table)));
+    saveFile(name, 'text/csv', toCsv(this.rowsOf(table), csvForm()));
   }
 
   private async onCopy(table: ExperimentTable): Promise<void> {
@@ -66,6 +68,14 @@ export class TablesElement extends PartElement {
     return html`<section class="stack" aria-label=${tablesWords.heading}>
       <h2>${tablesWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
       <p class="lead">${tablesWords.lead}</p>
+      <label
+        >${tablesWords.form}
+        ${choice({
+          options: CSV_FORMS.map((form) => ({ value: form, name: tablesWords.forms[form] })),
+          now: csvForm,
+          choose: (form) => chooseCsvForm(form === 'comma' ? 'comma' : 'point'),
+        })}</label
+      >
       <table>
         <tbody>
           ${EXPERIMENT_TABLES.map((table) => {

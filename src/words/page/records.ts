@@ -78,6 +78,8 @@ export const filesWords = {
 
 export const tablesWords = {
   heading: 'Tables',
+  form: 'CSV for a spreadsheet that reads',
+  forms: { point: '15.8 (comma between cells)', comma: '15,8 (semicolon between cells)' },
   lead: 'For spreadsheets and documents, all digits, units in the headings. Lengths have the rule’s zero offset already taken off.',
   csv: 'CSV',
   copy: 'Copy',

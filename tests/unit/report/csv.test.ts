@@ -2,6 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { splitDelimited } from '../../../src/marks/delimited.ts';
 import { unguarded } from '../../../src/marks/formulaGuard.ts';
+import { readFile } from '../../../src/intake/readFile.ts';
+import { marksRows } from '../../../src/report/marksCsv.ts';
+import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { toCsv, writeNumber } from '../../../src/report/csv.ts';
 
 describe('toCsv', () => {
@@ -32,6 +35,38 @@ describe('toCsv', () => {
         expect(records.map(({ cells }) => cells.map(unguarded))).toEqual(written);
       }),
     );
+  });
+});
+
+describe('toCsv with decimal commas', () => {
+  it('parts cells by semicolons, begins with a byte-order mark and quotes both signs in texts', () => {
+    expect(
+      toCsv(
+        [
+          ['a', 'b;c', 'd,e'],
+          [15.8, -0.25, null],
+        ],
+        'comma',
+      ),
+    ).toBe('\ufeffa;"b;c";"d,e"\r\n15,8;-0,25;\r\n');
+  });
+
+  it('leaves no number that such a spreadsheet would take for text, and is read back as it was', async () => {
+    const experiment = exampleExperiment([
+      exampleMark('a', { lengthM: 0.158, evidence: EXAMPLE_EVIDENCE }),
+      exampleMark('b', { lengthM: 0.49253 }),
+    ]);
+    const read = async (text: string) => {
+      const { content, faults } = await readFile(new File([text], 'x.csv'));
+      expect(faults).toEqual([]);
+      return content?.kind === 'table' ? content.rows : [];
+    };
+    const comma = toCsv(marksRows(experiment), 'comma');
+    const cells = comma.split('\r\n').flatMap((line) => line.split(';'));
+    expect(cells.filter((cell) => /^-?\d+,\d+$/.test(cell)).length).toBeGreaterThanOrEqual(4);
+    expect(cells.filter((cell) => /^-?\d+\.\d+$/.test(cell))).toEqual([]);
+    expect(await read(comma)).toEqual(await read(toCsv(marksRows(experiment))));
+    expect(await read(comma)).toHaveLength(2);
   });
 });
 
