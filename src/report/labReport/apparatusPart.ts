@@ -8,8 +8,10 @@ import {
   ruleWords,
   tubeWords,
 } from '../../words/report/labReport.ts';
-import { markup } from '../markup.ts';
+import { drawingWords } from '../../words/report/apparatusDrawing.ts';
+import { markup, trusted } from '../markup.ts';
 import type { Markup } from '../markup.ts';
+import { apparatusSvg } from './apparatusSvg.ts';
 import { MOST_LINES_PRINTED } from './mostPrinted.ts';
 
 type Fact = readonly [name: string, words: string];
@@ -35,7 +37,7 @@ export function apparatusPart(experiment: Experiment): Markup {
       airWords(place),
     ]),
   ];
-  return markup`<section><h2>${words.heading}</h2><table class="facts"><tbody>${facts.map(
+  return markup`<section><h2>${words.heading}</h2><figure class="sliding" tabindex="0" aria-label="${drawingWords.title}">${trusted(apparatusSvg(experiment))}<figcaption>${drawingWords.caption}</figcaption></figure><table class="facts"><tbody>${facts.map(
     ([name, fact]) => markup`<tr><th scope="row">${name}</th><td>${fact}</td></tr>`,
   )}</tbody></table></section>`;
 }

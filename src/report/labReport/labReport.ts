@@ -8,6 +8,15 @@ import {
   resultPartWords,
   warningsPartWords,
 } from '../../words/report/labReport.ts';
+import { questionWords } from '../../words/report/questions.ts';
+import {
+  legendWords,
+  SOURCES_HEADING,
+  sourcesWords,
+  TERMS_HEADING,
+  termsWords,
+} from '../../words/report/readingHelp.ts';
+import type { Experiment } from '../../notebook/experiment.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
@@ -22,43 +31,101 @@ import { figurePart } from './figurePart.ts';
 import type { LabReportInput } from './labReportInput.ts';
 import { marksPart } from './marksPart.ts';
 import { methodPart } from './methodPart.ts';
+import { reportQuestions } from './reportQuestions.ts';
 import { MOST_LINES_PRINTED, MOST_PLACES_WORKED } from './mostPrinted.ts';
 
 const DISCUSSION_LINES = 9;
+/** Room to calculate a step, and to answer a question. */
+const LINES_A_STEP = 4;
+const LINES_A_QUESTION = 3;
 
 /**
  * The lab report as the inside of a page: apparatus, method, marks, plots, working, budget, result, comparison, warnings,
  * cautions, and empty space for names and discussion. Everything that people typed is escaped.
  */
 export function labReport(input: LabReportInput): Markup {
-  const { experiment, places } = input;
+  const { experiment, places, leavesWorking = false } = input;
   const labels = placeLabels(experiment);
   const worked = places.slice(0, MOST_PLACES_WORKED);
   return markup`<article class="report">
 <header>
 <h1>${experiment.title.trim() === '' ? reportWords.title : titleWords(experiment)}</h1>
 <p class="date">${reportWords.dates(experiment.createdAt, experiment.changedAt)}</p>
-<p class="blank">${reportWords.names}</p>
-<p class="blank">${reportWords.classAndDate}</p>
+${groupPart(experiment)}
 ${experiment.lesson === undefined || experiment.lesson.task === '' ? null : markup`<h2>${reportWords.task}</h2><p class="typed">${experiment.lesson.task}</p>`}
 ${experiment.note.trim() === '' ? null : markup`<h2>${reportWords.note}</h2><p class="typed">${experiment.note}</p>`}
 </header>
-${resultPart(input, labels)}
+${leavesWorking ? ownResultPart() : resultPart(input, labels)}
 ${apparatusPart(experiment)}
 ${methodPart(experiment)}
-${marksPart(experiment, places)}
-${worked.map((place) => placePart(input, place, labels))}
+${marksPart(experiment, leavesWorking ? [] : places)}
+${worked.map((place) => (leavesWorking ? roomPart(input, place, labels) : placePart(input, place, labels)))}
 ${
   worked.length === places.length
     ? null
     : markup`<p class="small">${reportWords.notWorked(places.length - worked.length)}</p>`
 }
-${comparisonPart(input)}
-${warningsPart(input, labels)}
+${leavesWorking ? null : comparisonPart(input)}
+${leavesWorking ? null : warningsPart(input, labels)}
+${readingPart(experiment)}
 <section class="whole"><h2>${reportWords.cautions}</h2><ul>${reportWords.cautionList.map((caution) => markup`<li>${caution}</li>`)}</ul></section>
+${questionsPart(input)}
 <section class="whole"><h2>${reportWords.discussion}</h2>
 ${Array.from({ length: DISCUSSION_LINES }, () => markup`<p class="line"></p>`)}</section>
 </article>`;
+}
+
+/** Whose report it is: what the group said of itself, and lines for the rest. */
+function groupPart({ group, className }: Experiment): Markup {
+  const isNamed = group.trim() !== '';
+  const hasClass = className.trim() !== '';
+  return markup`${isNamed ? markup`<p class="typed"><strong>${reportWords.group(group.trim())}</strong></p>` : null}
+${hasClass ? markup`<p class="typed">${reportWords.className(className.trim())}</p>` : null}
+<p class="blank">${reportWords.names}</p>
+<p class="blank">${hasClass ? reportWords.date : reportWords.classAndDate}</p>`;
+}
+
+function ownResultPart(): Markup {
+  return markup`<section><h2>${resultPartWords.heading}</h2><p class="result">${resultPartWords.own}</p></section>`;
+}
+
+/** The steps by name and formula, with room to calculate. */
+function roomPart(
+  { experiment, places }: LabReportInput,
+  { placeId, solution }: PlaceSolution,
+  labels: Labels,
+): Markup {
+  if (solution.speedMps === null) return markup``;
+  const place = places.length > 1 ? (labels.get(placeId) ?? '') : null;
+  const steps = hidesTheory(experiment) ? stepsWithoutTheory(solution.working) : solution.working;
+  return markup`<section><h2>${placePartWords.working(place)}</h2>
+<ol class="working">${steps
+    .map(workingStepWords)
+    .map(
+      (step) =>
+        markup`<li><h3>${step.title}</h3><p class="formula">${step.formula}</p>${lines(LINES_A_STEP)}</li>`,
+    )}</ol></section>`;
+}
+
+function lines(count: number): readonly Markup[] {
+  return Array.from({ length: count }, () => markup`<p class="line"></p>`);
+}
+
+/** What the letters mean and what the working rests on. */
+function readingPart(experiment: Experiment): Markup {
+  const isHidden = hidesTheory(experiment);
+  return markup`<section class="whole"><h2>${TERMS_HEADING}</h2><ul>${termsWords(isHidden).map(
+    ({ name, words }) => markup`<li><strong>${name}</strong>: ${words}</li>`,
+  )}</ul></section>
+<section class="whole"><h2>${SOURCES_HEADING}</h2><ul>${sourcesWords(isHidden).map((source) => markup`<li>${source}</li>`)}</ul></section>`;
+}
+
+function questionsPart({ experiment, places, leavesWorking = false }: LabReportInput): Markup | null {
+  const questions = reportQuestions(experiment, places, hidesTheory(experiment));
+  if (questions.length === 0) return null;
+  return markup`<section><h2>${reportWords.questions}</h2><ol>${questions.map(
+    (question) => markup`<li>${questionWords(question, !leavesWorking)}${lines(LINES_A_QUESTION)}</li>`,
+  )}</ol></section>`;
 }
 
 type Labels = ReadonlyMap<string, string>;
@@ -89,7 +156,8 @@ function placePart(
   const steps = hidesTheory(experiment) ? stepsWithoutTheory(solution.working) : solution.working;
   return markup`<section><h2>${words.plots(place)}</h2>
 ${figurePart(fitPlot(experiment, solution))}
-${figurePart(residualPlot(experiment, solution))}</section>
+${figurePart(residualPlot(experiment, solution))}
+<p class="small">${legendWords}</p></section>
 <section><h2>${words.working(place)}</h2>
 <ol class="working">${steps.map(workingStepWords).map(
     (step) => markup`<li><h3>${step.title}</h3><p class="formula">${step.formula}</p>

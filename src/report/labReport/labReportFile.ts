@@ -1,3 +1,4 @@
+import type { Experiment } from '../../notebook/experiment.ts';
 import { titleWords } from '../../words/titles.ts';
 import { reportWords } from '../../words/report/labReport.ts';
 import { markup, trusted } from '../markup.ts';
@@ -8,10 +9,16 @@ import { LAB_REPORT_STYLE } from './labReportStyle.ts';
 /** Nothing may run and nothing may be fetched, should the file be tampered with. */
 const POLICY = ["default-src 'none'", "style-src 'unsafe-inline'"].join('; ');
 
+/** What the report, and a PDF that is printed of it, is called. */
+export function reportTitle({ title, group, className, ...rest }: Experiment): string {
+  const called = title.trim() === '' ? reportWords.fileTitle : titleWords({ ...rest, title });
+  return [called, group.trim(), className.trim()].filter((part) => part !== '').join(', ');
+}
+
 /** The report as one HTML file: no script, nothing from outside. */
 export function labReportFile(input: LabReportInput): string {
   const { experiment } = input;
-  const title = experiment.title.trim() === '' ? reportWords.fileTitle : titleWords(experiment);
+  const title = reportTitle(experiment);
   return markup`<!doctype html>
 <html lang="en">
 <head>
@@ -20,7 +27,7 @@ export function labReportFile(input: LabReportInput): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
 <style>
-@page { margin: 18mm 16mm; }
+@page { margin: 18mm 16mm; @bottom-center { content: counter(page) " / " counter(pages); font: 9pt sans-serif; } }
 html, body { margin: 0; background: #ffffff; }
 ${trusted(LAB_REPORT_STYLE)}</style>
 </head>

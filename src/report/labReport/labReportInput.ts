@@ -11,4 +11,6 @@ export interface LabReportInput {
   readonly comparisons: readonly Comparison[];
   /** Pairs of places that are too many to be printed; absent: none. */
   readonly pairsLeftOut?: number;
+  /** Leaves the working, and what it leads to, to the student: there is room to calculate instead. Absent: no. */
+  readonly leavesWorking?: boolean;
 }

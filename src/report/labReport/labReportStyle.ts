@@ -49,6 +49,8 @@ export const LAB_REPORT_STYLE = `
   .report .result { font-size: 14pt; }
   .report figure, .report tr, .report li, .report .whole { break-inside: avoid; }
   .report thead { display: table-header-group; }
+  .report h2 + *, .report h3 + .formula { break-before: avoid; }
+  .report p { orphans: 3; widows: 3; }
   .report svg { max-width: 13.5cm; margin: 0 auto; }
   .report table { font-size: 9pt; }
   .report .budget { font-size: 8pt; }

@@ -1,10 +1,11 @@
 import { css, html, unsafeCSS } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { fileStem } from '../../report/experimentJson.ts';
 import { labReport } from '../../report/labReport/labReport.ts';
-import { labReportFile } from '../../report/labReport/labReportFile.ts';
+import { labReportFile, reportTitle } from '../../report/labReport/labReportFile.ts';
 import { LAB_REPORT_STYLE } from '../../report/labReport/labReportStyle.ts';
+import type { LabReportInput } from '../../report/labReport/labReportInput.ts';
 import type { Session } from '../../session/session.ts';
 import { reportPageWords } from '../../words/page/report.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -41,27 +42,45 @@ export class ReportElement extends PartElement {
   ];
 
   @property({ attribute: false }) session!: Session;
+  /** Whether the working is left to the student. */
+  @state() private leavesWorking = false;
   protected readonly watch = new SessionWatch(this, ['notebook', 'answers']);
 
-  private onSave(): void {
+  private get input(): LabReportInput | null {
     const input = reportInput(this.session);
+    return input === null ? null : { ...input, leavesWorking: this.leavesWorking };
+  }
+
+  private onSave(): void {
+    const { input } = this;
     if (input === null) return;
     const name = `${fileStem(this.session.experiment)}-report.html`;
     saveFile(name, 'text/html', labReportFile(input));
   }
 
   private onPrint(): void {
+    // What the browser proposes as the PDF's name.
+    const before = document.title;
+    document.title = reportTitle(this.session.experiment);
+    addEventListener('afterprint', () => (document.title = before), { once: true });
     print();
   }
 
   override render() {
-    const input = reportInput(this.session);
+    const { input } = this;
     return html`<section aria-label=${reportPageWords.name}>
       <div class="row tools">
         <button class="primary" ?disabled=${input === null} @click=${this.onPrint}>
           ${reportPageWords.print}
         </button>
         <button ?disabled=${input === null} @click=${this.onSave}>${reportPageWords.save}</button>
+        <label class="row"
+          ><input
+            type="checkbox"
+            .checked=${this.leavesWorking}
+            @change=${(event: Event) => (this.leavesWorking = (event.target as HTMLInputElement).checked)}
+          />${reportPageWords.leaveWorking}</label
+        >
         <a href="#records">${reportPageWords.back}</a>
         <p class="small">${reportPageWords.lines}</p>
       </div>

@@ -17,6 +17,10 @@ export const reportWords = {
     `Begun ${dayAndTime(createdAt)}, last changed ${dayAndTime(changedAt)} (UTC)`,
   names: 'Names',
   classAndDate: 'Class and date',
+  date: 'Date',
+  group: (group: string) => `Group: ${group}`,
+  className: (name: string) => `Class: ${name}`,
+  questions: 'Questions',
   task: 'Task',
   note: 'Note',
   notWorked: (places: number) =>
@@ -33,6 +37,7 @@ export const reportWords = {
 
 export const resultPartWords = {
   heading: 'Result: speed of sound in free air',
+  own: 'c = ( ________ ± ________ ) m/s',
   speed: (speed: RoundedPair | null) =>
     speed === null ? 'No speed can be given yet.' : `c = (${speed.value} ± ${speed.uncertainty}) m/s`,
   none: 'There is no mark with a length yet.',

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { labReportFile } from '../../../src/report/labReport/labReportFile.ts';
+import { reportQuestions } from '../../../src/report/labReport/reportQuestions.ts';
 import type { LabReportInput } from '../../../src/report/labReport/labReportInput.ts';
 import { compareGroups } from '../../../src/session/experiment/comparedGroups.ts';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
@@ -96,7 +97,10 @@ describe('labReportFile', () => {
       'Uncertainty budget',
       'Comparison with theory',
       'Warnings',
+      'What the letters mean',
+      'Sources',
       'Cautions',
+      'Questions',
       'Discussion',
     ]);
   });
@@ -110,7 +114,7 @@ describe('labReportFile', () => {
       'Names',
       'Class and date',
     ]);
-    expect(body.querySelectorAll('svg')).toHaveLength(3);
+    expect(body.querySelectorAll('svg')).toHaveLength(4);
   });
 
   it('says which resonance was passed again', () => {
@@ -163,4 +167,60 @@ describe('labReportFile', () => {
       { numRuns: 15 },
     );
   }, 60_000);
+});
+
+describe('what a teacher looks for', () => {
+  const solved = solveExperiment(three).places;
+  const write = (change: Partial<LabReportInput>): string =>
+    labReportFile({ experiment: three, places: solved, comparisons: [], ...change });
+  const [{ solution }] = solved as [(typeof solved)[number]];
+  if (solution.speedMps === null) throw new Error('The example has no result.');
+  const speed = solution.speedMps.toFixed(1);
+
+  it('is there: the apparatus drawn with its lengths, legend, letters, sources and three questions', () => {
+    const text = write({});
+    expect(text).toMatch(/<title>The apparatus, along its rule to scale<\/title>/);
+    for (const cm of ['15.8', '49.3', '82.8']) expect(text).toContain(`>${cm}</text>`);
+    expect(text).toContain('30.0 mm wide inside');
+    expect(text).toContain('a cross is an outlier');
+    for (const name of ['k', 'ν', 'Eₙ']) expect(text).toContain(`<li><strong>${name}</strong>: `);
+    for (const source of ['Cramer', 'Levine', 'Keefe', 'JCGM 100:2008']) expect(text).toContain(source);
+    const [, questions = ''] = text.split('<h2>Questions</h2>');
+    expect(questions.split('</ol>')[0]?.match(/<li>/g)).toHaveLength(3);
+    expect(text).toContain('counter(page)');
+  });
+
+  it('says group and class, in the file’s title too, escaped', () => {
+    const named = { ...three, group: 'Window <b>', className: '9b' };
+    const text = write({ experiment: named });
+    expect(text).toContain('<title>Air column report, Window &lt;b&gt;, 9b</title>');
+    expect(text).toContain('Group: Window &lt;b&gt;');
+    expect(text).toContain('Class: 9b');
+    expect(text).not.toContain('<b>');
+  });
+
+  it('leaves the working to the student: lengths and formulas are there, no result, with room', () => {
+    const text = write({ leavesWorking: true });
+    expect(write({})).toContain(speed);
+    expect(text).not.toContain(speed);
+    expect(text).not.toContain(solution.speedMps?.toFixed(2));
+    expect(text).toContain('15.80');
+    expect(text).toContain('c = ( ________ ± ________ ) m/s');
+    expect(text.match(/class="line"/g)?.length).toBeGreaterThan(
+      write({}).match(/class="line"/g)?.length ?? 0,
+    );
+    expect(text).not.toMatch(/Uncertainty budget|Comparison with theory|Measured minus theory/);
+  });
+
+  it('asks what fits the data: an outlier, one order only, no temperature; theory not where it is hidden', () => {
+    const asked = (experiment: Experiment, hideTheory = false) =>
+      reportQuestions(experiment, solveExperiment(experiment).places, hideTheory).map(({ code }) => code);
+    const one = { ...three, marks: three.marks.slice(0, 1) };
+    expect(asked(one)).toContain('one-order');
+    const cold = { ...three, places: [{ ...place, temperatureC: null }] };
+    expect(asked(cold)).toContain('no-temperature');
+    expect(asked(three).some((code) => /theory/.test(code))).toBe(true);
+    expect(asked(three, true).some((code) => /theory/.test(code))).toBe(false);
+    expect(asked({ ...three, marks: [] })).toEqual([]);
+  });
 });
