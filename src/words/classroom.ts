@@ -133,6 +133,39 @@ export function unnamedGroupWords(table: string, row: number): string {
   return `${table}, row ${row}`;
 }
 
+/** What a class may talk about with these results before it, outlying groups named kindly. */
+export function discussionWords(result: {
+  readonly rows: readonly (Pick<SpokenGroup, 'state'> & {
+    readonly group: {
+      readonly source: { readonly name: string };
+      readonly outcome: { readonly air: AirState | null } | null;
+    };
+  })[];
+  readonly pooled: PooledMean | null;
+}): readonly string[] {
+  const { rows, pooled } = result;
+  if (pooled === null) return [];
+  const outlying = rows.filter(({ state }) => state === 'outlying').map(({ group }) => group.source.name);
+  const degrees = rows.flatMap(({ group }) => group.outcome?.air?.temperatureC ?? []);
+  const [coldest, warmest] = [Math.min(...degrees), Math.max(...degrees)];
+  return [
+    pooled.betweenGroups > 0
+      ? 'The groups spread more than each of them thought. What did nobody put into the uncertainty?'
+      : 'The groups agree within their uncertainties. What could all of them have wrong together?',
+    ...(outlying.length === 0
+      ? []
+      : [
+          `${outlying.slice(0, 5).join(', ')}${outlying.length > 5 ? ' and others' : ''} found something that the others can learn from: what in the setup would give just this difference?`,
+        ]),
+    ...(warmest - coldest >= 2
+      ? [
+          `The air was from ${fixed(coldest, 1)} to ${fixed(warmest, 1)} °C. Plot the speeds over it: how many m/s a degree do you find, and are the groups’ uncertainties small enough to see it?`,
+        ]
+      : []),
+    'How would the mean change if the class had measured twice as many groups, and how would its uncertainty?',
+  ];
+}
+
 /** A group that came by a code and gave itself no name. */
 export const namelessGroupWords = 'A group without a name';
 

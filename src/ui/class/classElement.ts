@@ -5,7 +5,7 @@ import type { ClassDesk } from '../../classroom/classDesk.ts';
 import { classJson } from '../../classroom/classJson.ts';
 import { classTable } from '../../classroom/classTable.ts';
 import { spreadPicture } from '../../classroom/spreadSvg.ts';
-import { classWords, groupWords } from '../../words/classroom.ts';
+import { classWords, discussionWords, groupWords } from '../../words/classroom.ts';
 import { classPageWords } from '../../words/page/class.ts';
 import { NOT_COPIED } from '../../words/page/clipboard.ts';
 import { hidesTheory, keepsTheory } from '../../report/hideTheory.ts';
@@ -76,7 +76,7 @@ export class ClassElement extends PartElement {
       }
       @media print {
         .cards {
-          grid-template-columns: minmax(0, 1fr);
+          grid-template-columns: minmax(0, 1fr) 9cm;
         }
         /* On paper the whole table, and nothing to press. */
         .groups {
@@ -96,8 +96,34 @@ export class ClassElement extends PartElement {
         a {
           display: none;
         }
+        /* Thirty groups, their picture and what is said of them fit one page. */
+        .speed {
+          font-size: 14pt;
+        }
+        .small,
+        p {
+          font-size: 8pt;
+          margin: 0;
+        }
+        .sheet {
+          padding: 0;
+          border: 0;
+          gap: 2pt;
+        }
+        .cards {
+          gap: 4pt;
+        }
+        bench-picture {
+          max-inline-size: 9cm;
+        }
+        input,
+        th:first-child:not([scope='row']),
+        td:first-child {
+          display: none;
+        }
         table {
-          font-size: 8.5pt;
+          font-size: 7.5pt;
+          line-height: 1.15;
         }
         td,
         th {
@@ -179,6 +205,10 @@ export class ClassElement extends PartElement {
     const words = classWords(this.desk.result, hidesTheory(this.session.experiment));
     return html`<p class="speed" role="status">${words.speed ?? '—'}</p>
       ${words.sentences.map((sentence) => html`<p class="small">${sentence}</p>`)}
+      <h3>${classPageWords.discuss}</h3>
+      <ul>
+        ${discussionWords(this.desk.result).map((one) => html`<li class="small">${one}</li>`)}
+      </ul>
       <div class="row tools">
         <button class="primary" @click=${() => print()}>${classPageWords.print}</button>
         <button @click=${this.onCsv}>${classPageWords.saveCsv}</button>

@@ -42,10 +42,15 @@ export class PictureElement extends PartElement {
         figure {
           break-inside: avoid;
         }
+        figcaption {
+          font-size: 8pt;
+        }
       }
       /* Narrower its letters could not be read: it slides sideways instead. */
-      .scroll img {
-        min-inline-size: 32rem;
+      @media screen {
+        .scroll img {
+          min-inline-size: 32rem;
+        }
       }
     `,
   ];

@@ -14,6 +14,10 @@ export class HandInElement extends PartElement {
   static override styles = [
     sharedStyles,
     css`
+      /* A code is read from farther off the larger it is. */
+      :host([wide]) {
+        grid-column: 1 / -1;
+      }
       input[readonly] {
         inline-size: 100%;
       }
@@ -47,6 +51,10 @@ export class HandInElement extends PartElement {
     if (number !== this.made) return;
     const page = location.href.split('#').at(0) ?? '';
     this.shown = { link: page + hash, links: groupParts(hash, page.length).map((part) => page + part) };
+  }
+
+  override updated(): void {
+    this.toggleAttribute('wide', this.shown !== null);
   }
 
   override render() {

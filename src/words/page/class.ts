@@ -10,6 +10,7 @@ export const classPageWords = {
   copy: 'Copy table',
   copied: 'The class’s table was copied.',
   empty: 'Empty the class view',
+  discuss: 'To discuss',
   groups: 'Groups',
   table: 'Table of groups',
   use: 'Use',

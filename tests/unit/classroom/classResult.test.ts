@@ -5,7 +5,7 @@ import type { ClassGroup } from '../../../src/classroom/classGroup.ts';
 import { classJson } from '../../../src/classroom/classJson.ts';
 import { classResult } from '../../../src/classroom/classResult.ts';
 import { classTable } from '../../../src/classroom/classTable.ts';
-import { classWords, groupWords, reasonWords } from '../../../src/words/classroom.ts';
+import { classWords, discussionWords, groupWords, reasonWords } from '../../../src/words/classroom.ts';
 import { SeededRandom } from '../../../src/capture/practice/seededRandom.ts';
 import { ClassDesk } from '../../../src/classroom/classDesk.ts';
 import { spreadSvg } from '../../../src/classroom/spreadSvg.ts';
@@ -160,6 +160,11 @@ describe('a class', () => {
     const row = rows[5] ?? fail();
     const said = groupWords(row, (id) => id, air !== null).remark;
     expect(said).toMatch(/millimetres/);
+    const cold = stated('Cellar', 337.5, 0.5, 10);
+    const others = [stated('A', 344.2, 0.5, 21), stated('B', 344.6, 0.5, 21), stated('C', 380, 0.5, 21)];
+    const talk = discussionWords(classResult([cold, ...others])).join(' ');
+    expect(talk).toContain('from 10.0 to 21.0 °C');
+    expect(talk).toContain('C found something that the others can learn from');
     expect(rows.slice(0, 5).map((one) => one.group.outcome?.warnings)).toEqual([[], [], [], [], []]);
     // 40 °C noted, 21 °C measured in: 11 m/s at 0.6 m/s a degree (common practice), outside of both uncertainties.
     const [warm] = (await deskWith([['warm.csv', table([15.8, 49.25, 82.8, 116.3], 512, 40)]])).result.rows;
@@ -260,6 +265,7 @@ describe('a class', () => {
     expect(JSON.parse(classJson(result, false))).toHaveProperty('theoryMps', result.theoryMps);
     expect(result.theoryMps).toBeCloseTo(344.4, 0);
     expect(JSON.parse(classJson(result, true))).toHaveProperty('theoryMps', null);
+    expect(discussionWords(result)).toHaveLength(2);
     const svg = spreadSvg(result, PRINT_PALETTE);
     expect(svg.match(/<circle/g)).toHaveLength(5);
     expect(svg).not.toContain('<b>');
