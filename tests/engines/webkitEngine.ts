@@ -10,7 +10,7 @@ import { expressionInPage } from './inPage.ts';
 import { startScreen, webKitHome } from './webkitSurroundings.ts';
 import { WebDriver } from './webDriver.ts';
 
-/** Tries to reach the driver, 100 ms each. */
+/** Tries to reach the driver, or for a window to take its size, 100 ms each. */
 const TRIES = 100;
 const KEYS: Readonly<Record<Key, string>> = { Enter: '\uE007', Tab: '\uE004' };
 /** Name of an element's reference. @see W3C, WebDriver, 2018, section 11 */
@@ -39,7 +39,7 @@ export async function startWebKit(
       browserName: 'MiniBrowser',
       'webkitgtk:browserOptions': { binary: paths.browser, args: ['--automation'] },
     });
-    const page = new WebKitPage(session, driver.pid ?? NaN, end);
+    const page = await WebKitPage.on(session, driver.pid ?? NaN, end);
     await page.setSize(USUAL_SIZE.width, USUAL_SIZE.height);
     return page;
   } catch (error) {
@@ -51,12 +51,21 @@ export async function startWebKit(
 class WebKitPage implements EnginePage {
   readonly engine = 'webkit';
   private readonly lines: string[] = [];
+  /** Height of the window's own bar above the view. */
+  private barPx = 0;
 
-  constructor(
+  private constructor(
     private readonly session: WebDriver,
     readonly processId: number,
     private readonly end: () => void,
   ) {}
+
+  static async on(session: WebDriver, processId: number, end: () => void): Promise<WebKitPage> {
+    const page = new WebKitPage(session, processId, end);
+    // While the window still has the size that it began with.
+    page.barPx = await page.evaluate<number>('outerHeight - innerHeight');
+    return page;
+  }
 
   get version(): string {
     return `WebKitGTK ${this.session.browserVersion}`;
@@ -101,14 +110,14 @@ class WebKitPage implements EnginePage {
     await this.session.command('POST', `/element/${found[ELEMENT]}/value`, { text: path });
   }
 
-  /** The window has a bar of its own above the view. */
   async setSize(width: number, height: number): Promise<void> {
-    await this.session.command('POST', '/window/rect', { x: 0, y: 0, width, height });
-    const inside = await this.evaluate<{ w: number; h: number }>('({ w: innerWidth, h: innerHeight })');
-    await this.session.command('POST', '/window/rect', {
-      width: 2 * width - inside.w,
-      height: 2 * height - inside.h,
-    });
+    await this.session.command('POST', '/window/rect', { x: 0, y: 0, width, height: height + this.barPx });
+    for (let tries = 0; tries < TRIES; tries += 1) {
+      const isSo = await this.evaluate<boolean>(`innerWidth === ${width} && innerHeight === ${height}`);
+      if (isSo) return;
+      await pause(100);
+    }
+    throw new Error(`WebKit’s window never became ${width} × ${height}.`);
   }
 
   async screenshot(): Promise<Uint8Array> {
