@@ -1,3 +1,5 @@
+import { engineLines } from './engineLines.ts';
+import type { EngineFindings } from './engines.ts';
 import type { FirstLoad } from './firstLoad.ts';
 import type { FlagDelay } from './flagDelay.ts';
 import type { HeapUse } from './heapGrowth.ts';
@@ -12,6 +14,7 @@ export interface PageFindings {
   readonly mainThread: MainThread;
   readonly flags: readonly FlagDelay[];
   readonly heap: readonly HeapUse[];
+  readonly engines: readonly EngineFindings[];
   /** Errors of the page; a goal is that there are none. */
   readonly faults: readonly string[];
   /** One-minute load averages: above the number of cores, times by the clock say little. */
@@ -64,6 +67,7 @@ export function pageLines(found: PageFindings): readonly string[] {
         `${heapMb.toFixed(1)} MB of objects, ${buffersMb.toFixed(1)} MB of buffers, ${marks} marks`,
       ),
     ),
+    ...engineLines(found.engines),
     ...(found.faults.length === 0 ? [] : [line('Errors', found.faults.join('; '), false)]),
   ];
 }

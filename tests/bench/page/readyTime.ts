@@ -10,7 +10,7 @@ export interface ReadyTime {
 }
 
 /** The page itself says when it is ready, at the next picture of the screen: waiting from outside would add to it. */
-const WATCH_FOR_COLUMN = `(() => {
+export const WATCH_FOR_COLUMN = `(() => {
   const look = () => {
     const stage = document.querySelector('bench-app')?.shadowRoot?.querySelector('bench-stage')?.shadowRoot;
     const handle = stage?.querySelector('bench-column')?.shadowRoot?.querySelector('input[type=range]');

@@ -3,11 +3,12 @@ import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build, preview } from 'vite';
-import { findChromium } from '../../browser/findChromium.ts';
 import { openBrowser, openPage } from '../../browser/support/openPage.ts';
+import { findEngines } from '../../engines/findEngines.ts';
 import { VOICES_OPTION, voicesOrEnd } from '../detector/voices/chooseVoices.ts';
 import { slideRecording } from '../../support/slideRecording.ts';
 import { writeMicrophoneFile } from '../../support/wavFile.ts';
+import { measureEngines } from './engines.ts';
 import { measureFirstLoad } from './firstLoad.ts';
 import { addStampTo, flagDelays, WATCH_FOR_FLASH } from './flagDelay.ts';
 import { addProgrammeTo, heapGrowth } from './heapGrowth.ts';
@@ -18,7 +19,7 @@ import { readyCold, readyFromWorker } from './readyTime.ts';
 
 /**
  * What the page costs: bytes and time until it can be used, the main thread while it listens, the delay of a flag,
- * memory over an hour. `--json` prints the findings as they are; `--profile` names the functions that took the time.
+ * memory over an hour; then what every engine can tell, side by side. `--json` prints the findings as they are; `--profile` names the functions that took the time.
  */
 
 /** Time after the start in which the strip's chart loads and the room is learnt, s. */
@@ -32,6 +33,8 @@ const { values } = parseArgs({
     /** Simulated minutes after which memory is measured; empty leaves it out. */
     minutes: { type: 'string', default: '1,10,60' },
     voices: VOICES_OPTION,
+    /** Only what Chromium tells. */
+    'no-engines': { type: 'boolean', default: false },
     profile: { type: 'boolean', default: false },
     json: { type: 'boolean', default: false },
   },
@@ -43,7 +46,7 @@ const minutes = values.minutes
   .map(Number);
 if (!(durationS > 0) || !minutes.every((minute) => minute > 0)) {
   process.stderr.write(
-    'Usage: npm run bench:page -- [--seconds 60] [--minutes 1,10,60] [--voices generated|recorded|synthesised] [--profile] [--json]\n',
+    'Usage: npm run bench:page -- [--seconds 60] [--minutes 1,10,60] [--voices generated|recorded|synthesised] [--no-engines] [--profile] [--json]\n',
   );
   process.exit(2);
 }
@@ -62,7 +65,8 @@ const server = await preview({
 });
 const url = server.resolvedUrls?.local[0];
 if (url === undefined) throw new Error('The preview server gave no address.');
-const chromiumPath = findChromium();
+const engines = findEngines(false);
+const chromiumPath = engines.chromium.browser;
 
 try {
   const findings = await measure(url);
@@ -85,6 +89,7 @@ async function measure(url: string): Promise<PageFindings> {
       cold,
       fromWorker,
       heap,
+      engines: values['no-engines'] ? [] : await inEveryEngine(),
       machine: { cores: cpus().length, loadBefore, loadAfter: loadavg()[0] ?? 0 },
     };
   } finally {
@@ -114,6 +119,17 @@ async function listen(url: string): Promise<Pick<PageFindings, 'load' | 'mainThr
   } finally {
     await opened.close();
   }
+}
+
+/** The microphone's minute in each engine, as a file that is played into the system's own microphone. */
+function inEveryEngine(): Promise<PageFindings['engines']> {
+  const wav = join(folder, 'played.wav');
+  writeMicrophoneFile(wav, repeated(durationS), SAMPLE_RATE_HZ);
+  return measureEngines(engines, site, folder, wav).catch((error: unknown) => {
+    // What was measured before is worth printing all the same.
+    process.stderr.write(`The engines were not compared: ${String(error)}\n`);
+    return [];
+  });
 }
 
 /** Two soundings amid talk, one after the other as often as they are needed. */
