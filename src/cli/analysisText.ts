@@ -17,6 +17,7 @@ export function analysisLine(file: string, report: CheckedReport): string {
       centreS: resonance.centre?.timeS ?? null,
       riseDb: resonance.riseDb,
       confidence: resonance.confidence,
+      certainty: resonance.certainty,
       ...(resonance.flaggedAtS === null ? {} : { flaggedAtS: resonance.flaggedAtS }),
       reason: resonanceReason(resonance),
     })),
@@ -53,7 +54,7 @@ export function analysisTable(file: string, report: CheckedReport): string {
   for (const resonance of report.resonances) {
     const said = resonance.flaggedAtS === null ? '' : `, flagged at ${resonance.flaggedAtS.toFixed(2)} s`;
     lines.push(
-      `  resonance  ${resonance.timeS.toFixed(2)} s  ${resonanceReason(resonance)}; sure to ${(100 * resonance.confidence).toFixed(0)} %${said}`,
+      `  ${resonance.certainty === 'sure' ? 'resonance ' : 'maybe     '} ${resonance.timeS.toFixed(2)} s  ${resonanceReason(resonance)}; sure to ${(100 * resonance.confidence).toFixed(0)} %${said}`,
     );
   }
   if (report.following !== null) {

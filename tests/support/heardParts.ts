@@ -27,6 +27,7 @@ export const passageAt = (
   riseStandardUncertaintyDb: 1,
   aboveRoomDb: 20,
   confidence: 0.9,
+  certainty: 'sure',
   phaseSwingRad: 2,
   slide: 'longer',
   halfPowerStartS: timeS - 0.1,

@@ -18,6 +18,7 @@ export const flagAt = (timeS: number, change: Partial<Resonance> = {}): Resonanc
   riseStandardUncertaintyDb: 0.5,
   aboveRoomDb: 28,
   confidence: 0.9,
+  certainty: 'sure',
   phaseSwingRad: 2.5,
   slide: 'longer',
   halfPowerStartS: timeS - 0.1,

@@ -8,6 +8,8 @@ import type { PassageFeatures } from './passageFeatures.ts';
 export const LEAST_STATISTIC = 5;
 /** Statistic from which a match counts when the strongest of a recording is named. */
 const SURE_STATISTIC = 15;
+/** ln(1 + tone power / noise power) from which a fork stands beside a candidate. */
+const STANDING_TONE = 1.5;
 /** Between two passages the level falls at least to this part of the weaker one's power (−3 dB). */
 const DIP = 0.5;
 /** And to this part (−10 dB) where they are nearer than their shapes reach: a wobbling hand makes dips in one maximum. */
@@ -25,17 +27,35 @@ export interface Candidate {
 }
 
 export interface JudgedCandidate extends Candidate {
-  readonly probability: number;
+  /** The network's output, 0..1. */
+  readonly score: number;
 }
 
-/** Peak power of the strongest of all sure candidates. @param before  of those before these, 0 for none */
-export function strongestPower(candidates: readonly Candidate[], before: number): number {
-  let strongest = before;
-  for (const { match, features } of candidates) {
-    if (match.statistic >= SURE_STATISTIC) strongest = Math.max(strongest, features.peakPower);
-  }
-  return strongest;
+/** What the strongest of a recording's sure candidates reached so far: what others are measured by. */
+export interface Strongest {
+  /** Peak power; 0 where there was none yet. */
+  readonly peakPower: number;
+  /** ln of the peak over the higher of both sides; 0 where there was none yet. */
+  readonly rise: number;
 }
+
+export const NONE_YET: Strongest = { peakPower: 0, rise: 0 };
+
+/** The strongest of all sure candidates. @param before  of those before these */
+export function strongestOf(candidates: readonly Candidate[], before: Strongest): Strongest {
+  let { peakPower, rise } = before;
+  for (const { match, features } of candidates) {
+    if (match.statistic < SURE_STATISTIC) continue;
+    peakPower = Math.max(peakPower, features.peakPower);
+    const { toneBefore, toneAfter } = features;
+    if (Math.min(toneBefore, toneAfter) >= STANDING_TONE) rise = Math.max(rise, riseOf(features));
+  }
+  return { peakPower, rise };
+}
+
+/** ln of the peak over the higher of both sides. */
+export const riseOf = ({ riseOverBefore, riseOverAfter }: PassageFeatures): number =>
+  Math.min(riseOverBefore, riseOverAfter);
 
 /** Does lost sound reach into the two half widths around a middle? Index into the series. */
 export function touchesGap(series: ToneSeries, middle: number, halfWidthS: number): boolean {
@@ -62,13 +82,13 @@ export function samePassage(view: ToneView, a: Peak, b: Peak): boolean {
 }
 
 /**
- * Of all candidates that are to be flagged the most probable one of each passage.
+ * Of all candidates that are to be flagged the surest one of each passage.
  * @param flagged  indices are the view's
- * @returns in order of probability
+ * @returns the surest first
  */
 export function onePerPassage(view: ToneView, flagged: readonly JudgedCandidate[]): JudgedCandidate[] {
   const chosen: JudgedCandidate[] = [];
-  for (const candidate of [...flagged].sort((a, b) => b.probability - a.probability)) {
+  for (const candidate of [...flagged].sort((a, b) => b.score - a.score)) {
     const isNew = chosen.every((other) => !samePassage(view, other.features, candidate.features));
     if (isNew) chosen.push(candidate);
   }

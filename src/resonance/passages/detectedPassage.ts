@@ -1,6 +1,8 @@
 import type { ToneView } from '../toneView.ts';
 import type { JudgedCandidate } from './candidates.ts';
 import type { PassageFeatures } from './passageFeatures.ts';
+import { certaintyOf, flagProbability } from './passageProbability.ts';
+import type { Certainty, PassageClassifier } from './passageProbability.ts';
 import { measurePassage } from './passageMeasures.ts';
 import type { SlideDirection } from './passageTemplates.ts';
 
@@ -15,17 +17,23 @@ export interface DetectedPassage {
   readonly phaseSwingRad: number;
   /** Which way the phase turned: 1 as in a column that grows longer, −1 as in one that grows shorter. */
   readonly direction: SlideDirection;
-  /** 0..1. */
+  /** That it is one, 0..1: of flags told 0.9, nine of ten are right. */
   readonly probability: number;
+  readonly certainty: Certainty;
   /** Noise at the peak, mean square per Hz. */
   readonly noiseDensity: number;
   /** Its indices belong to the view. */
   readonly features: PassageFeatures;
 }
 
-/** @param view  the one that the candidate's indices belong to */
+/**
+ * @param judgement  which judgement flags it, see `judgementOf`; 0 offline
+ * @param view  the one that the candidate's indices belong to
+ */
 export function detectedPassage(
-  { match, features, probability }: JudgedCandidate,
+  { match, features, score }: JudgedCandidate,
+  classifier: PassageClassifier,
+  judgement: number,
   view: ToneView,
 ): DetectedPassage {
   const toS = (index: number): number => (index + view.firstIndex) / view.rateHz;
@@ -36,7 +44,8 @@ export function detectedPassage(
     halfPowerEndS: toS(measures.halfPowerEnd),
     phaseSwingRad: measures.phaseSwingRad,
     direction: match.direction,
-    probability,
+    probability: flagProbability(classifier, score, judgement),
+    certainty: certaintyOf(classifier, score),
     noiseDensity: view.noiseDensity[features.peakIndex],
     features,
   };

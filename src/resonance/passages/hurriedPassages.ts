@@ -1,8 +1,8 @@
 import { DB_PER_LN_POWER } from '../../tone/level.ts';
 import type { MovingView } from '../toneView.ts';
-import type { Candidate } from './candidates.ts';
+import type { Candidate, Strongest } from './candidates.ts';
 import type { OnlineFlag } from './onlineDetector.ts';
-import { passageProbability } from './passageProbability.ts';
+import { passageScore } from './passageProbability.ts';
 import { ONLINE_CLASSIFIER } from './perceptronWeights.ts';
 
 /** A passage whose half-power time is shorter than this was too fast: a column rings up in 20 to 60 ms. s. */
@@ -12,9 +12,9 @@ const TOO_FAST_S = 0.1;
  * and a full class, among what talk, other forks and the fork's own unsteadiness make there.
  */
 const LEAST = {
-  /** Of being a passage, by the classifier that flags: alone, and where no voice's harmonics stand beside it. */
-  probability: 0.75,
-  probabilityAmidNoVoice: 0.15,
+  /** The output of the classifier that flags: alone, and where no voice's harmonics stand beside it. */
+  score: 0.75,
+  scoreAmidNoVoice: 0.15,
   /** ln of the match's statistic: 20. */
   statistic: 3,
   /** Over the tone before and after, dB. */
@@ -50,9 +50,9 @@ export class HurriedPassages {
   private known: number[] = [];
 
   /** Looks at what one step of the detector had to judge. */
-  look(candidates: readonly Candidate[], view: MovingView, strongestPower: number): void {
+  look(candidates: readonly Candidate[], view: MovingView, strongest: Strongest): void {
     for (const { features } of candidates) {
-      if (!isHurried(features, strongestPower)) continue;
+      if (!isHurried(features, strongest)) continue;
       const halfPowerS = 2 * Math.exp(features.logHalfWidth);
       const timeS = (features.peakIndex + view.firstIndex) / view.rateHz;
       const isNew = isApart(timeS, [...this.known, ...this.waiting.map((other) => other.timeS)]);
@@ -78,7 +78,7 @@ export class HurriedPassages {
 const isApart = (timeS: number, others: readonly number[]): boolean =>
   others.every((other) => Math.abs(other - timeS) > OWN_S);
 
-function isHurried(features: Candidate['features'], strongestPower: number): boolean {
+function isHurried(features: Candidate['features'], strongest: Strongest): boolean {
   const { riseOverBefore, riseOverAfter, toneBefore, toneAfter } = features;
   const isLikely =
     Math.exp(features.logHalfWidth) < TOO_FAST_S &&
@@ -90,6 +90,6 @@ function isHurried(features: Candidate['features'], strongestPower: number): boo
     features.noiseBurstRatio <= MOST_BURST;
   if (!isLikely) return false;
   const isVoice = features.harmonicNeighbourRatio > NO_VOICE;
-  const least = isVoice ? LEAST.probability : LEAST.probabilityAmidNoVoice;
-  return passageProbability(ONLINE_CLASSIFIER, features, strongestPower) >= least;
+  const least = isVoice ? LEAST.score : LEAST.scoreAmidNoVoice;
+  return passageScore(ONLINE_CLASSIFIER, features, strongest) >= least;
 }

@@ -8,16 +8,16 @@ import { combineFrequencies, soundingFrequency } from '../soundingFrequency.ts';
 import type { ForkFrequency } from '../soundingFrequency.ts';
 import type { SoundingSpan } from '../soundings.ts';
 import { MovingView } from '../toneView.ts';
-import { APART_S, onePerPassage, strongestPower } from './candidates.ts';
+import { APART_S, NONE_YET, onePerPassage, strongestOf } from './candidates.ts';
 import type { Candidate, JudgedCandidate } from './candidates.ts';
 import { detectedPassage } from './detectedPassage.ts';
 import type { DetectedPassage } from './detectedPassage.ts';
 import { BESIDE_S, offlineCandidates } from './offlineCandidates.ts';
-import { passageProbability, probabilityAtMost } from './passageProbability.ts';
+import { passageScore, scoreAtMost } from './passageProbability.ts';
 import type { PassageClassifier } from './passageProbability.ts';
 import { OFFLINE_CLASSIFIER } from './perceptronWeights.ts';
 
-/** What the online detector flagged too needs no more than this probability: two that agree are surer than one. */
+/** What the online detector flagged too needs no more than this output: two that agree are surer than one. */
 const AGREED_THRESHOLD = 0.35;
 /** How close a candidate's peak must be to an online flag's to be the same, s. */
 const AGREED_WITHIN_S = 0.15;
@@ -68,28 +68,27 @@ export function detectOffline(
   const isAgreed = (index: number): boolean =>
     onlineTimesS.some((timeS) => Math.abs(timeS - index / series.rateHz) <= AGREED_WITHIN_S);
   const passed = judgedCandidates(offlineCandidates(view, offsetHz), classifier).filter(
-    ({ probability, features }) =>
-      probability >= classifier.threshold ||
-      (probability >= AGREED_THRESHOLD && isAgreed(features.peakIndex)),
+    ({ score, features }) =>
+      score >= classifier.threshold || (score >= AGREED_THRESHOLD && isAgreed(features.peakIndex)),
   );
-  return { offsetHz, soundings, frequency, passages: passagesOf(view, offsetHz, passed) };
+  return { offsetHz, soundings, frequency, passages: passagesOf(view, offsetHz, passed, classifier) };
 }
 
 /**
- * Candidates with their probability beside the strongest of all. Only those are kept meanwhile that could still be
+ * Candidates with their output beside the strongest of all. Only those are kept meanwhile that could still be
  * flagged, however strong the strongest turns out to be.
  */
 function judgedCandidates(candidates: Iterable<Candidate>, classifier: PassageClassifier): JudgedCandidate[] {
   const hopeful: Candidate[] = [];
-  let strongest = 0;
+  let strongest = NONE_YET;
   for (const candidate of candidates) {
-    strongest = strongestPower([candidate], strongest);
-    const most = probabilityAtMost(classifier, candidate.features, strongest);
+    strongest = strongestOf([candidate], strongest);
+    const most = scoreAtMost(classifier, candidate.features, strongest);
     if (most >= AGREED_THRESHOLD) hopeful.push(candidate);
   }
   return hopeful.map((candidate) => ({
     ...candidate,
-    probability: passageProbability(classifier, candidate.features, strongest),
+    score: passageScore(classifier, candidate.features, strongest),
   }));
 }
 
@@ -98,6 +97,7 @@ function passagesOf(
   view: MovingView,
   offsetHz: number,
   passed: readonly JudgedCandidate[],
+  classifier: PassageClassifier,
 ): DetectedPassage[] {
   const { series, rateHz } = view;
   const beside = Math.round(BESIDE_S * rateHz);
@@ -107,7 +107,7 @@ function passagesOf(
       const last = cluster[cluster.length - 1].features.peakIndex + beside;
       view.show(first, Math.min(series.length, last), offsetHz);
       const own = cluster.map((candidate) => ({ ...candidate, ...moved(candidate, -first) }));
-      return onePerPassage(view, own).map((candidate) => detectedPassage(candidate, view));
+      return onePerPassage(view, own).map((candidate) => detectedPassage(candidate, classifier, 0, view));
     })
     .sort((a, b) => a.timeS - b.timeS);
 }

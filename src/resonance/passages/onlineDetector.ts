@@ -2,16 +2,16 @@ import { FrequencyEstimator } from '../../tone/frequencyEstimator.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
 import { medianNoise } from '../noiseFloor.ts';
 import { MovingView } from '../toneView.ts';
-import { onePerPassage, samePassage, strongestPower, touchesGap } from './candidates.ts';
-import type { Candidate, JudgedCandidate, Peak } from './candidates.ts';
+import { NONE_YET, onePerPassage, samePassage, strongestOf, touchesGap } from './candidates.ts';
+import type { Candidate, JudgedCandidate, Peak, Strongest } from './candidates.ts';
 import { detectedPassage } from './detectedPassage.ts';
 import type { DetectedPassage } from './detectedPassage.ts';
 import { EARLY_THRESHOLD, judgementOf } from './lookAheads.ts';
 import { suppressNonMaxima } from './matchedFilter.ts';
 import type { TemplateMatch } from './matchedFilter.ts';
 import { OnlineFilter, STEP } from './onlineFilter.ts';
-import { passageProbability } from './passageProbability.ts';
-import type { PassageClassifier } from './passageProbability.ts';
+import { certaintyOf, passageScore } from './passageProbability.ts';
+import type { Certainty, PassageClassifier } from './passageProbability.ts';
 import { passageFeatures } from './passageFeatures.ts';
 import { ONLINE_CLASSIFIER } from './perceptronWeights.ts';
 
@@ -25,9 +25,16 @@ const NOISE_FRAMES = 150;
 /** From this coherence on an estimate takes the place of the one before. */
 const COHERENT = 0.3;
 
-/** A newly flagged passage. */
+/** What was flagged, with how sure it was. */
+interface FlaggedPeak extends Peak {
+  readonly certainty: Certainty;
+}
+
+/** A newly flagged passage. One that was flagged as a maybe comes again when it is sure. */
 export interface OnlineFlag {
   readonly passage: DetectedPassage;
+  /** When the level peaked of the maybe that it takes the place of, s; null: it is new. */
+  readonly maybeS: number | null;
   /** Index into the series at which it was decided. */
   readonly decidedIndex: number;
 }
@@ -36,7 +43,7 @@ export interface OnlineFlag {
 export type SeeCandidates = (
   candidates: readonly Candidate[],
   view: MovingView,
-  strongestPeakPower: number,
+  strongest: Strongest,
 ) => void;
 
 /**
@@ -54,9 +61,9 @@ export class OnlineDetector {
   private nextStep = STEP;
   private nextFrequency = FREQUENCY_EVERY;
   private tunedOffsetHz: number | null = null;
-  private strongestPower = 0;
+  private strongest = NONE_YET;
   /** Passages flagged so far, with peaks as indices into the series. */
-  private readonly flagged: Peak[] = [];
+  private readonly flagged: FlaggedPeak[] = [];
 
   /** @param rangeHz  how far the fork may be off the frequency moved to 0 Hz */
   constructor(series: ToneSeries, rangeHz: number, classifier: PassageClassifier = ONLINE_CLASSIFIER) {
@@ -86,7 +93,7 @@ export class OnlineDetector {
       this.trackFrequency(now);
       if (this.tunedOffsetHz === null) continue;
       this.tunedView.show(Math.max(0, now - this.past), now, this.tunedOffsetHz);
-      for (const passage of this.step(seeCandidates)) flags.push({ passage, decidedIndex: now });
+      for (const flag of this.step(seeCandidates)) flags.push({ ...flag, decidedIndex: now });
     }
     return flags;
   }
@@ -102,7 +109,7 @@ export class OnlineDetector {
     }
   }
 
-  private step(seeCandidates?: SeeCandidates): DetectedPassage[] {
+  private step(seeCandidates?: SeeCandidates): Omit<OnlineFlag, 'decidedIndex'>[] {
     const view = this.tunedView;
     const candidates = suppressNonMaxima(this.filter.push(view), view.rateHz)
       .filter(({ middle, template }) => {
@@ -110,23 +117,28 @@ export class OnlineDetector {
       })
       .map((match) => ({ match, features: this.featuresOf(match) }));
     if (candidates.length === 0) return [];
-    this.strongestPower = strongestPower(candidates, this.strongestPower);
-    seeCandidates?.(candidates, view, this.strongestPower);
+    this.strongest = strongestOf(candidates, this.strongest);
+    seeCandidates?.(candidates, view, this.strongest);
     const passed = candidates
       .map(({ match, features }) => ({
         match,
         features,
-        probability: passageProbability(this.classifier, features, this.strongestPower),
+        score: passageScore(this.classifier, features, this.strongest),
       }))
       .filter((candidate) => this.passes(candidate));
-    const passages: DetectedPassage[] = [];
+    const flags: Omit<OnlineFlag, 'decidedIndex'>[] = [];
     for (const candidate of onePerPassage(view, passed)) {
-      if (this.isFlagged(candidate)) continue;
+      const certainty = certaintyOf(this.classifier, candidate.score);
+      const before = this.flaggedAlready(candidate);
+      if (before.some((flag) => flag.certainty === 'sure' || certainty === 'maybe')) continue;
       const { peakIndex, peakPower, logHalfWidth } = candidate.features;
-      this.flagged.push({ peakIndex: peakIndex + view.firstIndex, peakPower, logHalfWidth });
-      passages.push(detectedPassage(candidate, view));
+      this.flagged.push({ peakIndex: peakIndex + view.firstIndex, peakPower, logHalfWidth, certainty });
+      const judgement = judgementOf(candidate.match.template, view.rateHz);
+      const passage = detectedPassage(candidate, this.classifier, judgement, view);
+      const maybe = before.at(0);
+      flags.push({ passage, maybeS: maybe === undefined ? null : maybe.peakIndex / view.rateHz });
     }
-    return passages;
+    return flags;
   }
 
   /** From no more than the match's own window after its middle, however long ago that was. */
@@ -136,14 +148,15 @@ export class OnlineDetector {
     return passageFeatures(this.tunedView, match, Math.min(this.tunedView.length - 1, lastIndex));
   }
 
-  private passes({ match, probability }: JudgedCandidate): boolean {
-    if (probability < this.classifier.threshold) return false;
-    return probability >= EARLY_THRESHOLD || judgementOf(match.template, this.tunedView.rateHz) > 0;
+  private passes({ match, score }: JudgedCandidate): boolean {
+    if (score < this.classifier.threshold) return false;
+    return score >= EARLY_THRESHOLD || judgementOf(match.template, this.tunedView.rateHz) > 0;
   }
 
-  private isFlagged({ features }: JudgedCandidate): boolean {
+  /** Flags of the same passage. */
+  private flaggedAlready({ features }: JudgedCandidate): readonly FlaggedPeak[] {
     const view = this.tunedView;
-    return this.flagged.some((flagged) => {
+    return this.flagged.filter((flagged) => {
       const own = { ...flagged, peakIndex: flagged.peakIndex - view.firstIndex };
       return own.peakIndex >= 0 && samePassage(view, own, features);
     });

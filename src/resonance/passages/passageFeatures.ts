@@ -2,12 +2,14 @@ import { rangeSum } from '../../numeric/prefixSum.ts';
 import { meanBandwidthHz, smoothedPhasor, smoothedPower } from '../tonePower.ts';
 import type { ToneView } from '../toneView.ts';
 import type { TemplateMatch } from './matchedFilter.ts';
+import { standingOut, steadiness, STEADY_S } from './passageSurroundings.ts';
+import type { StandingOut } from './passageSurroundings.ts';
 
 /**
  * What speaks for or against a passage, each a physical quantity. Logarithms of powers are natural, so that a step
  * of 1 is 4.3 dB.
  */
-export interface PassageFeatures {
+export interface PassageFeatures extends StandingOut {
   /** When the level peaked, index into the view. */
   readonly peakIndex: number;
   /** Middle of the matched shape, index into the view. */
@@ -50,6 +52,15 @@ export interface PassageFeatures {
   readonly harmonicNeighbourRatio: number;
   /** cos of the phase step from before to after: the circle returns to where it began. */
   readonly phaseReturn: number;
+  /**
+   * Steadiness of the tone in STEADY_S before the passage: ln of the power that keeps its phase over the power that
+   * doesn't. A fork stands still, a voice or a note glides.
+   */
+  readonly steadyBefore: number;
+  /** The same after it, as far as may be heard. */
+  readonly steadyAfter: number;
+  /** ln of the far side bands' power over the peak's, in the six seconds around: whether anyone talks. */
+  readonly talkAround: number;
   /** Smoothed powers (mean |tone|², noise off): at the peak, and the mean of before and after. */
   readonly peakPower: number;
   readonly sidePower: number;
@@ -97,6 +108,7 @@ export function passageFeatures(view: ToneView, match: TemplateMatch, lastIndex:
   const coreDensity = meanOver(view.sums.noiseDensity, core, view.length);
   const aroundDensity = meanOver(view.sums.noiseDensity, around, view.length);
   const farDensity = meanOver(view.sums.farDensity, core, view.length);
+  const farAround = meanOver(view.sums.farDensity, around, view.length);
   const both = Math.sqrt(before.power * after.power);
   return {
     peakIndex: top.index,
@@ -116,6 +128,10 @@ export function passageFeatures(view: ToneView, match: TemplateMatch, lastIndex:
     noiseBurstRatio: Math.log((coreDensity + 1e-30) / (aroundDensity + 1e-30)),
     harmonicNeighbourRatio: Math.log((FAR_BANDS_HZ * farDensity + 1e-30) / peakPower),
     phaseReturn: both > 0 ? (before.re * after.re + before.im * after.im) / both : 0,
+    steadyBefore: steadiness(view, middle - gap - STEADY_S * rate, middle - gap),
+    steadyAfter: steadiness(view, afterFrom, Math.min(lastIndex, middle + gap + STEADY_S * rate)),
+    ...standingOut(view, top.index, peakPower, lastIndex),
+    talkAround: Math.log((FAR_BANDS_HZ * farAround + 1e-30) / peakPower),
     peakPower,
     sidePower: (beforePower + afterPower) / 2,
     noisePower,

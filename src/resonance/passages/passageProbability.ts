@@ -1,25 +1,42 @@
+import type { Strongest } from './candidates.ts';
+import { riseOf } from './candidates.ts';
 import type { PassageFeatures } from './passageFeatures.ts';
-import { perceptronOutput, perceptronOutputAtMost } from './perceptron.ts';
+import { logistic, perceptronOutput, perceptronOutputAtMost } from './perceptron.ts';
 import type { Perceptron } from './perceptron.ts';
 
-/** A network that tells passages from all else, and from which probability on it is believed. */
+/** What a flag says of itself: a sure one can be relied on, the other is for a person to decide. */
+export type Certainty = 'sure' | 'maybe';
+
+/** How a network's output becomes a probability: the log-odds are `offset` + `slope` × the output's log-odds. */
+export interface Calibration {
+  readonly offset: number;
+  readonly slope: number;
+}
+
+/** A network that tells passages from all else, and from which output on it is believed. */
 export interface PassageClassifier extends Perceptron {
-  /** Least probability that is flagged. */
+  /** Least output that is flagged. */
   readonly threshold: number;
+  /** Least output of a flag that is sure. */
+  readonly sureThreshold: number;
+  /** One for each judgement, see lookAheads.ts; the offline detector has one. */
+  readonly calibration: readonly Calibration[];
 }
 
 /** Weaker than this beside the strongest, ln of the powers' ratio, makes no difference. */
 const LEAST_STRENGTH = -5;
 
+/** A rise that is smaller by more than this, ln, makes no difference. */
+const LEAST_RISE = -4;
+
 /** How many inputs the network has. */
-export const CLASSIFIER_INPUTS = 19;
+export const CLASSIFIER_INPUTS = 26;
 
 /**
  * The network's inputs for one candidate.
- * @param strongestPower  peak power of the strongest of the recording so far; 0 where there was none yet: then the
- *   candidate is compared with itself
+ * @param strongest  of the recording so far; where there was none yet, the candidate is compared with itself
  */
-export function classifierInputs(e: PassageFeatures, strongestPower: number): number[] {
+export function classifierInputs(e: PassageFeatures, strongest: Strongest): number[] {
   return [
     // How rare a passage is among all that is looked at.
     1,
@@ -52,31 +69,65 @@ export function classifierInputs(e: PassageFeatures, strongestPower: number): nu
     // and ends at the phase that it began with.
     e.phaseReturn,
     // Weak beside the strongest of this recording.
-    Math.max(LEAST_STRENGTH, Math.log(e.peakPower / Math.max(strongestPower, e.peakPower))),
+    Math.max(LEAST_STRENGTH, Math.log(e.peakPower / Math.max(strongest.peakPower, e.peakPower))),
     // A voice brings its other harmonics,
     Math.max(-8, Math.min(3, e.harmonicNeighbourRatio)),
     // and noise beside the fork's frequency flares up with a knock or a syllable.
     Math.max(-2, Math.min(3, e.noiseBurstRatio)),
     // What is judged early must be clearer.
     e.lookAhead,
+    // A fork stands before it,
+    Math.max(-2, Math.min(5, e.steadyBefore)),
+    // and after it;
+    Math.max(-2, Math.min(5, e.steadyAfter)),
+    // it stands out of all beside it,
+    Math.min(e.prominence, 4),
+    // with nothing louder near.
+    Math.max(-3, Math.min(2, e.higherBeside)),
+    // Amid talk more is chance.
+    Math.max(-8, Math.min(3, e.talkAround)),
+    // It rose by as much as the others of this recording.
+    Math.max(LEAST_RISE, Math.min(0, riseOf(e) - strongest.rise)),
+    // It stands above the room's noise.
+    Math.min(8, Math.log(e.peakPower / e.noisePower)),
   ];
 }
 
-/** Probability that this is a passage through a resonance, 0..1. */
-export const passageProbability = (
-  network: Perceptron,
-  features: PassageFeatures,
-  strongestPower: number,
-): number => perceptronOutput(network, classifierInputs(features, strongestPower));
+/**
+ * The network's output for one candidate, 0..1: the surer, the higher. It counts every candidate of a passage, and misses
+ * more than false alarms, so it is no probability yet.
+ */
+export const passageScore = (network: Perceptron, features: PassageFeatures, strongest: Strongest): number =>
+  perceptronOutput(network, classifierInputs(features, strongest));
 
-/** A bound: the probability is no higher, however strong the strongest turns out to be. */
-export const probabilityAtMost = (
+/** A bound: the output is no higher, however strong the strongest turns out to be. */
+export const scoreAtMost = (
   network: Perceptron,
   features: PassageFeatures,
-  strongestPower: number,
-): number =>
-  perceptronOutputAtMost(
-    network,
-    classifierInputs(features, strongestPower),
-    classifierInputs(features, features.peakPower * Math.exp(-LEAST_STRENGTH)),
-  );
+  { peakPower, rise }: Strongest,
+): number => {
+  const highest = {
+    peakPower: Math.max(peakPower, features.peakPower * Math.exp(-LEAST_STRENGTH)),
+    rise: Math.max(rise, riseOf(features) - LEAST_RISE),
+  };
+  return perceptronOutputAtMost(network, [
+    classifierInputs(features, { peakPower, rise }),
+    classifierInputs(features, { peakPower: highest.peakPower, rise }),
+    classifierInputs(features, { peakPower, rise: highest.rise }),
+    classifierInputs(features, highest),
+  ]);
+};
+
+/** Probability that what is flagged with such an output is a passage, 0..1. @param judgement  see `judgementOf`, 0 offline */
+export function flagProbability(
+  { calibration }: PassageClassifier,
+  score: number,
+  judgement: number,
+): number {
+  const { offset, slope } = calibration[judgement];
+  const held = Math.max(1e-6, Math.min(1 - 1e-6, score));
+  return logistic(offset + slope * Math.log(held / (1 - held)));
+}
+
+export const certaintyOf = ({ sureThreshold }: PassageClassifier, score: number): Certainty =>
+  score >= sureThreshold ? 'sure' : 'maybe';

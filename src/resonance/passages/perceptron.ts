@@ -13,24 +13,21 @@ export interface Perceptron {
 }
 
 /** Output, 0..1. */
-export function perceptronOutput(network: Perceptron, inputs: readonly number[]): number {
+export function perceptronOutput(network: Perceptron, inputs: ArrayLike<number>): number {
   let sum = network.output[0];
   for (let unit = 0; unit < network.hidden.length; unit += 1) sum += unitShare(network, unit, inputs);
   return logistic(sum);
 }
 
 /**
- * A bound of the output for inputs that differ in one place only: it is no higher wherever that input lies between its
- * two values. Each hidden unit goes one way with an input, so its highest share lies at one end.
+ * A bound of the output for inputs that lie between corners: it is no higher wherever each input that differs lies between
+ * its two values. Each hidden unit goes one way with an input, so its highest share lies at a corner.
+ * @param corners  the inputs with every choice of the ends of those that differ
  */
-export function perceptronOutputAtMost(
-  network: Perceptron,
-  inputs: readonly number[],
-  otherInputs: readonly number[],
-): number {
+export function perceptronOutputAtMost(network: Perceptron, corners: readonly ArrayLike<number>[]): number {
   let sum = network.output[0];
   for (let unit = 0; unit < network.hidden.length; unit += 1) {
-    sum += Math.max(unitShare(network, unit, inputs), unitShare(network, unit, otherInputs));
+    sum += Math.max(...corners.map((inputs) => unitShare(network, unit, inputs)));
   }
   return logistic(sum);
 }
@@ -39,7 +36,7 @@ export function perceptronOutputAtMost(
 function unitShare(
   { mean, scale, hidden, output }: Perceptron,
   unit: number,
-  inputs: readonly number[],
+  inputs: ArrayLike<number>,
 ): number {
   const weights = hidden[unit];
   let weighed = 0;
@@ -50,4 +47,4 @@ function unitShare(
   return output[unit + 1] * Math.tanh(weighed);
 }
 
-const logistic = (sum: number): number => 1 / (1 + Math.exp(-sum));
+export const logistic = (sum: number): number => 1 / (1 + Math.exp(-sum));

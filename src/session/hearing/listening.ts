@@ -31,6 +31,7 @@ import { SignalHealth } from './signalHealth.ts';
 import type { ListeningOptions } from './listeningOptions.ts';
 import { SIDE_BAND_DELAY, SOUNDING_STEP, SoundingTrack } from './soundingTrack.ts';
 import { soundingOf, resonanceOfPassage } from './resonanceOfPassage.ts';
+import { withoutMaybe } from './withoutMaybe.ts';
 
 /**
  * Runs the stages on one source, live: samples in, level points, soundings, resonances and warnings out. All
@@ -56,7 +57,7 @@ export class Listening implements ListeningLike {
   /** Frames of all blocks before. */
   private frames = 0;
   private nextSounding = SOUNDING_STEP;
-  private readonly flagged: Resonance[] = [];
+  private flagged: readonly Resonance[] = [];
   /** null before the first flag. */
   private following: ColumnFollowing | null = null;
   private readonly told = new Set<string>();
@@ -200,8 +201,8 @@ export class Listening implements ListeningLike {
   }
 
   private advance(): void {
-    const flags = this.detector.advance((candidates, view, strongestPower) =>
-      this.hurried.look(candidates, view, strongestPower),
+    const flags = this.detector.advance((candidates, view, strongest) =>
+      this.hurried.look(candidates, view, strongest),
     );
     for (const flag of flags) this.flag(flag);
     // Said each time: it is about what the hand just did.
@@ -225,7 +226,7 @@ export class Listening implements ListeningLike {
     return update;
   }
 
-  private flag({ passage, decidedIndex }: OnlineFlag): void {
+  private flag({ passage, decidedIndex, maybeS }: OnlineFlag): void {
     const flaggedAtS = decidedIndex / this.series.rateHz + this.stream.delayS;
     const { soundings } = this.track;
     const offsetHz = this.detector.offsetHz ?? 0;
@@ -236,9 +237,10 @@ export class Listening implements ListeningLike {
     const found = {
       ...resonanceOfPassage(passage, soundings, centre, flaggedAtS),
       ...(isFollowed === undefined ? {} : { isFollowed }),
+      ...(maybeS === null ? {} : { maybeS }),
     };
     const resonance = isGatedAway(this.series, passage) ? { ...found, isGated: true as const } : found;
-    this.flagged.push(resonance);
+    this.flagged = [...withoutMaybe(this.flagged, maybeS), resonance];
     this.added.resonances.push(resonance);
   }
 

@@ -1,3 +1,4 @@
+import type { Certainty } from '../../resonance/passages/passageProbability.ts';
 import type { FileRemark } from '../../capture/wav.ts';
 import type { FollowedPlace } from '../../resonance/following/followedPlace.ts';
 import type { ResonanceCentre } from '../../marks/mark.ts';
@@ -50,8 +51,10 @@ export interface Resonance {
   readonly riseStandardUncertaintyDb: number;
   /** Rise over the room's noise at the fork's pitch, dB. */
   readonly aboveRoomDb: number;
-  /** 0..1. */
+  /** That it is one, 0..1: of resonances told 0.9, nine of ten are right. */
   readonly confidence: number;
+  /** A sure one becomes a mark. The other becomes one when it recurs or when a person says so. */
+  readonly certainty: Certainty;
   /** Full swing of the tone's phase through the passage, rad. */
   readonly phaseSwingRad: number;
   /** Which way the phase turned: as in a column that grows longer, or as in one that grows shorter. */
@@ -67,6 +70,8 @@ export interface Resonance {
    * Whether it is the resonance that the column was followed around when it was passed. Absent where that isn't known.
    */
   readonly isFollowed?: boolean;
+  /** When the level peaked of the maybe that it takes the place of, s. Absent where it is new. */
+  readonly maybeS?: number;
   /** The tone was gated away within it: its shape may be the gate's. Absent where it wasn't. */
   readonly isGated?: true;
 }

@@ -6,6 +6,7 @@ import type {
   Resonance,
   Sounding,
 } from './listeningTypes.ts';
+import { withoutMaybe } from './withoutMaybe.ts';
 import { WayBackTrack } from './wayBack.ts';
 import type { WayBack } from './wayBack.ts';
 
@@ -38,7 +39,9 @@ export class RecentLevels {
       const keepFrom = this.points.findIndex((point) => point.timeS >= last.timeS - TRACE_S);
       if (keepFrom > 0) this.points.splice(0, keepFrom);
     }
-    this.resonances.push(...update.resonances);
+    for (const resonance of update.resonances) {
+      this.resonances = [...withoutMaybe(this.resonances, resonance.maybeS), resonance];
+    }
     for (const sounding of update.soundings) {
       const at = this.soundings.findIndex((other) => other.index === sounding.index);
       if (at < 0) this.soundings.push(sounding);

@@ -24,6 +24,7 @@ export function resonanceOfPassage(
     riseStandardUncertaintyDb: riseStandardUncertaintyDb(features),
     aboveRoomDb: aboveRoomDb(features, 5 * passage.noiseDensity),
     confidence: passage.probability,
+    certainty: passage.certainty,
     phaseSwingRad,
     halfPowerStartS,
     halfPowerEndS,

@@ -5,6 +5,7 @@ import { checkLength } from '../../resonance/lengthCheck/checkLength.ts';
 import type { LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
 import { ToneStream } from '../../tone/toneStream.ts';
 import { Listening } from '../hearing/listening.ts';
+import { withoutMaybe } from '../hearing/withoutMaybe.ts';
 import { followingTools } from '../hearing/followingTools.ts';
 import type { ForkPitch, ListeningReport, Resonance } from '../hearing/listeningTypes.ts';
 import { FollowingAnalysis } from './followingAnalysis.ts';
@@ -55,7 +56,7 @@ export function analyseRecording(samples: Float32Array, options: AnalysisOptions
 export class RecordingAnalysis {
   private readonly listening: RecordingListening;
   private readonly options: AnalysisOptions;
-  private readonly flagged: Resonance[] = [];
+  private flagged: readonly Resonance[] = [];
   /** The judgement of one length needs all of the sound at once; null where it isn't asked for. */
   private readonly whole: ToneStream | null;
   private readonly following: FollowingAnalysis | null;
@@ -76,18 +77,24 @@ export class RecordingAnalysis {
   }
 
   push(block: SampleBlock): void {
-    this.flagged.push(...this.listening.push(block).resonances);
+    this.take(this.listening.push(block).resonances);
     this.whole?.push(block.samples);
     this.following?.push(block.samples);
   }
 
   finish(): CheckedReport {
-    this.flagged.push(...this.listening.finish().resonances);
+    this.take(this.listening.finish().resonances);
     const found = this.listening.offlineReport();
     const report = { ...found, check: this.check(), following: this.following?.finish() ?? null };
     if (this.options.live !== true) return report;
-    const resonances = this.flagged.sort((a, b) => a.timeS - b.timeS);
+    const resonances = [...this.flagged].sort((a, b) => a.timeS - b.timeS);
     return { ...report, resonances };
+  }
+
+  private take(resonances: readonly Resonance[]): void {
+    for (const resonance of resonances) {
+      this.flagged = [...withoutMaybe(this.flagged, resonance.maybeS), resonance];
+    }
   }
 
   private check(): LengthCheck | null {

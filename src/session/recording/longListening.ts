@@ -159,6 +159,7 @@ function shifted(resonance: Resonance, byS: number, byIndex: number): Resonance 
     centre: resonance.centre === null ? null : { ...resonance.centre, timeS: resonance.centre.timeS + byS },
     halfPowerStartS: resonance.halfPowerStartS + byS,
     halfPowerEndS: resonance.halfPowerEndS + byS,
+    ...(resonance.maybeS === undefined ? {} : { maybeS: resonance.maybeS + byS }),
     flaggedAtS: resonance.flaggedAtS === null ? null : resonance.flaggedAtS + byS,
     soundingIndex: resonance.soundingIndex === null ? null : resonance.soundingIndex + byIndex,
   };

@@ -1,10 +1,17 @@
 import { analyseRecording } from '../../../src/session/recording/analyseRecording.ts';
 import { defaultToleranceHz } from '../../../src/session/hearing/forkTolerance.ts';
+import type { Certainty } from '../../../src/resonance/passages/passageProbability.ts';
 import type { Flag } from './score.ts';
+
+/** A flag with what it says of itself. */
+export interface HeardFlag extends Flag {
+  readonly certainty: Certainty;
+  readonly probability: number;
+}
 
 /** What the bench made of a recording. */
 export interface Heard {
-  readonly flags: readonly Flag[];
+  readonly flags: readonly HeardFlag[];
   readonly frequencyHz: number | null;
   readonly frequencyUncertaintyHz: number | null;
   readonly verdict: string | null;
@@ -28,7 +35,12 @@ export function listenTo(
     ...how,
   });
   return {
-    flags: report.resonances.map(({ timeS, flaggedAtS }) => ({ timeS, flaggedAtS })),
+    flags: report.resonances.map(({ timeS, flaggedAtS, certainty, confidence }) => ({
+      timeS,
+      flaggedAtS,
+      certainty,
+      probability: confidence,
+    })),
     frequencyHz: report.fork.measuredHz,
     frequencyUncertaintyHz: report.fork.standardUncertaintyHz,
     verdict: report.check?.verdict ?? null,

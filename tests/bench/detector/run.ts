@@ -4,11 +4,17 @@ import { parseArgs } from 'node:util';
 import type { SetName } from './recordingSet.ts';
 import { runPart, type PartOrder, type RecordingOutcome } from './runPart.ts';
 import { printChecks, printFrequencies, printSlides } from './tables.ts';
+import { APART_CONDITIONS, SET_SEEDS } from './scenario.ts';
+import { variedWorld } from './variedWorld.ts';
 import { VOICES_OPTION, voicesOrEnd } from './voices/chooseVoices.ts';
+import { reportWorlds } from './worldReport.ts';
+import { folderWorld, ownWorld, type WorldEntry } from './worldSound.ts';
 
 const USAGE = `Usage: tsx tests/bench/detector/run.ts [--set tune|report] [--each COUNT] [--only CONDITION,…]
        [--voices generated|recorded|synthesised] [--no-competitors] [--no-bench] [--no-checks] [--list]
-       [--processes 1|2]`;
+       [--processes 1|2]
+       [--worlds [--varied COUNT] [--folders FOLDER,…] [--first SEED]]: the varied world and recordings in folders beside
+       the own set, COUNT a condition`;
 
 if (process.send !== undefined && process.argv[2] === '--part') {
   const order = JSON.parse(process.argv[3] ?? '') as PartOrder;
@@ -29,6 +35,10 @@ async function main(): Promise<void> {
       list: { type: 'boolean', default: false },
       'no-competitors': { type: 'boolean', default: false },
       'no-bench': { type: 'boolean', default: false },
+      worlds: { type: 'boolean', default: false },
+      varied: { type: 'string', default: '5' },
+      folders: { type: 'string', default: '' },
+      first: { type: 'string', default: String(SET_SEEDS.report) },
       'no-checks': { type: 'boolean', default: false },
     },
   });
@@ -37,6 +47,23 @@ async function main(): Promise<void> {
     process.exit(2);
   }
   const voices = voicesOrEnd(values.voices).kind;
+  if (values.worlds) {
+    const chosen = voicesOrEnd(values.voices);
+    const isCounted = ({ condition }: WorldEntry): boolean =>
+      !APART_CONDITIONS.some((apart) => apart === condition);
+    const entries = [
+      ...ownWorld(values.set, values.each === undefined ? null : Number(values.each), chosen).filter(
+        isCounted,
+      ),
+      ...variedWorld(Number(values.first), Number(values.varied), chosen),
+      ...values.folders
+        .split(',')
+        .filter((folder) => folder !== '')
+        .flatMap(folderWorld),
+    ];
+    reportWorlds(entries, values.list);
+    return;
+  }
   const bench = !values['no-bench'];
   const order = (set: SetName): Omit<PartOrder, 'part' | 'of'> => ({
     set,

@@ -33,6 +33,12 @@ export type Condition = (typeof CONDITIONS)[number];
 export const SLIDE_CONDITIONS: readonly Condition[] = CONDITIONS.filter((name) => !name.startsWith('check-'));
 export const CHECK_CONDITIONS: readonly Condition[] = ['check-resonant', 'check-off'];
 
+/**
+ * Conditions that the totals leave out: two forks of one stamp can't be told apart in principle, and a column
+ * that stands at resonance under an approaching fork looks like a passage. Each is shown by itself.
+ */
+export const APART_CONDITIONS: readonly Condition[] = ['same-pitch', 'approach-on-resonance', 'gain-pumping'];
+
 /** A recording to make. What isn't given is drawn. */
 export interface Scenario {
   readonly condition: Condition;

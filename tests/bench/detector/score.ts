@@ -1,4 +1,4 @@
-import type { Passage } from './truth.ts';
+import type { HeardPassage } from './worldSound.ts';
 
 /** A moment that a detector calls a resonance. */
 export interface Flag {
@@ -21,12 +21,12 @@ export interface Score {
 export const NO_SCORE: Score = { audible: 0, hits: 0, falseAlarms: 0, timingErrorsS: [], delaysS: [] };
 
 /** How far a flag may be from a passage's peak: 0.35 s, or the passage's half-width where that is longer. */
-export function toleranceS(passage: Passage): number {
+export function toleranceS(passage: HeardPassage): number {
   return Math.max(0.35, passage.halfWidthS);
 }
 
 /** Whether a flag means a passage: within the tolerance of its peak, or between its half-power moments. */
-export function means(flag: Flag, passage: Passage): boolean {
+export function means(flag: Flag, passage: HeardPassage): boolean {
   const near = Math.abs(flag.timeS - passage.timeS) <= toleranceS(passage);
   return near || (flag.timeS >= passage.fromS && flag.timeS <= passage.toS);
 }
@@ -35,7 +35,7 @@ export function means(flag: Flag, passage: Passage): boolean {
  * Matches flags with passages, nearest pairs first. Each audible passage is found once at most; every further
  * flag is a false alarm, except near a passage that isn't counted.
  */
-export function score(flags: readonly Flag[], passages: readonly Passage[]): Score {
+export function score(flags: readonly Flag[], passages: readonly HeardPassage[]): Score {
   const audible = passages.filter((passage) => passage.audible);
   const pairs = flags
     .flatMap((flag) =>
@@ -44,7 +44,7 @@ export function score(flags: readonly Flag[], passages: readonly Passage[]): Sco
     .filter(({ flag, passage }) => means(flag, passage))
     .sort((a, b) => a.gap - b.gap);
   const used = new Set<Flag>();
-  const found = new Set<Passage>();
+  const found = new Set<HeardPassage>();
   const timingErrorsS: number[] = [];
   const delaysS: number[] = [];
   for (const { flag, passage } of pairs) {

@@ -288,7 +288,7 @@ function throughMicrophone(
 }
 
 /** Mean power of all that isn't the own fork in 10 Hz at its pitch, within half a second of a time. */
-function noiseAround(
+export function noiseAround(
   room: Float32Array,
   sampleRateHz: number,
   frequencyHz: number,

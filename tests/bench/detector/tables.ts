@@ -1,7 +1,7 @@
 import { COMPETITORS, flagsAbove, THRESHOLDS_DB } from './competitors.ts';
 import type { Heard } from './listenTo.ts';
 import type { RecordingOutcome } from './runPart.ts';
-import { SLIDE_CONDITIONS, type Condition } from './scenario.ts';
+import { APART_CONDITIONS, SLIDE_CONDITIONS } from './scenario.ts';
 import { addScores, f1, precision, quantile, recall, score, type Flag, type Score } from './score.ts';
 
 /** A detector as a function from a recording to its flags. */
@@ -9,12 +9,6 @@ interface Detector {
   readonly name: string;
   readonly flags: (outcome: RecordingOutcome) => readonly Flag[];
 }
-
-/**
- * Conditions that the totals leave out: two forks of one stamp can't be told apart in principle, and a column
- * that stands at resonance under an approaching fork looks like a passage. Both are shown by themselves.
- */
-const APART: readonly Condition[] = ['same-pitch', 'approach-on-resonance', 'gain-pumping'];
 
 /** Per condition and in all: precision, recall, F1, timing error and delay of every detector. */
 export function printSlides(outcomes: readonly RecordingOutcome[], list: boolean): void {
@@ -26,7 +20,7 @@ export function printSlides(outcomes: readonly RecordingOutcome[], list: boolean
       const some = outcomes.filter((outcome) => outcome.truth.condition === condition);
       if (some.length > 0) console.log(row(condition, some.length, scoreOf(some)));
     }
-    const main = outcomes.filter((outcome) => !APART.includes(outcome.truth.condition));
+    const main = outcomes.filter((outcome) => !APART_CONDITIONS.includes(outcome.truth.condition));
     console.log(row('all but the three marked *', main.length, scoreOf(main)));
     console.log(`${row('all', outcomes.length, scoreOf(outcomes))}\n`);
     if (list) printMistakes(detector, outcomes);
@@ -104,7 +98,7 @@ function benches(outcomes: readonly RecordingOutcome[]): Detector[] {
 /** Each competitor with the threshold that gives it the highest F1 on these very recordings. */
 function bestCompetitors(outcomes: readonly RecordingOutcome[]): Detector[] {
   if (outcomes.every((outcome) => outcome.competitors.length === 0)) return [];
-  const main = outcomes.filter((outcome) => !APART.includes(outcome.truth.condition));
+  const main = outcomes.filter((outcome) => !APART_CONDITIONS.includes(outcome.truth.condition));
   return COMPETITORS.map((name, index) => {
     let bestDb = 1;
     let best = -1;
@@ -129,7 +123,7 @@ const HEAD =
 
 function row(name: string, recordings: number, each: Score): string {
   const errors = each.timingErrorsS.map(Math.abs);
-  const marked = (APART as readonly string[]).includes(name) ? `${name} *` : name;
+  const marked = (APART_CONDITIONS as readonly string[]).includes(name) ? `${name} *` : name;
   return [
     `  ${marked.padEnd(28)}`,
     String(recordings).padStart(4),

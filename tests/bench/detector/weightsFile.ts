@@ -11,8 +11,8 @@ export const weightsFile = ({ offline, online }: TrainedClassifiers): string =>
   `import type { PassageClassifier } from './passageProbability.ts';
 
 /**
- * Trained by tests/bench/detector/fitDetector.ts on the tuning set of the simulator, inputs in the order of
- * classifierInputs. Do not edit by hand: change the inputs or the simulator, and train anew.
+ * Trained by tests/bench/detector/fitDetector.ts on recordings of several worlds, inputs in the order of
+ * classifierInputs. Do not edit by hand: change the inputs or the worlds, and train anew.
  */
 export const OFFLINE_CLASSIFIER: PassageClassifier = ${JSON.stringify(offline)};
 

@@ -162,6 +162,7 @@ describe('analyse', { timeout: 60_000 }, () => {
         timeS: expect.any(Number) as number,
         riseDb: expect.any(Number) as number,
         confidence: expect.any(Number) as number,
+        certainty: expect.stringMatching(/^(sure|maybe)$/) as string,
       });
       expect(resonance).not.toHaveProperty('flaggedAtS');
     }

@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest';
 import {
   CLASSIFIER_INPUTS,
   classifierInputs,
-  passageProbability,
-  probabilityAtMost,
+  passageScore,
+  scoreAtMost,
 } from '../../../../src/resonance/passages/passageProbability.ts';
+import { NONE_YET } from '../../../../src/resonance/passages/candidates.ts';
 import type { PassageFeatures } from '../../../../src/resonance/passages/passageFeatures.ts';
 import {
   OFFLINE_CLASSIFIER,
@@ -32,9 +33,14 @@ const anyFeatures: fc.Arbitrary<PassageFeatures> = fc.record({
   noiseBurstRatio: anyLog,
   harmonicNeighbourRatio: anyLog,
   phaseReturn: anyLog,
+  steadyBefore: anyLog,
+  steadyAfter: anyLog,
+  prominence: anyLog,
+  higherBeside: anyLog,
+  talkAround: anyLog,
   peakPower: between(1e-9, 1),
   sidePower: anyLog,
-  noisePower: anyLog,
+  noisePower: between(1e-9, 1),
 });
 
 describe('the classifier of passages', () => {
@@ -50,16 +56,20 @@ describe('the classifier of passages', () => {
 
   it('has as many inputs as it says', () => {
     const [features] = fc.sample(anyFeatures, 1);
-    expect(classifierInputs(features, 0)).toHaveLength(CLASSIFIER_INPUTS);
+    expect(classifierInputs(features, NONE_YET)).toHaveLength(CLASSIFIER_INPUTS);
   });
 
   it('is never surer than the bound says, however strong the strongest turns out to be', () => {
     let tight = 0;
     fc.assert(
-      fc.property(anyFeatures, between(0, 3), between(0, 8), (features, known, more) => {
-        const soFar = features.peakPower * Math.exp(known);
-        const most = probabilityAtMost(OFFLINE_CLASSIFIER, features, soFar);
-        const found = passageProbability(OFFLINE_CLASSIFIER, features, soFar * Math.exp(more));
+      fc.property(anyFeatures, between(0, 3), between(0, 8), between(0, 3), between(0, 6), (...drawn) => {
+        const [features, known, more, rise, louder] = drawn;
+        const soFar = { peakPower: features.peakPower * Math.exp(known), rise };
+        const most = scoreAtMost(OFFLINE_CLASSIFIER, features, soFar);
+        const found = passageScore(OFFLINE_CLASSIFIER, features, {
+          peakPower: soFar.peakPower * Math.exp(more),
+          rise: rise + louder,
+        });
         expect(found).toBeLessThanOrEqual(most + 1e-12);
         if (most < 0.35) tight += 1;
       }),

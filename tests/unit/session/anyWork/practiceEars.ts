@@ -82,6 +82,7 @@ function resonanceOf({ slide, sounding }: Passage, timeS: number): Resonance {
     riseStandardUncertaintyDb: 0.5,
     aboveRoomDb: 30,
     confidence: 0.9,
+    certainty: 'sure',
     phaseSwingRad: 2.5,
     slide,
     halfPowerStartS: timeS - 0.1,

@@ -38,6 +38,7 @@ const flagAt = (timeS: number, soundingIndex: number | null, slide: Resonance['s
   riseStandardUncertaintyDb: 0.5,
   aboveRoomDb: 30,
   confidence: 0.9,
+  certainty: 'sure',
   phaseSwingRad: 2.5,
   slide,
   halfPowerStartS: timeS - 0.1,

@@ -15,6 +15,7 @@ const heardAt = (timeS: number): Resonance => ({
   riseStandardUncertaintyDb: 0.5,
   aboveRoomDb: 25,
   confidence: 0.9,
+  certainty: 'sure',
   phaseSwingRad: 2,
   halfPowerStartS: timeS - 0.1,
   halfPowerEndS: timeS + 0.1,
