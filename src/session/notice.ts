@@ -39,6 +39,8 @@ export type News =
   | {
       readonly code: 'found-in-recording';
       readonly resonances: number;
+      /** Of these, how many only may be one. */
+      readonly maybes: number;
       /** Whether marks wait for their lengths. */
       readonly isWaiting: boolean;
     }

@@ -95,9 +95,11 @@ export function unshownWords(news: News | string): string | null {
 
 function foundWords({
   resonances,
+  maybes,
   isWaiting,
 }: Extract<News, { readonly code: 'found-in-recording' }>): string {
-  const found = counted(resonances, 'resonance');
+  const sure = counted(resonances - maybes, 'resonance');
+  const found = maybes === 0 ? sure : `${sure}, and ${maybes} that may be one,`;
   return isWaiting
     ? `${found} found in the recording: type the lengths.`
     : `${found} found in the recording.`;

@@ -7,7 +7,7 @@ import { addMark, editMark, markNumber, waitingMarks } from '../../notebook/mark
 import { MarkIndex } from '../../marks/markIndex.ts';
 import { newMark } from '../../notebook/newMark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { RepeatedPasses } from './repeatedPasses.ts';
+import { isPassedAgain, RepeatedPasses } from './repeatedPasses.ts';
 import type { StandingFor, Repeat } from './repeatedPasses.ts';
 import type { RecentLevels } from './recentLevels.ts';
 import { LevelLog } from './levelLog.ts';
@@ -75,6 +75,24 @@ export class FlagMarking {
   }
 
   /**
+   * A mark of what is sure. What may be a resonance waits, until it recurs on the way back or a person says so.
+   * @param earlier  where something else has been measured since
+   */
+  take(resonance: Resonance, earlier: EarlierPresent | null = null): void {
+    // It was marked as a maybe already.
+    if (resonance.maybeS !== undefined && resonance.maybeS === this.repeats.latestS) return;
+    this.held = this.held.filter(
+      ({ why, resonance: { timeS } }) => why === 'gated' || timeS !== resonance.maybeS,
+    );
+    const before = this.maybes.at(-1);
+    if (before !== undefined && isPassedAgain(before.resonance, resonance)) this.letIn([before]);
+    const present = earlier?.present ?? this.outside.experiment().present;
+    const isKnown = this.repeats.repeated(resonance, this.standingFor(present)) !== null;
+    if (resonance.certainty === 'sure' || isKnown) this.mark(resonance, {}, earlier);
+    else this.hold(resonance, 'maybe', earlier);
+  }
+
+  /**
    * A mark that waits for its length, or a repeat of one.
    * @param known  what is known of it already
    */
@@ -99,8 +117,17 @@ export class FlagMarking {
     if (this.source !== 'recording') this.tellOf(resonance, repeat);
   }
 
-  /** Flags of this run and the open experiment that were withheld, oldest first. */
+  /** Flags of this run and the open experiment in which the tone was gated away, oldest first. */
   get withheld(): readonly WithheldFlag[] {
+    return this.heldHere.filter(({ why }) => why === 'gated');
+  }
+
+  /** Those that only may be resonances, oldest first. */
+  get maybes(): readonly WithheldFlag[] {
+    return this.heldHere.filter(({ why }) => why === 'maybe');
+  }
+
+  private get heldHere(): readonly WithheldFlag[] {
     const { id, forks, places } = this.outside.experiment();
     return this.held.filter(
       ({ experimentId, mark }) =>
@@ -110,25 +137,34 @@ export class FlagMarking {
     );
   }
 
-  /** Keeps a flag apart, with all that its mark would hold, until a person lets it in. */
+  /** Keeps a flag apart in which the tone was gated away. */
   withhold(resonance: Resonance, earlier: EarlierPresent | null = null): void {
-    const { outside } = this;
-    const experiment = outside.experiment();
-    const doubts = [...outside.doubts(), 'suppressed'] as const;
-    const evidence = this.evidence(resonance, this.source, doubts, earlier?.endS);
-    const mark = newMark(earlier?.present ?? experiment.present, outside.newId(), outside.now(), evidence);
-    this.held = [...this.held, { experimentId: experiment.id, resonance, mark }];
-    if (earlier === null) this.unfinishedTraces.set(mark.id, resonance.timeS);
-    outside.tell('problem', { code: 'flag-withheld' });
+    this.hold(resonance, 'gated', earlier);
+    this.outside.tell('problem', { code: 'flag-withheld' });
   }
 
-  /** Makes marks of flags that were withheld, each with its doubt. */
+  /** Keeps a flag apart, with all that its mark would hold, until a person lets it in. */
+  private hold(resonance: Resonance, why: WithheldFlag['why'], earlier: EarlierPresent | null): void {
+    const { outside } = this;
+    const experiment = outside.experiment();
+    const doubts: readonly MarkDoubt[] = [
+      ...outside.doubts(),
+      ...(why === 'gated' ? (['suppressed'] as const) : []),
+    ];
+    const evidence = this.evidence(resonance, this.source, doubts, earlier?.endS);
+    const mark = newMark(earlier?.present ?? experiment.present, outside.newId(), outside.now(), evidence);
+    this.held = [...this.held, { why, experimentId: experiment.id, resonance, mark }];
+    if (earlier === null) this.unfinishedTraces.set(mark.id, resonance.timeS);
+  }
+
+  /** Makes marks of flags that were kept apart, each with its doubt. */
   letIn(flags: readonly WithheldFlag[]): void {
     const ids = flags.map(({ mark }) => mark.id);
-    for (const flag of this.withheld.filter(({ mark }) => ids.includes(mark.id))) {
+    for (const flag of this.heldHere.filter(({ mark }) => ids.includes(mark.id))) {
       const { mark, resonance } = flag;
       if (!this.outside.change('flagged resonance', (experiment) => addMark(experiment, mark))) return;
       this.held = this.held.filter((other) => other !== flag);
+      if (flag.why === 'maybe') this.repeats.note(resonance, mark.id, mark.id);
       this.outside.onMark(mark.id, resonance.timeS);
     }
   }
@@ -151,7 +187,8 @@ export class FlagMarking {
       return;
     }
     if (old === undefined) {
-      this.mark(resonance, this.knownOf(cue?.label ?? ''));
+      if (cue === null) this.take(resonance);
+      else this.mark(resonance, this.knownOf(cue.label));
       return;
     }
     const evidence = this.evidence(resonance, 'recording', []);

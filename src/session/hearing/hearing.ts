@@ -154,7 +154,12 @@ export class Hearing {
     return this.marking?.withheld ?? [];
   }
 
-  /** Makes marks of such flags all the same. */
+  /** Flags of this run that may be resonances: no marks until they recur or a person lets them in. */
+  get maybes(): readonly WithheldFlag[] {
+    return this.marking?.maybes ?? [];
+  }
+
+  /** Makes marks of flags that were withheld, or may be resonances. */
   letIn(flags: readonly WithheldFlag[]): void {
     this.marking?.letIn(flags);
     this.outside.announce('capture');
@@ -201,7 +206,7 @@ export class Hearing {
     this.sound.takeSoundings(update.soundings);
     // A recording is marked from what is detected offline, with both sides of each passage.
     if (this.sourceKind !== 'recording' && this.check === null) {
-      for (const resonance of update.resonances) this.marking?.mark(resonance);
+      for (const resonance of update.resonances) this.marking?.take(resonance);
     }
     this.followGainCheck(update);
     this.marking?.finishTraces(false);
@@ -308,7 +313,7 @@ export class Hearing {
       experiment.places.some((place) => place.id === present.placeId);
     if (!isThere || this.check !== null || this.kept([resonance], earlier).length === 0) return;
     this.trace.resonances.push(resonance);
-    this.marking?.mark(resonance, {}, earlier);
+    this.marking?.take(resonance, earlier);
     this.outside.announce('live');
   }
 

@@ -20,6 +20,12 @@ export interface Repeat {
   readonly how: 'turned' | 'followed';
 }
 
+/** Whether the slide came back through a resonance within one sounding. @param last  the flag just before */
+export const isPassedAgain = (last: Resonance, resonance: Resonance): boolean =>
+  resonance.soundingIndex !== null &&
+  resonance.soundingIndex === last.soundingIndex &&
+  resonance.slide !== last.slide;
+
 /**
  * Which flags of one run are one resonance passed again, by what is known then:
  *
@@ -39,13 +45,18 @@ export class RepeatedPasses {
     return this.last?.standsFor ?? null;
   }
 
+  /** When the level peaked of the flag that was noted last, s; null before the first. */
+  get latestS(): number | null {
+    return this.last?.resonance.timeS ?? null;
+  }
+
   /** @returns null where the flag is a resonance of its own */
   repeated(resonance: Resonance, standingFor: StandingFor): Repeat | null {
     const { last } = this;
     if (last === null || resonance.soundingIndex === null) return null;
     const isSameSounding = resonance.soundingIndex === last.resonance.soundingIndex;
-    const isTurned = resonance.slide !== last.resonance.slide;
-    if (isSameSounding ? !isTurned : resonance.isFollowed !== true) return null;
+    const isAgain = isSameSounding ? isPassedAgain(last.resonance, resonance) : resonance.isFollowed === true;
+    if (!isAgain) return null;
     const markId = standingFor([last.markId, last.standsFor]);
     return markId === null ? null : { markId, how: isSameSounding ? 'turned' : 'followed' };
   }

@@ -11,11 +11,16 @@ interface TellFoundOutside {
 /** Says what was found in a whole recording, once its marks are made. */
 export function tellFound(report: ListeningReport, outside: TellFoundOutside): void {
   const resonances = report.resonances.length;
+  const maybes = report.resonances.filter(({ certainty }) => certainty === 'maybe').length;
   if (resonances === 0) {
     outside.tell('problem', { code: 'none-in-recording', report });
     return;
   }
   const waits = (now: Experiment): boolean => waitingMarks(now).length > 0;
   const isWaiting = waits(outside.experiment());
-  outside.tell('info', { code: 'found-in-recording', resonances, isWaiting }, isWaiting ? waits : undefined);
+  outside.tell(
+    'info',
+    { code: 'found-in-recording', resonances, maybes, isWaiting },
+    isWaiting ? waits : undefined,
+  );
 }
