@@ -32,20 +32,22 @@ export class TrustElement extends PartElement {
 
   /** The level changes twenty times a second, this hardly ever. */
   private onChange(): void {
-    const { capture, trust, withheld } = this.session.hearing;
-    const next = JSON.stringify([capture, trust, withheld.map(({ mark }) => mark.id)]);
+    const { capture, trust, withheld, maybes } = this.session.hearing;
+    const next = JSON.stringify([capture, trust, [...withheld, ...maybes].map(({ mark }) => mark.id)]);
     if (next !== this.shown) this.requestUpdate();
     this.shown = next;
   }
 
   override render() {
-    const { trust, withheld, capture } = this.session.hearing;
+    const { trust, withheld, maybes, capture } = this.session.hearing;
     const settings = capture.kind === 'running' && trust.kind !== 'trusted' ? capture.settings : null;
-    if (settings === null && withheld.length === 0) return nothing;
+    const keepList = this.keepList(maybes);
+    if (settings === null && withheld.length === 0) return keepList;
     const isDoubtful = trust.kind === 'doubtful' || withheld.length > 0;
-    return html`<section class="stack ${isDoubtful ? 'bad' : ''}" aria-label=${trustPartWords.name}>
-      ${settings === null ? nothing : this.judgement(settings)} ${this.letInList(withheld)}
-    </section>`;
+    return html`${keepList}
+      <section class="stack ${isDoubtful ? 'bad' : ''}" aria-label=${trustPartWords.name}>
+        ${settings === null ? nothing : this.judgement(settings)} ${this.letInList(withheld)}
+      </section>`;
   }
 
   private judgement(settings: CaptureSettings) {
@@ -65,6 +67,29 @@ export class TrustElement extends PartElement {
         <a href="#microphone">${captureWords.help}</a>
       </p>
     `;
+  }
+
+  /** Flags that may be resonances, each to be kept. */
+  private keepList(maybes: readonly WithheldFlag[]) {
+    if (maybes.length === 0) return nothing;
+    return html`<section class="stack">
+      <p>${trustPartWords.maybes}</p>
+      <ul>
+        ${maybes.map((flag) => {
+          const { timeS, confidence } = flag.resonance;
+          const reason = flag.mark.evidence?.reason ?? '';
+          return html`<li class="row">
+            <span>${trustPartWords.maybe(timeS, confidence, reason)}</span>
+            <button
+              aria-label=${trustPartWords.keepNamed(timeS)}
+              @click=${() => this.session.hearing.letIn([flag])}
+            >
+              ${trustPartWords.keep}
+            </button>
+          </li>`;
+        })}
+      </ul>
+    </section>`;
   }
 
   /** Flags that were withheld, to be marked one by one or all. */

@@ -96,6 +96,20 @@ describe('the page where the sound is in doubt', () => {
     session.hearing.stop();
   });
 
+  it('keeps what may be a resonance, when a person says so', async () => {
+    const session = await heard([
+      { ...NOTHING_HEARD, resonances: [flagAt(4, { certainty: 'maybe', confidence: 0.62 })] },
+    ]);
+    const { text, press } = await shown('bench-trust', { session });
+    expect(text()).toContain('Perhaps a resonance.');
+    expect(text()).toContain('at 4.0 s, 62 % sure: +13 dB above the fork alone');
+    expect(session.experiment.marks).toEqual([]);
+    await press('Keep the resonance at 4.0 s');
+    expect(session.experiment.marks.map((mark) => mark.evidence?.timeS)).toEqual([4]);
+    expect(text()).not.toContain('Perhaps a resonance.');
+    session.hearing.stop();
+  });
+
   it('shows its doubt with a mark', async () => {
     const session = await heard([{ ...NOTHING_HEARD, resonances: [gated(4)] }]);
     session.hearing.letIn(session.hearing.withheld);
