@@ -27,8 +27,8 @@ const LATE: BankSettings = {
 /** The online detector's judgements of one shape, each with a look-ahead and so with templates of its own. */
 export const JUDGEMENTS: readonly BankSettings[] = [EARLY, PATIENT, LATE];
 
-/** Least probability for a flag at the first judgement; at the others the classifier's own threshold counts. */
-export const EARLY_THRESHOLD = 0.985;
+/** Least output of the network for a flag at the first judgement; at the others the classifier's own threshold counts. */
+export const EARLY_THRESHOLD = 0.95;
 
 /** Which of its judgements a template belongs to: 0 the first, 1 the second, 2 the late one of a wide shape. */
 export function judgementOf({ after, step, shape }: PassageTemplate, rateHz: number): number {

@@ -82,9 +82,9 @@ export const OFFLINE_CLASSIFIER: PassageClassifier = {
     -2.076, -1.255, 1.62, 1.261, 1.526, -1.48, 1.169, -1.942, 2.293, -1.72, -1.241, -1.343, -1.416, 2.223,
     -1.131, -0.879, 0, 0, 0,
   ],
-  threshold: 0.7,
+  threshold: 0.65,
   sureThreshold: 0.92,
-  calibration: [{ offset: -0.061, slope: 0.843 }],
+  calibration: [{ offset: 0.15, slope: 0.775 }],
 };
 
 export const ONLINE_CLASSIFIER: PassageClassifier = {
@@ -177,8 +177,8 @@ export const ONLINE_CLASSIFIER: PassageClassifier = {
   threshold: 0.65,
   sureThreshold: 0.9,
   calibration: [
-    { offset: 0.832, slope: 0.844 },
-    { offset: 0.569, slope: 0.844 },
-    { offset: 0.691, slope: 0.844 },
+    { offset: 1.051, slope: 0.728 },
+    { offset: 0.567, slope: 0.728 },
+    { offset: 0.801, slope: 0.728 },
   ],
 };

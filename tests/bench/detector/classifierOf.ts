@@ -11,8 +11,8 @@ type Which = 'offline' | 'online';
 
 /** Of sure flags so many are to be right. */
 const SURE_PRECISION = { online: 0.975, offline: 0.985 } as const;
-/** A false flag costs trust: of thresholds that are as good to this in F1, the highest. */
-const AS_GOOD = 0.005;
+/** Of thresholds that are as good to this in F1 the highest: a false flag costs trust, a maybe less than a mark. */
+const AS_GOOD = 0.002;
 const THRESHOLDS = [
   ...Array.from({ length: 15 }, (_, i) => 0.2 + 0.05 * i),
   0.92,

@@ -31,6 +31,8 @@ const { values: args } = parseArgs({
     'leave-out': { type: 'string' },
     /** Go on from the weights there are, or from another file of weights, instead of from chance. */
     'go-on': { type: 'boolean', default: false },
+    /** Keep the weights there are; only thresholds and calibration are set anew. */
+    'calibrate-only': { type: 'boolean', default: false },
     /** Folder for the tone series, so that training again needs no new simulation. */
     cache: { type: 'string' },
     voices: VOICES_OPTION,
@@ -81,7 +83,7 @@ function train(which: 'offline' | 'online', start: Perceptron | null): Perceptro
 const isApart = (condition: string): boolean => APART_CONDITIONS.some((apart) => apart === condition);
 
 function trainAndTell(which: 'offline' | 'online', start: Perceptron) {
-  const network = train(which, args['go-on'] ? start : null);
+  const network = args['calibrate-only'] ? start : train(which, args['go-on'] ? start : null);
   const isTold = ({ kept, truth }: Candidates): boolean =>
     (kept || truth.world === leftOut) && !isApart(truth.condition);
   const classifier = classifierOf(

@@ -61,7 +61,7 @@ async function main(): Promise<void> {
         .filter((folder) => folder !== '')
         .flatMap(folderWorld),
     ];
-    reportWorlds(entries, values.list);
+    reportWorlds(entries, { list: values.list, competitors: !values['no-competitors'] });
     return;
   }
   const bench = !values['no-bench'];

@@ -1,4 +1,11 @@
-import { candidates, COMPETITORS, flagsAbove, THRESHOLDS_DB, type Candidate } from './competitors.ts';
+import {
+  candidates,
+  COMPETITORS,
+  flagsAbove,
+  THRESHOLDS_DB,
+  type Candidate,
+  type CompetitorName,
+} from './competitors.ts';
 import { listenTo, type HeardFlag } from './listenTo.ts';
 import {
   addScores,
@@ -18,19 +25,26 @@ interface WorldOutcome {
   readonly truth: WorldTruth;
   readonly online: readonly HeardFlag[];
   readonly offline: readonly HeardFlag[];
-  /** One list for each of COMPETITORS. */
+  /** One list for each simpler tool that was asked. */
   readonly competitors: readonly (readonly Candidate[])[];
 }
 
 /** Probabilities that are told together. */
 const BINS = [0, 0.5, 0.7, 0.8, 0.9, 0.95, 1.0001] as const;
 
+/** @property list  name every mistake @property competitors  ask the simpler tools too */
+export interface WorldReport {
+  readonly list: boolean;
+  readonly competitors: boolean;
+}
+
 /** All worlds side by side: what every detector reaches, and how far probabilities can be believed. */
-export function reportWorlds(entries: readonly WorldEntry[], list: boolean): void {
-  const outcomes = entries.map(hearWorld);
+export function reportWorlds(entries: readonly WorldEntry[], { list, competitors }: WorldReport): void {
+  const names = competitors ? COMPETITORS : [];
+  const outcomes = entries.map((entry) => hearWorld(entry, names));
   const worlds = [...new Set(outcomes.map(({ truth }) => truth.world))];
   console.log(`${'detector'.padEnd(34)}${worlds.map((world) => head(world, outcomes)).join('')}`);
-  for (const { name, flags } of detectors(outcomes)) {
+  for (const { name, flags } of detectors(outcomes, names)) {
     const scores = worlds.map((world) => scoreOf(outcomes, world, flags));
     console.log(`${name.padEnd(34)}${scores.map((one) => figures(one).padEnd(36)).join('')}`);
   }
@@ -38,14 +52,14 @@ export function reportWorlds(entries: readonly WorldEntry[], list: boolean): voi
   if (list) for (const outcome of outcomes) printMistakes(outcome);
 }
 
-function hearWorld(entry: WorldEntry): WorldOutcome {
+function hearWorld(entry: WorldEntry, names: readonly CompetitorName[]): WorldOutcome {
   const { samples, sampleRateHz, truth } = entry.make();
   const { nominalHz } = truth;
   return {
     truth,
     online: listenTo(samples, sampleRateHz, nominalHz, { live: true }).flags,
     offline: listenTo(samples, sampleRateHz, nominalHz, {}).flags,
-    competitors: COMPETITORS.map((name) => candidates(name, samples, sampleRateHz, nominalHz)),
+    competitors: names.map((name) => candidates(name, samples, sampleRateHz, nominalHz)),
   };
 }
 
@@ -54,7 +68,7 @@ interface Detector {
   readonly flags: (outcome: WorldOutcome) => readonly Flag[];
 }
 
-function detectors(outcomes: readonly WorldOutcome[]): Detector[] {
+function detectors(outcomes: readonly WorldOutcome[], names: readonly CompetitorName[]): Detector[] {
   const sure = (flags: readonly HeardFlag[]): HeardFlag[] =>
     flags.filter(({ certainty }) => certainty === 'sure');
   return [
@@ -62,7 +76,7 @@ function detectors(outcomes: readonly WorldOutcome[]): Detector[] {
     { name: 'online, sure alone', flags: ({ online }) => sure(online) },
     { name: 'offline', flags: ({ offline }) => offline },
     { name: 'offline, sure alone', flags: ({ offline }) => sure(offline) },
-    ...COMPETITORS.map((name, index) => {
+    ...names.map((name, index) => {
       const flagsAt = (thresholdDb: number) => (outcome: WorldOutcome) =>
         flagsAbove(outcome.competitors[index] ?? [], thresholdDb);
       const reached = THRESHOLDS_DB.map((db) => f1(scoreOf(outcomes, null, flagsAt(db))) ?? 0);

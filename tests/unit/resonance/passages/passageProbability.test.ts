@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   CLASSIFIER_INPUTS,
+  certaintyOf,
   classifierInputs,
+  flagProbability,
   passageScore,
   scoreAtMost,
 } from '../../../../src/resonance/passages/passageProbability.ts';
@@ -52,6 +54,28 @@ describe('the classifier of passages', () => {
     expect(network.scale).toHaveLength(CLASSIFIER_INPUTS);
     expect(network.hidden.every((weights) => weights.length === CLASSIFIER_INPUTS)).toBe(true);
     expect(network.output).toHaveLength(network.hidden.length + 1);
+  });
+
+  it.each([
+    ['online', ONLINE_CLASSIFIER, 3],
+    ['offline', OFFLINE_CLASSIFIER, 1],
+  ])('%s tells a higher probability for a higher output, in each judgement', (_, classifier, judgements) => {
+    expect(classifier.calibration).toHaveLength(judgements);
+    for (let judgement = 0; judgement < judgements; judgement += 1) {
+      const told = [0, 0.3, 0.7, 0.95, 1].map((score) => flagProbability(classifier, score, judgement));
+      expect(told).toEqual([...told].sort((a, b) => a - b));
+      expect(told[0]).toBeGreaterThan(0);
+      expect(told[4]).toBeLessThan(1);
+    }
+  });
+
+  it('is sure from a higher output on than it flags', () => {
+    for (const classifier of [ONLINE_CLASSIFIER, OFFLINE_CLASSIFIER]) {
+      const { threshold, sureThreshold } = classifier;
+      expect(sureThreshold).toBeGreaterThan(threshold);
+      expect(certaintyOf(classifier, threshold)).toBe('maybe');
+      expect(certaintyOf(classifier, sureThreshold)).toBe('sure');
+    }
   });
 
   it('has as many inputs as it says', () => {
