@@ -109,6 +109,7 @@ export function passageFeatures(view: ToneView, match: TemplateMatch, lastIndex:
   const aroundDensity = meanOver(view.sums.noiseDensity, around, view.length);
   const farDensity = meanOver(view.sums.farDensity, core, view.length);
   const farAround = meanOver(view.sums.farDensity, around, view.length);
+  const standing = standingOut(view, top.index, peakPower, lastIndex);
   const both = Math.sqrt(before.power * after.power);
   return {
     peakIndex: top.index,
@@ -130,7 +131,8 @@ export function passageFeatures(view: ToneView, match: TemplateMatch, lastIndex:
     phaseReturn: both > 0 ? (before.re * after.re + before.im * after.im) / both : 0,
     steadyBefore: steadiness(view, middle - gap - STEADY_S * rate, middle - gap),
     steadyAfter: steadiness(view, afterFrom, Math.min(lastIndex, middle + gap + STEADY_S * rate)),
-    ...standingOut(view, top.index, peakPower, lastIndex),
+    prominence: standing.prominence,
+    higherBeside: standing.higherBeside,
     talkAround: Math.log((FAR_BANDS_HZ * farAround + 1e-30) / peakPower),
     peakPower,
     sidePower: (beforePower + afterPower) / 2,

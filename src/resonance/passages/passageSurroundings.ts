@@ -17,6 +17,8 @@ export interface StandingOut {
 export const STEADY_S = 0.8;
 /** How far on either side a higher maximum is looked for, s. */
 const BESIDE_S = 1.5;
+/** What is nearer than this belongs to the peak itself, s. */
+const AWAY_S = 0.15;
 /** Half of the values that are averaged for the level beside the peak. */
 const BESIDE_HALF = 4;
 
@@ -41,22 +43,23 @@ export function standingOut(
   lastIndex: number,
 ): StandingOut {
   const reach = Math.round(BESIDE_S * view.rateHz);
-  const away = Math.round(0.15 * view.rateHz);
+  const away = Math.round(AWAY_S * view.rateHz);
   let highest = 0;
-  const fall = (direction: 1 | -1): number => {
+  let prominence = Infinity;
+  for (let direction = -1; direction <= 1; direction += 2) {
     let lowest = peakPower;
     let isBelow = true;
     for (let step = BESIDE_HALF; step <= reach; step += BESIDE_HALF) {
       const k = peakIndex + direction * step;
       if (k < 0 || k > lastIndex) break;
-      const half = Math.min(BESIDE_HALF, lastIndex - k);
-      const power = coherentPower(view, k, half);
-      if (step >= away) highest = Math.max(highest, power);
-      if (power > peakPower && step >= away) isBelow = false;
+      const power = coherentPower(view, k, Math.min(BESIDE_HALF, lastIndex - k));
+      if (step >= away) {
+        highest = Math.max(highest, power);
+        isBelow &&= power <= peakPower;
+      }
       if (isBelow) lowest = Math.min(lowest, power);
     }
-    return Math.log(peakPower / Math.max(lowest, 1e-4 * peakPower));
-  };
-  const prominence = Math.min(fall(-1), fall(1));
+    prominence = Math.min(prominence, Math.log(peakPower / Math.max(lowest, 1e-4 * peakPower)));
+  }
   return { prominence, higherBeside: Math.log((highest + 1e-30) / peakPower) };
 }

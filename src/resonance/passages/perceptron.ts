@@ -14,8 +14,9 @@ export interface Perceptron {
 
 /** Output, 0..1. */
 export function perceptronOutput(network: Perceptron, inputs: ArrayLike<number>): number {
+  const scaled = scaledInputs(network, inputs);
   let sum = network.output[0];
-  for (let unit = 0; unit < network.hidden.length; unit += 1) sum += unitShare(network, unit, inputs);
+  for (let unit = 0; unit < network.hidden.length; unit += 1) sum += unitShare(network, unit, scaled);
   return logistic(sum);
 }
 
@@ -25,25 +26,27 @@ export function perceptronOutput(network: Perceptron, inputs: ArrayLike<number>)
  * @param corners  the inputs with every choice of the ends of those that differ
  */
 export function perceptronOutputAtMost(network: Perceptron, corners: readonly ArrayLike<number>[]): number {
+  const scaled = corners.map((inputs) => scaledInputs(network, inputs));
   let sum = network.output[0];
   for (let unit = 0; unit < network.hidden.length; unit += 1) {
-    sum += Math.max(...corners.map((inputs) => unitShare(network, unit, inputs)));
+    sum += Math.max(...scaled.map((corner) => unitShare(network, unit, corner)));
   }
   return logistic(sum);
 }
 
+function scaledInputs({ mean, scale }: Perceptron, inputs: ArrayLike<number>): Float64Array {
+  const scaled = new Float64Array(mean.length);
+  for (let j = 0; j < scaled.length; j += 1) {
+    scaled[j] = Math.max(-4, Math.min(4, (inputs[j] - mean[j]) / scale[j]));
+  }
+  return scaled;
+}
+
 /** What one hidden unit adds to the output's sum. */
-function unitShare(
-  { mean, scale, hidden, output }: Perceptron,
-  unit: number,
-  inputs: ArrayLike<number>,
-): number {
+function unitShare({ hidden, output }: Perceptron, unit: number, scaled: Float64Array): number {
   const weights = hidden[unit];
   let weighed = 0;
-  for (let j = 0; j < weights.length; j += 1) {
-    const scaled = (inputs[j] - mean[j]) / scale[j];
-    weighed += weights[j] * Math.max(-4, Math.min(4, scaled));
-  }
+  for (let j = 0; j < weights.length; j += 1) weighed += weights[j] * scaled[j];
   return output[unit + 1] * Math.tanh(weighed);
 }
 
