@@ -42,6 +42,9 @@ export class NowElement extends PartElement {
           inline-size: 100%;
         }
       }
+      fieldset + button {
+        margin-block-start: var(--gap-1);
+      }
       label {
         min-inline-size: 0;
         display: grid;
