@@ -20,7 +20,7 @@ export const lessonWords = {
   tooLongForCode: 'The link is too long for a code that a camera reads: shorten the task, or send the link.',
   reveal: 'When it is time, this shows the class what was kept back',
   revealCode: 'Code to call out; students type it under Records',
-  revealLink: 'Link for the same',
+  revealLink: 'Address for the same',
   copyReveal: 'Copy the link that shows it',
   showRevealCode: 'Show that link as a QR code',
   revealName: 'what the lesson kept back',
