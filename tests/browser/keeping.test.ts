@@ -18,21 +18,24 @@ async function saved(page: Page): Promise<void> {
     .toBe('saved');
 }
 
+/** What the marks' lengths are, however they are written: as typed here, to the millimetre elsewhere. */
+const readings = async (bench: BenchPage): Promise<number[]> => (await bench.lengths()).map(Number);
+
 describe('steps', () => {
   it('are undone and redone after a reload', async () => {
     const bench = await open();
     await bench.addMarks(['10', '20', '30']);
     await saved(bench.page);
     await bench.page.reload();
-    await expect.poll(() => bench.lengths()).toEqual(['10', '20', '30']);
+    await expect.poll(() => readings(bench)).toEqual([10, 20, 30]);
     await bench.page.getByRole('button', { name: /^Undo/ }).click();
-    await expect.poll(() => bench.lengths()).toEqual(['10', '20']);
+    await expect.poll(() => readings(bench)).toEqual([10, 20]);
     await saved(bench.page);
     await bench.page.reload();
-    await expect.poll(() => bench.lengths()).toEqual(['10', '20']);
+    await expect.poll(() => readings(bench)).toEqual([10, 20]);
     await bench.page.getByRole('heading', { name: 'Marks' }).click();
     await bench.page.keyboard.press('Control+y');
-    await expect.poll(() => bench.lengths()).toEqual(['10', '20', '30']);
+    await expect.poll(() => readings(bench)).toEqual([10, 20, 30]);
   });
 });
 
@@ -49,7 +52,7 @@ describe('the list of experiments', () => {
     await list.getByRole('button', { name: 'Duplicate Cold room', exact: true }).click();
     await list.getByRole('button', { name: 'Open Cold room (copy)' }).click();
     await bench.goTo('Measure');
-    await expect.poll(() => bench.lengths()).toEqual(['10']);
+    await expect.poll(() => readings(bench)).toEqual([10]);
     await bench.addMarks(['20']);
     await bench.goTo('Records');
     await list.getByRole('button', { name: 'New, same apparatus' }).click();
@@ -58,11 +61,11 @@ describe('the list of experiments', () => {
     await list.getByRole('button', { name: 'Bring back Cold room (copy)' }).click();
     await list.getByRole('button', { name: 'Open Cold room (copy)' }).click();
     await bench.goTo('Measure');
-    await expect.poll(() => bench.lengths()).toEqual(['10', '20']);
+    await expect.poll(() => readings(bench)).toEqual([10, 20]);
     await bench.goTo('Records');
     await list.getByRole('button', { name: 'Open Cold room', exact: true }).click();
     await bench.goTo('Measure');
-    await expect.poll(() => bench.lengths()).toEqual(['10']);
+    await expect.poll(() => readings(bench)).toEqual([10]);
     expect(current()?.faults).toEqual([]);
   });
 
@@ -97,9 +100,9 @@ describe('the list of experiments', () => {
     const startedAnew = page.waitForEvent('load');
     await page.getByRole('button', { name: 'Erase everything', exact: true }).click();
     await startedAnew;
-    await expect.poll(() => bench.lengths()).toEqual([]);
+    await expect.poll(() => readings(bench)).toEqual([]);
     await page.reload();
-    await expect.poll(() => bench.lengths()).toEqual([]);
+    await expect.poll(() => readings(bench)).toEqual([]);
     await bench.goTo('Records');
     await page.getByText('Nothing is kept yet').waitFor();
   });
@@ -113,16 +116,16 @@ describe('two tabs', () => {
     const second = new BenchPage(await first.page.context().newPage());
     await second.page.goto(inject('pageUrl'));
     await second.page.getByText('open in another tab').first().waitFor();
-    await expect.poll(() => second.lengths()).toEqual(['10']);
+    await expect.poll(() => readings(second)).toEqual([10]);
     await second.addMarks(['99']);
-    expect(await second.lengths()).toEqual(['10']);
+    expect(await readings(second)).toEqual([10]);
     await first.addMarks(['20']);
-    await expect.poll(() => second.lengths()).toEqual(['10', '20']);
+    await expect.poll(() => readings(second)).toEqual([10, 20]);
 
     await second.page.getByRole('button', { name: 'Work on it here' }).click();
     await first.page.getByText('open in another tab').first().waitFor();
     await second.addMarks(['30']);
-    await expect.poll(() => first.lengths()).toEqual(['10', '20', '30']);
+    await expect.poll(() => readings(first)).toEqual([10, 20, 30]);
     await first.page.getByRole('button', { name: 'Open a copy' }).click();
     await first.addMarks(['40']);
     await second.addMarks(['50']);
@@ -130,8 +133,8 @@ describe('two tabs', () => {
     await saved(second.page);
     await first.page.reload();
     await second.page.reload();
-    await expect.poll(() => first.lengths()).toEqual(['10', '20', '30', '40']);
-    await expect.poll(() => second.lengths()).toEqual(['10', '20', '30', '50']);
+    await expect.poll(() => readings(first)).toEqual([10, 20, 30, 40]);
+    await expect.poll(() => readings(second)).toEqual([10, 20, 30, 50]);
   });
 
   it('a tab that waits gets the experiment when the other one is closed', async () => {
@@ -146,7 +149,7 @@ describe('two tabs', () => {
     await second.addMarks(['20']);
     await saved(second.page);
     await second.page.reload();
-    await expect.poll(() => second.lengths()).toEqual(['10', '20']);
+    await expect.poll(() => readings(second)).toEqual([10, 20]);
   });
 
   it('without locks, as on plain http, nothing is overwritten and a copy saves both', async () => {
@@ -157,7 +160,7 @@ describe('two tabs', () => {
     await saved(first.page);
     const second = new BenchPage(await first.page.context().newPage());
     await second.page.goto(inject('pageUrl'));
-    await expect.poll(() => second.lengths()).toEqual(['10']);
+    await expect.poll(() => readings(second)).toEqual([10]);
     await first.addMarks(['20']);
     await saved(first.page);
     await second.addMarks(['30']);
@@ -166,8 +169,8 @@ describe('two tabs', () => {
     await saved(second.page);
     await first.page.reload();
     await second.page.reload();
-    await expect.poll(() => first.lengths()).toEqual(['10', '20']);
-    await expect.poll(() => second.lengths()).toEqual(['10', '30']);
+    await expect.poll(() => readings(first)).toEqual([10, 20]);
+    await expect.poll(() => readings(second)).toEqual([10, 30]);
   });
 });
 
@@ -191,7 +194,7 @@ describe('storage fails', () => {
     await page.getByRole('button', { name: 'Try again' }).click();
     await saved(page);
     await page.reload();
-    await expect.poll(() => bench.lengths()).toEqual(['10', '20', '30']);
+    await expect.poll(() => readings(bench)).toEqual([10, 20, 30]);
   });
 
   it('refused by the browser’s own setting: says so at once, works, and gives the file', async () => {
@@ -227,7 +230,7 @@ describe('storage fails', () => {
     await bench.addMarks(['20']);
     await saved(page);
     await page.reload();
-    await expect.poll(() => bench.lengths()).toEqual(['10', '20']);
+    await expect.poll(() => readings(bench)).toEqual([10, 20]);
   });
 });
 
@@ -262,6 +265,6 @@ describe('what lies in the store', () => {
     expect(await recordInStore(page, SHARED_DATABASE, 'corrupt')).toEqual(corrupt);
     await page.reload();
     await bench.goTo('Measure');
-    await expect.poll(() => bench.lengths()).toEqual(['10']);
+    await expect.poll(() => readings(bench)).toEqual([10]);
   });
 });

@@ -67,7 +67,8 @@ describe('sound, if wanted', () => {
     expect(cueS).toBeLessThan(flaggedS);
     await expect.poll(() => bench.flagTimeS(1)).toBeLessThan(cueS + 0.5);
     expect(await bench.marks.count()).toBe(1);
-    expect(await bench.lengthOf(1).inputValue()).toBe('15.8');
+    // As it was typed.
+    expect(await bench.lengthOf(1).inputValue()).toBe('15,8');
 
     // And the file in a browser that has never seen it: the mark is in place, with its length.
     expect(current()?.faults).toEqual([]);

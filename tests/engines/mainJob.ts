@@ -114,7 +114,7 @@ async function handFilesOutAndIn({ person }: MainJob): Promise<void> {
     await person.waitForWords(SPEED_BESIDE_VIEWS);
     await person.goTo('Measure');
     await person.until('the marks again', async () => (await person.lengths()).length === lengths.length);
-    expect((await person.lengths()).map(Number)).toEqual(lengths.map(Number));
+    expect((await person.lengths()).map(centimetres)).toEqual(lengths.map(centimetres));
     expect((await person.speed()).speedMps).toBeCloseTo(shown.speedMps, 0);
   }
 }
@@ -137,3 +137,6 @@ async function workOffline({ person, site }: MainJob): Promise<void> {
   await person.waitForWords(/Strike the fork, hold it to the mouth/);
   await person.click('button', 'Stop');
 }
+
+/** A length as it was typed, or as a file states it. */
+const centimetres = (text: string): number => Number(text.replace(',', '.'));

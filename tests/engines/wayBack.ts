@@ -8,7 +8,7 @@ const FARTHEST_CM = 0.5;
 const UNKNOWN_STEP_CM = 0.1;
 /** Told to be so near, and then nothing new for a while, a student reads the rule, mm. */
 const NEAR_MM = 0.6;
-const WORDS = /: push in|: pull out|Hold still and read the rule|loudest place|Can’t tell|Way back to/;
+const WORDS = /: push in|: pull out|Hold still and read the rule|loudest place|Can’t tell|Back to the/;
 
 /**
  * Slides the practice column as the page says until it says “Here”, or says no more near it.
@@ -30,7 +30,7 @@ export async function goBackToResonance(person: Person, fromCm: number): Promise
       if (nearest.mm <= NEAR_MM) return nearest.cm;
       continue;
     }
-    const told = /([\d.]+) mm/.exec(words)?.[1];
+    const told = /([\d.]+)\s*mm to go/.exec((await person.said(/[\d.]+\s*mm to go/)) ?? '')?.[1];
     const stepCm = told === undefined ? UNKNOWN_STEP_CM : Math.min(Number(told) / 10, FARTHEST_CM);
     if (told !== undefined && Number(told) <= nearest.mm) nearest = { cm, mm: Number(told) };
     cm += (side === 'long' ? -1 : 1) * OBEYED_PART * stepCm;

@@ -89,7 +89,7 @@ export class HeaderElement extends PartElement {
         letter-spacing: 0;
       }
       .none {
-        color: var(--edge);
+        color: var(--ink-soft);
         font-weight: 400;
       }
       label {

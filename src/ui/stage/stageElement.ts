@@ -97,8 +97,11 @@ export class StageElement extends PartElement {
           gap: var(--gap-2);
         }
         .controls bench-now {
-          flex: 1 1 0;
+          flex: 1 1 16rem;
           min-inline-size: 0;
+        }
+        .controls.listening bench-now {
+          flex-basis: 0;
         }
       }
     `,
