@@ -134,7 +134,8 @@ async function workOffline({ person, site }: MainJob): Promise<void> {
   }
   await person.click('radio', 'Practice column');
   await person.click('button', 'Listen');
-  await person.waitForWords(/Strike the fork, hold it to the mouth/);
+  await person.click('button', 'Strike the fork');
+  await person.until('a level', async () => (await person.count('img', /^Rise above the room: \d/)) > 0);
   await person.click('button', 'Stop');
 }
 

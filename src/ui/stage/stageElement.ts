@@ -79,7 +79,7 @@ export class StageElement extends PartElement {
         display: grid;
         gap: var(--gap-2);
         align-content: start;
-        min-block-size: var(--readings, 10.5rem);
+        min-block-size: var(--readings, 11.75rem);
       }
       .hands {
         display: flex;
