@@ -54,13 +54,8 @@ export const JUDGEMENT_EDITS: readonly Edit[] = [
     'const HIGHEST_FIRST_ORDER = 30;',
     'a table may begin at any order',
   ),
-  edit('solver/otherGas.ts', 'heatRatio: 1.096', 'heatRatio: 1.396', 'γ of sulfur hexafluoride'),
-  edit(
-    'solver/otherGas.ts',
-    'molarMassKgPerMol: 0.039948',
-    'molarMassKgPerMol: 0.04994',
-    'molar mass of argon',
-  ),
+  edit('air/gases.ts', 'heatRatio: 1.096', 'heatRatio: 1.396', 'γ of sulfur hexafluoride'),
+  edit('air/gases.ts', 'molarMassKgPerMol: 0.039948', 'molarMassKgPerMol: 0.04994', 'molar mass of argon'),
   edit(
     'solver/compare.ts',
     '(a?.signedMps ?? 0) - (b?.signedMps ?? 0)',
