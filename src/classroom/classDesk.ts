@@ -5,7 +5,7 @@ import type { ClassGroup } from './classGroup.ts';
 import { classResult } from './classResult.ts';
 import type { ClassResult } from './classResult.ts';
 import { groupsOfIntake } from './groupsOfIntake.ts';
-import { namelessGroupWords } from '../words/classroom.ts';
+import { namelessGroupWords } from '../words/namelessGroup.ts';
 import { isSameState } from './findRepeats.ts';
 import { classText, readClassText } from './keptClass.ts';
 import { solveGroup } from './solveGroup.ts';

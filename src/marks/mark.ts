@@ -29,7 +29,9 @@ export interface Mark {
  */
 export type LocatedBy = 'centre' | 'loudest';
 
-export type ColumnEnds = 'closed' | 'open';
+export const COLUMN_ENDS = ['closed', 'open'] as const;
+
+export type ColumnEnds = (typeof COLUMN_ENDS)[number];
 
 export interface MarkEvidence {
   readonly source: 'microphone' | 'recording' | 'practice';

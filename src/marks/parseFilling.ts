@@ -1,16 +1,12 @@
 import { FILLINGS } from '../air/gases.ts';
 import type { Filling } from '../air/gases.ts';
-import { shorten } from './parseDecimal.ts';
 import type { Parsed } from './parseDecimal.ts';
+import { parseName } from './parseName.ts';
 
 /** What is in the tube. An empty cell says nothing; a word that means no known gas is a fault. */
 export function parseFilling(text: string): Parsed<{ readonly filling: Filling | null }> {
-  const word = text
-    .trim()
-    .toLowerCase()
-    .replaceAll(/[\s_-]+/g, '-');
-  if (word === '') return { ok: true, filling: null };
-  const filling = FILLINGS.find((one) => one === word);
-  if (filling !== undefined) return { ok: true, filling };
-  return { ok: false, fault: { code: 'no-gas', typed: shorten(text), known: FILLINGS } };
+  const cell = parseName(text, FILLINGS);
+  if (cell.kind === 'unknown')
+    return { ok: false, fault: { code: 'no-gas', typed: cell.typed, known: FILLINGS } };
+  return { ok: true, filling: cell.kind === 'empty' ? null : cell.name };
 }

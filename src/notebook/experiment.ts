@@ -100,7 +100,10 @@ export interface Place {
   readonly co2MoleFraction: number | null;
 }
 
-/** What closes a closed column: a piston that slides, water in which the tube is raised and lowered, or water that rises and falls in it. */
+/**
+ * What closes a closed column: a piston that slides, water in which the tube is raised and lowered, or water that rises
+ * and falls in it.
+ */
 export const STOPPERS = ['piston', 'dipped', 'filled'] as const;
 
 export type Stopper = (typeof STOPPERS)[number];

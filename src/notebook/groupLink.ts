@@ -1,9 +1,10 @@
 import { FILLINGS } from '../air/gases.ts';
 import { MOUTH_SHAPES } from '../air/mouth.ts';
 import { LARGEST_LESSON_BYTES, LONGEST_CODE } from '../limits/sizes.ts';
-import type { ColumnEnds } from '../marks/mark.ts';
+import { COLUMN_ENDS } from '../marks/mark.ts';
 import type { Experiment } from './experiment.ts';
 import type { LinkFault } from './lessonLink.ts';
+import { listIn, nameAt } from './linkLists.ts';
 import { measuredMarks } from './measuredMarks.ts';
 import type { MeasuredMark } from './measuredMarks.ts';
 import { newExperiment, newFork } from './newExperiment.ts';
@@ -14,7 +15,6 @@ export const GROUP_PREFIX = '#group=';
 export const PART_PREFIX = '#part=';
 
 const VERSION = 1;
-const ENDS: readonly ColumnEnds[] = ['closed', 'open'];
 /** Nothing can be heard of a mark made by hand. */
 const UNHEARD = {
   timeS: 0,
@@ -147,7 +147,7 @@ function listOfMark(
     micrometres(mark.lengthM),
     forks.findIndex(({ id }) => id === mark.forkId),
     places.findIndex(({ id }) => id === mark.placeId),
-    ENDS.indexOf(mark.ends),
+    COLUMN_ENDS.indexOf(mark.ends),
     mark.locatedBy === 'centre' ? 1 : mark.locatedBy === 'loudest' ? 2 : null,
     evidence === null ? null : Math.round(10 * evidence.riseDb) / 10,
     evidence?.centre === null || evidence?.centre === undefined
@@ -206,7 +206,7 @@ function recordOf(list: readonly unknown[]): object {
       humidityPct,
       pressurePa,
       co2MoleFraction: co2,
-      filling: typeof filling === 'number' ? FILLINGS[filling] : (filling ?? 'air'),
+      filling: nameAt(FILLINGS, filling ?? 'air'),
     };
   });
   return {
@@ -220,7 +220,7 @@ function recordOf(list: readonly unknown[]): object {
       ...base.tube,
       diameterM,
       otherDiameterM,
-      mouth: typeof mouth === 'number' ? MOUTH_SHAPES[mouth] : mouth,
+      mouth: nameAt(MOUTH_SHAPES, mouth),
       travelM,
     },
     rule: { readingStandardUncertaintyM, zeroOffsetM },
@@ -246,7 +246,7 @@ function recordOfMark(list: readonly unknown[], index: number, createdAt: string
     createdAt,
     forkId: `fork-${Number(fork) + 1}`,
     placeId: `place-${Number(place) + 1}`,
-    ends: typeof ends === 'number' ? ENDS[ends] : ends,
+    ends: nameAt(COLUMN_ENDS, ends),
     lengthM: typeof length === 'number' ? length / 1e6 : length,
     otherLengthM: typeof other === 'number' ? other / 1e6 : other,
     evidence: riseDb === null ? null : heard,
@@ -255,8 +255,4 @@ function recordOfMark(list: readonly unknown[], index: number, createdAt: string
     note: '',
     ...(by === null ? {} : { locatedBy: by === 1 ? 'centre' : 'loudest' }),
   };
-}
-
-function listIn(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? (value as unknown[]) : [];
 }

@@ -3,9 +3,11 @@ import { MOUTH_SHAPES } from '../air/mouth.ts';
 import { isWithin, LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
 import { LARGEST_LESSON_BYTES, LONGEST_LINK } from '../limits/sizes.ts';
+import { COLUMN_ENDS } from '../marks/mark.ts';
 import type { ColumnEnds } from '../marks/mark.ts';
 import { STOPPERS } from './experiment.ts';
 import type { Experiment, Fork, Lesson, Place, Rule, Tube } from './experiment.ts';
+import { listIn, nameAt } from './linkLists.ts';
 import { newExperiment, newFork } from './newExperiment.ts';
 import { bytesOf, digest, packed, unpacked, withoutEnding } from './packedText.ts';
 import { readExperiment } from './readExperiment.ts';
@@ -30,7 +32,6 @@ export interface ArrivedLesson {
 export const LESSON_PREFIX = '#lesson=';
 
 const VERSION = 1;
-const ENDS: readonly ColumnEnds[] = ['closed', 'open'];
 
 /** Why a lesson can't be handed out as a link. */
 export type LessonFault =
@@ -124,7 +125,7 @@ function listOf({ forks, places, tube, rule, ends, lesson }: LessonPlan): readon
       STOPPERS.indexOf(tube.stopper),
     ],
     [rule.readingStandardUncertaintyM, rule.zeroOffsetM],
-    ENDS.indexOf(ends),
+    COLUMN_ENDS.indexOf(ends),
     (hideExpected ? 1 : 0) + (hideTheory ? 2 : 0) + (hideTruth ? 4 : 0),
     task,
     reveal ?? null,
@@ -164,18 +165,18 @@ function fieldsOf(value: unknown): Fields {
         humidityPct,
         pressurePa,
         co2MoleFraction,
-        filling: named(filling, FILLINGS),
+        filling: nameAt(FILLINGS, filling),
       };
     }),
     tube: {
       diameterM,
       otherDiameterM,
-      mouth: named(mouth, MOUTH_SHAPES),
-      stopper: named(stopper, STOPPERS),
+      mouth: nameAt(MOUTH_SHAPES, mouth),
+      stopper: nameAt(STOPPERS, stopper),
       travelM,
     },
     rule: { readingStandardUncertaintyM, zeroOffsetM },
-    ends: named(ends, ENDS),
+    ends: nameAt(COLUMN_ENDS, ends),
     lesson: {
       task,
       hideExpected: (flags & 1) !== 0,
@@ -186,10 +187,6 @@ function fieldsOf(value: unknown): Fields {
     },
   };
 }
-
-/** What a number in the list stands for; what is none stays as it is. */
-const named = (value: unknown, names: readonly string[]): unknown =>
-  typeof value === 'number' ? names[value] : value;
 
 interface Fields {
   readonly forks: readonly object[];
@@ -260,8 +257,4 @@ function planOfFields(fields: Fields, id: string): ArrivedLesson | { readonly fa
   const fault =
     reading.kind === 'faults' ? reading.faults.find(({ code }) => code !== 'dangling') : undefined;
   return { fault: fault === undefined ? { code: 'damaged' } : { code: 'record', fault } };
-}
-
-function listIn(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? (value as unknown[]) : [];
 }

@@ -3,15 +3,8 @@ import { MOUTH_SHAPES } from '../air/mouth.ts';
 import type { MouthShape } from '../air/mouth.ts';
 import { LIMITS } from '../limits/limits.ts';
 import { LONGEST } from '../limits/longest.ts';
-import { MARK_DOUBTS } from '../marks/mark.ts';
-import type {
-  ColumnEnds,
-  LevelStretch,
-  LocatedBy,
-  Mark,
-  MarkEvidence,
-  ResonanceCentre,
-} from '../marks/mark.ts';
+import { COLUMN_ENDS, MARK_DOUBTS } from '../marks/mark.ts';
+import type { LevelStretch, LocatedBy, Mark, MarkEvidence, ResonanceCentre } from '../marks/mark.ts';
 import { hasColumn } from '../marks/columnOfMark.ts';
 import { SCHEMA_VERSION, STOPPERS } from './experiment.ts';
 import type { Experiment, Fork, GainCheckRecord, Lesson, Place } from './experiment.ts';
@@ -30,7 +23,6 @@ export type ExperimentReading =
       readonly outside: readonly Outside[];
     };
 
-const ENDS: readonly ColumnEnds[] = ['closed', 'open'];
 const LOCATED_BY: readonly LocatedBy[] = ['centre', 'loudest'];
 const SOURCES: readonly MarkEvidence['source'][] = ['microphone', 'recording', 'practice'];
 
@@ -88,7 +80,7 @@ export function readExperiment(value: unknown, readItems: ReadItems = new WeakMa
     present: {
       forkId: present.text('forkId', LONGEST.id),
       placeId: present.text('placeId', LONGEST.id),
-      ends: present.choice('ends', ENDS),
+      ends: present.choice('ends', COLUMN_ENDS),
     },
     marks,
     deletedMarks,
@@ -199,7 +191,7 @@ function readMark(mark: RecordReader): Mark {
     createdAt: mark.text('createdAt', LONGEST.time),
     forkId: mark.text('forkId', LONGEST.id),
     placeId: mark.text('placeId', LONGEST.id),
-    ends: mark.choice('ends', ENDS),
+    ends: mark.choice('ends', COLUMN_ENDS),
     lengthM: mark.numberOrNull('lengthM', LIMITS.lengthM),
     otherLengthM: mark.numberOrNull('otherLengthM', LIMITS.lengthM),
     evidence: evidence === null ? null : readEvidence(evidence),

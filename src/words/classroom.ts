@@ -166,9 +166,6 @@ export function discussionWords(result: {
   ];
 }
 
-/** A group that came by a code and gave itself no name. */
-export const namelessGroupWords = 'A group without a name';
-
 /** What the picture of the class's spread shows, for those who don't see it. */
 export function spreadWords({ rows, pooled }: Pick<SpokenClass, 'rows' | 'pooled'>): string {
   const outlying = rows.filter(({ state }) => state === 'outlying').length;

@@ -1,3 +1,4 @@
+import { namelessGroupWords } from '../namelessGroup.ts';
 import { counted } from '../numbers.ts';
 
 export const handInWords = {
@@ -9,6 +10,6 @@ export const handInWords = {
   hide: 'Put the code away',
   codeName: 'this group’s result',
   holds: (group: string, marks: number) =>
-    `${group.trim() === '' ? 'A group without a name' : group.trim()}, ${counted(marks, 'mark')}. No notes, no sound, nobody’s name but the group’s.`,
+    `${group.trim() === '' ? namelessGroupWords : group.trim()}, ${counted(marks, 'mark')}. No notes, no sound, nobody’s name but the group’s.`,
   link: 'The same as a link',
 } as const;
