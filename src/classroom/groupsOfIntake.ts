@@ -1,5 +1,5 @@
 import type { Intake } from '../intake/intakeTypes.ts';
-import { ownMarks } from '../notebook/markList.ts';
+import { markIndex, ownMarks } from '../notebook/markList.ts';
 import type { MarkRow } from '../marks/markRow.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { measuredMarks } from '../notebook/measuredMarks.ts';
@@ -41,6 +41,7 @@ function groupOfExperiment(experiment: Experiment, fileName: string, stem: strin
   // What a group calls itself comes before the title, which may be the lesson’s.
   const named = experiment.group.trim();
   const isNamed = named !== '' || experiment.title.trim() !== '';
+  const numbers = markIndex(experiment);
   return {
     name: isNamed ? (named === '' ? titleWords(experiment).trim() : named) : stem,
     isNamed,
@@ -52,7 +53,7 @@ function groupOfExperiment(experiment: Experiment, fileName: string, stem: strin
       measuredMarks(experiment).filter((mark) => !mark.excluded),
     ),
     numbered: 'mark',
-    markNumbers: new Map(ownMarks(experiment.marks).map(({ id }, index) => [id, index + 1])),
+    markNumbers: new Map(ownMarks(experiment.marks).map(({ id }) => [id, numbers.numberOf(id)])),
     stated: null,
   };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { groupsOfIntake } from '../../../src/classroom/groupsOfIntake.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
+import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { newExperiment } from '../../../src/notebook/newExperiment.ts';
 
 describe('a group’s name', () => {
@@ -29,5 +30,24 @@ describe('a group’s name', () => {
     expect(nameOf({ title: 'Ada and Ben' })).toEqual({ name: 'Ada and Ben', isNamed: true });
     expect(nameOf({ title: 'Experiment 2' })).toEqual({ name: 'Experiment 2', isNamed: true });
     expect(nameOf({ title: 'Ada', origin })).toEqual({ name: 'Ada (copy)', isNamed: true });
+  });
+});
+
+describe('a group’s marks', () => {
+  it('go by the numbers that the group’s page shows, after one was deleted, too', () => {
+    const at = (second: number) => ({ createdAt: `2030-03-01T10:00:0${second}.000Z` });
+    const experiment = {
+      ...exampleExperiment([
+        exampleMark('second', { lengthM: 0.4925, ...at(2) }),
+        exampleMark('third', { lengthM: 0.8271, ...at(3) }),
+      ]),
+      deletedMarks: [exampleMark('first', { lengthM: 0.3, ...at(1) })],
+    };
+    const content = { kind: 'experiment', experiment } as const;
+    const [group] = groupsOfIntake({ name: 'x.json', content, faults: [], remarks: [] });
+    expect([...(group?.markNumbers ?? [])]).toEqual([
+      ['second', 2],
+      ['third', 3],
+    ]);
   });
 });
