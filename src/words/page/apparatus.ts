@@ -13,9 +13,9 @@ export const tubeWords = {
   travelHint: 'how far the tube goes',
   stopper: 'What closes it',
   stoppers: {
-    piston: 'a piston that slides',
-    dipped: 'water that the tube dips into',
-    filled: 'water that rises and falls in it',
+    piston: 'a piston',
+    dipped: 'water, the tube moves',
+    filled: 'water, its level moves',
   },
   reading: 'Reading uncertainty',
   readingHint: `standard uncertainty of one length, finding the place included. Left empty, ${READING_TAKEN}.`,
