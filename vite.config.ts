@@ -37,7 +37,11 @@ export default defineConfig({
           sequence: { groupOrder: 0 },
           // A busy machine takes its time; what never comes still fails.
           testTimeout: 60_000,
-          setupFiles: ['tests/support/guardTests.ts', 'tests/unit/seededProperties.ts'],
+          setupFiles: [
+            'tests/support/guardTests.ts',
+            'tests/unit/seededProperties.ts',
+            'tests/support/inEnglish.ts',
+          ],
         },
       },
       {
@@ -46,7 +50,7 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts', 'tests/engines/**/*.test.ts'],
           environment: 'node',
-          setupFiles: ['tests/support/guardTests.ts'],
+          setupFiles: ['tests/support/guardTests.ts', 'tests/support/inEnglish.ts'],
           globalSetup: ['tests/browser/globalSetup.ts'],
           testTimeout: 120_000,
           // A busy machine takes its time; what never comes still fails.

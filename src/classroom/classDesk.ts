@@ -5,7 +5,7 @@ import type { ClassGroup } from './classGroup.ts';
 import { classResult } from './classResult.ts';
 import type { ClassResult } from './classResult.ts';
 import { groupsOfIntake } from './groupsOfIntake.ts';
-import { namelessGroupWords } from '../words/namelessGroup.ts';
+import { groupNameWords } from '../words/namelessGroup.ts';
 import { isSameState } from './findRepeats.ts';
 import { classText, readClassText } from './keptClass.ts';
 import { solveGroup } from './solveGroup.ts';
@@ -88,7 +88,7 @@ export class ClassDesk {
 
   /** Takes one group's result as its code or link brought it. One that is there just so is not taken twice. */
   async addOne(experiment: Experiment): Promise<TakenGroup> {
-    const name = experiment.group.trim() === '' ? namelessGroupWords : experiment.group.trim();
+    const name = groupNameWords(experiment.group);
     const intake: Intake = { name, content: { kind: 'experiment', experiment }, faults: [], remarks: [] };
     const [source] = groupsOfIntake(intake);
     if (source !== undefined && this.list.some((group) => isSameState(group.source, source))) {

@@ -2,7 +2,8 @@ import { escapeMarkup } from '../report/markup.ts';
 import type { Picture } from '../report/plots/picture.ts';
 import { PLOT_FONTS, roundTicks } from '../report/plots/plot.ts';
 import type { PlotPalette } from '../report/plots/plot.ts';
-import { spreadPictureWords, spreadWords } from '../words/classroom.ts';
+import { spreadWords } from '../words/classroom.ts';
+import { laterWords } from '../words/inUse.ts';
 import { unrounded } from '../words/numbers.ts';
 import type { ClassResult } from './classResult.ts';
 
@@ -19,7 +20,7 @@ const WIDEST = 4;
 /** The picture of a class's spread. */
 export function spreadPicture(result: ClassResult): Picture {
   return {
-    title: spreadPictureWords.title,
+    title: laterWords.spreadPicture.title,
     words: spreadWords(result),
     svg: (palette) => spreadSvg(result, palette),
   };
@@ -76,7 +77,7 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
     const isBeyond = speedMps < low || speedMps > high;
     const beyond =
       isBeyond && isNamed
-        ? `<text x="${speedMps > high ? at - 12 : at + 12}" y="${y + 4}" text-anchor="${speedMps > high ? 'end' : 'start'}" font-size="12">${spreadPictureWords.beyond(speedMps)} ${speedMps > high ? '→' : '←'}</text>`
+        ? `<text x="${speedMps > high ? at - 12 : at + 12}" y="${y + 4}" text-anchor="${speedMps > high ? 'end' : 'start'}" font-size="12">${laterWords.spreadPicture.beyond(speedMps)} ${speedMps > high ? '→' : '←'}</text>`
         : '';
     const name = isNamed
       ? `<text x="${LEFT - 10}" y="${y + 4}" text-anchor="end" font-size="12">${escapeMarkup(short(row.group.source.name))}</text>`
@@ -85,13 +86,13 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
   });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" font-family="${PLOT_FONTS}" font-size="14" fill="${palette.ink}">`,
-    `<title>${escapeMarkup(spreadPictureWords.title)}</title><desc>${escapeMarkup(spreadWords(result))}</desc>`,
+    `<title>${escapeMarkup(laterWords.spreadPicture.title)}</title><desc>${escapeMarkup(spreadWords(result))}</desc>`,
     `<rect width="${WIDTH}" height="${height}" fill="${palette.paper}"/>`,
-    `<text x="16" y="26" font-size="16" font-weight="600">${escapeMarkup(spreadPictureWords.heading)}</text>`,
+    `<text x="16" y="26" font-size="16" font-weight="600">${escapeMarkup(laterWords.spreadPicture.heading)}</text>`,
     ...ticks,
     band,
     ...points,
-    `<text x="${(LEFT + WIDTH - RIGHT) / 2}" y="${height - 12}" text-anchor="middle">${escapeMarkup(spreadPictureWords.axis)}</text>`,
+    `<text x="${(LEFT + WIDTH - RIGHT) / 2}" y="${height - 12}" text-anchor="middle">${escapeMarkup(laterWords.spreadPicture.axis)}</text>`,
     '</svg>',
   ].join('\n');
 }

@@ -5,6 +5,9 @@ import { defaultToleranceHz, WIDEST_TOLERANCE_HZ } from '../session/hearing/fork
 import { guessesOf } from '../resonance/following/columnGuess.ts';
 import type { FollowedTube } from '../session/recording/analyseRecording.ts';
 import type { AnalysisOrder, FileAnswer } from './answerFile.ts';
+import { speakEnglish } from '../words/english.ts';
+
+speakEnglish();
 
 const mm = (lengthM: number): number => Number((1000 * lengthM).toPrecision(6));
 

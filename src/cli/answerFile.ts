@@ -8,6 +8,9 @@ import { inFull } from '../words/faultWords.ts';
 import { unheardPitchWords } from '../words/listening.ts';
 import { recordingFaultWords } from '../words/recordingFaults.ts';
 import { locate } from './locate.ts';
+import { speakEnglish } from '../words/english.ts';
+
+speakEnglish();
 
 /** What is asked of each file. */
 export interface AnalysisOrder {

@@ -5,6 +5,9 @@ import { locate } from './locate.ts';
 import { solveSummary } from './solveSummary.ts';
 import { solveTable } from './solveTable.ts';
 import { solveUsage } from './solveUsage.ts';
+import { speakEnglish } from '../words/english.ts';
+
+speakEnglish();
 
 function readText(file: string): string {
   const path = locate(file);

@@ -5,7 +5,7 @@ import { migrateExperiment } from '../notebook/migrateExperiment.ts';
 import { readExperiment } from '../notebook/readExperiment.ts';
 import type { ExperimentReading } from '../notebook/readExperiment.ts';
 import type { RecordFault } from '../notebook/recordFault.ts';
-import { intakeFaultWords, intakeRemarkWords } from '../words/intakeFaults.ts';
+import { laterWords } from '../words/inUse.ts';
 import { mendedNote } from '../words/mended.ts';
 import { fieldFaultWords, recordFaultWords } from '../words/recordFaults.ts';
 import type { Intake, IntakeFault } from './intakeTypes.ts';
@@ -30,17 +30,17 @@ export function readExperimentText(name: string, text: string): Intake {
     remarks: [],
   });
   if (jsonDepth(text, DEEPEST_JSON) > DEEPEST_JSON) {
-    return refuse(intakeFaultWords.nested);
+    return refuse(laterWords.intakeFault.nested);
   }
   let value: unknown;
   try {
     value = JSON.parse(text);
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
-    return refuse(intakeFaultWords.noJson(reason));
+    return refuse(laterWords.intakeFault.noJson(reason));
   }
   if (CLASS_SCHEMA.test(String((value as Fields | null)?.['$schema']))) {
-    return refuse(intakeFaultWords.classResult);
+    return refuse(laterWords.intakeFault.classResult);
   }
   const reading = readExperiment(value);
   if (reading.kind === 'experiment') {
@@ -52,7 +52,7 @@ export function readExperimentText(name: string, text: string): Intake {
     name,
     content: rest === null ? null : { kind: 'experiment', experiment: rest },
     faults,
-    remarks: [rest === null ? intakeRemarkWords.mendFile : intakeRemarkWords.goodPart],
+    remarks: [rest === null ? laterWords.intakeRemark.mendFile : laterWords.intakeRemark.goodPart],
   };
 }
 

@@ -1,9 +1,9 @@
 import { bytesOfBlob } from '../capture/wav/bytesOfBlob.ts';
 import { WavError } from '../capture/wav/wavFormat.ts';
 import { inFull } from '../words/faultWords.ts';
+import { laterWords } from '../words/inUse.ts';
 import { recordingFaultWords } from '../words/recordingFaults.ts';
 import { WavReader } from '../capture/wav/wavReader.ts';
-import { intakeFaultWords, otherFileWords } from '../words/intakeFaults.ts';
 import { decodeText } from './decodeText.ts';
 import { fileKind } from './fileKind.ts';
 import { LARGEST_JSON_BYTES, LARGEST_TABLE_BYTES } from '../limits/sizes.ts';
@@ -21,21 +21,21 @@ const HEAD_BYTES = 16;
 export async function readFile(file: Blob & { readonly name: string }): Promise<Intake> {
   const { name } = file;
   try {
-    if (file.size === 0) return refused(name, intakeFaultWords.empty);
+    if (file.size === 0) return refused(name, laterWords.intakeFault.empty);
     const head = new Uint8Array(await file.slice(0, HEAD_BYTES).arrayBuffer());
     const kind = fileKind(head, name, file.type);
     if (kind === 'recording') return await readRecording(file);
-    if (kind !== 'text') return refused(name, otherFileWords[kind.refused]);
+    if (kind !== 'text') return refused(name, laterWords.otherFile[kind.refused]);
     const isJson =
       /\.json$/i.test(name) || /^(\ufeff|\u00ef\u00bb\u00bf)?\s*[{[]/.test(String.fromCharCode(...head));
     const largest = isJson ? LARGEST_JSON_BYTES : LARGEST_TABLE_BYTES;
     if (file.size > largest) {
-      return refused(name, intakeFaultWords.tooLarge(file.size, largest, isJson));
+      return refused(name, laterWords.intakeFault.tooLarge(file.size, largest, isJson));
     }
     return readText(name, decodeText(new Uint8Array(await file.arrayBuffer())), isJson);
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
-    return refused(name, intakeFaultWords.unreadable(reason));
+    return refused(name, laterWords.intakeFault.unreadable(reason));
   }
 }
 

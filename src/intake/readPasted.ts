@@ -3,7 +3,8 @@ import { wellFormed } from '../limits/texts.ts';
 import type { TableDefaults } from '../marks/marksTable.ts';
 import type { Intake } from './intakeTypes.ts';
 import { readExperimentText } from './readExperimentText.ts';
-import { intakeFaultWords, pastedName } from '../words/intakeFaults.ts';
+import { laterWords } from '../words/inUse.ts';
+import { pastedName } from '../words/intakeFaults.ts';
 import { readTableText } from './readTableText.ts';
 
 /**
@@ -14,7 +15,7 @@ export function readPasted(pasted: string, defaults: TableDefaults): Intake {
   const name = pastedName;
   const text = wellFormed(pasted);
   if (text.length > LARGEST_TABLE_BYTES) {
-    const message = intakeFaultWords.longPaste(text.length);
+    const message = laterWords.intakeFault.longPaste(text.length);
     return { name, content: null, faults: [{ row: null, column: null, message }], remarks: [] };
   }
   return /^\s*[{[]/.test(text) ? readExperimentText(name, text) : readTableText(name, text, defaults);

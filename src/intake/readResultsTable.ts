@@ -5,9 +5,9 @@ import type { DelimitedRecord } from '../marks/delimited.ts';
 import { unguarded } from '../marks/formulaGuard.ts';
 import { parseDecimal, shorten } from '../marks/parseDecimal.ts';
 import type { ResultColumn } from '../marks/parseFault.ts';
-import { intakeFaultWords } from '../words/intakeFaults.ts';
+import { laterWords, words } from '../words/inUse.ts';
 import { parseFaultWords } from '../words/parseFaults.ts';
-import { tooLongWords } from '../words/records.ts';
+
 import { parseTemperature } from '../marks/parseQuantities.ts';
 import type { IntakeFault, StatedResult } from './intakeTypes.ts';
 
@@ -28,7 +28,7 @@ export function readResultsTable(
   records: readonly DelimitedRecord[],
 ): { readonly results: readonly StatedResult[]; readonly faults: readonly IntakeFault[] } {
   if (!names.includes('standard_uncertainty_mps') && !names.includes('expanded_uncertainty_mps')) {
-    const message = intakeFaultWords.noUncertainty;
+    const message = laterWords.intakeFault.noUncertainty;
     return { results: [], faults: [{ row: 1, column: 'standard_uncertainty_mps', message }] };
   }
   const faults: IntakeFault[] = [];
@@ -46,7 +46,7 @@ export function readResultsTable(
       if (!parsed.ok) return fail(column, parseFaultWords(parsed.fault));
       const isSpeed = parsed.unit === '' || /^m\/s$/i.test(parsed.unit);
       if (isSpeed && parsed.value >= low && parsed.value <= high) return parsed.value;
-      return fail(column, intakeFaultWords.noSpeed(low, high, shorten(cell(column))));
+      return fail(column, laterWords.intakeFault.noSpeed(low, high, shorten(cell(column))));
     };
     const speedMps = number('speed_mps', LIMITS.speedMps);
     const standard =
@@ -56,7 +56,7 @@ export function readResultsTable(
     const temperature = cell('temperature_c') === '' ? null : parseTemperature(cell('temperature_c'));
     if (temperature?.ok === false) fail('temperature_c', parseFaultWords(temperature.fault));
     const group = unguarded(cell('group'));
-    if (group.length > LONGEST.name) fail('group', tooLongWords.group(group.length, LONGEST.name));
+    if (group.length > LONGEST.name) fail('group', words.tooLong.group(group.length, LONGEST.name));
     if (faults.length > before || speedMps === null || standard === null) continue;
     results.push({
       group,

@@ -3,9 +3,9 @@ import { readMarksTable } from '../marks/marksTable.ts';
 import { columnName, likelyDelimiter } from '../marks/tableDialect.ts';
 import type { TableDefaults } from '../marks/marksTable.ts';
 import type { TableFault } from '../marks/tableFault.ts';
+import { laterWords } from '../words/inUse.ts';
 import { faultyColumn, tableProblemWords } from '../words/tableFaults.ts';
 import type { Intake, IntakeFault } from './intakeTypes.ts';
-import { intakeFaultWords, intakeRemarkWords } from '../words/intakeFaults.ts';
 import { isResultsHeading, readResultsTable } from './readResultsTable.ts';
 
 function located(fault: TableFault): IntakeFault {
@@ -22,7 +22,7 @@ export function readTableText(name: string, text: string, defaults: TableDefault
   const names = records.at(0)?.cells.map(columnName) ?? [];
   if (fault === null && isResultsHeading(names)) {
     const { results, faults } = readResultsTable(names, records.slice(1));
-    const none = { row: null, column: null, message: intakeFaultWords.noResults };
+    const none = { row: null, column: null, message: laterWords.intakeFault.noResults };
     return {
       name,
       content: results.length === 0 ? null : { kind: 'results', results },
@@ -38,8 +38,8 @@ export function readTableText(name: string, text: string, defaults: TableDefault
     return { name, content, faults: table.faults.map(located), remarks: [] };
   }
   const remarks = [
-    table.passedOver.length === 0 ? null : intakeRemarkWords.notRead(table.passedOver),
-    table.skipped.length === 0 ? null : intakeRemarkWords.skipped(table.skipped),
+    table.passedOver.length === 0 ? null : laterWords.intakeRemark.notRead(table.passedOver),
+    table.skipped.length === 0 ? null : laterWords.intakeRemark.skipped(table.skipped),
   ].filter((remark) => remark !== null);
   return { name, content: { kind: 'table', rows: table.rows }, faults: [], remarks };
 }

@@ -11,9 +11,9 @@ import type { Experiment } from '../notebook/experiment.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
 import { itemBytes, recordBytes } from '../notebook/recordBytes.ts';
 import type { IntakeFault } from './intakeTypes.ts';
-import { intakeFaultWords, intakeRemarkWords } from '../words/intakeFaults.ts';
 import { RowForks } from './rowForks.ts';
 import { RowPlaces } from './rowPlaces.ts';
+import { laterWords } from '../words/inUse.ts';
 
 /** What is needed from outside to make marks. */
 export interface TakeOutside {
@@ -67,7 +67,7 @@ function commonReading(rows: readonly MarkRow[]) {
   const taken = rows.map((row) => readingTaken(row.lengthUncertaintyM, row.locatedBy));
   const widths = new Set(taken.map(({ lengthStandardUncertaintyM }) => lengthStandardUncertaintyM));
   const readingM = Math.max(...widths);
-  return { readingM, remarks: widths.size > 1 ? [intakeRemarkWords.widestTaken(readingM)] : [] };
+  return { readingM, remarks: widths.size > 1 ? [laterWords.intakeRemark.widestTaken(readingM)] : [] };
 }
 
 /**
@@ -107,7 +107,7 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
     for (const item of [...forks.all.slice(counts[0]), ...places.all.slice(counts[1])])
       bytes += itemBytes(item);
     if (bytes + itemBytes(mark) > LARGEST_RECORD_BYTES) {
-      const message = intakeFaultWords.recordFull(LARGEST_RECORD_BYTES);
+      const message = laterWords.intakeFault.recordFull(LARGEST_RECORD_BYTES);
       faults.push({ row: row.row, column: null, message });
       continue;
     }
@@ -117,7 +117,7 @@ export function takeRows(base: Experiment, rows: readonly MarkRow[], outside: Ta
     mouth ??= row.mouth;
     marks.push(mark);
   }
-  const remarks = offsetM === 0 ? [] : [intakeRemarkWords.offsetPutBack(offsetM)];
+  const remarks = offsetM === 0 ? [] : [laterWords.intakeRemark.offsetPutBack(offsetM)];
   return {
     experiment: {
       ...base,
@@ -144,22 +144,22 @@ interface Meeting {
 function misfit(row: MarkRow, meeting: Meeting): IntakeFault | null {
   const { mouth, count, offsetM } = meeting;
   if (count >= LONGEST.list) {
-    const message = intakeFaultWords.listFull(LONGEST.list);
+    const message = laterWords.intakeFault.listFull(LONGEST.list);
     return { row: row.row, column: null, message };
   }
   const noReading = rowReadingFault(row, offsetM);
   if (noReading !== null) return noReading;
   if (row.order !== null && !isWithin(LIMITS.order, row.order)) {
-    const message = intakeFaultWords.badOrder(row.order, LIMITS.order);
+    const message = laterWords.intakeFault.badOrder(row.order, LIMITS.order);
     return { row: row.row, column: 'order', message };
   }
   for (const [field, column] of DIAMETERS) {
     const [theirsM, ownM] = [row[field], meeting[field]];
     if (theirsM === null || ownM === null || Math.abs(theirsM - ownM) <= SAME_DIAMETER_M) continue;
-    return { row: row.row, column, message: intakeFaultWords.otherTube(theirsM, ownM) };
+    return { row: row.row, column, message: laterWords.intakeFault.otherTube(theirsM, ownM) };
   }
   if (row.mouth !== null && mouth !== null && row.mouth !== mouth) {
-    return { row: row.row, column: 'mouth', message: intakeFaultWords.otherMouth(row.mouth, mouth) };
+    return { row: row.row, column: 'mouth', message: laterWords.intakeFault.otherMouth(row.mouth, mouth) };
   }
   return null;
 }
@@ -172,7 +172,7 @@ function rowReadingFault({ row, lengthM, otherLengthM }: MarkRow, offsetM: numbe
   const column = isMissing(lengthM) ? 'length_cm' : isMissing(otherLengthM) ? 'other_length_cm' : null;
   if (column === null) return null;
   const found = column === 'length_cm' ? lengthM : (otherLengthM ?? lengthM);
-  const message = intakeFaultWords.noReading(offsetM, found, LIMITS.lengthM);
+  const message = laterWords.intakeFault.noReading(offsetM, found, LIMITS.lengthM);
   return { row, column, message };
 }
 

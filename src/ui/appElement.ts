@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit';
-import { customElement, query, state } from 'lit/decorators.js';
+import { query, state } from 'lit/decorators.js';
 import type { Session } from '../session/session.ts';
 import type { ClassDesk } from '../classroom/classDesk.ts';
 import { SessionWatch } from './sessionWatch.ts';
@@ -13,9 +13,9 @@ import type { PageEvent } from './parts/events.ts';
 import type { AskElement } from './parts/askElement.ts';
 import { PartElement } from './parts/partElement.ts';
 import { saveExperiment } from './saveFile.ts';
-import { frameWords } from '../words/page/frame.ts';
 import { sharedStyles } from './sharedStyles.ts';
 import { LongPaste } from './parts/longPaste.ts';
+import { laterTexts } from './languageChoice.ts';
 import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './capture/trustElement.ts';
@@ -26,14 +26,14 @@ import './records/keepingBarElement.ts';
 import { FINE_STEP_M, STEP_M } from './stage/slideSteps.ts';
 import './stage/stageElement.ts';
 import './stage/stripElement.ts';
+import { words } from '../words/inUse.ts';
 
 /** Addresses that bring something along, beside those that name a view. */
 const BRINGING = /^#(lesson|reveal|group|part)=/;
 /** Those of them that go to the class. */
 const TO_CLASS = /^#(group|part)=/;
 
-/** The whole page: the experiment on top, the chosen view below it. */
-@customElement('bench-app')
+/** The whole page: the experiment on top, the chosen view below it. `main.ts` defines it when it has its texts. */
 export class AppElement extends PartElement {
   static override styles = [
     sharedStyles,
@@ -152,19 +152,21 @@ export class AppElement extends PartElement {
     if (isBringing) history.replaceState(null, '', TO_CLASS.test(hash) ? '#class' : '#measure');
     await this.goTo(viewOf(location.hash));
     if (!isBringing) return;
+    await laterTexts();
     const { arrive } = await import('./arrivals.ts');
     await arrive(hash, this.session, () => this.openDesk());
   }
 
   /** Work that storage refused is in this tab's memory only. */
   private async askFirst(): Promise<boolean> {
+    await laterTexts();
     const { askToLeave } = await import('./parts/askToLeave.ts');
     return askToLeave(this.asking, this.session);
   }
 
   /** Views that aren't needed to listen come when they are first opened. */
   private async goTo(view: ViewId): Promise<void> {
-    await LATER_VIEWS[view]?.();
+    await Promise.all([LATER_VIEWS[view]?.(), laterTexts()]);
     if (view === 'class') await this.openDesk();
     // Whoever has gone on while it loaded isn't brought back.
     if (view !== viewOf(location.hash)) return;
@@ -177,6 +179,7 @@ export class AppElement extends PartElement {
     const { experiment, hearing } = this.session;
     const isMeasured = hearing.isListening || experiment.marks.some(({ lengthM }) => lengthM !== null);
     if (this.isMeasured || !isMeasured) return;
+    await laterTexts();
     await import('./measure/onceMeasured.ts');
     this.isMeasured = true;
   }
@@ -185,11 +188,13 @@ export class AppElement extends PartElement {
   private async bringIn(
     take: (intake: HTMLElementTagNameMap['bench-intake']) => Promise<void>,
   ): Promise<void> {
+    await laterTexts();
     await import('./intake/intakeElement.ts');
     await take(this.intake);
   }
 
   private async openDesk(): Promise<ClassDesk> {
+    await laterTexts();
     const { newClassDesk } = await import('./class/newClassDesk.ts');
     return (this.desk ??= newClassDesk());
   }
@@ -199,7 +204,7 @@ export class AppElement extends PartElement {
     const count = await desk.add(event.detail);
     location.hash = '#class';
     await this.goTo('class');
-    this.session.tell('info', frameWords.groupsTaken(count));
+    this.session.tell('info', words.frame.groupsTaken(count));
   }
 
   private async onRecordings(event: PageEvent<'recordings-take'>): Promise<void> {
@@ -251,6 +256,7 @@ export class AppElement extends PartElement {
   /** Whoever has gone elsewhere while they loaded isn't shown them. */
   private async showKeys(): Promise<void> {
     const { hash } = location;
+    await laterTexts();
     await import('./parts/keysElement.ts');
     if (location.hash === hash) await this.keys.show();
   }
@@ -313,7 +319,7 @@ export class AppElement extends PartElement {
         @recordings-take=${this.onRecordings}
         @text-taken=${this.onTextTaken}
       ></bench-intake>
-      ${this.drop.isOver ? html`<div class="drop">${frameWords.drop}</div>` : nothing}
+      ${this.drop.isOver ? html`<div class="drop">${words.frame.drop}</div>` : nothing}
     `;
   }
 

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { FAULT_WORDS } from '../words/pageFaults.ts';
+import { words } from '../words/inUse.ts';
 
 /** The same fault again within this time is the same news, ms: a fault may come with every block of sound. */
 const SAME_NEWS_MS = 10_000;
@@ -43,7 +43,7 @@ export class PageFaults implements ReactiveController {
     const isNews = fault !== this.lastFault || nowMs - this.lastMs > SAME_NEWS_MS;
     this.lastFault = fault;
     this.lastMs = nowMs;
-    if (isNews) this.tell(isMissingScript(error) ? FAULT_WORDS.view : FAULT_WORDS.action);
+    if (isNews) this.tell(isMissingScript(error) ? words.pageFault.view : words.pageFault.action);
   }
 }
 

@@ -1,5 +1,6 @@
 import type { BudgetLine, BudgetSource, Distribution, Solution } from '../solver/solution.ts';
-import { counted, fixed, hertz, significant } from './numbers.ts';
+import { counted } from './en/grammar.ts';
+import { fixed, hertz, significant } from './numbers.ts';
 
 /** The quantity whose uncertainty a line of the budget is. */
 export function budgetQuantity(line: BudgetSource): string {
@@ -28,18 +29,6 @@ const DISTRIBUTIONS: Readonly<Record<Distribution, string>> = {
   rectangular: 'rectangular',
   arcsine: 'arcsine',
 };
-
-/** What the columns of the budget are called. */
-export const budgetColumns = {
-  quantity: 'Quantity',
-  uncertainty: 'Standard uncertainty',
-  evaluation: 'Type',
-  distribution: 'Distribution',
-  sensitivity: 'Sensitivity',
-  contribution: 'Adds to the speed',
-  degrees: 'Degrees of freedom',
-  share: 'Share',
-} as const satisfies Record<keyof BudgetRow, string>;
 
 /** What the letters in the column Type mean. */
 export const budgetTypes =

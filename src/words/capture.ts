@@ -1,21 +1,7 @@
-import type { CaptureFailure, CaptureHold } from '../capture/soundSource.ts';
+import type { CaptureFailure } from '../capture/soundSource.ts';
 import type { FaultWords } from './faultWords.ts';
 import { unheardPitchWords } from './listening.ts';
 import { recordingFaultWords } from './recordingFaults.ts';
-
-/** What the start of a microphone waits for, once it takes long. */
-export const waitsForWords = {
-  permission:
-    'The browser asks whether this page may use the microphone: look near the address and choose “Allow”.',
-} as const;
-
-/** What holds up a microphone, and what to do. */
-export const holdWords: Readonly<Record<CaptureHold, string>> = {
-  muted: 'The microphone is muted, by a switch or by the system. Unmute it: listening goes on by itself.',
-  suspended:
-    'The browser has paused the sound (a call, a hidden page, sleep). Come back to the page or start again.',
-  frozen: 'No sound has come from the microphone for two seconds. If it does not come back, start again.',
-};
 
 /** The microphone runs and delivers nothing but zeros. */
 export const NO_SOUND_WORDS =

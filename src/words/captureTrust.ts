@@ -1,16 +1,10 @@
 import type { ProcessingStep } from '../capture/processingSteps.ts';
 import type { MarkDoubt } from '../marks/mark.ts';
 import type { CaptureTrust } from '../session/hearing/captureTrust.ts';
-
-/** The steps of a browser that rewrite a level, as people call them, at the head of a line. */
-export const stepLabels: Readonly<Record<ProcessingStep, string>> = {
-  autoGainControl: 'Automatic gain',
-  noiseSuppression: 'Noise suppression',
-  echoCancellation: 'Echo cancellation',
-};
+import { words } from './inUse.ts';
 
 /** The same within a sentence. */
-const STEP_NAMES: typeof stepLabels = {
+const STEP_NAMES: typeof words.stepLabels = {
   autoGainControl: 'automatic gain',
   noiseSuppression: 'noise suppression',
   echoCancellation: 'echo cancellation',

@@ -5,7 +5,8 @@ import type { PooledMean } from '../solver/pooledMean.ts';
 import type { SolverWarning } from '../solver/solverWarning.ts';
 import { groupReasonWords } from './groupReasons.ts';
 import type { NameMark } from './markNames.ts';
-import { counted, fixed, plural, roundPair, signed } from './numbers.ts';
+import { counted, plural } from './en/grammar.ts';
+import { fixed, roundPair, signed } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
 import { solverWarningWords } from './solverWarnings.ts';
 
@@ -119,14 +120,6 @@ export function reasonWords({ group, reason }: Pick<SpokenGroup, 'group' | 'reas
 /** How the groups' results become one, as the class's file says it. */
 export const POOLING_METHOD =
   'random-effects mean (Paule & Mandel 1982), interval after Hartung & Knapp 2001';
-
-export const spreadPictureWords = {
-  title: 'Spread of the class',
-  heading: 'Speed of sound, group by group',
-  axis: 'speed of sound, m/s (bars: 95 %)',
-  /** Where a group lies beyond the picture's edge. */
-  beyond: (speedMps: number) => fixed(speedMps, 0),
-} as const;
 
 /** A group that a table of results doesn't name. @param table  the file's name without its ending */
 export function unnamedGroupWords(table: string, row: number): string {

@@ -1,7 +1,7 @@
 import type { Mark } from '../marks/mark.ts';
 import { markNumber, repeatedMark } from '../notebook/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
-import { ENDS_SHORT } from './columnEnds.ts';
+import { words } from './inUse.ts';
 import { fixed, stampedHertz } from './numbers.ts';
 
 /** What a sound editor shows beside a mark: its number, fork, ends and length. Plain ASCII, as the file format wants. */
@@ -10,7 +10,7 @@ export function cueLabel(experiment: Experiment, mark: Mark): string {
   const number = markNumber(experiment, mark.id);
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
   const pitch = fork === undefined ? '' : `, ${stampedHertz(fork.nominalHz)} Hz`;
-  const ends = ENDS_SHORT[mark.ends];
+  const ends = words.endsShort[mark.ends];
   // Without the length, which would count twice when the file is opened again.
   if (repeatedMark(marks, mark) !== null) return `Mark ${number} again${pitch}, ${ends}`;
   const length = mark.lengthM === null ? 'no length yet' : `${fixed(mark.lengthM * 100, 2)} cm`;

@@ -1,7 +1,8 @@
 import type { UnheardPitch } from '../capture/soundSource.ts';
 import type { ListeningReport, ListeningWarning } from '../session/hearing/listeningTypes.ts';
 import type { FaultWords } from './faultWords.ts';
-import { fixed, hertz, kilohertz, plainFixed, times } from './numbers.ts';
+import { times } from './en/grammar.ts';
+import { fixed, hertz, kilohertz, plainFixed } from './numbers.ts';
 import { channelWords } from './soundChannel.ts';
 
 /** Which side of a pitch another one is on. */

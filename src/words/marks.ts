@@ -4,8 +4,9 @@ import type { Experiment } from '../notebook/experiment.ts';
 import type { SolvedMark } from '../solver/solution.ts';
 import { placeLabel } from '../notebook/placeLabels.ts';
 import { doubtWords } from './captureTrust.ts';
-import { ENDS_SHORT } from './columnEnds.ts';
-import { fixed, ordinal, roundPair, signed, stampedHertz } from './numbers.ts';
+import { words } from './inUse.ts';
+import { ordinal } from './en/grammar.ts';
+import { fixed, roundPair, signed, stampedHertz } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
 
 /** What is said of one mark beside its length. */
@@ -39,7 +40,7 @@ export function markWords(
   labels?: ReadonlyMap<string, string>,
 ): MarkWords {
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
-  const parts = [`${fork === undefined ? '?' : stampedHertz(fork.nominalHz)} Hz`, ENDS_SHORT[mark.ends]];
+  const parts = [`${fork === undefined ? '?' : stampedHertz(fork.nominalHz)} Hz`, words.endsShort[mark.ends]];
   if (experiment.places.length > 1)
     parts.push(labels?.get(mark.placeId) ?? placeLabel(experiment, mark.placeId));
   const { evidence } = mark;

@@ -1,15 +1,7 @@
 import { endRatioOfMouth } from '../air/mouth.ts';
 import type { MouthShape } from '../air/mouth.ts';
+import { words } from './inUse.ts';
 import { fixed } from './numbers.ts';
-
-/** What each mouth is called within a sentence. */
-export const MOUTH_NAMES: Readonly<Record<MouthShape, string>> = {
-  'thin-rim': 'thin rim',
-  'thick-rim': 'thick rim',
-  flange: 'flange',
-  obstructed: 'something close to the mouth',
-  ideal: 'ideal',
-};
 
 /** What is known of a mouth's end correction before anything was measured, over the inside radius. */
 export function mouthRatioWords(mouth: MouthShape | null): string {
@@ -20,5 +12,5 @@ export function mouthRatioWords(mouth: MouthShape | null): string {
 /** A mouth in the report's list of apparatus. @param mouth  null: nobody described it */
 export function mouthWords(mouth: MouthShape | null): string {
   if (mouth === null) return 'mouth not described';
-  return mouth === 'ideal' ? 'no end correction, as in exercises' : `mouth: ${MOUTH_NAMES[mouth]}`;
+  return mouth === 'ideal' ? 'no end correction, as in exercises' : `mouth: ${words.mouthNames[mouth]}`;
 }

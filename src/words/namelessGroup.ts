@@ -1,2 +1,6 @@
-/** A group that came by a code and gave itself no name. */
-export const namelessGroupWords = 'A group without a name';
+import { laterWords } from './inUse.ts';
+
+/** A group as it is called; one that came by a code may have given itself no name. */
+export function groupNameWords(group: string): string {
+  return group.trim() === '' ? laterWords.namelessGroup : group.trim();
+}

@@ -1,6 +1,7 @@
 import type { NextMark } from '../solver/plan.ts';
-import { ENDS_SHORT } from './columnEnds.ts';
-import { fixed, ordinal } from './numbers.ts';
+import { words } from './inUse.ts';
+import { ordinal } from './en/grammar.ts';
+import { fixed } from './numbers.ts';
 
 /** Gains below this part aren't worth a hint on the bench. */
 const LEAST_HINT = 0.05;
@@ -13,7 +14,7 @@ const LEAST_HINT = 0.05;
 export function nextWords(mark: NextMark, zeroOffsetM: number, hidePlace: boolean): string {
   const where = hidePlace ? '' : `, near ${fixed((mark.lengthM + zeroOffsetM) * 100, 1)} cm`;
   const again = mark.isRepeat ? ', read once more' : '';
-  return `${ordinal(mark.order)} resonance of the ${fixed(mark.frequencyHz, 0)} Hz fork, ${ENDS_SHORT[mark.ends]} column${where}${again}`;
+  return `${ordinal(mark.order)} resonance of the ${fixed(mark.frequencyHz, 0)} Hz fork, ${words.endsShort[mark.ends]} column${where}${again}`;
 }
 
 /** What it gains: the part of the uncertainty that goes, and what is left. */

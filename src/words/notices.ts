@@ -1,12 +1,13 @@
+import { words } from './inUse.ts';
 import { titleWords } from './titles.ts';
 import type { News } from '../session/notice.ts';
-import { captureFailureWords, holdWords } from './capture.ts';
+import { captureFailureWords } from './capture.ts';
 import { reportWarnings } from './listening.ts';
 import { LIMITS } from '../limits/limits.ts';
-import { counted, plural, stampedHertz } from './numbers.ts';
-import { FAULT_WORDS } from './pageFaults.ts';
+import { counted, plural } from './en/grammar.ts';
+import { stampedHertz } from './numbers.ts';
 import { firstFaultWords } from './recordFaults.ts';
-import { keepingFaultWords, notLoadedWords, tooLongWords } from './records.ts';
+import { keepingFaultWords, notLoadedWords } from './records.ts';
 import { stepWords } from './steps.ts';
 import { storageFaultWords } from './storageFaults.ts';
 
@@ -41,11 +42,11 @@ export function newsWords(news: News | string): string {
     case 'listening-failed':
       return withVoid(captureFailureWords(news.failure).what, news.isVoid);
     case 'listening-held':
-      return withVoid(holdWords[news.hold], news.isVoid);
+      return withVoid(words.hold[news.hold], news.isVoid);
     case 'change-refused':
       return keepingFaultWords(news.fault);
     case 'page-fault':
-      return FAULT_WORDS[news.what];
+      return words.pageFault[news.what];
     case 'open-elsewhere':
       return 'This experiment is open in another tab: take it over, or open a copy (top of the page).';
     case 'busy-elsewhere':
@@ -77,7 +78,7 @@ export function newsWords(news: News | string): string {
     case 'experiment-deleted':
       return 'Experiment deleted. It can be brought back below the list.';
     case 'title-too-long':
-      return tooLongWords.title(news.length, news.longest);
+      return words.tooLong.title(news.length, news.longest);
     case 'sound-not-kept':
       return soundWords(news.why);
   }

@@ -1,5 +1,8 @@
+import { LANGUAGES, language } from './language.ts';
+
 /*
- * Numbers for people. Nothing else rounds: values are handed on in full, and only what is shown is written here.
+ * Numbers for people, in the form of the language in use. Nothing else rounds: values are handed on in full, and only
+ * what is shown is written here.
  */
 
 /** A value and its uncertainty, rounded together. */
@@ -40,7 +43,12 @@ export function fixed(value: number, decimals: number): string {
   const step = decimals < 0 ? 10 ** -decimals : 1;
   const text = roundTo(value, step).toFixed(Math.max(decimals, 0));
   const bare = text.replace('-', '');
-  return text.startsWith('-') && Number(bare) !== 0 ? MINUS + bare : bare;
+  return localForm(text.startsWith('-') && Number(bare) !== 0 ? text : bare);
+}
+
+/** A number as a program writes it, with the language's decimal sign and a true minus sign. */
+function localForm(text: string): string {
+  return text.replace('-', MINUS).replace('.', LANGUAGES[language].decimalSign);
 }
 
 function roundTo(value: number, step: number): number {
@@ -55,7 +63,7 @@ export function plainFixed(value: number, decimals: number): string {
 /** A number with its sign, for differences and residuals. */
 export function signed(value: number, decimals: number): string {
   const text = fixed(value, decimals);
-  return text.startsWith(MINUS) || Number(text) === 0 ? text : `+${text}`;
+  return text.startsWith(MINUS) || !/[1-9]/.test(text) ? text : `+${text}`;
 }
 
 /** Smaller ones are written as powers of ten. */
@@ -66,7 +74,7 @@ export function significant(value: number, digits: number): string {
   if (value === 0) return '0';
   // What rounds up to the next power of ten has a decimal less: 0.0996 is 0.10.
   const [mantissa = '', exponent = '0'] = value.toExponential(digits - 1).split('e');
-  if (Math.abs(value) < LEAST_PLAIN) return `${mantissa.replace('-', MINUS)} · 10${raised(Number(exponent))}`;
+  if (Math.abs(value) < LEAST_PLAIN) return `${localForm(mantissa)} · 10${raised(Number(exponent))}`;
   return fixed(value, Math.max(digits - 1 - Number(exponent), 0));
 }
 
@@ -77,12 +85,12 @@ function raised(exponent: number): string {
 
 /** A number that is round already, such as one on an axis, with all its digits and a true minus sign. */
 export function unrounded(value: number): string {
-  return String(value).replace('-', MINUS);
+  return localForm(String(value));
 }
 
 /** With at most two decimals, without zeros at their end: 512, 341.3. */
 export function short(value: number): string {
-  return String(Number(value.toFixed(2)));
+  return localForm(String(Number(value.toFixed(2))));
 }
 
 /** A frequency to the hundredth of a hertz: 512, 341.3. */
@@ -107,12 +115,12 @@ export function centimetres(lengthM: number): string {
 
 /** Metres as centimetres in full, without the noise of a change of units: 15.8, −4.2. */
 export function fullCentimetres(lengthM: number): string {
-  return String(Number((lengthM * 100).toPrecision(8))).replace('-', MINUS);
+  return localForm(String(Number((lengthM * 100).toPrecision(8))));
 }
 
 /** Metres as millimetres in full, without the noise of a change of units. */
 export function fullMillimetres(lengthM: number): string {
-  return String(Number((lengthM * 1000).toPrecision(8)));
+  return localForm(String(Number((lengthM * 1000).toPrecision(8))));
 }
 
 /** A size in megabytes of 10⁶ bytes; with one decimal below 10 of them. @param bytes  >= 0 */
@@ -120,49 +128,7 @@ export function megabytes(bytes: number): string {
   return `${fixed(bytes / 1e6, bytes < 1e7 ? 1 : 0)} MB`;
 }
 
-/** 1st, 2nd, 3rd, 4th… */
-export function ordinal(order: number): string {
-  const suffix = ORDINAL_SUFFIXES[ORDINAL_RULES.select(order)];
-  return `${order}${suffix}`;
-}
-
-const ORDINAL_RULES = new Intl.PluralRules('en', { type: 'ordinal' });
-const ORDINAL_SUFFIXES = { zero: 'th', one: 'st', two: 'nd', few: 'rd', many: 'th', other: 'th' } as const;
-const PLURAL_RULES = new Intl.PluralRules('en');
-
-/**
- * The form of a word that goes with a count: 1 mark, 2 marks.
- * @param many  where it isn't the first form with an s
- */
-export function plural(count: number, one: string, many = `${one}s`): string {
-  return PLURAL_RULES.select(count) === 'one' ? one : many;
-}
-
-/** A count with its word: "1 degree", "2 degrees". @param many  as for `plural` */
-export function counted(count: number, one: string, many?: string): string {
-  return `${count} ${plural(count, one, many)}`;
-}
-
-/** "once", "2 times". */
-export function times(count: number): string {
-  return count === 1 ? 'once' : counted(count, 'time');
-}
-
 /** A number with its digits, without the noise of a change of units. */
 export function tidy(value: number): string {
-  return String(Number(value.toPrecision(12)));
-}
-
-/** "a, b or c". */
-export function either(parts: readonly string[]): string {
-  const last = parts.at(-1);
-  if (last === undefined || parts.length === 1) return parts.join('');
-  return `${parts.slice(0, -1).join(', ')} or ${last}`;
-}
-
-/** "a, b and c". */
-export function listed(parts: readonly string[]): string {
-  const last = parts.at(-1);
-  if (last === undefined || parts.length === 1) return parts.join('');
-  return `${parts.slice(0, -1).join(', ')} and ${last}`;
+  return localForm(String(Number(value.toPrecision(12))));
 }

@@ -1,6 +1,7 @@
 import type { ParseFault, PlainHint, QuantityName } from '../marks/parseFault.ts';
-import { either, fullCentimetres, tidy } from './numbers.ts';
-import { tooLongWords } from './records.ts';
+import { words } from './inUse.ts';
+import { either } from './lists.ts';
+import { fullCentimetres, tidy } from './numbers.ts';
 
 /** What each quantity is called within a sentence. */
 const NAMES: Readonly<Record<QuantityName, string>> = {
@@ -78,7 +79,7 @@ export function parseFaultWords(fault: ParseFault): string {
     case 'no-mouth':
       return `“${fault.typed}” is no mouth of a tube. Write ${either(fault.known)}, or leave the cell empty.`;
     case 'long-text':
-      return tooLongWords[fault.what](fault.length, fault.longest);
+      return words.tooLong[fault.what](fault.length, fault.longest);
   }
 }
 

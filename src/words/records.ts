@@ -5,20 +5,6 @@ import { fixed } from './numbers.ts';
 import { firstFaultWords, recordFaultWords } from './recordFaults.ts';
 import { storageFaultWords } from './storageFaults.ts';
 
-/** A text that is longer than an experiment may hold, and what to do. */
-export const tooLongWords = {
-  title: (length: number, longest: number): string =>
-    `The title has ${length} characters; ${longest} is the most. Shorten it.`,
-  place: (length: number, longest: number): string =>
-    `The place’s name has ${length} characters; ${longest} is the most. Shorten it.`,
-  group: (length: number, longest: number): string =>
-    `The group’s name has ${length} characters; ${longest} is the most. Shorten it.`,
-  fork_id: (length: number, longest: number): string =>
-    `The fork’s name has ${length} characters; ${longest} is the most. Shorten it.`,
-  note: (length: number, longest: number): string =>
-    `The note has ${length} characters; ${longest} is the most. Shorten it.`,
-} as const;
-
 /** What each list of an experiment is called, and what makes room in it. */
 const LISTS: Readonly<
   Record<

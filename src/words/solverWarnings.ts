@@ -1,9 +1,9 @@
 import { UNKNOWN_END_M } from '../air/mouth.ts';
 import type { MarkFault, OrderGap, OtherExplanation, SolverWarning } from '../solver/solverWarning.ts';
-import { ENDS_LONG, ENDS_SHORT } from './columnEnds.ts';
-import { FILLING_NAMES, GAS_NAMES } from './gasNames.ts';
+import { words } from './inUse.ts';
 import type { NameMark } from './markNames.ts';
-import { fixed, hertz, listed } from './numbers.ts';
+import { listed } from './lists.ts';
+import { fixed, hertz } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
 
 /** Of a long list a reader is shown so many. */
@@ -38,7 +38,7 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
     case 'nothing-fits':
       return `Most of these lengths lie on no resonance of one speed and end correction. Check the unit of the lengths${warning.hasDiameter ? ' and of the diameter' : ''}, the fork and the ends before using the result.`;
     case 'column-type':
-      return `These lengths don’t fit a column ${ENDS_LONG[warning.notedEnds]}, but do fit one ${ENDS_LONG[warning.fittingEnds]}. Check which ends were open.`;
+      return `These lengths don’t fit a column ${words.endsLong[warning.notedEnds]}, but do fit one ${words.endsLong[warning.fittingEnds]}. Check which ends were open.`;
     case 'length-unit':
       return `These lengths don’t fit as they are, but their numbers do fit in ${warning.unit}. Check the unit.`;
     case 'order-ambiguous': {
@@ -128,12 +128,12 @@ function otherExplanationWords(explanation: OtherExplanation): string {
     case 'fork':
       return `a fork of ${hertz(explanation.fittingHz)} Hz`;
     case 'gas':
-      return `${GAS_NAMES[explanation.gas]} in the tube`;
+      return `${words.gasNames[explanation.gas]} in the tube`;
   }
 }
 
 function gapWords({ frequencyHz, ends, orders }: OrderGap): string {
-  return `order ${listed(orders.slice(0, MOST_NAMED).map(String))} (${hertz(frequencyHz)} Hz, ${ENDS_SHORT[ends]})`;
+  return `order ${listed(orders.slice(0, MOST_NAMED).map(String))} (${hertz(frequencyHz)} Hz, ${words.endsShort[ends]})`;
 }
 
 const QUANTITIES: Readonly<Record<Extract<MarkFault, { code: 'out-of-range' }>['quantity'], string>> = {
@@ -155,7 +155,7 @@ function markFaultWords(fault: MarkFault): string {
       return `its ${QUANTITIES[quantity]} must be ${lowest}..${highest}${unit}, got ${value}`;
     }
     case 'another-gas':
-      return `it was taken in ${FILLING_NAMES[fault.filling]} and the first one in ${FILLING_NAMES[fault.others]}: solve each gas by itself`;
+      return `it was taken in ${words.fillingNames[fault.filling]} and the first one in ${words.fillingNames[fault.others]}: solve each gas by itself`;
     case 'order-not-whole':
       return `its order must be a whole number above 0, got ${fault.order}`;
     case 'air': {

@@ -2,10 +2,12 @@ import type { SweepFault } from '../session/hearing/sweepFault.ts';
 import type { SweepFailure } from '../session/hearing/sweepRun.ts';
 import type { SweepResonances } from '../resonance/sweep/sweepResonances.ts';
 import type { SweepSpeed, SweptResonance } from '../solver/sweepSpeed.ts';
-import { captureFailureWords, holdWords } from './capture.ts';
+import { captureFailureWords } from './capture.ts';
 import { readingFaultWords } from './columnFaults.ts';
 import { inFull } from './faultWords.ts';
-import { counted, fixed, fullMillimetres, hertz, ordinal, roundPair } from './numbers.ts';
+import { words } from './inUse.ts';
+import { counted, ordinal } from './en/grammar.ts';
+import { fixed, fullMillimetres, hertz, roundPair } from './numbers.ts';
 
 /** One resonance of a swept column as a row of its table. */
 export interface SweepRow {
@@ -85,5 +87,5 @@ export function sweepFaultWords(fault: SweepFault): string {
 
 /** Why a sweep ended without a result, and what to do. */
 export function sweepFailureWords(failure: SweepFailure): string {
-  return failure.code === 'held-up' ? holdWords[failure.hold] : inFull(captureFailureWords(failure));
+  return failure.code === 'held-up' ? words.hold[failure.hold] : inFull(captureFailureWords(failure));
 }

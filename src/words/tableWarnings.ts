@@ -1,5 +1,6 @@
 import { OPTIONAL_COLUMNS } from '../marks/markColumns.ts';
-import { listed, short } from './numbers.ts';
+import { listed } from './lists.ts';
+import { short } from './numbers.ts';
 
 /** What the reader of a solved table should know beside what the solver says of its marks. */
 export type TableWarning =

@@ -1,19 +1,6 @@
-import { counted, fixed } from './numbers.ts';
-
-/** 2030-03-01T10:00:00.000Z as 2030-03-01 10:00 (UTC, as stored). @param time  ISO 8601 */
-export function dayAndTime(time: string): string {
-  return time.slice(0, 16).replace('T', ' ');
-}
-
-/** Day and time as the browser's owner writes them, in the local zone. @param time  ISO 8601 */
-export function localDayAndTime(time: string): string {
-  return new Date(time).toLocaleString();
-}
-
-/** The time of day as the browser's owner writes it, in the local zone. @param time  ISO 8601 */
-export function localTime(time: string): string {
-  return new Date(time).toLocaleTimeString();
-}
+import { localTime } from './dates.ts';
+import { counted } from './en/grammar.ts';
+import { fixed } from './numbers.ts';
 
 const MINUTE_S = 60;
 const HOUR_S = 3600;

@@ -1,9 +1,9 @@
 import { measuredEnd } from '../solver/measuredEnd.ts';
 import type { AirTemperature } from '../solver/airTemperature.ts';
-import { GAS_NAMES } from './gasNames.ts';
 import type { GasMatch } from '../solver/otherGas.ts';
 import type { Solution } from '../solver/solution.ts';
 import type { UnknownFork } from '../solver/unknownFork.ts';
+import { words } from './inUse.ts';
 import { fixed, roundPair } from './numbers.ts';
 
 /** The fork's frequency as its lengths and theory's speed give it. */
@@ -31,10 +31,10 @@ export function gasWords(matches: readonly GasMatch[]): string {
   if (best === undefined) return 'Note the temperature and mark at least one resonance.';
   const fitting = matches.filter((match) => Math.abs(match.deviation) <= RULED_OUT);
   if (fitting.length === 0) {
-    return `No gas on the list has this speed; ${GAS_NAMES[best.gas.id]} comes nearest with ${fixed(best.speedMps, 0)} m/s.`;
+    return `No gas on the list has this speed; ${words.gasNames[best.gas.id]} comes nearest with ${fixed(best.speedMps, 0)} m/s.`;
   }
   const names = fitting
-    .map((match) => `${GAS_NAMES[match.gas.id]} (${fixed(match.speedMps, 0)} m/s)`)
+    .map((match) => `${words.gasNames[match.gas.id]} (${fixed(match.speedMps, 0)} m/s)`)
     .join(' or ');
   return `The speed fits ${names}; the other gases on the list are ruled out.`;
 }

@@ -2,10 +2,10 @@ import { LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
 import type { KnownEnd, WorkingStep } from '../solver/workingStep.ts';
 import { centimetres, fixed, hertz, significant } from './numbers.ts';
 
-const THIN = fixed(LOW_FREQUENCY_END_RATIO.unflanged, 2);
+const thinRadii = (): string => fixed(LOW_FREQUENCY_END_RATIO.unflanged, 2);
 /** Written to a tenth of a millimetre. */
 const SMALLEST_SEEN_M = 5e-5;
-const FLANGED = fixed(LOW_FREQUENCY_END_RATIO.flanged, 2);
+const flangedRadii = (): string => fixed(LOW_FREQUENCY_END_RATIO.flanged, 2);
 
 /** Why a step is done, in a sentence or two with its own numbers and a source; null where nobody asks. */
 export function whyWords(step: WorkingStep): string | null {
@@ -16,15 +16,15 @@ export function whyWords(step: WorkingStep): string | null {
     }
     case 'end-correction':
       return isSeen(step.endCorrectionM)
-        ? `${beyondRim(step.endCorrectionM, step.radiusM)} ${THEORY}`
-        : `It can hardly be zero or less: one of the two lengths is misread, or its order is another. ${THEORY}`;
+        ? `${beyondRim(step.endCorrectionM, step.radiusM)} ${theory()}`
+        : `It can hardly be zero or less: one of the two lengths is misread, or its order is another. ${theory()}`;
     case 'column-length': {
       const why = isSeen(step.endCorrectionM) ? `${beyondRim(step.endCorrectionM, step.radiusM)} ` : '';
       const from =
         step.known === null
           ? ''
           : `One length can’t tell e from λ, so e is taken as it is known of this mouth: ${knownEndWords(step.known)}. `;
-      return `${why}${from}${THEORY}`;
+      return `${why}${from}${theory()}`;
     }
     case 'fit-of-all-marks':
       return step.known === null ? null : mouthWords(step.known, step);
@@ -51,7 +51,8 @@ export function whyWords(step: WorkingStep): string | null {
   }
 }
 
-const THEORY = `Theory has ${THIN} radii for a thin rim (Levine & Schwinger 1948) and ${FLANGED} with a flange (Nomura 1960).`;
+const theory = (): string =>
+  `Theory has ${thinRadii()} radii for a thin rim (Levine & Schwinger 1948) and ${flangedRadii()} with a flange (Nomura 1960).`;
 
 /** Whether an end correction is above zero as far as it is written. */
 function isSeen(endCorrectionM: number): boolean {

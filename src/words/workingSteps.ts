@@ -1,6 +1,7 @@
 import type { WorkingStep } from '../solver/workingStep.ts';
-import { FILLING_NAMES } from './gasNames.ts';
-import { centimetres, counted, fixed, hertz, significant } from './numbers.ts';
+import { words } from './inUse.ts';
+import { counted } from './en/grammar.ts';
+import { centimetres, fixed, hertz, significant } from './numbers.ts';
 import { knownEndWords, whyWords } from './whySteps.ts';
 
 /** One step of the working, ready to print: what is done, its formula, the numbers put in, and the result. */
@@ -117,7 +118,7 @@ function doneWords(step: WorkingStep): Omit<StepWords, 'why'> {
         formula: step.filling === 'air' ? 'c(t, h, p), Cramer 1993' : 'c = √(γRT/M)',
         numbers:
           step.filling !== 'air'
-            ? `${FILLING_NAMES[step.filling]} at t = ${fixed(step.temperatureC, 1)} °C`
+            ? `${words.fillingNames[step.filling]} at t = ${fixed(step.temperatureC, 1)} °C`
             : `t = ${fixed(step.temperatureC, 1)} °C, h = ${fixed(step.humidityPct, 0)} %, p = ${fixed(step.pressurePa / 100, 0)} hPa`,
         result: `c = ${fixed(step.speedMps, 2)} m/s, u = ${significant(step.standardUncertaintyMps, 2)} m/s`,
       };

@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import type {} from '../../src/ui/appElement.ts';
-import { FAULT_WORDS } from '../../src/words/pageFaults.ts';
 import { exampleExperiment, exampleMark } from '../unit/notebook/exampleExperiment.ts';
 import { eachBench } from './support/eachBench.ts';
 import { SHARED_DATABASE, recordInStore, storeOfFirstVersion } from './support/storedRecords.ts';
+import { words } from '../../src/words/inUse.ts';
 
 const { open, current } = eachBench();
 
@@ -129,7 +129,7 @@ describe('a part of the page that throws', () => {
       };
     });
     await bench.deleteMark(1);
-    const told = page.getByRole('alert').filter({ hasText: FAULT_WORDS.action });
+    const told = page.getByRole('alert').filter({ hasText: words.pageFault.action });
     await told.waitFor();
     expect(await told.innerText()).not.toContain('inner words');
     await page.getByRole('button', { name: 'Close' }).click();

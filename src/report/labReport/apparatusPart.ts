@@ -1,14 +1,8 @@
 import type { ColumnEnds } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
-import {
-  airWords,
-  apparatusPartWords,
-  forkWords,
-  ruleWords,
-  tubeWords,
-} from '../../words/report/labReport.ts';
-import { drawingWords } from '../../words/report/apparatusDrawing.ts';
+import { laterWords } from '../../words/inUse.ts';
+import { airWords, forkWords, ruleWords, tubeWords } from '../../words/report/labReport.ts';
 import { markup, trusted } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { apparatusSvg } from './apparatusSvg.ts';
@@ -24,7 +18,7 @@ export function apparatusPart(experiment: Experiment): Markup {
   const forks = experiment.forks.filter((fork) => usedForks.has(fork.id));
   const places = experiment.places.filter((place) => usedPlaces.has(place.id));
   const labels = placeLabels(experiment);
-  const words = apparatusPartWords;
+  const words = laterWords.apparatusPart;
   const facts: Fact[] = [
     ...linesOf(forks.length > 0 ? forks : experiment.forks, words.forksLeft, (fork) => [
       words.fork,
@@ -37,7 +31,7 @@ export function apparatusPart(experiment: Experiment): Markup {
       airWords(place),
     ]),
   ];
-  return markup`<section><h2>${words.heading}</h2><figure class="sliding" tabindex="0" aria-label="${drawingWords.title}">${trusted(apparatusSvg(experiment))}<figcaption>${drawingWords.caption}</figcaption></figure><table class="facts"><tbody>${facts.map(
+  return markup`<section><h2>${words.heading}</h2><figure class="sliding" tabindex="0" aria-label="${laterWords.drawing.title}">${trusted(apparatusSvg(experiment))}<figcaption>${laterWords.drawing.caption}</figcaption></figure><table class="facts"><tbody>${facts.map(
     ([name, fact]) => markup`<tr><th scope="row">${name}</th><td>${fact}</td></tr>`,
   )}</tbody></table></section>`;
 }
@@ -46,7 +40,7 @@ export function apparatusPart(experiment: Experiment): Markup {
 function linesOf<T>(items: readonly T[], rest: string, line: (item: T) => Fact): Fact[] {
   const left = items.length - MOST_LINES_PRINTED;
   const lines = items.slice(0, MOST_LINES_PRINTED).map(line);
-  return left > 0 ? [...lines, [rest, apparatusPartWords.left(left)]] : lines;
+  return left > 0 ? [...lines, [rest, laterWords.apparatusPart.left(left)]] : lines;
 }
 
 /** The ends that the marks were made with; those that are set now where there are none. */

@@ -1,8 +1,8 @@
 import { markLengthM } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { drawingWords } from '../../words/report/apparatusDrawing.ts';
 import { escapeMarkup } from '../markup.ts';
 import { PLOT_FONTS, PRINT_PALETTE } from '../plots/plot.ts';
+import { laterWords, words } from '../../words/inUse.ts';
 
 const WIDTH = 640;
 const HEIGHT = 210;
@@ -35,7 +35,7 @@ export function apparatusSvg(experiment: Experiment): string {
     const at = x(m);
     const hasRoom = at - named >= NAME_PX;
     if (hasRoom) named = at;
-    const name = hasRoom ? text(at, HEIGHT - 22, drawingWords.centimetres(m), 'middle') : '';
+    const name = hasRoom ? text(at, HEIGHT - 22, laterWords.drawing.centimetres(m), 'middle') : '';
     return `<path d="M${at} ${RULE + 14}V${HEIGHT - 36}" stroke="${tone}" stroke-width="2"/>${name}`;
   });
   const end =
@@ -45,20 +45,25 @@ export function apparatusSvg(experiment: Experiment): string {
   const wallEnd = present.ends === 'closed' ? WIDTH - RIGHT : farEnd;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" width="${WIDTH}" height="${HEIGHT}" font-family="${PLOT_FONTS}" font-size="12" fill="${ink}">`,
-    `<title>${escapeMarkup(drawingWords.title)}</title><rect width="${WIDTH}" height="${HEIGHT}" fill="#ffffff"/>`,
+    `<title>${escapeMarkup(laterWords.drawing.title)}</title><rect width="${WIDTH}" height="${HEIGHT}" fill="#ffffff"/>`,
     `<path d="M${mouth} ${TOP}H${wallEnd}M${mouth} ${BOTTOM}H${wallEnd}" stroke="${ink}" stroke-width="3"/>`,
     end,
     // The fork before the mouth, its prongs towards the column.
     `<path d="M12 ${(TOP + BOTTOM) / 2}H30M${mouth - 16} ${TOP + 12}H34a8 8 0 0 0 0 16H${mouth - 16}" fill="none" stroke="${tone}" stroke-width="3"/>`,
-    fork === undefined ? '' : text(8, TOP - 12, drawingWords.fork(fork.nominalHz), 'start'),
-    text((mouth + farEnd) / 2, TOP - 12, drawingWords.column(present.ends, tube.diameterM), 'middle'),
+    fork === undefined ? '' : text(8, TOP - 12, laterWords.drawing.fork(fork.nominalHz), 'start'),
+    text(
+      (mouth + farEnd) / 2,
+      TOP - 12,
+      laterWords.drawing.column(words.endsLong[present.ends], tube.diameterM),
+      'middle',
+    ),
     `<path d="M${x(0)} ${RULE}H${x(longestM)}" stroke="${ink}"/>`,
     ...ticks.map(
       (m) =>
-        `<path d="M${x(m)} ${RULE}v6" stroke="${ink}"/>${text(x(m), RULE - 5, drawingWords.tick(m), 'middle')}`,
+        `<path d="M${x(m)} ${RULE}v6" stroke="${ink}"/>${text(x(m), RULE - 5, laterWords.drawing.tick(m), 'middle')}`,
     ),
     ...stems,
-    text(WIDTH / 2, HEIGHT - 5, drawingWords.below(rule.zeroOffsetM), 'middle'),
+    text(WIDTH / 2, HEIGHT - 5, laterWords.drawing.below(rule.zeroOffsetM), 'middle'),
     '</svg>',
   ].join('\n');
 }

@@ -1,16 +1,16 @@
 import type { Solution } from '../../solver/solution.ts';
-import { budgetColumns, budgetFacts, budgetRows, budgetTypes } from '../../words/budgetLines.ts';
+import { budgetFacts, budgetRows, budgetTypes } from '../../words/budgetLines.ts';
 import type { BudgetRow } from '../../words/budgetLines.ts';
-import { placePartWords } from '../../words/report/labReport.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 
-const COLUMNS = Object.keys(budgetColumns) as (keyof BudgetRow)[];
+const COLUMNS = Object.keys(laterWords.budgetColumns) as (keyof BudgetRow)[];
 
 /** A place's uncertainty budget as the GUM lays it out, and what belongs to it. */
 export function budgetPart(solution: Solution): Markup {
-  return markup`<div class="sliding" tabindex="0" role="region" aria-label="${placePartWords.budgetTable}"><table class="budget"><thead><tr>${COLUMNS.map(
-    (column) => markup`<th scope="col">${budgetColumns[column]}</th>`,
+  return markup`<div class="sliding" tabindex="0" role="region" aria-label="${laterWords.placePart.budgetTable}"><table class="budget"><thead><tr>${COLUMNS.map(
+    (column) => markup`<th scope="col">${laterWords.budgetColumns[column]}</th>`,
   )}</tr></thead>
 <tbody>${budgetRows(solution.budget).map(
     (row) =>

@@ -4,7 +4,8 @@ import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { placeSpeeds, temperaturePlot } from '../plots/temperaturePlot.ts';
-import { comparisonPartWords, comparisonsLeftWords } from '../../words/report/labReport.ts';
+import { laterWords } from '../../words/inUse.ts';
+import { comparisonsLeftWords } from '../../words/report/labReport.ts';
 import { resultLines } from '../../words/result.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import { figurePart } from './figurePart.ts';
@@ -19,7 +20,7 @@ export function comparisonPart({
   pairsLeftOut = 0,
 }: LabReportInput): Markup {
   if (hidesTheory(experiment)) {
-    return markup`<section><h2>${comparisonPartWords.headingHidden}</h2><p>${comparisonPartWords.hidden}</p></section>`;
+    return markup`<section><h2>${laterWords.comparisonPart.headingHidden}</h2><p>${laterWords.comparisonPart.hidden}</p></section>`;
   }
   const nameGroup = groupNames(experiment, 'place');
   const between = comparisons.map((comparison) => markup`<li>${comparisonWords(comparison, nameGroup)}</li>`);
@@ -28,12 +29,12 @@ export function comparisonPart({
   const solved = solvedPlaces(places);
   const withTheory = solved.slice(0, MOST_LINES_PRINTED).map(({ placeId, solution }) => {
     const difference = resultLines(solution).facts.find(({ kind }) => kind === 'difference')?.value;
-    return markup`<li>${comparisonPartWords.place(labels.get(placeId) ?? '', difference ?? null)}</li>`;
+    return markup`<li>${laterWords.comparisonPart.place(labels.get(placeId) ?? '', difference ?? null)}</li>`;
   });
   const left = comparisonsLeftWords(solved.length - withTheory.length, pairsLeftOut);
   const plot = speeds.length === 0 ? null : temperaturePlot(speeds);
-  return markup`<section><h2>${comparisonPartWords.heading}</h2>
-<p>${comparisonPartWords.theory}</p>
+  return markup`<section><h2>${laterWords.comparisonPart.heading}</h2>
+<p>${laterWords.comparisonPart.theory}</p>
 <ul>${withTheory}${between}</ul>
 ${left === null ? null : markup`<p class="small">${left}</p>`}
 ${plot === null ? null : figurePart(plot)}</section>`;

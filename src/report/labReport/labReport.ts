@@ -1,13 +1,8 @@
+import { laterWords } from '../../words/inUse.ts';
 import { titleWords } from '../../words/titles.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
-import {
-  placePartWords,
-  reportWords,
-  resultPartWords,
-  warningsPartWords,
-} from '../../words/report/labReport.ts';
 import { questionWords } from '../../words/report/questions.ts';
 import {
   legendWords,
@@ -49,11 +44,11 @@ export function labReport(input: LabReportInput): Markup {
   const worked = places.slice(0, MOST_PLACES_WORKED);
   return markup`<article class="report">
 <header>
-<h1>${experiment.title.trim() === '' ? reportWords.title : titleWords(experiment)}</h1>
-<p class="date">${reportWords.dates(experiment.createdAt, experiment.changedAt)}</p>
+<h1>${experiment.title.trim() === '' ? laterWords.report.title : titleWords(experiment)}</h1>
+<p class="date">${laterWords.report.dates(experiment.createdAt, experiment.changedAt)}</p>
 ${groupPart(experiment)}
-${experiment.lesson === undefined || experiment.lesson.task === '' ? null : markup`<h2>${reportWords.task}</h2><p class="typed">${experiment.lesson.task}</p>`}
-${experiment.note.trim() === '' ? null : markup`<h2>${reportWords.note}</h2><p class="typed">${experiment.note}</p>`}
+${experiment.lesson === undefined || experiment.lesson.task === '' ? null : markup`<h2>${laterWords.report.task}</h2><p class="typed">${experiment.lesson.task}</p>`}
+${experiment.note.trim() === '' ? null : markup`<h2>${laterWords.report.note}</h2><p class="typed">${experiment.note}</p>`}
 </header>
 ${leavesWorking ? ownResultPart() : resultPart(input, labels)}
 ${apparatusPart(experiment)}
@@ -63,14 +58,14 @@ ${worked.map((place) => (leavesWorking ? roomPart(input, place, labels) : placeP
 ${
   worked.length === places.length
     ? null
-    : markup`<p class="small">${reportWords.notWorked(places.length - worked.length)}</p>`
+    : markup`<p class="small">${laterWords.report.notWorked(places.length - worked.length)}</p>`
 }
 ${leavesWorking ? null : comparisonPart(input)}
 ${leavesWorking ? null : warningsPart(input, labels)}
 ${readingPart(experiment)}
-<section class="whole"><h2>${reportWords.cautions}</h2><ul>${reportWords.cautionList.map((caution) => markup`<li>${caution}</li>`)}</ul></section>
+<section class="whole"><h2>${laterWords.report.cautions}</h2><ul>${laterWords.report.cautionList.map((caution) => markup`<li>${caution}</li>`)}</ul></section>
 ${questionsPart(input)}
-<section class="whole"><h2>${reportWords.discussion}</h2>
+<section class="whole"><h2>${laterWords.report.discussion}</h2>
 ${Array.from({ length: DISCUSSION_LINES }, () => markup`<p class="line"></p>`)}</section>
 </article>`;
 }
@@ -79,14 +74,14 @@ ${Array.from({ length: DISCUSSION_LINES }, () => markup`<p class="line"></p>`)}<
 function groupPart({ group, className }: Experiment): Markup {
   const isNamed = group.trim() !== '';
   const hasClass = className.trim() !== '';
-  return markup`${isNamed ? markup`<p class="typed"><strong>${reportWords.group(group.trim())}</strong></p>` : null}
-${hasClass ? markup`<p class="typed">${reportWords.className(className.trim())}</p>` : null}
-<p class="blank">${reportWords.names}</p>
-<p class="blank">${hasClass ? reportWords.date : reportWords.classAndDate}</p>`;
+  return markup`${isNamed ? markup`<p class="typed"><strong>${laterWords.report.group(group.trim())}</strong></p>` : null}
+${hasClass ? markup`<p class="typed">${laterWords.report.className(className.trim())}</p>` : null}
+<p class="blank">${laterWords.report.names}</p>
+<p class="blank">${hasClass ? laterWords.report.date : laterWords.report.classAndDate}</p>`;
 }
 
 function ownResultPart(): Markup {
-  return markup`<section><h2>${resultPartWords.heading}</h2><p class="result">${resultPartWords.own}</p></section>`;
+  return markup`<section><h2>${laterWords.resultPart.heading}</h2><p class="result">${laterWords.resultPart.own}</p></section>`;
 }
 
 /** The steps by name and formula, with room to calculate. */
@@ -98,7 +93,7 @@ function roomPart(
   if (solution.speedMps === null) return markup``;
   const place = places.length > 1 ? (labels.get(placeId) ?? '') : null;
   const steps = hidesTheory(experiment) ? stepsWithoutTheory(solution.working) : solution.working;
-  return markup`<section><h2>${placePartWords.working(place)}</h2>
+  return markup`<section><h2>${laterWords.placePart.working(place)}</h2>
 <ol class="working">${steps
     .map(workingStepWords)
     .map(
@@ -123,7 +118,7 @@ function readingPart(experiment: Experiment): Markup {
 function questionsPart({ experiment, places, leavesWorking = false }: LabReportInput): Markup | null {
   const questions = reportQuestions(experiment, places, hidesTheory(experiment));
   if (questions.length === 0) return null;
-  return markup`<section><h2>${reportWords.questions}</h2><ol>${questions.map(
+  return markup`<section><h2>${laterWords.report.questions}</h2><ol>${questions.map(
     (question) => markup`<li>${questionWords(question, !leavesWorking)}${lines(LINES_A_QUESTION)}</li>`,
   )}</ol></section>`;
 }
@@ -137,12 +132,12 @@ function resultPart({ experiment, places }: LabReportInput, labels: Labels): Mar
     const lines = resultLines(solution);
     const facts = isHidden ? factsWithoutTheory(lines) : lines.facts;
     return markup`${places.length > 1 ? markup`<h3>${labels.get(placeId) ?? ''}</h3>` : null}
-<p class="result">${resultPartWords.speed(lines.speed)}</p>
+<p class="result">${laterWords.resultPart.speed(lines.speed)}</p>
 <table class="facts"><tbody>${facts.map((fact) => markup`<tr><th scope="row">${fact.name}</th><td>${fact.value}</td></tr>`)}</tbody></table>`;
   });
-  return markup`<section><h2>${resultPartWords.heading}</h2>${
-    parts.length > 0 ? parts : markup`<p>${resultPartWords.none}</p>`
-  }${left > 0 ? markup`<p class="small">${resultPartWords.notPrinted(left)}</p>` : null}</section>`;
+  return markup`<section><h2>${laterWords.resultPart.heading}</h2>${
+    parts.length > 0 ? parts : markup`<p>${laterWords.resultPart.none}</p>`
+  }${left > 0 ? markup`<p class="small">${laterWords.resultPart.notPrinted(left)}</p>` : null}</section>`;
 }
 
 function placePart(
@@ -151,7 +146,7 @@ function placePart(
   labels: Labels,
 ): Markup {
   if (solution.speedMps === null) return markup``;
-  const words = placePartWords;
+  const words = laterWords.placePart;
   const place = places.length > 1 ? (labels.get(placeId) ?? '') : null;
   const steps = hidesTheory(experiment) ? stepsWithoutTheory(solution.working) : solution.working;
   return markup`<section><h2>${words.plots(place)}</h2>
@@ -173,15 +168,15 @@ function warningsPart({ experiment, places }: LabReportInput, labels: Labels): M
   const warnings = places.flatMap(({ placeId, solution }) => {
     const own = isHidden ? warningsWithoutTheory(solution) : solution.warnings;
     return solverWarningWords(own, nameMark).map((message) =>
-      places.length > 1 ? warningsPartWords.ofPlace(labels.get(placeId) ?? '', message) : message,
+      places.length > 1 ? laterWords.warningsPart.ofPlace(labels.get(placeId) ?? '', message) : message,
     );
   });
   const left = warnings.length - MOST_LINES_PRINTED;
-  return markup`<section><h2>${warningsPartWords.heading}</h2>${
+  return markup`<section><h2>${laterWords.warningsPart.heading}</h2>${
     warnings.length === 0
-      ? markup`<p>${warningsPartWords.none}</p>`
+      ? markup`<p>${laterWords.warningsPart.none}</p>`
       : markup`<ul>${warnings.slice(0, MOST_LINES_PRINTED).map((warning) => markup`<li>${warning}</li>`)}${
-          left > 0 ? markup`<li>${warningsPartWords.notPrinted(left)}</li>` : null
+          left > 0 ? markup`<li>${laterWords.warningsPart.notPrinted(left)}</li>` : null
         }</ul>`
   }</section>`;
 }

@@ -1,6 +1,6 @@
 import type { Experiment } from '../../notebook/experiment.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { titleWords } from '../../words/titles.ts';
-import { reportWords } from '../../words/report/labReport.ts';
 import { markup, trusted } from '../markup.ts';
 import { labReport } from './labReport.ts';
 import type { LabReportInput } from './labReportInput.ts';
@@ -11,7 +11,7 @@ const POLICY = ["default-src 'none'", "style-src 'unsafe-inline'"].join('; ');
 
 /** What the report, and a PDF that is printed of it, is called. */
 export function reportTitle({ title, group, className, ...rest }: Experiment): string {
-  const called = title.trim() === '' ? reportWords.fileTitle : titleWords({ ...rest, title });
+  const called = title.trim() === '' ? laterWords.report.fileTitle : titleWords({ ...rest, title });
   return [called, group.trim(), className.trim()].filter((part) => part !== '').join(', ');
 }
 

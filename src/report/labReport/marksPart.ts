@@ -2,9 +2,10 @@ import type { Mark } from '../../marks/mark.ts';
 import { markIndex } from '../../notebook/markList.ts';
 import type { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { markWords } from '../../words/marks.ts';
 import type { MarkWords } from '../../words/marks.ts';
-import { lengthWords, marksPartWords, remarkWords } from '../../words/report/labReport.ts';
+import { lengthWords, remarkWords } from '../../words/report/labReport.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
@@ -20,7 +21,7 @@ export function marksPart(experiment: Experiment, places: readonly PlaceSolution
   const index = markIndex(experiment);
   const labels = placeLabels(experiment);
   const shown = experiment.marks.slice(0, MOST_MARKS_PRINTED);
-  const words = marksPartWords;
+  const words = laterWords.marksPart;
   const rowOf = (mark: Mark): Markup =>
     row(index, mark, markWords(experiment, mark, solved.get(mark.id) ?? null, labels));
   return markup`<section><h2>${words.heading}</h2>${
@@ -36,6 +37,6 @@ export function marksPart(experiment: Experiment, places: readonly PlaceSolution
 function row(index: MarkIndex, mark: Mark, words: MarkWords): Markup {
   const number = index.numberOf(mark.id);
   const isAgain = index.repeated(mark) !== null;
-  return markup`<tr><td class="number">${marksPartWords.number(number, isAgain)}</td><td>${words.apparatus}</td><td class="number">${lengthWords(mark)}</td>
-<td>${words.order ?? marksPartWords.nothing}</td><td class="number">${words.residualMm ?? marksPartWords.nothing}</td><td>${remarkWords(mark, words, isAgain ? number : null)}</td></tr>`;
+  return markup`<tr><td class="number">${laterWords.marksPart.number(number, isAgain)}</td><td>${words.apparatus}</td><td class="number">${lengthWords(mark)}</td>
+<td>${words.order ?? laterWords.marksPart.nothing}</td><td class="number">${words.residualMm ?? laterWords.marksPart.nothing}</td><td>${remarkWords(mark, words, isAgain ? number : null)}</td></tr>`;
 }

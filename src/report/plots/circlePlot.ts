@@ -1,9 +1,9 @@
 import type { Complex } from '../../numeric/complex.ts';
 import { loudestPlace, phasorAt } from '../../resonance/following/loudestPlace.ts';
-import { circlePlotWords } from '../../words/report/circlePlot.ts';
 import type { Picture } from './picture.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 import { plotAspect, plotSvg } from './plotSvg.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** How far the path is drawn to either side, half widths, and in how many steps. */
 const REACH = 6;
@@ -26,21 +26,21 @@ export function circlePlot(share: Complex, name: string, aspect: number): Plot {
   const path = Array.from({ length: STEPS + 1 }, (_, i) => pathPoint(share, (2 * i) / STEPS - 1));
   const ends = [{ x: 0, y: 0 }, { x: 1, y: 0 }, ...path];
   return {
-    title: circlePlotWords.title(name),
-    xLabel: circlePlotWords.x,
-    yLabel: circlePlotWords.y,
-    words: circlePlotWords.shows(
+    title: laterWords.circlePlot.title(name),
+    xLabel: laterWords.circlePlot.x,
+    yLabel: laterWords.circlePlot.y,
+    words: laterWords.circlePlot.shows(
       Math.hypot(share.re, share.im),
       (180 / Math.PI) * Math.atan2(share.im, share.re),
       place?.halfWidths ?? null,
     ),
     points: [
-      point(0, 0, 'cross', 'soft', circlePlotWords.silence),
-      point(1, 0, 'ring', 'room', circlePlotWords.direct),
-      at(share, 0, 'diamond', 'ink', circlePlotWords.resonance),
-      ...(place === null ? [] : [at(share, place.halfWidths, 'disc', 'tone', circlePlotWords.loudest)]),
-      at(share, -1, 'cross', 'ink', circlePlotWords.tooShort),
-      at(share, 1, 'cross', 'ink', circlePlotWords.tooLong),
+      point(0, 0, 'cross', 'soft', laterWords.circlePlot.silence),
+      point(1, 0, 'ring', 'room', laterWords.circlePlot.direct),
+      at(share, 0, 'diamond', 'ink', laterWords.circlePlot.resonance),
+      ...(place === null ? [] : [at(share, place.halfWidths, 'disc', 'tone', laterWords.circlePlot.loudest)]),
+      at(share, -1, 'cross', 'ink', laterWords.circlePlot.tooShort),
+      at(share, 1, 'cross', 'ink', laterWords.circlePlot.tooLong),
     ],
     lines: [
       { points: path, dash: null, colour: 'tone' },

@@ -1,6 +1,7 @@
+import { endPlotWords } from '../../words/report/endPlot.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { LOW_FREQUENCY_END_RATIO } from '../../air/endCorrection.ts';
 import type { EndRatio } from '../../solver/endRatio.ts';
-import { endPlotWords } from '../../words/report/endPlot.ts';
 import { MOST_LABELS } from './plot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
@@ -36,10 +37,10 @@ export function endPlot(tubes: readonly EndPoint[], line: EndRatio | null): Plot
           },
         ];
   return {
-    title: endPlotWords.title,
-    xLabel: endPlotWords.x,
-    yLabel: endPlotWords.y,
-    words: endPlotWords.shows(tubes, line),
+    title: laterWords.endPlot.title,
+    xLabel: laterWords.endPlot.x,
+    yLabel: laterWords.endPlot.y,
+    words: endPlotWords(tubes, line),
     points: tubes.map((tube): PlotPoint => ({
       x: 2000 * tube.radiusM,
       y: 1000 * tube.endCorrectionM,

@@ -1,10 +1,11 @@
+import { residualPlotWords } from '../../words/report/fitPlot.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { halfWaves } from '../../air/columnResonance.ts';
 import { markLengthM } from '../../marks/mark.ts';
 import type { Mark } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Solution, SolvedMark } from '../../solver/solution.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
-import { fitPlotWords, residualPlotWords } from '../../words/report/fitPlot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 interface FitPoint {
@@ -23,7 +24,7 @@ interface FitPoint {
  */
 export function fitPlot(experiment: Experiment, solution: Solution): Plot {
   const points = fitPoints(experiment, solution);
-  const labels = points.map((point) => fitPlotWords.label(point.solved.order, point.frequencyHz));
+  const labels = points.map((point) => laterWords.fitPlot.label(point.solved.order, point.frequencyHz));
   const labelled = new Set<string>();
   const firstOf = (label: string): string | null =>
     labelled.size === labelled.add(label).size ? null : label;
@@ -39,10 +40,10 @@ export function fitPlot(experiment: Experiment, solution: Solution): Plot {
     ];
   });
   return {
-    title: fitPlotWords.title,
-    xLabel: fitPlotWords.x,
-    yLabel: fitPlotWords.y,
-    words: fitPlotWords.shows(points.length, solution.endCorrectionM),
+    title: laterWords.fitPlot.title,
+    xLabel: laterWords.fitPlot.x,
+    yLabel: laterWords.fitPlot.y,
+    words: laterWords.fitPlot.shows(points.length, solution.endCorrectionM),
     points: points.map((point, index): PlotPoint => ({
       x: point.timeMs,
       y: 100 * point.lengthM,
@@ -64,10 +65,10 @@ export function residualPlot(experiment: Experiment, solution: Solution): Plot {
   const readingMm = 1000 * readingM(experiment, solution);
   const residuals = points.map(({ lengthM, solved }) => ({ lengthM, residualM: solved.residualM }));
   return {
-    title: residualPlotWords.title,
-    xLabel: residualPlotWords.x,
-    yLabel: residualPlotWords.y,
-    words: residualPlotWords.shows(residuals, points.length < solution.marks.length),
+    title: laterWords.residualPlot.title,
+    xLabel: laterWords.residualPlot.x,
+    yLabel: laterWords.residualPlot.y,
+    words: residualPlotWords(residuals, points.length < solution.marks.length),
     points: points.map((point): PlotPoint => ({
       x: 100 * point.lengthM,
       y: 1000 * point.solved.residualM,

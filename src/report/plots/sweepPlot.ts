@@ -1,8 +1,8 @@
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import type { SweepCurve } from '../../tone/sweepCurve.ts';
 import { levelDb } from '../../tone/level.ts';
-import { sweepPlotWords } from '../../words/report/sweepPlot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /**
  * Level against pitch on both ways of a sweep, its resonances marked.
@@ -13,17 +13,17 @@ export function sweepPlot(found: SweepResonances, rangeHz: readonly number[] = [
   const heard = [...(up?.levels ?? []), ...(down?.levels ?? [])];
   const top = Math.max(...heard.map((one) => levelDb(one.meanSquare)), -200);
   return {
-    title: sweepPlotWords.title,
-    xLabel: sweepPlotWords.x,
-    yLabel: sweepPlotWords.y,
-    words: sweepPlotWords.shows(resonances.map((one) => one.frequencyHz)),
+    title: laterWords.sweepPlot.title,
+    xLabel: laterWords.sweepPlot.x,
+    yLabel: laterWords.sweepPlot.y,
+    words: laterWords.sweepPlot.shows(resonances.map((one) => one.frequencyHz)),
     points: resonances.map((one): PlotPoint => ({
       x: one.frequencyHz,
       y: top + 2,
       yBar: null,
       shape: 'diamond',
       colour: 'ink',
-      label: sweepPlotWords.label(one.frequencyHz),
+      label: laterWords.sweepPlot.label(one.frequencyHz),
     })),
     lines: [...linesOf(up, null), ...linesOf(down, '5 4')],
     bands: [],

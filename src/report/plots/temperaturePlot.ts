@@ -1,7 +1,8 @@
+import { temperaturePlotWords } from '../../words/report/temperaturePlot.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { airFromReadings } from '../../air/airState.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { temperaturePlotWords } from '../../words/report/temperaturePlot.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import { MOST_LABELS } from './plot.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
@@ -47,10 +48,10 @@ export function temperaturePlot(places: readonly PlaceSpeed[]): Plot {
   });
   const isNamed = places.length <= MOST_LABELS;
   return {
-    title: temperaturePlotWords.title,
-    xLabel: temperaturePlotWords.x,
-    yLabel: temperaturePlotWords.y,
-    words: temperaturePlotWords.shows(places, isNamed),
+    title: laterWords.temperaturePlot.title,
+    xLabel: laterWords.temperaturePlot.x,
+    yLabel: laterWords.temperaturePlot.y,
+    words: temperaturePlotWords(places, isNamed),
     points: places.map((place): PlotPoint => ({
       x: place.temperatureC,
       y: place.speedMps,

@@ -7,9 +7,8 @@ import { resonanceCircles } from '../../session/experiment/resonanceCircles.ts';
 import { presentSolution } from '../../session/experiment/turnRound.ts';
 import type { Session } from '../../session/session.ts';
 import { ratioDb } from '../../tone/level.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { markNames } from '../../words/markNames.ts';
-import { circleWords } from '../../words/page/working.ts';
-import { circlePlotWords } from '../../words/report/circlePlot.ts';
 import { choice } from '../parts/choice.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -35,16 +34,16 @@ export class CircleElement extends PartElement {
     const circles = resonanceCircles(experiment, presentSolution(experiment, outcome));
     const nameMark = markNames(experiment);
     const shown = circles.find(({ key }) => key === this.chosen) ?? circles.at(-1) ?? null;
-    const name = shown === null ? circlePlotWords.example : nameMark(shown.key);
+    const name = shown === null ? laterWords.circlePlot.example : nameMark(shown.key);
     const share = shown?.share ?? EXAMPLE;
-    return html`<section class="stack" aria-label=${circleWords.heading}>
-      <h2>${circleWords.heading}</h2>
-      <p class="lead">${circleWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.circle.heading}>
+      <h2>${laterWords.circle.heading}</h2>
+      <p class="lead">${laterWords.circle.lead}</p>
       ${
         circles.length < 2 || shown === null
           ? nothing
           : html`<label
-              >${circleWords.mark}
+              >${laterWords.circle.mark}
               ${choice({
                 options: circles.map(({ key }) => ({ value: key, name: nameMark(key) })),
                 now: () => this.shownKey(circles),
@@ -52,11 +51,11 @@ export class CircleElement extends PartElement {
               })}</label
             >`
       }
-      <p>${shown === null ? circleWords.example : circleWords.own(name)}</p>
+      <p>${shown === null ? laterWords.circle.example : laterWords.circle.own(name)}</p>
       <bench-picture name="circle" .picture=${circlePicture(share, name)}></bench-picture>
       ${this.found(share, shown?.halfWidthM ?? null)}
-      ${shown === null || shown.halfWidthM !== null ? nothing : html`<p>${circleWords.noMillimetres}</p>`}
-      <p>${circleWords.stays}</p>
+      ${shown === null || shown.halfWidthM !== null ? nothing : html`<p>${laterWords.circle.noMillimetres}</p>`}
+      <p>${laterWords.circle.stays}</p>
     </section>`;
   }
 
@@ -67,13 +66,13 @@ export class CircleElement extends PartElement {
 
   private found(share: Complex, halfWidthM: number | null) {
     const place = loudestPlace(share);
-    if (place === null) return html`<p>${circleWords.nowhere}</p>`;
+    if (place === null) return html`<p>${laterWords.circle.nowhere}</p>`;
     const { halfWidths, size } = place;
-    if (Math.abs(halfWidths) < ALIKE) return html`<p>${circleWords.alike}</p>`;
+    if (Math.abs(halfWidths) < ALIKE) return html`<p>${laterWords.circle.alike}</p>`;
     const { re, im } = phasorAt(share, 0);
     const louderDb = ratioDb(size * size, re * re + im * im);
     const offsetM = halfWidthM === null ? null : halfWidths * halfWidthM;
-    return html`<p><strong>${circleWords.offset(halfWidths, offsetM, louderDb)}</strong></p>`;
+    return html`<p><strong>${laterWords.circle.offset(halfWidths, offsetM, louderDb)}</strong></p>`;
   }
 }
 

@@ -10,8 +10,8 @@ import type { Session } from '../../session/session.ts';
 import type { GroupBy } from '../../session/experiment/countedGroups.ts';
 import { comparisonWords, groupNames, noComparisonWords } from '../../words/comparison.ts';
 import type { NameGroup } from '../../words/comparison.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { markNames } from '../../words/markNames.ts';
-import { compareWords, temperaturesWords } from '../../words/page/compare.ts';
 import { resultLines, speedWords } from '../../words/result.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { PageEvent } from '../parts/events.ts';
@@ -69,20 +69,20 @@ export class CompareElement extends PartElement {
   override render() {
     const isHidden = hidesTheory(this.session.experiment);
     return html`<div class="cards">
-      <section class="sheet stack" aria-label=${compareWords.region}>
-        <h2>${compareWords.heading}</h2>
-        <p class="lead">${compareWords.lead}</p>
+      <section class="sheet stack" aria-label=${laterWords.compare.region}>
+        <h2>${laterWords.compare.heading}</h2>
+        <p class="lead">${laterWords.compare.lead}</p>
         <label
-          >${compareWords.by}
+          >${laterWords.compare.by}
           ${choice({
-            options: WAYS.map((by) => ({ value: by, name: compareWords.ways[by] })),
+            options: WAYS.map((by) => ({ value: by, name: laterWords.compare.ways[by] })),
             now: () => this.by,
             choose: (by) => this.onBy(by),
           })}</label
         >
         ${this.findings()}
       </section>
-      ${isHidden ? html`<p class="sheet">${compareWords.theoryHidden}</p>` : this.temperatures()}
+      ${isHidden ? html`<p class="sheet">${laterWords.compare.theoryHidden}</p>` : this.temperatures()}
       ${
         isHidden
           ? nothing
@@ -93,9 +93,9 @@ export class CompareElement extends PartElement {
   }
 
   private temperatures() {
-    return html`<section class="sheet stack" aria-label=${temperaturesWords.heading}>
-      <h2>${temperaturesWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
-      <p class="lead">${temperaturesWords.lead}</p>
+    return html`<section class="sheet stack" aria-label=${laterWords.temperatures.heading}>
+      <h2>${laterWords.temperatures.heading}${workingOut(this.session.isWorkingOut)}</h2>
+      <p class="lead">${laterWords.temperatures.lead}</p>
       ${this.table()}
       <bench-picture
         name="temperature"
@@ -120,7 +120,7 @@ export class CompareElement extends PartElement {
     if (value.groupIds.length < 2 && !isPending) {
       const one = value.groupIds.at(0);
       return html`<p>
-        ${one === undefined ? compareWords.noMark : compareWords.onlyOne[this.by](nameGroup(one))}
+        ${one === undefined ? laterWords.compare.noMark : laterWords.compare.onlyOne[this.by](nameGroup(one))}
       </p>`;
     }
     return html`${this.choiceOfOne(value, nameGroup)}
@@ -137,9 +137,9 @@ export class CompareElement extends PartElement {
   /** With many groups, which is set against the others: nobody reads thousands of pairs. */
   private choiceOfOne({ groupIds, oneId }: CompareFindings, nameGroup: NameGroup) {
     if (oneId === null) return nothing;
-    return html`<p class="small">${compareWords.manyPairs(groupIds.length)}</p>
+    return html`<p class="small">${laterWords.compare.manyPairs(groupIds.length)}</p>
       <label
-        >${compareWords.against}
+        >${laterWords.compare.against}
         ${choice({
           options: groupIds.map((id) => ({ value: id, name: nameGroup(id) })),
           now: () => this.oneId ?? oneId,
@@ -172,9 +172,9 @@ export class CompareElement extends PartElement {
       <table>
         <thead>
           <tr>
-            <th scope="col">${temperaturesWords.columns.place}</th>
-            <th scope="col" class="number">${temperaturesWords.columns.speed}</th>
-            <th scope="col">${temperaturesWords.columns.theory}</th>
+            <th scope="col">${laterWords.temperatures.columns.place}</th>
+            <th scope="col" class="number">${laterWords.temperatures.columns.speed}</th>
+            <th scope="col">${laterWords.temperatures.columns.theory}</th>
           </tr>
         </thead>
         <tbody>
@@ -183,10 +183,10 @@ export class CompareElement extends PartElement {
             return html`<tr>
               <th scope="row">${labels.get(placeId) ?? ''}</th>
               <td class="number">
-                ${lines.speed === null ? temperaturesWords.noSpeed : speedWords(lines.speed)}
+                ${lines.speed === null ? laterWords.temperatures.noSpeed : speedWords(lines.speed)}
               </td>
               <td>
-                ${lines.facts.find(({ kind }) => kind === 'difference')?.value ?? temperaturesWords.noTemperature}
+                ${lines.facts.find(({ kind }) => kind === 'difference')?.value ?? laterWords.temperatures.noTemperature}
               </td>
             </tr>`;
           })}

@@ -4,9 +4,9 @@ import { endPlot } from '../../report/plots/endPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import type { Session } from '../../session/session.ts';
 import { measuredTubes, otherRecords, tubesOfRecords } from '../../session/experiment/measuredTubes.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { tubeNames } from '../../words/tubeNames.ts';
 import { endRatio } from '../../solver/endRatio.ts';
-import { endsWords } from '../../words/page/compare.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { workingOut } from '../parts/workingOut.ts';
@@ -39,9 +39,9 @@ export class EndsElement extends PartElement {
     const measured = [...measuredTubes(experiment, outcome), ...(others.value ?? [])];
     const names = tubeNames(measured);
     const tubes = measured.map((tube, index) => ({ ...tube, name: names[index] }));
-    return html`<section class="stack" aria-label=${endsWords.heading}>
-      <h2>${endsWords.heading}${workingOut(others.isPending || this.session.isWorkingOut)}</h2>
-      <p class="lead">${endsWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.ends.heading}>
+      <h2>${laterWords.ends.heading}${workingOut(others.isPending || this.session.isWorkingOut)}</h2>
+      <p class="lead">${laterWords.ends.lead}</p>
       <bench-picture
         name="end-correction"
         .picture=${plotPicture(endPlot(tubes, endRatio(tubes)))}

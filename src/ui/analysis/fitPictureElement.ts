@@ -3,11 +3,11 @@ import { customElement, property } from 'lit/decorators.js';
 import { fitPlot, residualPlot } from '../../report/plots/fitPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import type { Session } from '../../session/session.ts';
-import { fitWords } from '../../words/page/working.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/pictureElement.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** The fit line and what it leaves over. */
 @customElement('bench-fit-picture')
@@ -21,9 +21,9 @@ export class FitPictureElement extends PartElement {
     const { outcome, experiment } = this.session;
     const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
     if (solution === undefined || solution.speedMps === null) return nothing;
-    return html`<section class="stack" aria-label=${fitWords.heading}>
-      <h2>${fitWords.heading}</h2>
-      <p class="lead">${fitWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.fit.heading}>
+      <h2>${laterWords.fit.heading}</h2>
+      <p class="lead">${laterWords.fit.lead}</p>
       <bench-picture name="fit" .picture=${plotPicture(fitPlot(experiment, solution))}></bench-picture>
       <bench-picture
         name="residuals"

@@ -1,7 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { laterWords } from '../../words/inUse.ts';
 import { gainWords, nextWords } from '../../words/nextMarks.ts';
-import { nextMarksWords } from '../../words/page/working.ts';
 import { nextMarksHere } from '../../session/experiment/nextMarks.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -35,12 +35,12 @@ export class NextElement extends PartElement {
       (about, _ask, known) => nextMarksHere(about, known),
     );
     const marks = (value ?? []).slice(0, SHOWN);
-    return html`<section class="stack" aria-label=${nextMarksWords.heading}>
-      <h2>${nextMarksWords.heading}${workingOut(isPending)}</h2>
-      <p class="lead">${nextMarksWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.nextMarks.heading}>
+      <h2>${laterWords.nextMarks.heading}${workingOut(isPending)}</h2>
+      <p class="lead">${laterWords.nextMarks.lead}</p>
       ${
         marks.length === 0 && !isPending
-          ? html`<p>${nextMarksWords.none}</p>`
+          ? html`<p>${laterWords.nextMarks.none}</p>`
           : html`<ol>
               ${marks.map(
                 (mark) =>

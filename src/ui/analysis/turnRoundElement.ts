@@ -1,6 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { turnedWords } from '../../words/page/compare.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { endRatioWords, forkFrequencyWords, gasWords, temperatureWords } from '../../words/turnRound.ts';
 import {
   frequencyFromSpeed,
@@ -39,19 +39,19 @@ export class TurnRoundElement extends PartElement {
       { kind: 'forkFrequency', about: experiment, ask: null },
       frequencyFromSpeed,
     );
-    return html`<section class="stack" aria-label=${turnedWords.heading}>
-      <h2>${turnedWords.heading}${workingOut(frequency.isPending || this.session.isWorkingOut)}</h2>
-      <p class="lead">${turnedWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.turned.heading}>
+      <h2>${laterWords.turned.heading}${workingOut(frequency.isPending || this.session.isWorkingOut)}</h2>
+      <p class="lead">${laterWords.turned.lead}</p>
       <dl>
-        <dt>${turnedWords.fork}</dt>
+        <dt>${laterWords.turned.fork}</dt>
         <dd>
-          ${frequency.isPending && frequency.value === null ? turnedWords.pending : forkFrequencyWords(frequency.value)}
+          ${frequency.isPending && frequency.value === null ? laterWords.turned.pending : forkFrequencyWords(frequency.value)}
         </dd>
-        <dt>${turnedWords.temperature}</dt>
+        <dt>${laterWords.turned.temperature}</dt>
         <dd>${temperatureWords(temperatureFromSpeed(experiment, outcome))}</dd>
-        <dt>${turnedWords.gas}</dt>
+        <dt>${laterWords.turned.gas}</dt>
         <dd>${gasWords(gasFromSpeed(experiment, outcome))}</dd>
-        <dt>${turnedWords.ends}</dt>
+        <dt>${laterWords.turned.ends}</dt>
         <dd>${endRatioWords(solution, experiment.tube.diameterM)}</dd>
       </dl>
     </section>`;

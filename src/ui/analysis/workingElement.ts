@@ -1,13 +1,13 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { budgetColumns, budgetFacts, budgetRows, budgetTypes } from '../../words/budgetLines.ts';
+import { budgetFacts, budgetRows, budgetTypes } from '../../words/budgetLines.ts';
 import type { BudgetRow } from '../../words/budgetLines.ts';
 import { hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { Session } from '../../session/session.ts';
 import type { NoSolution, Solution } from '../../solver/solution.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
-import { budgetWords, workingWords } from '../../words/page/working.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -64,9 +64,9 @@ export class WorkingElement extends PartElement {
     const solution = outcome.places.find((one) => one.placeId === experiment.present.placeId)?.solution;
     if (solution === undefined || solution.speedMps === null) {
       return html`<div class="cards">
-        <section class="sheet stack" aria-label=${workingWords.heading}>
-          <h2>${workingWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
-          <p class="lead">${workingWords.empty}</p>
+        <section class="sheet stack" aria-label=${laterWords.working.heading}>
+          <h2>${laterWords.working.heading}${workingOut(this.session.isWorkingOut)}</h2>
+          <p class="lead">${laterWords.working.empty}</p>
           ${this.faults(solution).map((message) => html`<p class="caution">${message}</p>`)}
         </section>
         ${this.circle()}
@@ -95,9 +95,9 @@ export class WorkingElement extends PartElement {
   private steps(solution: Solution) {
     const isHidden = hidesTheory(this.session.experiment);
     const steps = isHidden ? stepsWithoutTheory(solution.working) : solution.working;
-    return html`<section class="sheet stack" aria-label=${workingWords.heading}>
-      <h2>${workingWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
-      <p class="lead">${workingWords.lead}</p>
+    return html`<section class="sheet stack" aria-label=${laterWords.working.heading}>
+      <h2>${laterWords.working.heading}${workingOut(this.session.isWorkingOut)}</h2>
+      <p class="lead">${laterWords.working.lead}</p>
       <ol>
         ${steps.map(workingStepWords).map(
           (step) =>
@@ -116,16 +116,16 @@ export class WorkingElement extends PartElement {
   private budget(solution: Solution) {
     const rows = budgetRows(solution.budget);
     if (rows.length === 0) return nothing;
-    const [first, ...others] = Object.keys(budgetColumns) as (keyof BudgetRow)[];
+    const [first, ...others] = Object.keys(laterWords.budgetColumns) as (keyof BudgetRow)[];
     if (first === undefined) return nothing;
-    return html`<section class="sheet stack budget" aria-label=${budgetWords.region}>
-      <h2>${budgetWords.heading}</h2>
-      <div class="scroll" tabindex="0" role="region" aria-label=${budgetWords.table}>
+    return html`<section class="sheet stack budget" aria-label=${laterWords.budget.region}>
+      <h2>${laterWords.budget.heading}</h2>
+      <div class="scroll" tabindex="0" role="region" aria-label=${laterWords.budget.table}>
         <table>
           <thead>
             <tr>
-              <th scope="col">${budgetColumns[first]}</th>
-              ${others.map((column) => html`<th scope="col" class="number">${budgetColumns[column]}</th>`)}
+              <th scope="col">${laterWords.budgetColumns[first]}</th>
+              ${others.map((column) => html`<th scope="col" class="number">${laterWords.budgetColumns[column]}</th>`)}
             </tr>
           </thead>
           <tbody>

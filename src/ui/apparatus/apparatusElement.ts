@@ -1,3 +1,5 @@
+import { readingTakenWords } from '../../words/readingTaken.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { columnFault } from '../../notebook/columnFault.ts';
@@ -5,7 +7,6 @@ import { columnFaultWords } from '../../words/columnFaults.ts';
 import { STOPPERS } from '../../notebook/experiment.ts';
 import type { Experiment, Rule, Stopper, Tube } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
-import { tubeWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import { choice } from '../parts/choice.ts';
@@ -79,8 +80,8 @@ export class ApparatusElement extends PartElement {
     const isOpen = present.ends === 'open' || marks.some(({ ends }) => ends === 'open');
     if (!isOpen && tube.otherDiameterM === null) return nothing;
     return html`<bench-number-field
-      label=${tubeWords.otherDiameter}
-      hint=${tubeWords.otherDiameterHint}
+      label=${laterWords.tube.otherDiameter}
+      hint=${laterWords.tube.otherDiameterHint}
       optional
       .kind=${QUANTITIES.diameterMm}
       .draft=${fieldDraft(this.session, 'other diameter')}
@@ -118,12 +119,12 @@ export class ApparatusElement extends PartElement {
     return html`
       <div class="cards">
         <bench-forks class="sheet" .session=${this.session}></bench-forks>
-        <section class="sheet stack" aria-label=${tubeWords.heading}>
-          <h2>${tubeWords.heading}</h2>
+        <section class="sheet stack" aria-label=${laterWords.tube.heading}>
+          <h2>${laterWords.tube.heading}</h2>
           <div class="fields">
             <bench-number-field
-              label=${tubeWords.diameter}
-              hint=${tubeWords.diameterHint}
+              label=${laterWords.tube.diameter}
+              hint=${laterWords.tube.diameterHint}
               optional
               .kind=${QUANTITIES.diameterMm}
               .draft=${fieldDraft(this.session, 'diameter')}
@@ -133,24 +134,24 @@ export class ApparatusElement extends PartElement {
             ></bench-number-field>
             ${this.otherDiameter(this.session.experiment)}
             <bench-number-field
-              label=${tubeWords.travel}
-              hint=${tubeWords.travelHint}
+              label=${laterWords.tube.travel}
+              hint=${laterWords.tube.travelHint}
               .kind=${QUANTITIES.travelCm}
               .draft=${fieldDraft(this.session, 'travel')}
               .value=${tube.travelM * 100}
               @quantity-change=${this.onTravel}
             ></bench-number-field>
             <label>
-              ${tubeWords.stopper}
+              ${laterWords.tube.stopper}
               ${choice({
-                options: STOPPERS.map((value) => ({ value, name: tubeWords.stoppers[value] })),
+                options: STOPPERS.map((value) => ({ value, name: laterWords.tube.stoppers[value] })),
                 now: () => this.session.experiment.tube.stopper,
                 choose: (stopper) => this.setTube({ stopper: stopper as Stopper }),
               })}
             </label>
             <bench-number-field
-              label=${tubeWords.reading}
-              hint=${tubeWords.readingHint}
+              label=${laterWords.tube.reading}
+              hint=${laterWords.tube.readingHint(readingTakenWords())}
               optional
               .kind=${QUANTITIES.readingMm}
               .draft=${fieldDraft(this.session, 'reading')}
@@ -159,8 +160,8 @@ export class ApparatusElement extends PartElement {
               @quantity-clear=${this.onNoReading}
             ></bench-number-field>
             <bench-number-field
-              label=${tubeWords.zero}
-              hint=${tubeWords.zeroHint}
+              label=${laterWords.tube.zero}
+              hint=${laterWords.tube.zeroHint}
               .kind=${QUANTITIES.zeroOffsetCm}
               .draft=${fieldDraft(this.session, 'zero offset')}
               .value=${rule.zeroOffsetM * 100}
@@ -169,7 +170,7 @@ export class ApparatusElement extends PartElement {
             ></bench-number-field>
           </div>
           <bench-mouth .session=${this.session}></bench-mouth>
-          <p class="caution">${tubeWords.caution}</p>
+          <p class="caution">${laterWords.tube.caution}</p>
         </section>
         <bench-places class="sheet" .session=${this.session}></bench-places>
       </div>

@@ -4,7 +4,6 @@ import { stampStandardUncertaintyHz } from '../../marks/usualUncertainties.ts';
 import { newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
-import { forksWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { pageOf, pageStart } from '../parts/pagesElement.ts';
@@ -14,6 +13,7 @@ import { fieldDraft } from '../parts/typedEntry.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** The usual physics set (common practice, no source). */
 const USUAL_SET_HZ = [256, 288, 320, 341.3, 384, 426.6, 480, 512, 1024];
@@ -96,23 +96,23 @@ export class ForksElement extends PartElement {
     const used = new Set([...experiment.marks, ...experiment.deletedMarks].map((mark) => mark.forkId));
     const begin = pageStart(forks.length, this.from, PAGE);
     return html`
-      <section class="stack" aria-label=${forksWords.heading}>
-        <h2>${forksWords.heading}</h2>
-        <p class="lead">${forksWords.lead}</p>
+      <section class="stack" aria-label=${laterWords.forks.heading}>
+        <h2>${laterWords.forks.heading}</h2>
+        <p class="lead">${laterWords.forks.lead}</p>
         <ul class="stack">
           ${pageOf(forks, begin, PAGE).map((fork, onPage) => {
             const number = begin + onPage + 1;
             const isUsed = used.has(fork.id);
             return html`<li>
               <bench-number-field
-                label=${forksWords.pitch(number)}
+                label=${laterWords.forks.pitch(number)}
                 .kind=${QUANTITIES.forkHz}
                 .draft=${fieldDraft(this.session, `fork ${fork.id} pitch`)}
                 .value=${fork.nominalHz}
                 @quantity-change=${(event: PageEvent<'quantity-change'>) => this.onPitch(fork, event.detail)}
               ></bench-number-field>
               <bench-number-field
-                label=${forksWords.uncertainty(number)}
+                label=${laterWords.forks.uncertainty(number)}
                 .kind=${QUANTITIES.uncertaintyHz}
                 .draft=${fieldDraft(this.session, `fork ${fork.id} uncertainty`)}
                 .value=${fork.standardUncertaintyHz}
@@ -120,11 +120,11 @@ export class ForksElement extends PartElement {
                   this.setFork(fork.id, { standardUncertaintyHz: event.detail })}
               ></bench-number-field>
               <button
-                aria-label=${forksWords.removeNamed(number)}
+                aria-label=${laterWords.forks.removeNamed(number)}
                 ?disabled=${isUsed || forks.length === 1}
                 @click=${() => this.onRemove(fork)}
               >
-                ${forksWords.remove}
+                ${laterWords.forks.remove}
               </button>
               ${this.measuredLine(fork)}
             </li>`;
@@ -138,31 +138,34 @@ export class ForksElement extends PartElement {
           @page-change=${(event: PageEvent<'page-change'>) => (this.from = event.detail)}
         ></bench-pages>
         <label
-          >${forksWords.add}
+          >${laterWords.forks.add}
           ${choice({
             options: [
-              { value: '', name: forksWords.choose },
-              ...USUAL_SET_HZ.map((pitch) => ({ value: String(pitch), name: forksWords.offered(pitch) })),
+              { value: '', name: laterWords.forks.choose },
+              ...USUAL_SET_HZ.map((pitch) => ({
+                value: String(pitch),
+                name: laterWords.forks.offered(pitch),
+              })),
             ],
             // It adds, and is ready for the next.
             now: () => '',
             choose: (pitch) => this.onAdd(pitch),
           })}</label
         >
-        <p class="small">${forksWords.others}</p>
-        <p class="caution">${forksWords.caution}</p>
+        <p class="small">${laterWords.forks.others}</p>
+        <p class="caution">${laterWords.forks.caution}</p>
       </section>
     `;
   }
 
   private measuredLine(fork: Fork) {
-    if (fork.measuredHz === null) return html`<p class="small measured">${forksWords.notMeasured}</p>`;
+    if (fork.measuredHz === null) return html`<p class="small measured">${laterWords.forks.notMeasured}</p>`;
     return html`<p class="small measured row">
-      <span>${forksWords.measured(fork.measuredHz, fork.measuredStandardUncertaintyHz ?? 0)}</span>
+      <span>${laterWords.forks.measured(fork.measuredHz, fork.measuredStandardUncertaintyHz ?? 0)}</span>
       <button
         @click=${() => this.setFork(fork.id, { measuredHz: null, measuredStandardUncertaintyHz: null })}
       >
-        ${forksWords.useStamp}
+        ${laterWords.forks.useStamp}
       </button>
     </p>`;
   }

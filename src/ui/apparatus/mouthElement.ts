@@ -1,10 +1,11 @@
+import { mouthChoiceWords } from '../../words/page/apparatus.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { MOUTH_SHAPES } from '../../air/mouth.ts';
 import type { MouthShape } from '../../air/mouth.ts';
 import type { Session } from '../../session/session.ts';
-import { mouthChoiceWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -79,8 +80,8 @@ export class MouthElement extends PartElement {
   override render() {
     const { mouth } = this.session.experiment.tube;
     return html`<fieldset>
-      <legend>${mouthChoiceWords.legend}</legend>
-      <p class="small">${mouthChoiceWords.lead}</p>
+      <legend>${laterWords.mouthChoice.legend}</legend>
+      <p class="small">${laterWords.mouthChoice.lead}</p>
       <div class="choices">
         ${[null, ...MOUTH_SHAPES].map((shape) => this.choice(shape, shape === mouth))}
       </div>
@@ -88,7 +89,7 @@ export class MouthElement extends PartElement {
   }
 
   private choice(shape: MouthShape | null, isChosen: boolean) {
-    const { name, sentence } = mouthChoiceWords.of(shape);
+    const { name, sentence } = mouthChoiceWords(shape);
     return html`<label>
       <input
         type="radio"

@@ -6,8 +6,6 @@ import { LONGEST } from '../../limits/longest.ts';
 import { newPlace } from '../../notebook/newExperiment.ts';
 import type { Place } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
-import { FILLING_NAMES } from '../../words/gasNames.ts';
-import { placesWords } from '../../words/page/apparatus.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { choice } from '../parts/choice.ts';
 import type { PageEvent } from '../parts/events.ts';
@@ -19,6 +17,7 @@ import { TypedTexts } from '../parts/typedTexts.ts';
 import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
+import { laterWords, words } from '../../words/inUse.ts';
 
 /** Places on a page. */
 const PAGE = 25;
@@ -73,7 +72,7 @@ export class PlacesElement extends PartElement {
     const id = this.session.newId();
     this.session.change('add place', (experiment) => ({
       ...experiment,
-      places: [...experiment.places, newPlace(id, placesWords.place(experiment.places.length + 1))],
+      places: [...experiment.places, newPlace(id, laterWords.places.place(experiment.places.length + 1))],
       present: { ...experiment.present, placeId: id },
     }));
     this.from = this.session.experiment.places.length - 1;
@@ -94,9 +93,9 @@ export class PlacesElement extends PartElement {
     const used = new Set([...marks, ...deletedMarks].map((mark) => mark.placeId));
     const begin = pageStart(places.length, this.from, PAGE);
     return html`
-      <section class="stack" aria-label=${placesWords.heading}>
-        <h2>${placesWords.heading}</h2>
-        <p class="lead">${placesWords.lead}</p>
+      <section class="stack" aria-label=${laterWords.places.heading}>
+        <h2>${laterWords.places.heading}</h2>
+        <p class="lead">${laterWords.places.lead}</p>
         <ul class="stack">
           ${pageOf(places, begin, PAGE).map((place, onPage) =>
             this.placeFields(place, begin + onPage + 1, used.has(place.id)),
@@ -109,7 +108,7 @@ export class PlacesElement extends PartElement {
           .size=${PAGE}
           @page-change=${(event: PageEvent<'page-change'>) => (this.from = event.detail)}
         ></bench-pages>
-        <p><button @click=${this.onAdd}>${placesWords.add}</button></p>
+        <p><button @click=${this.onAdd}>${laterWords.places.add}</button></p>
       </section>
     `;
   }
@@ -121,10 +120,10 @@ export class PlacesElement extends PartElement {
   private placeFields(place: Place, number: number, isUsed: boolean) {
     const { experiment } = this.session;
     return html`<li>
-      <div class="stack" role="group" aria-label=${placesWords.place(number)}>
+      <div class="stack" role="group" aria-label=${laterWords.places.place(number)}>
         <div class="name">
           <label
-            >${placesWords.name}
+            >${laterWords.places.name}
             <input
               .value=${place.name}
               maxlength=${LONGEST.name}
@@ -132,16 +131,16 @@ export class PlacesElement extends PartElement {
               @change=${(event: Event) => this.texts.onLeave(event, nameOf(place.id))}
           /></label>
           <button
-            aria-label=${placesWords.removeNamed(number)}
+            aria-label=${laterWords.places.removeNamed(number)}
             ?disabled=${isUsed || experiment.places.length === 1}
             @click=${() => this.onRemove(place)}
           >
-            ${placesWords.remove}
+            ${laterWords.places.remove}
           </button>
         </div>
         <div class="fields">
           <bench-number-field
-            label=${placesWords.temperature}
+            label=${laterWords.places.temperature}
             optional
             .kind=${QUANTITIES.temperatureC}
             .draft=${fieldDraft(this.session, `place ${place.id} temperature`)}
@@ -151,8 +150,8 @@ export class PlacesElement extends PartElement {
             @quantity-clear=${() => this.setPlace(place.id, { temperatureC: null })}
           ></bench-number-field>
           <bench-number-field
-            label=${placesWords.temperatureUncertainty}
-            hint=${placesWords.temperatureUncertaintyHint}
+            label=${laterWords.places.temperatureUncertainty}
+            hint=${laterWords.places.temperatureUncertaintyHint}
             .kind=${QUANTITIES.temperatureUncertaintyC}
             .draft=${fieldDraft(this.session, `place ${place.id} uncertainty`)}
             .value=${place.temperatureStandardUncertaintyC}
@@ -160,15 +159,15 @@ export class PlacesElement extends PartElement {
               this.setPlace(place.id, { temperatureStandardUncertaintyC: event.detail })}
           ></bench-number-field>
           <label>
-            ${placesWords.filling}
+            ${laterWords.places.filling}
             ${choice({
-              options: FILLINGS.map((value) => ({ value, name: FILLING_NAMES[value] })),
+              options: FILLINGS.map((value) => ({ value, name: words.fillingNames[value] })),
               now: () => this.fillingOf(place.id),
               choose: (filling) => this.setPlace(place.id, { filling: filling as Filling }),
             })}
           </label>
           <bench-number-field
-            label=${placesWords.humidity}
+            label=${laterWords.places.humidity}
             optional
             .kind=${QUANTITIES.humidityPct}
             .draft=${fieldDraft(this.session, `place ${place.id} humidity`)}
@@ -178,7 +177,7 @@ export class PlacesElement extends PartElement {
             @quantity-clear=${() => this.setPlace(place.id, { humidityPct: null })}
           ></bench-number-field>
           <bench-number-field
-            label=${placesWords.pressure}
+            label=${laterWords.places.pressure}
             optional
             .kind=${QUANTITIES.pressureHpa}
             .draft=${fieldDraft(this.session, `place ${place.id} pressure`)}
@@ -188,7 +187,7 @@ export class PlacesElement extends PartElement {
             @quantity-clear=${() => this.setPlace(place.id, { pressurePa: null })}
           ></bench-number-field>
           <bench-number-field
-            label=${placesWords.co2}
+            label=${laterWords.places.co2}
             optional
             .kind=${QUANTITIES.co2Ppm}
             .draft=${fieldDraft(this.session, `place ${place.id} co2`)}

@@ -6,9 +6,9 @@ import { SessionWatch } from '../sessionWatch.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { captureFailureWords, holdWords } from '../../words/capture.ts';
+import { captureFailureWords } from '../../words/capture.ts';
 import { inFull } from '../../words/faultWords.ts';
-import { captureWords } from '../../words/page/capture.ts';
+import { words } from '../../words/inUse.ts';
 import { captureStyles } from './captureStyles.ts';
 
 /**
@@ -30,31 +30,31 @@ export class CaptureStateElement extends PartElement {
   override render() {
     const { capture } = this.session.hearing;
     if (capture.kind === 'failed') return this.failed(capture.failure);
-    if (capture.kind === 'interrupted') return this.paused(holdWords[capture.hold]);
+    if (capture.kind === 'interrupted') return this.paused(words.hold[capture.hold]);
     return nothing;
   }
 
   private failed(failure: CaptureFailure) {
-    return html`<section class="stack bad" aria-label=${captureWords.ended}>
-      <p><strong>${captureWords.notListening}</strong> ${inFull(captureFailureWords(failure))}</p>
+    return html`<section class="stack bad" aria-label=${words.capture.ended}>
+      <p><strong>${words.capture.notListening}</strong> ${inFull(captureFailureWords(failure))}</p>
       <p class="row">
-        <button class="primary" @click=${this.onAgain}>${captureWords.again}</button>
+        <button class="primary" @click=${this.onAgain}>${words.capture.again}</button>
         ${
           failure.code === 'framed'
             ? html`<a class="button" href=${location.href} target="_blank" rel="noopener"
-                >${captureWords.ownTab}</a
+                >${words.capture.ownTab}</a
               >`
             : nothing
         }
-        <a href="#microphone">${captureWords.help}</a>
+        <a href="#microphone">${words.capture.help}</a>
       </p>
     </section>`;
   }
 
   private paused(message: string) {
-    return html`<section class="stack" aria-label=${captureWords.held}>
-      <p><strong>${captureWords.paused}</strong> ${message}</p>
-      <p class="row"><button @click=${this.onAgain}>${captureWords.again}</button></p>
+    return html`<section class="stack" aria-label=${words.capture.held}>
+      <p><strong>${words.capture.paused}</strong> ${message}</p>
+      <p class="row"><button @click=${this.onAgain}>${words.capture.again}</button></p>
     </section>`;
   }
 }

@@ -7,7 +7,8 @@ import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { trustWords } from '../../words/captureTrust.ts';
-import { captureWords, flagWords, trustPartWords } from '../../words/page/capture.ts';
+import { words } from '../../words/inUse.ts';
+import { flagWords } from '../../words/page/capture.ts';
 import { captureStyles } from './captureStyles.ts';
 
 /** While the microphone runs: whether its level may be rewritten, what the browser says of it, and what to do. */
@@ -45,14 +46,14 @@ export class TrustElement extends PartElement {
     if (settings === null && withheld.length === 0) return keepList;
     const isDoubtful = trust.kind === 'doubtful' || withheld.length > 0;
     return html`${keepList}
-      <section class="stack ${isDoubtful ? 'bad' : ''}" aria-label=${trustPartWords.name}>
+      <section class="stack ${isDoubtful ? 'bad' : ''}" aria-label=${words.trustPart.name}>
         ${settings === null ? nothing : this.judgement(settings)} ${this.letInList(withheld)}
       </section>`;
   }
 
   private judgement(settings: CaptureSettings) {
     const { trust, gainCheck } = this.session.hearing;
-    const heading = trust.kind === 'doubtful' ? trustPartWords.doubtful : trustPartWords.unproven;
+    const heading = trust.kind === 'doubtful' ? words.trustPart.doubtful : words.trustPart.unproven;
     return html`
       <p><strong>${heading}</strong> ${trustWords(trust)}</p>
       <ul>
@@ -61,10 +62,10 @@ export class TrustElement extends PartElement {
       <p class="row">
         ${
           trust.gainCheckHelps && gainCheck === null
-            ? html`<a class="button" href="#check">${trustPartWords.toCheck}</a>`
+            ? html`<a class="button" href="#check">${words.trustPart.toCheck}</a>`
             : nothing
         }
-        <a href="#microphone">${captureWords.help}</a>
+        <a href="#microphone">${words.capture.help}</a>
       </p>
     `;
   }
@@ -73,18 +74,18 @@ export class TrustElement extends PartElement {
   private keepList(maybes: readonly WithheldFlag[]) {
     if (maybes.length === 0) return nothing;
     return html`<section class="stack">
-      <p>${trustPartWords.maybes}</p>
+      <p>${words.trustPart.maybes}</p>
       <ul>
         ${maybes.map((flag) => {
           const { timeS, confidence } = flag.resonance;
           const reason = flag.mark.evidence?.reason ?? '';
           return html`<li class="row">
-            <span>${trustPartWords.maybe(timeS, confidence, reason)}</span>
+            <span>${words.trustPart.maybe(timeS, confidence, reason)}</span>
             <button
-              aria-label=${trustPartWords.keepNamed(timeS)}
+              aria-label=${words.trustPart.keepNamed(timeS)}
               @click=${() => this.session.hearing.letIn([flag])}
             >
-              ${trustPartWords.keep}
+              ${words.trustPart.keep}
             </button>
           </li>`;
         })}
@@ -96,17 +97,17 @@ export class TrustElement extends PartElement {
   private letInList(withheld: readonly WithheldFlag[]) {
     if (withheld.length === 0) return nothing;
     return html`
-      <p>${trustPartWords.withheld(withheld.length)}</p>
+      <p>${words.trustPart.withheld(withheld.length)}</p>
       <ul>
         ${withheld.map((flag) => {
-          const words = trustPartWords.flag(flag.resonance.timeS, flag.resonance.riseDb);
+          const named = words.trustPart.flag(flag.resonance.timeS, flag.resonance.riseDb);
           return html`<li class="row">
-            <span>${words}</span>
+            <span>${named}</span>
             <button
-              aria-label=${trustPartWords.letInNamed(words)}
+              aria-label=${words.trustPart.letInNamed(named)}
               @click=${() => this.session.hearing.letIn([flag])}
             >
-              ${trustPartWords.letIn}
+              ${words.trustPart.letIn}
             </button>
           </li>`;
         })}
@@ -114,7 +115,9 @@ export class TrustElement extends PartElement {
       ${
         withheld.length > 1
           ? html`<p>
-              <button @click=${() => this.session.hearing.letIn(withheld)}>${trustPartWords.letAllIn}</button>
+              <button @click=${() => this.session.hearing.letIn(withheld)}>
+                ${words.trustPart.letAllIn}
+              </button>
             </p>`
           : nothing
       }

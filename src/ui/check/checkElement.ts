@@ -1,7 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
-import { checkWords } from '../../words/page/check.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './checkLengthElement.ts';
@@ -9,13 +8,14 @@ import './gainCheckElement.ts';
 import './soundCheckElement.ts';
 import './sweepElement.ts';
 import './toneElement.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 const CARDS = [
-  { tag: 'bench-sound-check', name: checkWords.sound },
-  { tag: 'bench-gain-check', name: checkWords.gain },
-  { tag: 'bench-check-length', name: checkWords.length },
-  { tag: 'bench-tone', name: checkWords.tone },
-  { tag: 'bench-sweep', name: checkWords.sweep },
+  { tag: 'bench-sound-check', name: laterWords.check.sound },
+  { tag: 'bench-gain-check', name: laterWords.check.gain },
+  { tag: 'bench-check-length', name: laterWords.check.length },
+  { tag: 'bench-tone', name: laterWords.check.tone },
+  { tag: 'bench-sweep', name: laterWords.check.sweep },
 ] as const;
 
 /** What is checked with the ear of the bench, beside the slide itself. */
@@ -51,7 +51,7 @@ export class CheckElement extends PartElement {
   }
 
   override render() {
-    return html`<nav aria-label=${checkWords.ways}>
+    return html`<nav aria-label=${laterWords.check.ways}>
         ${CARDS.map(({ tag, name }) => html`<button @click=${() => this.onCard(tag)}>${name}</button>`)}
       </nav>
       <div class="cards">

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
-import { checkLengthWords } from '../../words/page/check.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -19,9 +19,9 @@ export class CheckLengthElement extends PartElement {
   override render() {
     const { check, isListening } = this.session.hearing;
     const words = check === null ? null : lengthAnswerWords(check.answer);
-    return html`<section class="stack" aria-label=${checkLengthWords.heading}>
-      <h2>${checkLengthWords.heading}</h2>
-      <p class="lead">${checkLengthWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.checkLength.heading}>
+      <h2>${laterWords.checkLength.heading}</h2>
+      <p class="lead">${laterWords.checkLength.lead}</p>
       ${
         words === null
           ? nothing
@@ -38,12 +38,15 @@ export class CheckLengthElement extends PartElement {
                 ?disabled=${!isListening}
                 @click=${() => this.session.hearing.beginCheck()}
               >
-                ${checkLengthWords.begin}
+                ${laterWords.checkLength.begin}
               </button>`
-            : html`<button @click=${() => this.session.hearing.beginCheck()}>${checkLengthWords.again}</button
-                ><button @click=${() => this.session.hearing.endCheck()}>${checkLengthWords.end}</button>`
+            : html`<button @click=${() => this.session.hearing.beginCheck()}>
+                  ${laterWords.checkLength.again}</button
+                ><button @click=${() => this.session.hearing.endCheck()}>
+                  ${laterWords.checkLength.end}
+                </button>`
         }
-        ${isListening ? nothing : html`<span class="small">${checkLengthWords.listenFirst}</span>`}
+        ${isListening ? nothing : html`<span class="small">${laterWords.checkLength.listenFirst}</span>`}
       </p>
     </section>`;
   }

@@ -3,8 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { listMicrophones, watchMicrophones } from '../../capture/listMicrophones.ts';
 import type { Microphone } from '../../capture/listMicrophones.ts';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { flagWords } from '../../words/page/capture.ts';
-import { gainCheckWords } from '../../words/page/check.ts';
 import { gainAnswerWords, keptGainWords, namelessMicrophone } from '../../words/page/gainCheck.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -70,14 +70,14 @@ export class GainCheckElement extends PartElement {
     const { gainCheck, capture } = this.session.hearing;
     const settings = capture.kind === 'running' ? capture.settings : null;
     const kept = experiment.gainCheck;
-    return html`<section class="stack" aria-label=${gainCheckWords.name}>
-      <h2>${gainCheckWords.heading}</h2>
-      <p class="lead">${gainCheckWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.gainCheck.name}>
+      <h2>${laterWords.gainCheck.heading}</h2>
+      <p class="lead">${laterWords.gainCheck.lead}</p>
       ${this.choice()}
       ${
         settings === null
           ? nothing
-          : html`<dl aria-label=${gainCheckWords.browserSays}>
+          : html`<dl aria-label=${laterWords.gainCheck.browserSays}>
               ${flagWords(settings).map(
                 ({ name, state: flag }) =>
                   html`<dt>${name}</dt>
@@ -86,7 +86,7 @@ export class GainCheckElement extends PartElement {
             </dl>`
       }
       <ol class="small">
-        ${gainCheckWords.steps.map((step) => html`<li>${step}</li>`)}
+        ${laterWords.gainCheck.steps.map((step) => html`<li>${step}</li>`)}
       </ol>
       ${gainCheck === null ? nothing : this.answer()}
       <p class="row">
@@ -97,17 +97,19 @@ export class GainCheckElement extends PartElement {
                 ?disabled=${settings === null}
                 @click=${() => this.session.hearing.beginGainCheck()}
               >
-                ${gainCheckWords.begin}
+                ${laterWords.gainCheck.begin}
               </button>`
             : html`<button @click=${() => this.session.hearing.beginGainCheck()}>
-                  ${gainCheckWords.again}</button
-                ><button @click=${() => this.session.hearing.endGainCheck()}>${gainCheckWords.end}</button>`
+                  ${laterWords.gainCheck.again}</button
+                ><button @click=${() => this.session.hearing.endGainCheck()}>
+                  ${laterWords.gainCheck.end}
+                </button>`
         }
-        ${settings === null ? html`<span class="small">${gainCheckWords.listenFirst}</span>` : nothing}
+        ${settings === null ? html`<span class="small">${laterWords.gainCheck.listenFirst}</span>` : nothing}
       </p>
       ${kept === undefined ? nothing : html`<p class="small">${keptGainWords(kept)}</p>`}
       <p class="small">
-        <a href="#microphone">${gainCheckWords.help}</a>
+        <a href="#microphone">${laterWords.gainCheck.help}</a>
       </p>
     </section>`;
   }
@@ -129,9 +131,9 @@ export class GainCheckElement extends PartElement {
       name: name ?? namelessMicrophone(index + 1),
     }));
     return html`<label
-      >${gainCheckWords.microphone}
+      >${laterWords.gainCheck.microphone}
       ${choice({
-        options: [{ value: '', name: gainCheckWords.systemsChoice }, ...named],
+        options: [{ value: '', name: laterWords.gainCheck.systemsChoice }, ...named],
         now: () => this.session.hearing.microphoneId ?? '',
         choose: (id) => this.session.hearing.chooseMicrophone(id === '' ? null : id),
       })}</label

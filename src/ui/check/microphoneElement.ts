@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
-import { ADMINISTRATOR_HELP, BENCH_HELP, microphoneWords } from '../../words/page/microphone.ts';
+import { laterWords } from '../../words/inUse.ts';
+import { ADMINISTRATOR_HELP, BENCH_HELP } from '../../words/page/microphone.ts';
 import type { HelpRow } from '../../words/page/microphone.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -45,16 +46,16 @@ export class MicrophoneElement extends PartElement {
   ];
 
   override render() {
-    return html`<article class="sheet stack" aria-label=${microphoneWords.name}>
-      <h2>${microphoneWords.heading}</h2>
-      <p class="lead">${microphoneWords.lead}</p>
-      ${this.table(microphoneWords.bench, microphoneWords.benchHeads, BENCH_HELP)}
-      <h2 id="administrator">${microphoneWords.administratorHeading}</h2>
-      <p class="lead">${microphoneWords.administratorLead}</p>
-      ${this.table(microphoneWords.administrator, microphoneWords.administratorHeads, ADMINISTRATOR_HELP)}
+    return html`<article class="sheet stack" aria-label=${laterWords.microphone.name}>
+      <h2>${laterWords.microphone.heading}</h2>
+      <p class="lead">${laterWords.microphone.lead}</p>
+      ${this.table(laterWords.microphone.bench, laterWords.microphone.benchHeads, BENCH_HELP)}
+      <h2 id="administrator">${laterWords.microphone.administratorHeading}</h2>
+      <p class="lead">${laterWords.microphone.administratorLead}</p>
+      ${this.table(laterWords.microphone.administrator, laterWords.microphone.administratorHeads, ADMINISTRATOR_HELP)}
       <p class="row">
-        <button @click=${() => print()}>${microphoneWords.print}</button>
-        <a href="#check">${microphoneWords.back}</a>
+        <button @click=${() => print()}>${laterWords.microphone.print}</button>
+        <a href="#check">${laterWords.microphone.back}</a>
       </p>
     </article>`;
   }

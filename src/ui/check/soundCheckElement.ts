@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
 import { isOfRealColumn } from '../../session/hearing/practiceReadings.ts';
-import { soundCheckWords } from '../../words/page/check.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { forkFindingWords, soundFactWords } from '../../words/page/soundCheck.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { AskElement } from '../parts/askElement.ts';
@@ -53,7 +53,7 @@ export class SoundCheckElement extends PartElement {
     const { hearing, experiment, presentFork } = this.session;
     if (hearing.sourceKind !== 'practice') return true;
     if (presentFork.measuredHz === null && !isOfRealColumn(experiment)) return true;
-    return this.asking.ask(soundCheckWords.usePractice);
+    return this.asking.ask(laterWords.soundCheck.usePractice);
   }
 
   private async onUse(): Promise<void> {
@@ -73,29 +73,31 @@ export class SoundCheckElement extends PartElement {
           : fork,
       ),
     }));
-    this.session.tell('info', soundCheckWords.used);
+    this.session.tell('info', laterWords.soundCheck.used);
   }
 
   override render() {
     const { presentFork } = this.session;
     const { trace, capture } = this.session.hearing;
     const finding = forkFinding(trace.soundings, presentFork);
-    return html`<section class="sheet stack" aria-label=${soundCheckWords.heading}>
-      <h2>${soundCheckWords.heading}</h2>
-      <p class="lead">${soundCheckWords.lead}</p>
+    return html`<section class="sheet stack" aria-label=${laterWords.soundCheck.heading}>
+      <h2>${laterWords.soundCheck.heading}</h2>
+      <p class="lead">${laterWords.soundCheck.lead}</p>
       <dl>
         ${soundFacts(capture, trace).map((fact) => {
           const { name, value } = soundFactWords(fact);
           return html`<dt>${name}</dt>
             <dd class=${fact.isGood === null ? '' : fact.isGood ? 'good' : 'bad'}>${value}</dd>`;
         })}
-        <dt>${soundCheckWords.fork}</dt>
+        <dt>${laterWords.soundCheck.fork}</dt>
         <dd>${forkFindingWords(finding)}</dd>
       </dl>
       ${
-        finding === null ? nothing : html`<p><button @click=${this.onUse}>${soundCheckWords.use}</button></p>`
+        finding === null
+          ? nothing
+          : html`<p><button @click=${this.onUse}>${laterWords.soundCheck.use}</button></p>`
       }
-      <p class="caution">${soundCheckWords.caution}</p>
+      <p class="caution">${laterWords.soundCheck.caution}</p>
       <bench-ask></bench-ask>
     </section>`;
   }

@@ -7,8 +7,9 @@ import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import { sweepPlot } from '../../report/plots/sweepPlot.ts';
 import { trustWords } from '../../words/captureTrust.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { listeningWarningWords } from '../../words/listening.ts';
-import { MUTE_WORDS, noToneWords, sweepCardWords } from '../../words/page/check.ts';
+import { MUTE_WORDS, noToneWords } from '../../words/page/check.ts';
 import {
   lostWords,
   sweepFailureWords,
@@ -105,7 +106,7 @@ export class SweepCardElement extends PartElement {
   private async start(): Promise<void> {
     const { lengthM, plan } = this;
     if (lengthM === null) {
-      this.fault = sweepCardWords.noLength;
+      this.fault = laterWords.sweepCard.noLength;
       return;
     }
     const fault = sweepFault(this.session.experiment, lengthM, plan, this.isPractice);
@@ -179,31 +180,31 @@ export class SweepCardElement extends PartElement {
       ...experiment,
       note: experiment.note === '' ? note : `${experiment.note}\n${note}`,
     }));
-    if (isKept) this.session.tell('info', sweepCardWords.noted);
+    if (isKept) this.session.tell('info', laterWords.sweepCard.noted);
   }
 
   override render() {
     const isRunning = this.sweepState.kind === 'running';
-    return html`<section class="stack" aria-label=${sweepCardWords.heading}>
-      <h2>${sweepCardWords.heading}</h2>
-      <p class="lead">${sweepCardWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.sweepCard.heading}>
+      <h2>${laterWords.sweepCard.heading}</h2>
+      <p class="lead">${laterWords.sweepCard.lead}</p>
       <div class="fields">
         <div class="length">
-          ${sweepCardWords.length}
+          ${laterWords.sweepCard.length}
           <bench-length-field
-            label=${sweepCardWords.lengthField}
+            label=${laterWords.sweepCard.lengthField}
             .lengthM=${this.lengthM}
             @length-change=${this.onLength}
           ></bench-length-field>
         </div>
         <bench-number-field
-          label=${sweepCardWords.from}
+          label=${laterWords.sweepCard.from}
           .kind=${QUANTITIES.forkHz}
           .value=${this.fromHz}
           @quantity-change=${(event: PageEvent<'quantity-change'>) => this.onRange({ fromHz: event.detail })}
         ></bench-number-field>
         <bench-number-field
-          label=${sweepCardWords.to}
+          label=${laterWords.sweepCard.to}
           .kind=${QUANTITIES.forkHz}
           .value=${this.toHz}
           @quantity-change=${(event: PageEvent<'quantity-change'>) => this.onRange({ toHz: event.detail })}
@@ -216,28 +217,28 @@ export class SweepCardElement extends PartElement {
           ?disabled=${isRunning}
           @change=${this.onPractice}
         />
-        ${sweepCardWords.practice}</label
+        ${laterWords.sweepCard.practice}</label
       >
       ${this.isPractice ? nothing : html`<p class="small">${MUTE_WORDS}</p>`}
       <p class="row">
         ${
           isRunning
-            ? html`<button @click=${this.cancel}>${sweepCardWords.cancel}</button>`
-            : html`<button class="primary" @click=${this.start}>${sweepCardWords.start}</button>
-                <span class="small">${sweepCardWords.takes(this.durationS)}</span>`
+            ? html`<button @click=${this.cancel}>${laterWords.sweepCard.cancel}</button>`
+            : html`<button class="primary" @click=${this.start}>${laterWords.sweepCard.start}</button>
+                <span class="small">${laterWords.sweepCard.takes(this.durationS)}</span>`
         }
       </p>
       ${
         this.sweepState.kind === 'running'
           ? html`<label class="small"
-                >${sweepCardWords.sweeping} <progress max="1" .value=${this.sweepState.share}></progress
+                >${laterWords.sweepCard.sweeping} <progress max="1" .value=${this.sweepState.share}></progress
               ></label>
-              ${this.growing === null ? nothing : this.picture(this.growing, sweepCardWords.soFar)}`
+              ${this.growing === null ? nothing : this.picture(this.growing, laterWords.sweepCard.soFar)}`
           : nothing
       }
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
       ${this.sweepState.kind === 'done' ? this.result(this.sweepState) : nothing}
-      <p class="caution">${sweepCardWords.caution}</p>
+      <p class="caution">${laterWords.sweepCard.caution}</p>
     </section>`;
   }
 
@@ -254,7 +255,7 @@ export class SweepCardElement extends PartElement {
     const speed = lengthM === null ? null : (this.tools?.speedFromSweep(experiment, lengthM, found) ?? null);
     if (lengthM === null || speed === null) {
       return html`${doubts}
-        <p role="status">${sweepCardWords.noResonance}</p>
+        <p role="status">${laterWords.sweepCard.noResonance}</p>
         ${this.picture(found)}`;
     }
     const words = sweepWords(speed);
@@ -268,9 +269,9 @@ export class SweepCardElement extends PartElement {
         <table>
           <thead>
             <tr>
-              <th scope="col">${sweepCardWords.order}</th>
-              <th scope="col" class="number">${sweepCardWords.resonance}</th>
-              <th scope="col" class="number">${sweepCardWords.speed}</th>
+              <th scope="col">${laterWords.sweepCard.order}</th>
+              <th scope="col" class="number">${laterWords.sweepCard.resonance}</th>
+              <th scope="col" class="number">${laterWords.sweepCard.speed}</th>
             </tr>
           </thead>
           <tbody>
@@ -287,7 +288,7 @@ export class SweepCardElement extends PartElement {
       </div>
       <p>
         <button @click=${() => this.onNote(sweepNote(speed, lengthM, this.remark(trust)))}>
-          ${sweepCardWords.note}
+          ${laterWords.sweepCard.note}
         </button>
       </p>
       ${this.picture(found)}`;
@@ -303,8 +304,8 @@ export class SweepCardElement extends PartElement {
   private doubts({ found, trust, warnings }: SweepFindings) {
     const lost = lostWords(found);
     if (trust.kind === 'trusted' && warnings.length === 0 && lost === null) return nothing;
-    const heading = trust.kind === 'doubtful' ? sweepCardWords.inDoubt : sweepCardWords.notProven;
-    return html`<div class="stack" role="note" aria-label=${sweepCardWords.doubts}>
+    const heading = trust.kind === 'doubtful' ? laterWords.sweepCard.inDoubt : laterWords.sweepCard.notProven;
+    return html`<div class="stack" role="note" aria-label=${laterWords.sweepCard.doubts}>
       ${
         trust.kind === 'trusted'
           ? nothing

@@ -2,7 +2,8 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import type { Session } from '../../session/session.ts';
-import { MUTE_WORDS, noToneWords, toneWords } from '../../words/page/check.ts';
+import { laterWords } from '../../words/inUse.ts';
+import { MUTE_WORDS, noToneWords } from '../../words/page/check.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import type { PageEvent } from '../parts/events.ts';
@@ -71,33 +72,33 @@ export class ToneElement extends PartElement {
   }
 
   override render() {
-    return html`<section class="stack" aria-label=${toneWords.heading}>
-      <h2>${toneWords.heading}</h2>
-      <p class="lead">${toneWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.tone.heading}>
+      <h2>${laterWords.tone.heading}</h2>
+      <p class="lead">${laterWords.tone.lead}</p>
       <bench-number-field
-        label=${toneWords.pitch}
+        label=${laterWords.tone.pitch}
         .kind=${QUANTITIES.forkHz}
         .value=${this.pitchHz ?? this.session.presentFork.nominalHz}
         @quantity-change=${this.onPitch}
       ></bench-number-field>
       <label
-        >${toneWords.loudness}
+        >${laterWords.tone.loudness}
         <input
           type="range"
           min="1"
           max="100"
-          aria-valuetext=${toneWords.loudnessNow(this.loudness)}
+          aria-valuetext=${laterWords.tone.loudnessNow(this.loudness)}
           .value=${String(this.loudness)}
           @input=${this.onLoudness}
       /></label>
       <p class="small">${MUTE_WORDS}</p>
       <p>
         <button aria-pressed=${this.isPlaying ? 'true' : 'false'} @click=${this.onToggle}>
-          ${this.isPlaying ? toneWords.stop : toneWords.play}
+          ${this.isPlaying ? laterWords.tone.stop : laterWords.tone.play}
         </button>
       </p>
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
-      <p class="caution">${toneWords.caution}</p>
+      <p class="caution">${laterWords.tone.caution}</p>
     </section>`;
   }
 }

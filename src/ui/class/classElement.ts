@@ -6,7 +6,7 @@ import { classJson } from '../../classroom/classJson.ts';
 import { classTable } from '../../classroom/classTable.ts';
 import { spreadPicture } from '../../classroom/spreadSvg.ts';
 import { classWords, discussionWords, groupWords } from '../../words/classroom.ts';
-import { classPageWords } from '../../words/page/class.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { NOT_COPIED } from '../../words/page/clipboard.ts';
 import { hidesTheory, keepsTheory } from '../../report/hideTheory.ts';
 import { copyTable } from '../../report/copyTable.ts';
@@ -164,7 +164,7 @@ export class ClassElement extends PartElement {
 
   private async onCopy(): Promise<void> {
     const isCopied = await putOnClipboard(copyTable(classTable(this.desk.result)));
-    this.session.tell(isCopied ? 'info' : 'problem', isCopied ? classPageWords.copied : NOT_COPIED);
+    this.session.tell(isCopied ? 'info' : 'problem', isCopied ? laterWords.classPage.copied : NOT_COPIED);
   }
 
   private onChoose(event: Event): void {
@@ -179,13 +179,13 @@ export class ClassElement extends PartElement {
   override render() {
     const isEmpty = this.desk.groups.length === 0;
     return html`<div class="cards">
-      <section class="sheet stack" aria-label=${classPageWords.heading}>
-        <h2>${classPageWords.heading}</h2>
+      <section class="sheet stack" aria-label=${laterWords.classPage.heading}>
+        <h2>${laterWords.classPage.heading}</h2>
         ${isEmpty ? nothing : this.together()}
-        <p class="lead">${classPageWords.lead}</p>
+        <p class="lead">${laterWords.classPage.lead}</p>
         <bench-bring-in .draft=${fieldDraft(this.session, 'table')}></bench-bring-in>
         <bench-code-reader .session=${this.session} .desk=${this.desk}></bench-code-reader>
-        <a href="#records">${classPageWords.back}</a>
+        <a href="#records">${laterWords.classPage.back}</a>
       </section>
       ${
         isEmpty
@@ -205,16 +205,16 @@ export class ClassElement extends PartElement {
     const words = classWords(this.desk.result, hidesTheory(this.session.experiment));
     return html`<p class="speed" role="status">${words.speed ?? '—'}</p>
       ${words.sentences.map((sentence) => html`<p class="small">${sentence}</p>`)}
-      <h3>${classPageWords.discuss}</h3>
+      <h3>${laterWords.classPage.discuss}</h3>
       <ul>
         ${discussionWords(this.desk.result).map((one) => html`<li class="small">${one}</li>`)}
       </ul>
       <div class="row tools">
-        <button class="primary" @click=${() => print()}>${classPageWords.print}</button>
-        <button @click=${this.onCsv}>${classPageWords.saveCsv}</button>
-        <button @click=${this.onJson}>${classPageWords.saveJson}</button>
-        <button @click=${this.onCopy}>${classPageWords.copy}</button>
-        <button class="quiet" @click=${this.onClear}>${classPageWords.empty}</button>
+        <button class="primary" @click=${() => print()}>${laterWords.classPage.print}</button>
+        <button @click=${this.onCsv}>${laterWords.classPage.saveCsv}</button>
+        <button @click=${this.onJson}>${laterWords.classPage.saveJson}</button>
+        <button @click=${this.onCopy}>${laterWords.classPage.copy}</button>
+        <button class="quiet" @click=${this.onClear}>${laterWords.classPage.empty}</button>
       </div>`;
   }
 
@@ -227,20 +227,20 @@ export class ClassElement extends PartElement {
     const called = new Map(
       rows.map(({ group: { id, source } }) => [
         id,
-        isShared(source.name) ? classPageWords.groupInFile(source.name, source.fileName) : source.name,
+        isShared(source.name) ? laterWords.classPage.groupInFile(source.name, source.fileName) : source.name,
       ]),
     );
-    return html`<section class="sheet stack wide" aria-label=${classPageWords.groups}>
-      <h2>${classPageWords.groups}</h2>
-      <div class="groups scroll" tabindex="0" role="region" aria-label=${classPageWords.table}>
+    return html`<section class="sheet stack wide" aria-label=${laterWords.classPage.groups}>
+      <h2>${laterWords.classPage.groups}</h2>
+      <div class="groups scroll" tabindex="0" role="region" aria-label=${laterWords.classPage.table}>
         <table>
           <thead>
             <tr>
-              <th scope="col">${classPageWords.use}</th>
-              <th scope="col">${classPageWords.group}</th>
-              <th scope="col" class="number">${classPageWords.speed}</th>
-              <th scope="col" class="number">${classPageWords.marks}</th>
-              <th scope="col">${classPageWords.remarks}</th>
+              <th scope="col">${laterWords.classPage.use}</th>
+              <th scope="col">${laterWords.classPage.group}</th>
+              <th scope="col" class="number">${laterWords.classPage.speed}</th>
+              <th scope="col" class="number">${laterWords.classPage.marks}</th>
+              <th scope="col">${laterWords.classPage.remarks}</th>
             </tr>
           </thead>
           <tbody>
@@ -257,7 +257,7 @@ export class ClassElement extends PartElement {
                   <input
                     type="checkbox"
                     value=${group.id}
-                    aria-label=${classPageWords.count(called.get(group.id) ?? '?')}
+                    aria-label=${laterWords.classPage.count(called.get(group.id) ?? '?')}
                     .checked=${live(row.state === 'counted')}
                     ?disabled=${row.state === 'no result' || row.state === 'outlying'}
                     @change=${this.onChoose}

@@ -2,10 +2,10 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { ClassDesk } from '../../classroom/classDesk.ts';
 import type { Session } from '../../session/session.ts';
-import { cameraWords } from '../../words/page/class.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { takeCode } from './takeCode.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** Between two looks, ms: a hand holds a screen still for longer. */
 const LOOK_MS = 200;
@@ -47,7 +47,7 @@ export class CodeReaderElement extends PartElement {
   private async start(): Promise<void> {
     const devices = (navigator as Partial<Navigator>).mediaDevices;
     if (devices === undefined) {
-      this.said = cameraWords.none;
+      this.said = laterWords.camera.none;
       return;
     }
     try {
@@ -60,7 +60,7 @@ export class CodeReaderElement extends PartElement {
         return;
       }
       this.stream = stream;
-      this.said = cameraWords.lead;
+      this.said = laterWords.camera.lead;
       await this.updateComplete;
       this.video.srcObject = stream;
       await this.video.play();
@@ -71,10 +71,10 @@ export class CodeReaderElement extends PartElement {
       const { name } = error as Error;
       this.said =
         name === 'NotAllowedError'
-          ? cameraWords.refused
+          ? laterWords.camera.refused
           : name === 'NotFoundError'
-            ? cameraWords.none
-            : cameraWords.busy;
+            ? laterWords.camera.none
+            : laterWords.camera.busy;
     }
   }
 
@@ -105,10 +105,10 @@ export class CodeReaderElement extends PartElement {
           aria-pressed=${isOn ? 'true' : 'false'}
           @click=${() => (isOn ? this.stop() : void this.start())}
         >
-          ${isOn ? cameraWords.stop : cameraWords.start}
+          ${isOn ? laterWords.camera.stop : laterWords.camera.start}
         </button>
       </p>
-      ${isOn ? html`<video muted playsinline aria-label=${cameraWords.picture}></video>` : nothing}
+      ${isOn ? html`<video muted playsinline aria-label=${laterWords.camera.picture}></video>` : nothing}
       <p role="status">${this.said}</p>
     </div>`;
   }

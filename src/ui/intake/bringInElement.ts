@@ -2,12 +2,12 @@ import { css, html } from 'lit';
 import type { PropertyValues } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { REQUIRED_COLUMNS } from '../../marks/markColumns.ts';
-import { bringInWords } from '../../words/page/bringIn.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { isOtherDraft } from '../parts/typedEntry.ts';
 import type { FieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** Endings beside types: a system that doesn't know the type of a table would grey it out. */
 const FILES =
@@ -68,16 +68,16 @@ export class BringInElement extends PartElement {
   override render() {
     return html`<div class="stack">
       <label
-        >${bringInWords.files}
+        >${laterWords.bringIn.files}
         <input
           type="file"
           multiple
           accept=${FILES}
-          aria-label=${bringInWords.filesName}
+          aria-label=${laterWords.bringIn.filesName}
           @change=${this.onFiles}
       /></label>
       <label
-        >${bringInWords.table}
+        >${laterWords.bringIn.table}
         <textarea
           rows="4"
           spellcheck="false"
@@ -85,7 +85,7 @@ export class BringInElement extends PartElement {
           @input=${this.onInput}
         ></textarea>
       </label>
-      <p><button @click=${this.onText}>${bringInWords.read}</button></p>
+      <p><button @click=${this.onText}>${laterWords.bringIn.read}</button></p>
     </div>`;
   }
 }

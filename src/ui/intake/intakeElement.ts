@@ -9,13 +9,8 @@ import { experimentFromRows, takeRows } from '../../intake/takeRows.ts';
 import type { TakenRows } from '../../intake/takeRows.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
 import type { Session } from '../../session/session.ts';
-import {
-  intakePageWords,
-  intakeWords,
-  nothingTakenWords,
-  takenWords,
-  usableWords,
-} from '../../words/page/intake.ts';
+import { laterWords } from '../../words/inUse.ts';
+import { intakeWords, nothingTakenWords, takenWords, usableWords } from '../../words/page/intake.ts';
 import type { TakenTable } from '../../words/page/intake.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -77,7 +72,7 @@ export class IntakeElement extends PartElement {
   /** Reads these files. Never rejects. */
   async takeFiles(files: readonly File[]): Promise<void> {
     if (files.length > MOST_FILES) {
-      this.session.tell('problem', intakePageWords.tooMany(files.length));
+      this.session.tell('problem', laterWords.intakePage.tooMany(files.length, MOST_FILES));
       return;
     }
     const offers: Offer[] = [];
@@ -87,7 +82,7 @@ export class IntakeElement extends PartElement {
       if (intake.content?.kind !== 'recording') bytes += file.size;
       offers.push(offerOf(intake, file));
       if (bytes > LARGEST_TOTAL_BYTES) {
-        this.session.tell('problem', intakePageWords.tooLarge);
+        this.session.tell('problem', laterWords.intakePage.tooLarge(LARGEST_TOTAL_BYTES));
         return;
       }
     }
@@ -149,7 +144,7 @@ export class IntakeElement extends PartElement {
       if (await this.open(intake)) continue;
       // Who wants to stay with what is open isn't asked again for each of the others.
       const left = openable.length - index;
-      if (left > 1) this.session.tell('info', intakePageWords.leftClosed(left));
+      if (left > 1) this.session.tell('info', laterWords.intakePage.leftClosed(left));
       return;
     }
   }
@@ -159,7 +154,7 @@ export class IntakeElement extends PartElement {
     const { experiments } = this.session;
     if (content?.kind === 'experiment') {
       if (!(await experiments.open(content.experiment, 'open file'))) return false;
-      this.session.tell('info', intakePageWords.opened(titleWords(content.experiment)));
+      this.session.tell('info', laterWords.intakePage.opened(titleWords(content.experiment)));
     } else if (content?.kind === 'table') {
       const title = name.replace(/\.\w+$/, '');
       const taken = experimentFromRows(title, content.rows, this.outside());
@@ -211,27 +206,27 @@ export class IntakeElement extends PartElement {
   override render() {
     const kinds = new Set(this.chosen.map(({ intake }) => intake.content?.kind));
     const canOpen = this.chosen.some(({ intake }) => isOpenable(intake));
-    const openName = this.chosen.length > 1 ? intakePageWords.openEach : intakePageWords.openOne;
+    const openName = this.chosen.length > 1 ? laterWords.intakePage.openEach : laterWords.intakePage.openOne;
     const toClass =
       canOpen || kinds.has('results')
         ? html`<button class=${this.forClass ? 'primary' : ''} @click=${this.onClass}>
-            ${intakePageWords.toClass}
+            ${laterWords.intakePage.toClass}
           </button>`
         : nothing;
     return html`<dialog aria-labelledby="title" @cancel=${this.onCancel}>
-      <h2 id="title">${intakePageWords.heading}</h2>
+      <h2 id="title">${laterWords.intakePage.heading}</h2>
       ${this.offers.length > 1 ? html`<p>${this.sumWords()}</p>` : nothing}
-      <ul class="files" tabindex="0" aria-label=${intakePageWords.files}>
+      <ul class="files" tabindex="0" aria-label=${laterWords.intakePage.files}>
         ${this.offers.map((offer, index) => this.offerItem(offer, index))}
       </ul>
       <div class="row">
         ${this.forClass ? toClass : nothing}
-        ${kinds.has('table') ? html`<button class=${this.forClass ? '' : 'primary'} @click=${this.onAdd}>${intakePageWords.add}</button>` : nothing}
+        ${kinds.has('table') ? html`<button class=${this.forClass ? '' : 'primary'} @click=${this.onAdd}>${laterWords.intakePage.add}</button>` : nothing}
         ${canOpen ? html`<button @click=${this.onOpen}>${openName}</button>` : nothing}
         ${this.forClass ? nothing : toClass}
-        ${kinds.has('recording') ? html`<button @click=${this.onListen}>${intakePageWords.listen}</button>` : nothing}
+        ${kinds.has('recording') ? html`<button @click=${this.onListen}>${laterWords.intakePage.listen}</button>` : nothing}
         <button @click=${this.onCancel}>
-          ${this.chosen.length === 0 ? intakePageWords.close : intakePageWords.cancel}
+          ${this.chosen.length === 0 ? laterWords.intakePage.close : laterWords.intakePage.cancel}
         </button>
       </div>
     </dialog>`;

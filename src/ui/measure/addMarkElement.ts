@@ -4,13 +4,13 @@ import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { PageEvent } from '../parts/events.ts';
 import type { LengthField } from '../parts/lengthField.ts';
-import { marksWords } from '../../words/page/measure.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import type { FieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/lengthField.ts';
 import { askReading, checkReading } from './checkReading.ts';
+import { words } from '../../words/inUse.ts';
 
 /** Adds a mark whose length is typed at once, for work without a microphone. */
 @customElement('bench-add-mark')
@@ -67,7 +67,7 @@ export class AddMarkElement extends PartElement {
     return html`
       <div class="row">
         <bench-length-field
-          label=${marksWords.newLength}
+          label=${words.marks.newLength}
           .draft=${fieldDraft(this.session, 'new length')}
           fleeting
           ?afloat=${this.afloat}
@@ -77,7 +77,7 @@ export class AddMarkElement extends PartElement {
           @length-change=${this.onLength}
           @length-done=${this.onDone}
         ></bench-length-field>
-        <button @click=${this.onAdd}>${marksWords.add}</button>
+        <button @click=${this.onAdd}>${words.marks.add}</button>
       </div>
     `;
   }

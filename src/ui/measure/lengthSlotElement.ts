@@ -3,7 +3,6 @@ import { customElement, property } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { Mark } from '../../marks/mark.ts';
 import { markNumber } from '../../notebook/markList.ts';
-import { markRowWords, marksWords } from '../../words/page/measure.ts';
 import type { Session } from '../../session/session.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -13,6 +12,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import { askReading, checkReading } from './checkReading.ts';
 import './addMarkElement.ts';
 import '../parts/lengthField.ts';
+import { words } from '../../words/inUse.ts';
 
 /** The length that is typed next, over the tube and beside its end: of the mark at turn, or of a new one. */
 @customElement('bench-length-slot')
@@ -99,17 +99,17 @@ export class LengthSlotElement extends PartElement {
   }
 
   private newMark() {
-    return html`<span class="number new" aria-hidden="true">${marksWords.newMark}</span
+    return html`<span class="number new" aria-hidden="true">${words.marks.newMark}</span
       ><bench-add-mark afloat .session=${this.session}></bench-add-mark>`;
   }
 
   private waiting(mark: Mark) {
     const { experiment } = this.session;
     const number = markNumber(experiment, mark.id);
-    return html`<span class="number" aria-hidden="true">${markRowWords.mark(number)}</span>
+    return html`<span class="number" aria-hidden="true">${words.markRow.mark(number)}</span>
       <bench-length-field
         afloat
-        label=${markRowWords.length(number)}
+        label=${words.markRow.length(number)}
         .draft=${fieldDraft(this.session, `length ${mark.id}`)}
         .lengthM=${mark.lengthM}
         .otherLengthM=${mark.otherLengthM}
@@ -121,7 +121,7 @@ export class LengthSlotElement extends PartElement {
       ></bench-length-field>
       <button
         class="quiet"
-        aria-label=${markRowWords.deleteNamed(number)}
+        aria-label=${words.markRow.deleteNamed(number)}
         @click=${() => this.goOn(() => this.session.deleteMark(mark.id))}
       >
         ✕

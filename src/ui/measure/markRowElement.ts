@@ -4,8 +4,8 @@ import type { Mark } from '../../marks/mark.ts';
 import type { MarkIndex } from '../../marks/markIndex.ts';
 import { isUnsure } from '../../marks/unsureMark.ts';
 import { joinable, likelyRepeated } from '../../notebook/markList.ts';
+import { words } from '../../words/inUse.ts';
 import { markWords } from '../../words/marks.ts';
-import { markRowWords } from '../../words/page/measure.ts';
 import { ageWords } from '../../words/times.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import type { Session } from '../../session/session.ts';
@@ -161,36 +161,36 @@ export class MarkRowElement extends PartElement {
 
   override render() {
     const { mark } = this;
-    const words = markWords(this.session.experiment, mark, solvedMark(this.outcome, mark));
+    const said = markWords(this.session.experiment, mark, solvedMark(this.outcome, mark));
     const untested = untestedBy(this.outcome, mark);
     const residual =
-      words.residual === null || untested === 0 ? words.residual : markRowWords.untested(untested);
+      said.residual === null || untested === 0 ? said.residual : words.markRow.untested(untested);
     const state = mark.excluded ? 'left-out' : mark.lengthM === null ? 'waiting' : 'measured';
     return html`
-      <div class="mark ${state}" role="group" aria-label=${markRowWords.mark(this.number)}>
+      <div class="mark ${state}" role="group" aria-label=${words.markRow.mark(this.number)}>
         <span class="number" aria-hidden="true">${this.number}${isUnsure(mark) ? '?' : ''}</span>
         ${this.length()}
         <div class="words">
           <p>
             <strong
-              >${words.order ?? (mark.lengthM === null ? markRowWords.waits : markRowWords.notSolved)}</strong
+              >${said.order ?? (mark.lengthM === null ? words.markRow.waits : words.markRow.notSolved)}</strong
             >
             ${residual === null ? nothing : html` · ${residual}`}
-            ${mark.excluded ? html` · <strong>${markRowWords.leftOut}</strong>` : nothing}
+            ${mark.excluded ? html` · <strong>${words.markRow.leftOut}</strong>` : nothing}
           </p>
-          <p class="soft">${unbroken([words.apparatus, ...this.heard(mark), words.evidence].join(' · '))}</p>
-          ${isUnsure(mark) ? html`<p class="unsure">${markRowWords.unsure(mark.evidence?.confidence ?? 0)}</p>` : nothing}
-          ${words.doubt === null ? nothing : html`<p class="fault">${words.doubt}</p>`}
-          ${words.bracket === null ? nothing : html`<p class="soft">${words.bracket}</p>`} ${this.sameAs()}
+          <p class="soft">${unbroken([said.apparatus, ...this.heard(mark), said.evidence].join(' · '))}</p>
+          ${isUnsure(mark) ? html`<p class="unsure">${words.markRow.unsure(mark.evidence?.confidence ?? 0)}</p>` : nothing}
+          ${said.doubt === null ? nothing : html`<p class="fault">${said.doubt}</p>`}
+          ${said.bracket === null ? nothing : html`<p class="soft">${said.bracket}</p>`} ${this.sameAs()}
           ${this.repeats()}
-          ${words.cause === null ? nothing : html`<p class="fault">${markRowWords.outlier(words.cause)}</p>`}
+          ${said.cause === null ? nothing : html`<p class="fault">${words.markRow.outlier(said.cause)}</p>`}
         </div>
         <button
           aria-expanded=${this.isChosen ? 'true' : 'false'}
-          aria-label=${markRowWords.chooseNamed(this.number)}
+          aria-label=${words.markRow.chooseNamed(this.number)}
           @click=${this.onChoose}
         >
-          ${markRowWords.choose}
+          ${words.markRow.choose}
         </button>
         ${
           this.isChosen
@@ -210,7 +210,7 @@ export class MarkRowElement extends PartElement {
   private heard({ createdAt, evidence }: Mark): readonly string[] {
     const pass = evidence === null ? null : passOf(this.session.hearing.trace, evidence.timeS);
     return [
-      ...(pass === null ? [] : [markRowWords.pass(pass.strike, pass.pass)]),
+      ...(pass === null ? [] : [words.markRow.pass(pass.strike, pass.pass)]),
       ageWords(createdAt, this.nowMs),
     ];
   }
@@ -219,10 +219,10 @@ export class MarkRowElement extends PartElement {
     const { mark } = this;
     if (this.isAtTurn)
       return html`<button class="quiet" @click=${() => send(this, 'lengths-show')}>
-        ${markRowWords.overTube}
+        ${words.markRow.overTube}
       </button>`;
     return html`<bench-length-field
-      label=${markRowWords.length(this.number)}
+      label=${words.markRow.length(this.number)}
       .draft=${fieldDraft(this.session, `length ${mark.id}`)}
       .lengthM=${mark.lengthM}
       .otherLengthM=${mark.otherLengthM}
@@ -238,12 +238,12 @@ export class MarkRowElement extends PartElement {
     return this.index.repeatsOf(this.mark).map(
       (repeat) =>
         html`<p class="soft again">
-          ${markRowWords.again([...this.heard(repeat), markWords(this.session.experiment, repeat, null).evidence].join(' · '))}
+          ${words.markRow.again([...this.heard(repeat), markWords(this.session.experiment, repeat, null).evidence].join(' · '))}
           <button
-            aria-label=${markRowWords.separateNamed(this.number)}
+            aria-label=${words.markRow.separateNamed(this.number)}
             @click=${() => this.onSeparate(repeat)}
           >
-            ${markRowWords.separate}
+            ${words.markRow.separate}
           </button>
         </p>`,
     );
@@ -259,12 +259,12 @@ export class MarkRowElement extends PartElement {
       others.length === 0
         ? nothing
         : choice({
-            label: markRowWords.sameAsNamed(this.number),
+            label: words.markRow.sameAsNamed(this.number),
             options: [
-              { value: '', name: markRowWords.sameAsOther },
+              { value: '', name: words.markRow.sameAsOther },
               ...others.map((other) => ({
                 value: other.id,
-                name: markRowWords.same(this.index.numberOf(other.id)),
+                name: words.markRow.same(this.index.numberOf(other.id)),
               })),
             ],
             now: () => '',
@@ -276,10 +276,10 @@ export class MarkRowElement extends PartElement {
   private sameButton(other: Mark) {
     const number = this.index.numberOf(other.id);
     return html`<button
-      aria-label=${markRowWords.sameNamed(this.number, number)}
+      aria-label=${words.markRow.sameNamed(this.number, number)}
       @click=${() => this.onSame(other)}
     >
-      ${markRowWords.same(number)}
+      ${words.markRow.same(number)}
     </button>`;
   }
 }

@@ -4,14 +4,13 @@ import type { LocatedBy, Mark } from '../../marks/mark.ts';
 import { marksOfSetup } from '../../notebook/markList.ts';
 import type { Setup } from '../../notebook/markList.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
-import { markRowWords } from '../../words/page/measure.ts';
-import { nowWords } from '../../words/page/stage.ts';
 import type { Session } from '../../session/session.ts';
 import { choice } from '../parts/choice.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { offeredOrders } from './offeredOrders.ts';
+import { words } from '../../words/inUse.ts';
 
 /**
  * What can be done with the mark that was chosen: repair what it was made with, set its order, leave it out, delete it.
@@ -70,35 +69,35 @@ export class MarkToolsElement extends PartElement {
     return html`<div class="row">
       ${this.setups()}
       ${choice({
-        label: markRowWords.order(number),
+        label: words.markRow.order(number),
         options: [
-          { value: '', name: markRowWords.autoOrder },
+          { value: '', name: words.markRow.autoOrder },
           ...offeredOrders(this.highestOrder).map((order) => ({
             value: String(order),
-            name: markRowWords.ordinal(order),
+            name: words.markRow.ordinal(order),
           })),
         ],
         now: () => String(this.markNow().order ?? ''),
         choose: (order) => this.onOrder(order),
       })}
       ${choice({
-        label: markRowWords.locatedBy(number),
+        label: words.markRow.locatedBy(number),
         options: [
-          { value: 'centre', name: markRowWords.atCentre },
-          { value: 'loudest', name: markRowWords.atLoudest },
+          { value: 'centre', name: words.markRow.atCentre },
+          { value: 'loudest', name: words.markRow.atLoudest },
         ],
         now: () => this.markNow().locatedBy ?? 'loudest',
         choose: (locatedBy) => this.onLocatedBy(locatedBy === 'centre' ? 'centre' : 'loudest'),
       })}
       <button
         aria-pressed=${mark.excluded ? 'true' : 'false'}
-        aria-label=${markRowWords.leaveOutNamed(number)}
+        aria-label=${words.markRow.leaveOutNamed(number)}
         @click=${this.onExclude}
       >
-        ${markRowWords.leaveOut}
+        ${words.markRow.leaveOut}
       </button>
-      <button aria-label=${markRowWords.deleteNamed(number)} @click=${() => send(this, 'mark-delete')}>
-        ${markRowWords.delete}
+      <button aria-label=${words.markRow.deleteNamed(number)} @click=${() => send(this, 'mark-delete')}>
+        ${words.markRow.delete}
       </button>
       ${this.others()}
     </div>`;
@@ -110,14 +109,14 @@ export class MarkToolsElement extends PartElement {
     const { forks, places } = experiment;
     const labels = placeLabels(experiment);
     return html`${choice({
-      label: markRowWords.fork(number),
-      options: forks.map(({ id, nominalHz }) => ({ value: id, name: nowWords.pitch(nominalHz) })),
+      label: words.markRow.fork(number),
+      options: forks.map(({ id, nominalHz }) => ({ value: id, name: words.now.pitch(nominalHz) })),
       now: () => this.markNow().forkId,
       choose: (forkId) => this.onSetup({ forkId }),
     })}
     ${choice({
-      label: markRowWords.column(number),
-      options: (['closed', 'open'] as const).map((ends) => ({ value: ends, name: nowWords.ends[ends] })),
+      label: words.markRow.column(number),
+      options: (['closed', 'open'] as const).map((ends) => ({ value: ends, name: words.endsLong[ends] })),
       now: () => this.markNow().ends,
       choose: (ends) => this.onSetup({ ends: ends === 'open' ? 'open' : 'closed' }),
     })}
@@ -125,7 +124,7 @@ export class MarkToolsElement extends PartElement {
       places.length < 2
         ? nothing
         : choice({
-            label: markRowWords.place(number),
+            label: words.markRow.place(number),
             options: places.map(({ id }) => ({ value: id, name: labels.get(id) ?? '' })),
             now: () => this.markNow().placeId,
             choose: (placeId) => this.onSetup({ placeId }),
@@ -146,7 +145,7 @@ export class MarkToolsElement extends PartElement {
       );
       this.repaired = null;
     };
-    return html`<button class="primary" @click=${onAll}>${markRowWords.alsoChange(others.length)}</button>`;
+    return html`<button class="primary" @click=${onAll}>${words.markRow.alsoChange(others.length)}</button>`;
   }
 }
 

@@ -1,9 +1,9 @@
+import { laterTexts } from '../languageChoice.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
 import { markIndex, nextWaitingMark, ownMarks, waitingMarks } from '../../notebook/markList.ts';
-import { marksWords } from '../../words/page/measure.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { send } from '../parts/events.ts';
@@ -15,6 +15,8 @@ import type { MarkRowElement } from './markRowElement.ts';
 import { highestOrderOf } from './offeredOrders.ts';
 import './markRowElement.ts';
 import './addMarkElement.ts';
+import { stepWords } from '../../words/steps.ts';
+import { words } from '../../words/inUse.ts';
 
 /** Marks on a page: with many more rows each key would take a moment. */
 const PAGE = 50;
@@ -116,7 +118,8 @@ export class MarksElement extends PartElement {
   /** What goes through a long list comes with the first one. */
   override willUpdate(): void {
     const { marks, deletedMarks } = this.session.experiment;
-    if (Math.max(marks.length, deletedMarks.length) > PAGE) void import('../parts/pagesElement.ts');
+    if (Math.max(marks.length, deletedMarks.length) > PAGE)
+      void laterTexts().then(() => import('../parts/pagesElement.ts'));
   }
 
   override render() {
@@ -127,15 +130,15 @@ export class MarksElement extends PartElement {
     const atTurn = this.session.turn.mark?.id;
     const highestOrder = highestOrderOf(experiment.marks, outcome);
     return html`
-      <section class="stack" aria-label=${marksWords.heading}>
+      <section class="stack" aria-label=${words.marks.heading}>
         <div class="head">
-          <h2 tabindex="-1">${marksWords.heading}</h2>
+          <h2 tabindex="-1">${words.marks.heading}</h2>
           <div class="row">
             <button ?disabled=${undoName === null} @click=${() => this.session.undo()}>
-              ${marksWords.undo(undoName)}
+              ${words.marks.undo(undoName === null ? null : stepWords(undoName))}
             </button>
             <button ?disabled=${redoName === null} @click=${() => this.session.redo()}>
-              ${marksWords.redo}
+              ${words.marks.redo}
             </button>
           </div>
         </div>
@@ -144,7 +147,7 @@ export class MarksElement extends PartElement {
             ? nothing
             : html`<bench-add-mark .session=${this.session}></bench-add-mark>`
         }
-        ${waiting.length > 0 ? html`<p class="lead">${marksWords.waiting(waiting.length)}</p>` : nothing}
+        ${waiting.length > 0 ? html`<p class="lead">${words.marks.waiting(waiting.length)}</p>` : nothing}
         <ol>
           ${repeat(
             pageOf(listed, this.from, PAGE),
@@ -175,7 +178,7 @@ export class MarksElement extends PartElement {
           .size=${PAGE}
           @page-change=${this.onPage}
         ></bench-pages>
-        ${experiment.marks.length === 0 ? html`<p class="lead">${marksWords.none}</p>` : nothing}
+        ${experiment.marks.length === 0 ? html`<p class="lead">${words.marks.none}</p>` : nothing}
         ${this.deletedList()}
       </section>
     `;
@@ -186,17 +189,17 @@ export class MarksElement extends PartElement {
     if (deletedMarks.length === 0) return nothing;
     return html`
       <details ?open=${this.showDeleted} @toggle=${this.onToggle}>
-        <summary>${marksWords.deleted(deletedMarks.length)}</summary>
+        <summary>${words.marks.deleted(deletedMarks.length)}</summary>
         <ul class="stack">
           ${pageOf(deletedMarks, this.deletedFrom, PAGE).map(
             (mark) =>
               html`<li class="row">
-                <span>${marksWords.deletedMark(mark.lengthM)}</span>
+                <span>${words.marks.deletedMark(mark.lengthM)}</span>
                 <button
-                  aria-label=${marksWords.bringBackNamed(marksWords.deletedMark(mark.lengthM))}
+                  aria-label=${words.marks.bringBackNamed(words.marks.deletedMark(mark.lengthM))}
                   @click=${() => this.session.restoreMark(mark.id)}
                 >
-                  ${marksWords.bringBack}
+                  ${words.marks.bringBack}
                 </button>
               </li>`,
           )}

@@ -1,10 +1,10 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
+import { words } from '../../words/inUse.ts';
 import { nextHint } from '../../words/nextMarks.ts';
 import { factsWithoutTheory, hidesTheory } from '../../report/hideTheory.ts';
 import { nextMarksHere } from '../../session/experiment/nextMarks.ts';
-import { resultWords } from '../../words/page/measure.ts';
 import { resultLines } from '../../words/result.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -50,8 +50,8 @@ export class ResultElement extends PartElement {
       experiment.lesson?.hideExpected === true,
     );
     return html`
-      <section class="stack" aria-label=${resultWords.heading}>
-        <h2>${resultWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
+      <section class="stack" aria-label=${words.result.heading}>
+        <h2>${words.result.heading}${workingOut(this.session.isWorkingOut)}</h2>
         ${
           facts.length === 0
             ? nothing

@@ -2,10 +2,10 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { doubtsWords } from '../../words/page/measure.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { warningMessages } from './warningMessages.ts';
+import { words } from '../../words/inUse.ts';
 
 /** What is doubtful about the marks or the sound, each with what to do about it. */
 @customElement('bench-warnings')
@@ -36,7 +36,7 @@ export class WarningsElement extends PartElement {
   override render() {
     const messages = warningMessages(this.session);
     if (messages.length === 0) return nothing;
-    return html`<ul aria-label=${doubtsWords.heading}>
+    return html`<ul aria-label=${words.doubts.heading}>
       ${messages.map((message) => html`<li class="caution">${message}</li>`)}
     </ul>`;
   }

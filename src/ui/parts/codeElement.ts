@@ -1,9 +1,9 @@
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import encodeQR from 'qr';
-import { codeWords } from '../../words/page/code.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** Bare modules around a code, as ISO/IEC 18004 asks for. */
 const QUIET = 4;
@@ -58,7 +58,7 @@ export class CodeElement extends PartElement {
     return html`<div class="stack">
       <svg
         role="img"
-        aria-label=${codeWords.picture(this.name, this.at + 1, this.links.length)}
+        aria-label=${laterWords.code.picture(this.name, this.at + 1, this.links.length)}
         viewBox="0 0 ${rows.length} ${rows.length}"
         shape-rendering="crispEdges"
       >
@@ -67,9 +67,9 @@ export class CodeElement extends PartElement {
       ${
         several
           ? html`<div class="row">
-              <button @click=${() => this.onTurn(-1)}>${codeWords.before}</button>
-              <strong role="status">${codeWords.place(this.at + 1, this.links.length)}</strong>
-              <button @click=${() => this.onTurn(1)}>${codeWords.next}</button>
+              <button @click=${() => this.onTurn(-1)}>${laterWords.code.before}</button>
+              <strong role="status">${laterWords.code.place(this.at + 1, this.links.length)}</strong>
+              <button @click=${() => this.onTurn(1)}>${laterWords.code.next}</button>
             </div>`
           : nothing
       }

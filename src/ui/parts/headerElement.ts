@@ -1,7 +1,6 @@
 import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { frameWords } from '../../words/page/frame.ts';
-import { resultWords } from '../../words/page/measure.ts';
+import { words } from '../../words/inUse.ts';
 import type { RoundedPair } from '../../words/numbers.ts';
 import { resultLines, speedWords } from '../../words/result.ts';
 import type { Session } from '../../session/session.ts';
@@ -163,11 +162,11 @@ export class HeaderElement extends PartElement {
 
   override updated(): void {
     const speed = this.session.isWorkingOut ? null : this.speed();
-    const words = speed === null ? '' : resultWords.spoken(speedWords(speed));
-    if (words === this.lastSeen) return;
-    this.lastSeen = words;
+    const said = speed === null ? '' : words.result.spoken(speedWords(speed));
+    if (said === this.lastSeen) return;
+    this.lastSeen = said;
     clearTimeout(this.settles);
-    this.settles = window.setTimeout(() => (this.spoken = words), SETTLES_MS);
+    this.settles = window.setTimeout(() => (this.spoken = said), SETTLES_MS);
   }
 
   private onTheme(chosen: string): void {
@@ -181,22 +180,22 @@ export class HeaderElement extends PartElement {
 
   override render() {
     return html`<header>
-      <h1 class=${this.speed() === null ? '' : 'beside'}>${frameWords.heading}</h1>
-      <nav aria-label=${frameWords.views}>
+      <h1 class=${this.speed() === null ? '' : 'beside'}>${words.frame.heading}</h1>
+      <nav aria-label=${words.frame.views}>
         ${VIEWS.map(
           (view) =>
             html`<a href="#${view.id}" aria-current=${view.id === listedView(this.view) ? 'page' : 'false'}
-              >${frameWords.viewNames[view.id]}</a
+              >${words.frame.viewNames[view.id]}</a
             >`,
         )}
       </nav>
       ${this.result()}
       <p class="unseen" role="status">${this.spoken}</p>
-      <button @click=${this.onKeys}>${frameWords.keys}</button>
-      <label for="theme">${frameWords.theme}</label>
+      <button @click=${this.onKeys}>${words.frame.keys}</button>
+      <label for="theme">${words.frame.theme}</label>
       ${choice({
         id: 'theme',
-        options: THEMES.map((theme) => ({ value: theme, name: frameWords.themeNames[theme] })),
+        options: THEMES.map((theme) => ({ value: theme, name: words.frame.themeNames[theme] })),
         now: () => this.theme,
         choose: (theme) => this.onTheme(theme),
       })}
@@ -205,10 +204,12 @@ export class HeaderElement extends PartElement {
 
   private result() {
     const speed = this.speed();
-    return html`<section class="result ${speed === null ? 'before' : ''}" aria-label=${resultWords.region}>
+    return html`<section class="result ${speed === null ? 'before' : ''}" aria-label=${words.result.region}>
       ${
         speed === null
-          ? html`<p class="speed none">${resultWords.none} <span class="unit">${resultWords.unit}</span></p>`
+          ? html`<p class="speed none">
+              ${words.result.none} <span class="unit">${words.result.unit}</span>
+            </p>`
           : html`<p class="speed">${speedWords(speed)}${workingOut(this.session.isWorkingOut)}</p>`
       }
     </section>`;

@@ -1,9 +1,9 @@
 import { css, html } from 'lit';
 import { customElement, query } from 'lit/decorators.js';
-import { keysWords } from '../../words/page/keys.ts';
 import { PartElement } from './partElement.ts';
 import { ClosedByAddress } from './closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** The keys, shown on request. */
 @customElement('bench-keys')
@@ -47,15 +47,15 @@ export class KeysElement extends PartElement {
   override render() {
     return html`
       <dialog aria-labelledby="title">
-        <h2 id="title">${keysWords.heading}</h2>
+        <h2 id="title">${laterWords.keys.heading}</h2>
         <dl>
-          ${keysWords.keys.map(
+          ${laterWords.keys.keys.map(
             ([key, words]) =>
               html`<dt><kbd>${key}</kbd></dt>
                 <dd>${words}</dd>`,
           )}
         </dl>
-        <button @click=${this.onClose}>${keysWords.close}</button>
+        <button @click=${this.onClose}>${laterWords.keys.close}</button>
       </dialog>
     `;
   }

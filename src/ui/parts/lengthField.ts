@@ -3,8 +3,8 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { parseReading } from '../../marks/parseReading.ts';
 import type { Reading } from '../../marks/parseReading.ts';
+import { words } from '../../words/inUse.ts';
 import { readingWords } from '../../words/readings.ts';
-import { fieldWords } from '../../words/page/fields.ts';
 import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { TypedEntry, isOtherDraft } from './typedEntry.ts';
@@ -55,7 +55,7 @@ export class LengthField extends PartElement {
     `,
   ];
 
-  @property() label: string = fieldWords.length;
+  @property() label: string = words.field.length;
   @property({ attribute: false }) lengthM: number | null = null;
   /** The longer length of a bracket; null for a single one. */
   @property({ attribute: false }) otherLengthM: number | null = null;
@@ -182,7 +182,7 @@ export class LengthField extends PartElement {
     if (this.asked === null) return nothing;
     return html`<div role="alert" class="row">
       <span>${this.asked.words}</span>
-      <button @mousedown=${keepFocus} @click=${this.onYes}>${fieldWords.take}</button>
+      <button @mousedown=${keepFocus} @click=${this.onYes}>${words.field.take}</button>
     </div>`;
   }
 
@@ -202,8 +202,8 @@ export class LengthField extends PartElement {
           @change=${this.onChange}
           @keydown=${this.onKey}
         />
-        <span id="unit">${fieldWords.centimetres}</span>
-        <button class="pad-key" aria-label=${fieldWords.dash} @mousedown=${keepFocus} @click=${this.onDash}>
+        <span id="unit">${words.field.centimetres}</span>
+        <button class="pad-key" aria-label=${words.field.dash} @mousedown=${keepFocus} @click=${this.onDash}>
           –
         </button>
       </div>

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { fieldWords } from '../../words/page/fields.ts';
+import { words } from '../../words/inUse.ts';
 
 /**
  * Says so where a text that is pasted would be cut at its field's end, and pastes nothing: the browser would drop the
@@ -42,5 +42,5 @@ export function pasteFault(field: PastedInto, pasted: string): string | null {
   const replaced = (selectionEnd ?? 0) - (selectionStart ?? 0);
   // A field keeps every line end as one character.
   const length = value.length - replaced + pasted.replaceAll('\r\n', '\n').length;
-  return length <= maxLength ? null : fieldWords.tooLong(length, maxLength);
+  return length <= maxLength ? null : words.field.tooLong(length, maxLength);
 }

@@ -3,11 +3,11 @@ import { customElement, property } from 'lit/decorators.js';
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { frameWords } from '../../words/page/frame.ts';
 import { shownWarnings } from '../measure/shownWarnings.ts';
 import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { words } from '../../words/inUse.ts';
 import { newsWords, unshownWords } from '../../words/notices.ts';
 
 const SHOWN_MS = 8000;
@@ -129,19 +129,19 @@ export class NoticeElement extends PartElement {
         ${
           notice === null
             ? nothing
-            : html`<button @click=${() => this.session.dismissNotice()}>${frameWords.close}</button>`
+            : html`<button @click=${() => this.session.dismissNotice()}>${words.frame.close}</button>`
         }
         ${
           doubts === 0
             ? nothing
-            : html`<button class="doubts" @click=${this.onDoubts}>${frameWords.doubts(doubts)}</button>`
+            : html`<button class="doubts" @click=${this.onDoubts}>${words.frame.doubts(doubts)}</button>`
         }
         ${
           waiting === 0
             ? nothing
-            : html`<button @click=${this.onLengths}>${frameWords.lengthsToType(waiting)}</button>`
+            : html`<button @click=${this.onLengths}>${words.frame.lengthsToType(waiting)}</button>`
         }
-        <span class="saved ${saveState.kind}">${frameWords.saved[saveState.kind]}</span>
+        <span class="saved ${saveState.kind}">${words.frame.saved[saveState.kind]}</span>
       </footer>
     `;
   }

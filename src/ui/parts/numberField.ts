@@ -1,7 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { fieldWords } from '../../words/page/fields.ts';
 import type { QuantityKind } from '../readQuantity.ts';
 import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
@@ -9,6 +8,7 @@ import { TypedEntry, isOtherDraft } from './typedEntry.ts';
 import type { FieldDraft } from './typedEntry.ts';
 import { keepFocus } from './keepFocus.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { words } from '../../words/inUse.ts';
 import { parseFaultWords } from '../../words/parseFaults.ts';
 
 /**
@@ -130,7 +130,7 @@ export class NumberField extends PartElement {
           this.kind.isSigned === true
             ? html`<button
                 class="pad-key"
-                aria-label=${fieldWords.changeSign}
+                aria-label=${words.field.changeSign}
                 @mousedown=${keepFocus}
                 @click=${this.onSign}
               >

@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { listWords, pagesWords } from '../../words/page/pages.ts';
+import { laterWords } from '../../words/inUse.ts';
 import type { PagedList } from '../../words/page/pages.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { send } from './events.ts';
@@ -36,21 +36,21 @@ export class PagesElement extends PartElement {
 
   override render() {
     const { total, size } = this;
-    const words = listWords[this.list];
+    const words = laterWords.list[this.list];
     if (total <= size) return nothing;
     const from = pageStart(total, this.from, size);
     const starts = Array.from({ length: Math.ceil(total / size) }, (_, page) => page * size);
     return html`<nav class="row" aria-label=${words.pages}>
       <button aria-label=${words.previous} ?disabled=${from === 0} @click=${() => this.go(from - size)}>
-        ${pagesWords.previous}
+        ${laterWords.pages.previous}
       </button>
       <label
-        >${pagesWords.shown}
+        >${laterWords.pages.shown}
         ${choice({
           label: words.which,
           options: starts.map((start) => ({
             value: String(start),
-            name: pagesWords.part(start + 1, Math.min(start + size, total)),
+            name: laterWords.pages.part(start + 1, Math.min(start + size, total)),
           })),
           now: () => String(pageStart(this.total, this.from, this.size)),
           choose: (start) => this.go(Number(start)),
@@ -58,7 +58,7 @@ export class PagesElement extends PartElement {
         ${words.ofAll(total)}</label
       >
       <button aria-label=${words.next} ?disabled=${from + size >= total} @click=${() => this.go(from + size)}>
-        ${pagesWords.next}
+        ${laterWords.pages.next}
       </button>
     </nav>`;
   }

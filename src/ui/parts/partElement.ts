@@ -1,6 +1,7 @@
 import { LitElement, html, render } from 'lit';
-import { failedWords } from '../../words/page/frame.ts';
+import { laterTexts } from '../languageChoice.ts';
 import { send } from './events.ts';
+import { words } from '../../words/inUse.ts';
 
 /**
  * What every element of the page is: where one throws while it is drawn or while it follows the session, it says so in
@@ -45,7 +46,7 @@ export abstract class PartElement extends LitElement {
 
   /** The names come when they are needed; the message doesn't wait for them. */
   private async findName(again: () => void): Promise<void> {
-    const { partName } = await import('../../words/page/partNames.ts');
+    const [{ partName }] = await Promise.all([import('../../words/page/partNames.ts'), laterTexts()]);
     this.partName = partName(this.localName);
     if (this.hasFailed) this.showFailure(again);
   }
@@ -56,11 +57,11 @@ export abstract class PartElement extends LitElement {
       this.requestUpdate();
     };
     const panel = html`<div class="failed" role="alert">
-      <p><strong>${failedWords.heading(this.partName)}</strong> ${failedWords.detail}</p>
+      <p><strong>${words.failed.heading(this.partName)}</strong> ${words.failed.detail}</p>
       <div class="row">
-        <button @click=${onAgain}>${failedWords.again}</button>
-        <button @click=${() => send(this, 'step-undo')}>${failedWords.undo}</button>
-        <button @click=${() => send(this, 'experiment-save')}>${failedWords.save}</button>
+        <button @click=${onAgain}>${words.failed.again}</button>
+        <button @click=${() => send(this, 'step-undo')}>${words.failed.undo}</button>
+        <button @click=${() => send(this, 'experiment-save')}>${words.failed.save}</button>
       </div>
     </div>`;
     render(panel, this.renderRoot, this.renderOptions);

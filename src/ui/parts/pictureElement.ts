@@ -2,7 +2,6 @@ import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PRINT_PALETTE } from '../../report/plots/plot.ts';
 import type { Picture } from '../../report/plots/picture.ts';
-import { pictureWords } from '../../words/page/picture.ts';
 import { saveFile } from '../saveFile.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -11,6 +10,7 @@ import { plotPalette } from './plotPalette.ts';
 import { svgAddress } from './svgAddress.ts';
 import { svgToPng } from './svgToPng.ts';
 import { WidthWatch } from './widthWatch.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** In a narrower place letters would shrink with the picture. */
 const SMALL_BELOW_PX = 480;
@@ -81,18 +81,23 @@ export class PictureElement extends PartElement {
     return html`<figure class="stack">
       ${
         this.sliding
-          ? html`<div class="scroll" tabindex="0" role="region" aria-label=${pictureWords.region(title)}>
+          ? html`<div
+              class="scroll"
+              tabindex="0"
+              role="region"
+              aria-label=${laterWords.picture.region(title)}
+            >
               ${this.image()}
             </div>`
           : this.image()
       }
       <figcaption class="small">${words}</figcaption>
       <div class="row">
-        <button @click=${this.onSvg} aria-label=${pictureWords.saveSvgNamed(title)}>
-          ${pictureWords.saveSvg}
+        <button @click=${this.onSvg} aria-label=${laterWords.picture.saveSvgNamed(title)}>
+          ${laterWords.picture.saveSvg}
         </button>
-        <button @click=${this.onPng} aria-label=${pictureWords.savePngNamed(title)}>
-          ${pictureWords.savePng}
+        <button @click=${this.onPng} aria-label=${laterWords.picture.savePngNamed(title)}>
+          ${laterWords.picture.savePng}
         </button>
       </div>
     </figure>`;
@@ -101,7 +106,7 @@ export class PictureElement extends PartElement {
   private image() {
     const { title, words } = this.picture;
     const source = svgAddress(this.picture.svg(plotPalette(this), this.isSmall));
-    const alt = pictureWords.alternative(title, words);
+    const alt = laterWords.picture.alternative(title, words);
     const paper = html`<img class="paper" src=${svgAddress(this.printed)} alt=${alt} />`;
     return this.sliding
       ? html`<img class="screen" src=${source} alt=${alt} />${paper}`

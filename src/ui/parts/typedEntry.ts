@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
-import { fieldWords } from '../../words/page/fields.ts';
 import type { Session } from '../../session/session.ts';
 import type { PartElement } from './partElement.ts';
+import { words } from '../../words/inUse.ts';
 
 /** Where a field keeps what is typed into it and not taken yet. */
 export interface FieldDraft {
@@ -70,8 +70,8 @@ export class TypedEntry {
   hint() {
     if (!this.isBroughtBack) return nothing;
     return html`<p class="small">
-      ${fieldWords.stillWaits}
-      <button class="quiet" @click=${() => this.done()}>${fieldWords.forget}</button>
+      ${words.field.stillWaits}
+      <button class="quiet" @click=${() => this.done()}>${words.field.forget}</button>
     </p>`;
   }
 }

@@ -8,7 +8,8 @@ import { LONGEST } from '../../limits/longest.ts';
 import type { Session } from '../../session/session.ts';
 import { experimentList } from '../../session/experiment/experimentList.ts';
 import type { ExperimentEntry } from '../../session/experiment/experimentList.ts';
-import { entryWords, experimentsWords } from '../../words/page/records.ts';
+import { laterWords } from '../../words/inUse.ts';
+import { entryWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { AskElement } from '../parts/askElement.ts';
 import { saveFile } from '../saveFile.ts';
@@ -95,7 +96,7 @@ export class ExperimentsElement extends PartElement {
     this.turn = this.turn.then(action).catch((error: unknown) => {
       // What isn't the storage's fault is the page's own: the next one in turn goes on all the same.
       if (!(error instanceof StorageError)) throwLater(error);
-      else this.session.tell('problem', experimentsWords.notDone(storageFaultWords(error.fault)));
+      else this.session.tell('problem', laterWords.experiments.notDone(storageFaultWords(error.fault)));
     });
   }
 
@@ -114,40 +115,40 @@ export class ExperimentsElement extends PartElement {
   }
 
   private async onErase(entry: ExperimentEntry): Promise<void> {
-    const isWanted = await this.asking.ask(experimentsWords.askErase(titleOf(entry)));
+    const isWanted = await this.asking.ask(laterWords.experiments.askErase(titleOf(entry)));
     if (isWanted) this.run(() => this.session.experiments.erase(entry.id));
   }
 
   private onSaveRecord(entry: ExperimentEntry): void {
     const text = recordText(entry.record);
     if (text === null) {
-      this.session.tell('problem', experimentsWords.noFile);
+      this.session.tell('problem', laterWords.experiments.noFile);
     } else saveFile(`record-${entry.id}.json`, 'application/json', text);
   }
 
   override render() {
     const kept = this.entries.filter((entry) => !entry.isDeleted);
     const deleted = this.entries.filter((entry) => entry.isDeleted);
-    return html`<section class="stack" aria-label=${experimentsWords.heading}>
-      <h2>${experimentsWords.heading}</h2>
+    return html`<section class="stack" aria-label=${laterWords.experiments.heading}>
+      <h2>${laterWords.experiments.heading}</h2>
       <div class="row">
         <button @click=${() => this.run(() => this.session.experiments.openNew(true))}>
-          ${experimentsWords.newSame}
+          ${laterWords.experiments.newSame}
         </button>
         <button @click=${() => this.run(() => this.session.experiments.openNew(false))}>
-          ${experimentsWords.newPlain}
+          ${laterWords.experiments.newPlain}
         </button>
       </div>
       ${
         this.listFault === null
           ? nothing
-          : html`<p class="fault">${experimentsWords.noList(this.listFault)}</p>`
+          : html`<p class="fault">${laterWords.experiments.noList(this.listFault)}</p>`
       }
       ${
         kept.length === 0 && this.listFault !== null
           ? nothing
           : kept.length === 0
-            ? html`<p class="lead">${experimentsWords.none}</p>`
+            ? html`<p class="lead">${laterWords.experiments.none}</p>`
             : html`<ul>
                 ${this.lines(kept, (entry) => (entry.fault === null ? this.line(entry) : this.faultyLine(entry)))}
               </ul>`
@@ -156,7 +157,7 @@ export class ExperimentsElement extends PartElement {
         deleted.length === 0
           ? nothing
           : html`<details>
-              <summary>${experimentsWords.deleted(deleted.length)}</summary>
+              <summary>${laterWords.experiments.deleted(deleted.length)}</summary>
               <ul>
                 ${this.lines(deleted, (entry) => this.deletedLine(entry))}
               </ul>
@@ -177,13 +178,13 @@ export class ExperimentsElement extends PartElement {
       return html`<li>
         <form class="row" @submit=${(event: Event) => this.onRename(event, entry)}>
           <input
-            aria-label=${experimentsWords.newTitle}
+            aria-label=${laterWords.experiments.newTitle}
             maxlength=${LONGEST.title}
             .value=${titleOf(entry)}
           />
-          <button>${experimentsWords.rename}</button>
+          <button>${laterWords.experiments.rename}</button>
           <button type="button" @click=${() => (this.renamedId = null)}>
-            ${experimentsWords.leaveTitle}
+            ${laterWords.experiments.leaveTitle}
           </button>
         </form>
       </li>`;
@@ -194,28 +195,28 @@ export class ExperimentsElement extends PartElement {
       <div class="row tools">
         <button
           ?disabled=${isOpen}
-          aria-label=${experimentsWords.openNamed(titleOf(entry))}
+          aria-label=${laterWords.experiments.openNamed(titleOf(entry))}
           @click=${() => this.run(() => this.session.experiments.openStored(entry.id))}
         >
-          ${experimentsWords.open}
+          ${laterWords.experiments.open}
         </button>
         <button
-          aria-label=${experimentsWords.renameNamed(titleOf(entry))}
+          aria-label=${laterWords.experiments.renameNamed(titleOf(entry))}
           @click=${() => void this.startRename(entry)}
         >
-          ${experimentsWords.rename}
+          ${laterWords.experiments.rename}
         </button>
         <button
-          aria-label=${experimentsWords.duplicateNamed(titleOf(entry))}
+          aria-label=${laterWords.experiments.duplicateNamed(titleOf(entry))}
           @click=${() => this.run(() => this.session.experiments.duplicate(entry.id))}
         >
-          ${experimentsWords.duplicate}
+          ${laterWords.experiments.duplicate}
         </button>
         <button
-          aria-label=${experimentsWords.deleteNamed(titleOf(entry))}
+          aria-label=${laterWords.experiments.deleteNamed(titleOf(entry))}
           @click=${() => this.run(() => this.session.experiments.putAway(entry.id))}
         >
-          ${experimentsWords.delete}
+          ${laterWords.experiments.delete}
         </button>
       </div>
     </li>`;
@@ -227,16 +228,16 @@ export class ExperimentsElement extends PartElement {
       <span class="small">${factsOf(entry, false)}</span>
       <div class="row tools">
         <button
-          aria-label=${experimentsWords.bringBackNamed(titleOf(entry))}
+          aria-label=${laterWords.experiments.bringBackNamed(titleOf(entry))}
           @click=${() => this.run(() => this.session.experiments.bringBack(entry.id))}
         >
-          ${experimentsWords.bringBack}
+          ${laterWords.experiments.bringBack}
         </button>
         <button
-          aria-label=${experimentsWords.eraseNamed(titleOf(entry))}
+          aria-label=${laterWords.experiments.eraseNamed(titleOf(entry))}
           @click=${() => void this.onErase(entry)}
         >
-          ${experimentsWords.erase}
+          ${laterWords.experiments.erase}
         </button>
       </div>
     </li>`;
@@ -248,10 +249,10 @@ export class ExperimentsElement extends PartElement {
       <span class="fault">${entry.fault === null ? '' : recordFaultWords(entry.fault)}</span>
       <div class="row tools">
         <button @click=${() => this.run(() => this.onSaveRecord(entry))}>
-          ${experimentsWords.saveUnreadable}
+          ${laterWords.experiments.saveUnreadable}
         </button>
         <button @click=${() => this.run(() => this.session.experiments.putAway(entry.id))}>
-          ${experimentsWords.delete}
+          ${laterWords.experiments.delete}
         </button>
       </div>
     </li>`;
@@ -268,7 +269,7 @@ function recordText(record: unknown): string | null {
 }
 
 function titleOf({ titled }: ExperimentEntry): string {
-  return titled === null ? experimentsWords.unreadable : titleWords(titled);
+  return titled === null ? laterWords.experiments.unreadable : titleWords(titled);
 }
 
 function factsOf({ markCount, placeCount, changedAt }: ExperimentEntry, isOpen: boolean): string {

@@ -3,13 +3,13 @@ import { customElement, property } from 'lit/decorators.js';
 import { LONGEST } from '../../limits/longest.ts';
 import { entitle } from '../../notebook/titles.ts';
 import type { Session } from '../../session/session.ts';
-import { filesWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { TypedTexts } from '../parts/typedTexts.ts';
 import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
 import { titleWords } from '../../words/titles.ts';
 
@@ -63,12 +63,12 @@ export class FilesElement extends PartElement {
 
   override render() {
     const { experiment, saveState } = this.session;
-    const { before, part, after } = filesWords.form;
+    const { before, part, after } = laterWords.files.form;
     return html`
-      <section class="sheet stack" aria-label=${filesWords.heading}>
-        <h2>${filesWords.heading}</h2>
+      <section class="sheet stack" aria-label=${laterWords.files.heading}>
+        <h2>${laterWords.files.heading}</h2>
         <label
-          >${filesWords.title}
+          >${laterWords.files.title}
           <input
             maxlength=${LONGEST.title}
             placeholder=${titleWords(experiment)}
@@ -76,10 +76,10 @@ export class FilesElement extends PartElement {
             @input=${(event: Event) => this.texts.onInput(event, TITLE)}
             @change=${(event: Event) => this.texts.onLeave(event, TITLE)}
         /></label>
-        ${this.line(filesWords.group, GROUP, experiment.group)}
-        ${this.line(filesWords.className, CLASS_NAME, experiment.className)}
+        ${this.line(laterWords.files.group, GROUP, experiment.group)}
+        ${this.line(laterWords.files.className, CLASS_NAME, experiment.className)}
         <label
-          >${filesWords.note}
+          >${laterWords.files.note}
           <textarea
             rows="3"
             maxlength=${LONGEST.note}
@@ -89,10 +89,10 @@ export class FilesElement extends PartElement {
           ></textarea>
         </label>
         <p class="lead">
-          ${saveState.kind === 'refused' ? filesWords.notSaved(storageFaultWords(saveState.why)) : filesWords.saved}
+          ${saveState.kind === 'refused' ? laterWords.files.notSaved(storageFaultWords(saveState.why)) : laterWords.files.saved}
         </p>
         <div class="row">
-          <button @click=${this.onJson}>${filesWords.save}</button>
+          <button @click=${this.onJson}>${laterWords.files.save}</button>
         </div>
         <p class="small">
           ${before}<a href="schema/experiment.schema.json" target="_blank" rel="noopener">${part}</a>${after}

@@ -3,10 +3,11 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { groupHash, groupParts } from '../../notebook/groupLink.ts';
 import { measuredMarks } from '../../notebook/measuredMarks.ts';
 import type { Session } from '../../session/session.ts';
-import { handInWords } from '../../words/page/handIn.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { groupNameWords } from '../../words/namelessGroup.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** Hands a group's result to the teacher without a network: a code on this screen, or a link. */
 @customElement('bench-hand-in')
@@ -61,26 +62,26 @@ export class HandInElement extends PartElement {
     const { experiment } = this.session;
     const count = measuredMarks(experiment).filter(({ excluded }) => !excluded).length;
     const isNamed = experiment.group.trim() !== '';
-    return html`<section class="stack" aria-label=${handInWords.heading}>
-      <h2>${handInWords.heading}</h2>
-      <p class="lead">${handInWords.lead}</p>
-      ${count === 0 ? html`<p>${handInWords.none}</p>` : nothing}
+    return html`<section class="stack" aria-label=${laterWords.handIn.heading}>
+      <h2>${laterWords.handIn.heading}</h2>
+      <p class="lead">${laterWords.handIn.lead}</p>
+      ${count === 0 ? html`<p>${laterWords.handIn.none}</p>` : nothing}
       <p>
         <button
           aria-expanded=${this.shown === null ? 'false' : 'true'}
           ?disabled=${count === 0 && this.shown === null}
           @click=${this.onShow}
         >
-          ${this.shown === null ? handInWords.show : handInWords.hide}
+          ${this.shown === null ? laterWords.handIn.show : laterWords.handIn.hide}
         </button>
       </p>
-      ${isNamed ? nothing : html`<p class="caution">${handInWords.unnamed}</p>`}
+      ${isNamed ? nothing : html`<p class="caution">${laterWords.handIn.unnamed}</p>`}
       ${
         this.shown === null
           ? nothing
-          : html`<p>${handInWords.holds(experiment.group, count)}</p>
-              <bench-code .links=${this.shown.links} name=${handInWords.codeName}></bench-code>
-              <label>${handInWords.link}<input readonly .value=${this.shown.link} /></label>`
+          : html`<p>${laterWords.handIn.holds(groupNameWords(experiment.group), count)}</p>
+              <bench-code .links=${this.shown.links} name=${laterWords.handIn.codeName}></bench-code>
+              <label>${laterWords.handIn.link}<input readonly .value=${this.shown.link} /></label>`
       }
     </section>`;
   }

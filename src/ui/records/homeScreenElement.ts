@@ -1,12 +1,12 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
-import { homeScreenWords } from '../../words/page/homeScreen.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { noteRead, wasRead } from './homeScreen.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** With the first mark that is saved: that this browser won't keep it for long, and what to do. Until it was read. */
 @customElement('bench-home-screen')
@@ -38,10 +38,10 @@ export class HomeScreenElement extends PartElement {
     const { experiment, saveState } = this.session;
     if (this.isRead || saveState.kind !== 'saved' || experiment.marks.length === 0) return nothing;
     return html`<div class="caution" role="status">
-      <p>${homeScreenWords.advice}</p>
+      <p>${laterWords.homeScreen.advice}</p>
       <p class="row">
-        <button @click=${this.onSave}>${homeScreenWords.save}</button>
-        <button @click=${this.onRead}>${homeScreenWords.read}</button>
+        <button @click=${this.onSave}>${laterWords.homeScreen.save}</button>
+        <button @click=${this.onRead}>${laterWords.homeScreen.read}</button>
       </p>
     </div>`;
   }

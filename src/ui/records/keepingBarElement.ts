@@ -1,14 +1,15 @@
+import { laterTexts } from '../languageChoice.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { SiteUpdates } from '../../offline/siteUpdates.ts';
 import type { Session } from '../../session/session.ts';
 import { SOUND_LIMIT_BYTES } from '../../session/hearing/soundKeeping.ts';
-import { keepingBarWords } from '../../words/page/keepingBar.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { isClearedTab } from './clearedTab.ts';
+import { words } from '../../words/inUse.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** At the top of every view, and only when there is something to say: work that isn't kept, other tabs, a newer bench. */
@@ -45,7 +46,7 @@ export class KeepingBarElement extends PartElement {
   override connectedCallback(): void {
     super.connectedCallback();
     void this.updates.begin();
-    if (isClearedTab()) void import('./homeScreenElement.ts');
+    if (isClearedTab()) void laterTexts().then(() => import('./homeScreenElement.ts'));
   }
 
   private onSave(): void {
@@ -69,45 +70,47 @@ export class KeepingBarElement extends PartElement {
     const { keeping } = this.session;
     if (keeping.access === 'elsewhere') {
       return this.line(
-        keepingBarWords.elsewhere,
-        html`<button @click=${() => void keeping.takeOver()}>${keepingBarWords.workHere}</button>
+        words.keepingBar.elsewhere,
+        html`<button @click=${() => void keeping.takeOver()}>${words.keepingBar.workHere}</button>
           <button @click=${() => void this.session.experiments.openCopy()}>
-            ${keepingBarWords.openCopy}
+            ${words.keepingBar.openCopy}
           </button>`,
       );
     }
     if (keeping.access === 'apart') {
       return this.line(
-        keepingBarWords.apart,
-        html`<button @click=${() => void this.session.experiments.openCopy()}>${keepingBarWords.goOn}</button>
-          <button @click=${() => void this.onUseOther()}>${keepingBarWords.useOther}</button>`,
+        words.keepingBar.apart,
+        html`<button @click=${() => void this.session.experiments.openCopy()}>
+            ${words.keepingBar.goOn}
+          </button>
+          <button @click=${() => void this.onUseOther()}>${words.keepingBar.useOther}</button>`,
       );
     }
     if (keeping.saveState.kind !== 'refused') return nothing;
     return this.line(
-      keepingBarWords.refused(storageFaultWords(keeping.saveState.why)),
-      html`<button @click=${this.onSave}>${keepingBarWords.save}</button>
-        <button @click=${() => void keeping.tryAgain()}>${keepingBarWords.tryAgain}</button>`,
+      words.keepingBar.refused(storageFaultWords(keeping.saveState.why)),
+      html`<button @click=${this.onSave}>${words.keepingBar.save}</button>
+        <button @click=${() => void keeping.tryAgain()}>${words.keepingBar.tryAgain}</button>`,
     );
   }
 
   private sounding() {
     const { sound } = this.session;
     if (!sound.isOn) return nothing;
-    const { before, part, after } = keepingBarWords.sound(sound.usedBytes, SOUND_LIMIT_BYTES);
+    const { before, part, after } = words.keepingBar.sound(sound.usedBytes, SOUND_LIMIT_BYTES);
     return html`<div class="line">
       <p>${before}<strong role="status">${part}</strong>${after}</p>
-      <button @click=${() => sound.turnOff()}>${keepingBarWords.keepNoMore}</button>
+      <button @click=${() => sound.turnOff()}>${words.keepingBar.keepNoMore}</button>
     </div>`;
   }
 
   private newer() {
     if (this.updates.state !== 'update waits') return nothing;
-    const words = this.isBusyElsewhere ? keepingBarWords.newerBusy : keepingBarWords.newer;
+    const newer = this.isBusyElsewhere ? words.keepingBar.newerBusy : words.keepingBar.newer;
     return html`<div class="line">
-      <p role="status">${words}</p>
+      <p role="status">${newer}</p>
       <button ?disabled=${this.session.hearing.isListening} @click=${this.onUpdate}>
-        ${keepingBarWords.useNewer}
+        ${words.keepingBar.useNewer}
       </button>
     </div>`;
   }

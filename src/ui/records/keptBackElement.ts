@@ -3,7 +3,8 @@ import { customElement, property, query } from 'lit/decorators.js';
 import { keepsBack } from '../../notebook/keptBack.ts';
 import { revealLesson } from '../../session/experiment/lessonArrival.ts';
 import type { Session } from '../../session/session.ts';
-import { keptBackWords, keptBackList } from '../../words/page/lesson.ts';
+import { laterWords } from '../../words/inUse.ts';
+import { keptBackList } from '../../words/page/lesson.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -33,17 +34,17 @@ export class KeptBackElement extends PartElement {
   override render() {
     const { lesson } = this.session.experiment;
     if (!keepsBack(lesson)) return nothing;
-    return html`<section class="sheet stack" aria-label=${keptBackWords.heading}>
-      <h2>${keptBackWords.heading}</h2>
+    return html`<section class="sheet stack" aria-label=${laterWords.keptBack.heading}>
+      <h2>${laterWords.keptBack.heading}</h2>
       <p>${keptBackList(lesson)}</p>
       ${
         lesson.reveal === undefined
-          ? html`<p class="small">${keptBackWords.noCode}</p>`
+          ? html`<p class="small">${laterWords.keptBack.noCode}</p>`
           : html`<form class="row" @submit=${this.onSubmit}>
               <label
-                >${keptBackWords.code}<input maxlength="40" autocomplete="off" spellcheck="false"
+                >${laterWords.keptBack.code}<input maxlength="40" autocomplete="off" spellcheck="false"
               /></label>
-              <button>${keptBackWords.show}</button>
+              <button>${laterWords.keptBack.show}</button>
             </form>`
       }
     </section>`;

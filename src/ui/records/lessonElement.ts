@@ -9,9 +9,9 @@ import { wellFormed } from '../../limits/texts.ts';
 import { keepsBack } from '../../notebook/keptBack.ts';
 import { newRevealCode, revealDigest } from '../../notebook/revealCode.ts';
 import { lessonFault, lessonHash, planOf } from '../../notebook/lessonLink.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { lessonFaultWords } from '../../words/lessonLink.ts';
 import type { Session } from '../../session/session.ts';
-import { lessonWords } from '../../words/page/lesson.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -124,9 +124,9 @@ export class LessonElement extends PartElement {
   private async onCopy(link: string): Promise<void> {
     try {
       await navigator.clipboard.writeText(link);
-      this.session.tell('info', lessonWords.copied);
+      this.session.tell('info', laterWords.lesson.copied);
     } catch {
-      this.session.tell('problem', lessonWords.notCopied);
+      this.session.tell('problem', laterWords.lesson.notCopied);
     }
   }
 
@@ -136,50 +136,52 @@ export class LessonElement extends PartElement {
   }
 
   override render() {
-    return html`<section class="stack" aria-label=${lessonWords.heading} @input=${this.onInput}>
-      <h2>${lessonWords.heading}</h2>
-      <p class="lead">${lessonWords.lead}</p>
-      <label>${lessonWords.task}<textarea rows="3" maxlength=${LONGEST.task}></textarea></label>
-      <label>${lessonWords.language}<input id="language" maxlength=${LONGEST.lessonKey} size="8" /></label>
-      <label class="row"><input type="checkbox" id="expected" />${lessonWords.hideExpected}</label>
-      <label class="row"><input type="checkbox" id="theory" />${lessonWords.hideTheory}</label>
-      <label class="row"><input type="checkbox" id="truth" />${lessonWords.hideTruth}</label>
-      <p class="small">${lessonWords.apart}</p>
-      <p class="small">${lessonWords.limits}</p>
-      <p><button @click=${this.onMake}>${lessonWords.make}</button></p>
+    return html`<section class="stack" aria-label=${laterWords.lesson.heading} @input=${this.onInput}>
+      <h2>${laterWords.lesson.heading}</h2>
+      <p class="lead">${laterWords.lesson.lead}</p>
+      <label>${laterWords.lesson.task}<textarea rows="3" maxlength=${LONGEST.task}></textarea></label>
+      <label
+        >${laterWords.lesson.language}<input id="language" maxlength=${LONGEST.lessonKey} size="8"
+      /></label>
+      <label class="row"><input type="checkbox" id="expected" />${laterWords.lesson.hideExpected}</label>
+      <label class="row"><input type="checkbox" id="theory" />${laterWords.lesson.hideTheory}</label>
+      <label class="row"><input type="checkbox" id="truth" />${laterWords.lesson.hideTruth}</label>
+      <p class="small">${laterWords.lesson.apart}</p>
+      <p class="small">${laterWords.lesson.limits}</p>
+      <p><button @click=${this.onMake}>${laterWords.lesson.make}</button></p>
       ${this.fault === null ? nothing : html`<p class="fault" role="alert">${this.fault}</p>`}
       ${this.links === null ? nothing : this.shown(this.links)}
     </section>`;
   }
 
   private shown({ lesson, reveal }: { readonly lesson: string; readonly reveal: string | null }) {
-    return html`<label>${lessonWords.link}<input readonly .value=${lesson} /></label>
+    return html`<label>${laterWords.lesson.link}<input readonly .value=${lesson} /></label>
       <div class="row">
-        <button @click=${() => this.onCopy(lesson)}>${lessonWords.copy}</button>
+        <button @click=${() => this.onCopy(lesson)}>${laterWords.lesson.copy}</button>
         <button aria-expanded=${this.shownCode === 'lesson'} @click=${() => this.onCode('lesson')}>
-          ${lessonWords.code}
+          ${laterWords.lesson.code}
         </button>
       </div>
-      ${this.shownCode === 'lesson' ? this.code(lesson, lessonWords.codeName) : nothing}
+      ${this.shownCode === 'lesson' ? this.code(lesson, laterWords.lesson.codeName) : nothing}
       ${
         reveal === null
           ? nothing
-          : html`<h3>${lessonWords.reveal}</h3>
-              <p>${lessonWords.revealCode}: <strong class="key">${this.revealCode}</strong></p>
-              <label>${lessonWords.revealLink}<input readonly .value=${reveal} /></label>
+          : html`<h3>${laterWords.lesson.reveal}</h3>
+              <p>${laterWords.lesson.revealCode}: <strong class="key">${this.revealCode}</strong></p>
+              <label>${laterWords.lesson.revealLink}<input readonly .value=${reveal} /></label>
               <div class="row">
-                <button @click=${() => this.onCopy(reveal)}>${lessonWords.copyReveal}</button>
+                <button @click=${() => this.onCopy(reveal)}>${laterWords.lesson.copyReveal}</button>
                 <button aria-expanded=${this.shownCode === 'reveal'} @click=${() => this.onCode('reveal')}>
-                  ${lessonWords.showRevealCode}
+                  ${laterWords.lesson.showRevealCode}
                 </button>
               </div>
-              ${this.shownCode === 'reveal' ? this.code(reveal, lessonWords.revealName) : nothing}`
+              ${this.shownCode === 'reveal' ? this.code(reveal, laterWords.lesson.revealName) : nothing}`
       }`;
   }
 
   private code(link: string, name: string) {
     return link.length > LONGEST_CODE
-      ? html`<p class="caution">${lessonWords.tooLongForCode}</p>`
+      ? html`<p class="caution">${laterWords.lesson.tooLongForCode}</p>`
       : html`<bench-code .links=${[link]} name=${name}></bench-code>`;
   }
 }

@@ -1,7 +1,6 @@
 import { html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
-import { recordsWords } from '../../words/page/records.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -14,6 +13,7 @@ import './soundsElement.ts';
 import './storedElement.ts';
 import './tablesElement.ts';
 import '../intake/bringInElement.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** What is kept, what goes out and comes in, and lessons. */
 @customElement('bench-records')
@@ -23,20 +23,20 @@ export class RecordsElement extends PartElement {
   @property({ attribute: false }) session!: Session;
 
   override render() {
-    const { before, part, after } = recordsWords.toClass;
+    const { before, part, after } = laterWords.records.toClass;
     return html`<div class="cards">
       <bench-experiments class="sheet" .session=${this.session}></bench-experiments>
       <bench-files .session=${this.session}></bench-files>
-      <section class="sheet stack" aria-label=${recordsWords.bringIn}>
-        <h2>${recordsWords.bringIn}</h2>
-        <p class="lead">${recordsWords.bringInLead}</p>
+      <section class="sheet stack" aria-label=${laterWords.records.bringIn}>
+        <h2>${laterWords.records.bringIn}</h2>
+        <p class="lead">${laterWords.records.bringInLead}</p>
         <bench-bring-in .draft=${fieldDraft(this.session, 'table')}></bench-bring-in>
         <p>${before}<a href="#class">${part}</a>${after}</p>
       </section>
-      <section class="sheet stack" aria-label=${recordsWords.report}>
-        <h2>${recordsWords.report}</h2>
-        <p class="lead">${recordsWords.reportLead}</p>
-        <p><a href="#report">${recordsWords.openReport}</a></p>
+      <section class="sheet stack" aria-label=${laterWords.records.report}>
+        <h2>${laterWords.records.report}</h2>
+        <p class="lead">${laterWords.records.reportLead}</p>
+        <p><a href="#report">${laterWords.records.openReport}</a></p>
       </section>
       <bench-tables class="sheet" .session=${this.session}></bench-tables>
       <bench-hand-in class="sheet" .session=${this.session}></bench-hand-in>

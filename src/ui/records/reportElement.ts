@@ -7,13 +7,13 @@ import { labReportFile, reportTitle } from '../../report/labReport/labReportFile
 import { LAB_REPORT_STYLE } from '../../report/labReport/labReportStyle.ts';
 import type { LabReportInput } from '../../report/labReport/labReportInput.ts';
 import type { Session } from '../../session/session.ts';
-import { reportPageWords } from '../../words/page/report.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { reportInput } from './reportInput.ts';
+import { laterWords } from '../../words/inUse.ts';
 
 /** The lab report as it will be printed, always dark on white, with the ways to take it along. */
 @customElement('bench-report')
@@ -68,25 +68,25 @@ export class ReportElement extends PartElement {
 
   override render() {
     const { input } = this;
-    return html`<section aria-label=${reportPageWords.name}>
+    return html`<section aria-label=${laterWords.reportPage.name}>
       <div class="row tools">
         <button class="primary" ?disabled=${input === null} @click=${this.onPrint}>
-          ${reportPageWords.print}
+          ${laterWords.reportPage.print}
         </button>
-        <button ?disabled=${input === null} @click=${this.onSave}>${reportPageWords.save}</button>
+        <button ?disabled=${input === null} @click=${this.onSave}>${laterWords.reportPage.save}</button>
         <label class="row"
           ><input
             type="checkbox"
             .checked=${this.leavesWorking}
             @change=${(event: Event) => (this.leavesWorking = (event.target as HTMLInputElement).checked)}
-          />${reportPageWords.leaveWorking}</label
+          />${laterWords.reportPage.leaveWorking}</label
         >
-        <a href="#records">${reportPageWords.back}</a>
-        <p class="small">${reportPageWords.lines}</p>
+        <a href="#records">${laterWords.reportPage.back}</a>
+        <p class="small">${laterWords.reportPage.lines}</p>
       </div>
       ${
         input === null
-          ? html`<p>${reportPageWords.pending}${workingOut(true)}</p>`
+          ? html`<p>${laterWords.reportPage.pending}${workingOut(true)}</p>`
           : html`<div class="paper">${unsafeHTML(labReport(input).text)}</div>`
       }
     </section>`;

@@ -11,7 +11,8 @@ import { fileStem } from '../../report/experimentJson.ts';
 import { soundWav } from '../../report/soundWav.ts';
 import type { Session } from '../../session/session.ts';
 import { SOUND_LIMIT_BYTES } from '../../session/hearing/soundKeeping.ts';
-import { soundsWords, keptSoundWords } from '../../words/page/records.ts';
+import { laterWords } from '../../words/inUse.ts';
+import { keptSoundWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { AskElement } from '../parts/askElement.ts';
 import { saveFile } from '../saveFile.ts';
@@ -90,7 +91,7 @@ export class SoundsElement extends PartElement {
     if (sounds === null) return null;
     const asked = await askStorage(() => sounds.loadSamples(sound));
     if ('value' in asked) return soundWav(this.session.experiment, sound, asked.value);
-    this.session.tell('problem', soundsWords.notRead(storageFaultWords(asked.fault)));
+    this.session.tell('problem', laterWords.sounds.notRead(storageFaultWords(asked.fault)));
     return null;
   }
 
@@ -110,30 +111,30 @@ export class SoundsElement extends PartElement {
   }
 
   private async onErase(sound: KeptSound, number: number): Promise<void> {
-    const isWanted = await this.asking.ask(soundsWords.askErase(number, lengthOf(sound)));
+    const isWanted = await this.asking.ask(laterWords.sounds.askErase(number, lengthOf(sound)));
     if (!isWanted) return;
     try {
       await this.session.sound.idle();
       await this.session.keeping.sounds?.removeSound(sound.id);
       await this.session.sound.recount();
     } catch (error) {
-      this.session.tell('problem', soundsWords.notErased(storageFaultWords(storageFault(error))));
+      this.session.tell('problem', laterWords.sounds.notErased(storageFaultWords(storageFault(error))));
     }
     await this.load();
   }
 
   override render() {
     const { sound } = this.session;
-    return html`<section class="stack" aria-label=${soundsWords.heading}>
-      <h2>${soundsWords.heading}</h2>
+    return html`<section class="stack" aria-label=${laterWords.sounds.heading}>
+      <h2>${laterWords.sounds.heading}</h2>
       <label class="choice"
         ><input
           type="checkbox"
           .checked=${live(sound.isOn)}
           @change=${this.onToggle}
-        />${soundsWords.keep}</label
+        />${laterWords.sounds.keep}</label
       >
-      <p class="lead">${soundsWords.lead(this.usedBytes, SOUND_LIMIT_BYTES)}</p>
+      <p class="lead">${laterWords.sounds.lead(this.usedBytes, SOUND_LIMIT_BYTES)}</p>
       ${
         this.sounds.length === 0
           ? nothing
@@ -144,7 +145,7 @@ export class SoundsElement extends PartElement {
                   (kept, index) => this.line(kept, index + 1),
                 )}
               </ul>
-              <p class="small">${soundsWords.again}</p>`
+              <p class="small">${laterWords.sounds.again}</p>`
       }
       <bench-ask></bench-ask>
     </section>`;
@@ -165,18 +166,24 @@ export class SoundsElement extends PartElement {
     return html`<li>
       <p>${words}</p>
       <div class="row tools">
-        <button aria-label=${soundsWords.saveNamed(number)} @click=${() => void this.onSave(sound, number)}>
-          ${soundsWords.save}
+        <button
+          aria-label=${laterWords.sounds.saveNamed(number)}
+          @click=${() => void this.onSave(sound, number)}
+        >
+          ${laterWords.sounds.save}
         </button>
         <button
-          aria-label=${soundsWords.listenNamed(number)}
+          aria-label=${laterWords.sounds.listenNamed(number)}
           ?disabled=${this.session.hearing.isListening}
           @click=${() => void this.onListen(sound)}
         >
-          ${soundsWords.listen}
+          ${laterWords.sounds.listen}
         </button>
-        <button aria-label=${soundsWords.eraseNamed(number)} @click=${() => void this.onErase(sound, number)}>
-          ${soundsWords.erase}
+        <button
+          aria-label=${laterWords.sounds.eraseNamed(number)}
+          @click=${() => void this.onErase(sound, number)}
+        >
+          ${laterWords.sounds.erase}
         </button>
       </div>
     </li>`;

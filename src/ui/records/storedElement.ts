@@ -2,8 +2,6 @@ import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { storageFault } from '../../notebook/storageFault.ts';
 import type { Session } from '../../session/session.ts';
-import { homeScreenWords } from '../../words/page/homeScreen.ts';
-import { storedWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { AskElement } from '../parts/askElement.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -12,6 +10,7 @@ import { askToPersist, eraseAll, storedFacts } from './eraseAll.ts';
 import type { StoredFacts } from './eraseAll.ts';
 import { isClearedTab } from './clearedTab.ts';
 import '../parts/askElement.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
 
 /** The one place that says what is stored on this device, and erases it all. */
@@ -35,12 +34,15 @@ export class StoredElement extends PartElement {
 
   private async onPersist(): Promise<void> {
     const isKept = await askToPersist();
-    this.session.tell(isKept ? 'info' : 'problem', isKept ? storedWords.kept : storedWords.notKept);
+    this.session.tell(
+      isKept ? 'info' : 'problem',
+      isKept ? laterWords.stored.kept : laterWords.stored.notKept,
+    );
     await this.look();
   }
 
   private async onErase(): Promise<void> {
-    const isWanted = await this.asking.ask(storedWords.askErase);
+    const isWanted = await this.asking.ask(laterWords.stored.askErase);
     if (!isWanted) return;
     this.session.hearing.stop();
     try {
@@ -48,26 +50,27 @@ export class StoredElement extends PartElement {
       await eraseAll();
       location.replace(location.pathname);
     } catch (error) {
-      this.session.tell('problem', storedWords.notErased(storageFaultWords(storageFault(error))));
+      this.session.tell('problem', laterWords.stored.notErased(storageFaultWords(storageFault(error))));
     }
   }
 
   override render() {
     const { usedBytes, isPersistent } = this.facts;
-    return html`<section class="stack" aria-label=${storedWords.heading}>
-      <h2>${storedWords.heading}</h2>
-      <p class="lead">${storedWords.lead}</p>
-      ${usedBytes === null ? nothing : html`<p>${storedWords.inAll(usedBytes)}</p>`}
+    return html`<section class="stack" aria-label=${laterWords.stored.heading}>
+      <h2>${laterWords.stored.heading}</h2>
+      <p class="lead">${laterWords.stored.lead}</p>
+      ${usedBytes === null ? nothing : html`<p>${laterWords.stored.inAll(usedBytes)}</p>`}
       ${
         isPersistent === null
           ? nothing
           : isPersistent
-            ? html`<p class="small">${storedWords.promised}</p>`
-            : html`<p class="small">${storedWords.notPromised}</p>
-                <p><button class="quiet" @click=${this.onPersist}>${storedWords.askToKeep}</button></p>`
+            ? html`<p class="small">${laterWords.stored.promised}</p>`
+            : html`<p class="small">${laterWords.stored.notPromised}</p>
+                <p><button class="quiet" @click=${this.onPersist}>${laterWords.stored.askToKeep}</button></p>`
       }
-      ${isClearedTab() ? html`<p class="caution">${homeScreenWords.advice}</p>` : nothing} ${this.older()}
-      <p><button @click=${this.onErase}>${storedWords.erase}</button></p>
+      ${isClearedTab() ? html`<p class="caution">${laterWords.homeScreen.advice}</p>` : nothing}
+      ${this.older()}
+      <p><button @click=${this.onErase}>${laterWords.stored.erase}</button></p>
       <bench-ask></bench-ask>
     </section>`;
   }
@@ -77,8 +80,8 @@ export class StoredElement extends PartElement {
     const { olderOf } = this.session.keeping;
     if (olderOf === null) return nothing;
     const { path } = olderOf;
-    if (path === null) return html`<p class="small">${storedWords.older}</p>`;
-    const { before, part, after } = storedWords.olderAt(path);
+    if (path === null) return html`<p class="small">${laterWords.stored.older}</p>`;
+    const { before, part, after } = laterWords.stored.olderAt(path);
     return html`<p class="small">
       ${before}<a href=${path} target="_blank" rel="noopener">${part}</a>${after}
     </p>`;

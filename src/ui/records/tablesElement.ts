@@ -8,8 +8,8 @@ import { fileStem } from '../../report/experimentJson.ts';
 import { EXPERIMENT_TABLES } from '../../report/tables/experimentTables.ts';
 import type { ExperimentTable } from '../../report/tables/experimentTables.ts';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { NOT_COPIED } from '../../words/page/clipboard.ts';
-import { TABLES, tablesWords } from '../../words/page/records.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
@@ -58,20 +58,23 @@ export class TablesElement extends PartElement {
   private async onCopy(table: ExperimentTable): Promise<void> {
     const rows = this.rowsOf(table);
     if (await putOnClipboard(copyTable(rows))) {
-      this.session.tell('info', tablesWords.copied(TABLES[table.id].name, rows.length - 1));
+      this.session.tell(
+        'info',
+        laterWords.tables.copied(laterWords.tableKinds[table.id].name, rows.length - 1),
+      );
     } else {
       this.session.tell('problem', NOT_COPIED);
     }
   }
 
   override render() {
-    return html`<section class="stack" aria-label=${tablesWords.heading}>
-      <h2>${tablesWords.heading}${workingOut(this.session.isWorkingOut)}</h2>
-      <p class="lead">${tablesWords.lead}</p>
+    return html`<section class="stack" aria-label=${laterWords.tables.heading}>
+      <h2>${laterWords.tables.heading}${workingOut(this.session.isWorkingOut)}</h2>
+      <p class="lead">${laterWords.tables.lead}</p>
       <label
-        >${tablesWords.form}
+        >${laterWords.tables.form}
         ${choice({
-          options: CSV_FORMS.map((form) => ({ value: form, name: tablesWords.forms[form] })),
+          options: CSV_FORMS.map((form) => ({ value: form, name: laterWords.tables.forms[form] })),
           now: csvForm,
           choose: (form) => chooseCsvForm(form === 'comma' ? 'comma' : 'point'),
         })}</label
@@ -80,16 +83,16 @@ export class TablesElement extends PartElement {
         <tbody>
           ${EXPERIMENT_TABLES.map((table) => {
             const isEmpty = !this.hasRows(table);
-            const words = TABLES[table.id];
+            const words = laterWords.tableKinds[table.id];
             return html`<tr>
               <th scope="row">${words.name}</th>
               <td>
                 <div class="row">
                   <button @click=${() => this.onCsv(table)} ?disabled=${isEmpty} aria-label=${words.save}>
-                    ${tablesWords.csv}
+                    ${laterWords.tables.csv}
                   </button>
                   <button @click=${() => this.onCopy(table)} ?disabled=${isEmpty} aria-label=${words.copy}>
-                    ${tablesWords.copy}
+                    ${laterWords.tables.copy}
                   </button>
                 </div>
               </td>

@@ -3,8 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { columnLabels, columnWords } from '../../words/page/columnPicture.ts';
-import { nowWords } from '../../words/page/stage.ts';
+import { words } from '../../words/inUse.ts';
+import { columnWords } from '../../words/page/columnPicture.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import { shownPlaces } from '../../notebook/keptBack.ts';
 import { predictColumn } from '../../session/experiment/predictColumn.ts';
@@ -157,7 +157,7 @@ export class ColumnElement extends PartElement {
           }
           ${isUnknown ? wallsArt(geometry, mouthM) : tubeArt(geometry, look)}
           ${forkArt(geometry, {
-            label: nowWords.pitch(fork.nominalHz),
+            label: words.now.pitch(fork.nominalHz),
             isSounding: trace.presentSounding !== null && isListening,
             isAtMouth: this.forkAtMouth,
           })}
@@ -185,9 +185,9 @@ export class ColumnElement extends PartElement {
       <input
         type="range"
         data-column
-        aria-label=${columnLabels.handle}
+        aria-label=${words.columnLabels.handle}
         class=${this.isSet ? '' : 'waits'}
-        aria-valuetext=${this.isSet ? columnLabels.reading(mouthM + this.goalM) : columnLabels.notSet}
+        aria-valuetext=${this.isSet ? words.columnLabels.reading(mouthM + this.goalM) : words.columnLabels.notSet}
         min=${shortestM * 100}
         max=${longestM * 100}
         step=${FINE_STEP_M * 100}

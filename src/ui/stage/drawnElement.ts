@@ -1,12 +1,12 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { drawnWords } from '../../words/page/stage.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { Drawn } from './drawn.ts';
+import { words } from '../../words/inUse.ts';
 
 const WAVES = ['pressure', 'displacement', 'none'] as const;
 
@@ -52,10 +52,10 @@ export class DrawnElement extends PartElement {
   override render() {
     return html`<div class="row">
       <label
-        >${drawnWords.wave}
+        >${words.drawn.wave}
         ${choice({
-          label: drawnWords.waveNamed,
-          options: WAVES.map((wave) => ({ value: wave, name: drawnWords.waves[wave] })),
+          label: words.drawn.waveNamed,
+          options: WAVES.map((wave) => ({ value: wave, name: words.drawn.waves[wave] })),
           now: () => this.drawn.wave,
           choose: (wave) => this.onWave(wave),
         })}</label
@@ -68,7 +68,7 @@ export class DrawnElement extends PartElement {
                 type="checkbox"
                 .checked=${live(this.drawn.expected)}
                 @change=${this.onExpected}
-              />${drawnWords.expected}</label
+              />${words.drawn.expected}</label
             >`
       }
     </div>`;

@@ -1,6 +1,7 @@
+import { laterTexts } from '../languageChoice.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { guideWords } from '../../words/page/practice.ts';
+import { words } from '../../words/inUse.ts';
 import { urgentWords } from '../../words/page/stageLine.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
@@ -83,6 +84,7 @@ export class GuideElement extends PartElement {
 
   private async onTruth(): Promise<void> {
     // What compares comes with the first wish to see it.
+    await laterTexts();
     await import('./truthElement.ts');
     this.isTruthShown = !this.isTruthShown;
   }
@@ -91,19 +93,19 @@ export class GuideElement extends PartElement {
     const { experiment, outcomeIfAny: outcome } = this.session;
     const { done, all, says } = this.guide();
     const solution = presentSolution(experiment, outcome);
-    return html`<section aria-label=${guideWords.heading}>
+    return html`<section aria-label=${words.guide.heading}>
       <div class="step">
         <p>
-          <span class="count">${guideWords.count(done, all)}</span>
+          <span class="count">${words.guide.count(done, all)}</span>
           <span role="status"
-            >${urgentWords(this.session.hearing) ?? (says === null ? guideWords.done : guideWords.says[says])}</span
+            >${urgentWords(this.session.hearing) ?? (says === null ? words.guide.done : words.guide.says[says])}</span
           >
         </p>
         ${
           solution === null || !this.canCompare
             ? nothing
             : html`<button aria-expanded=${this.isTruthShown ? 'true' : 'false'} @click=${this.onTruth}>
-                ${this.isTruthShown ? guideWords.hideTruth : guideWords.showTruth}
+                ${this.isTruthShown ? words.guide.hideTruth : words.guide.showTruth}
               </button>`
         }
       </div>

@@ -1,9 +1,9 @@
 import { css, html, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { loupeTicks } from './loupeTicks.ts';
-import { practiceWords } from '../../words/page/practice.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { words } from '../../words/inUse.ts';
 
 /** The rule close up at the piston's face, so that tenths of a millimetre can be judged. It prints no reading. */
 @customElement('bench-loupe')
@@ -38,7 +38,7 @@ export class LoupeElement extends PartElement {
   @property({ type: Number }) readingM = 0;
 
   override render() {
-    return html`<svg viewBox="0 0 240 56" role="img" aria-label=${practiceWords.rule}>
+    return html`<svg viewBox="0 0 240 56" role="img" aria-label=${words.practice.rule}>
       ${loupeTicks(this.readingM).map(
         (tick) => svg`
           <line x1=${tick.atPx} x2=${tick.atPx} y1="0" y2=${tick.heightPx} />

@@ -1,6 +1,5 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { nowWords } from '../../words/page/stage.ts';
 import type { Mark } from '../../marks/mark.ts';
 import { isSameSetup, marksOfSetup } from '../../notebook/markList.ts';
 import type { Setup } from '../../notebook/markList.ts';
@@ -11,6 +10,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { send } from '../parts/events.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { words } from '../../words/inUse.ts';
 
 /** What stands for no fork in the list of forks: it leads to where forks are added. */
 const ADD = 'add';
@@ -83,24 +83,24 @@ export class NowElement extends PartElement {
     const { forks, places } = this.session.experiment;
     return html`
       <fieldset>
-        <legend class="unseen">${nowWords.legend}</legend>
+        <legend class="unseen">${words.now.legend}</legend>
         <label
-          >${nowWords.fork}
+          >${words.now.fork}
           ${choice({
             options: [
-              ...forks.map(({ id, nominalHz }) => ({ value: id, name: nowWords.pitch(nominalHz) })),
-              { value: ADD, name: nowWords.addFork },
+              ...forks.map(({ id, nominalHz }) => ({ value: id, name: words.now.pitch(nominalHz) })),
+              { value: ADD, name: words.now.addFork },
             ],
             now: () => this.session.experiment.present.forkId,
             choose: (forkId) => this.onFork(forkId),
           })}</label
         >
         <label
-          >${nowWords.column}
+          >${words.now.column}
           ${choice({
             options: [
-              { value: 'closed', name: nowWords.ends.closed },
-              { value: 'open', name: nowWords.ends.open },
+              { value: 'closed', name: words.endsLong.closed },
+              { value: 'open', name: words.endsLong.open },
             ],
             now: () => this.session.experiment.present.ends,
             choose: (ends) => this.onChoose({ ends: ends === 'open' ? 'open' : 'closed' }),
@@ -120,14 +120,14 @@ export class NowElement extends PartElement {
     const marks = marksOfSetup(experiment, before);
     // Where something was measured with both, both are meant.
     if (marks.length === 0 || marksOfSetup(experiment, experiment.present).length > 0) return nothing;
-    return html`<button @click=${() => this.onRepair(marks)}>${nowWords.alsoChange(marks.length)}</button>`;
+    return html`<button @click=${() => this.onRepair(marks)}>${words.now.alsoChange(marks.length)}</button>`;
   }
 
   private placeChoice() {
     const { experiment } = this.session;
     const labels = placeLabels(experiment);
     return html`<label
-      >${nowWords.place}
+      >${words.now.place}
       ${choice({
         options: experiment.places.map(({ id }) => ({ value: id, name: labels.get(id) ?? '' })),
         now: () => this.session.experiment.present.placeId,

@@ -1,6 +1,5 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { practiceWords } from '../../words/page/practice.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
 import {
@@ -17,6 +16,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './loupeElement.ts';
+import { words } from '../../words/inUse.ts';
 
 const ROOMS = ['quiet', 'talk', 'full class'] as const;
 
@@ -135,7 +135,7 @@ export class PracticeDeskElement extends PartElement {
     const { readings } = this.practice;
     const isApart = needsOwnPlace(this.session.experiment, readings);
     const id = this.session.newId();
-    this.session.tell('info', isApart ? practiceWords.notedApart(PRACTICE_PLACE) : practiceWords.noted);
+    this.session.tell('info', isApart ? words.practice.notedApart(PRACTICE_PLACE) : words.practice.noted);
     this.session.change('note readings', (experiment) => noteReadings(experiment, readings, id));
   }
 
@@ -166,35 +166,35 @@ export class PracticeDeskElement extends PartElement {
     const { experiment } = this.session;
     const { diameterM, temperatureC, humidityPct } = this.practice.readings;
     return html`
-      <section class="desk" aria-label=${practiceWords.heading}>
+      <section class="desk" aria-label=${words.practice.heading}>
         <div class="row">
-          <button class="primary" @click=${this.strike}>${practiceWords.strike}</button>
+          <button class="primary" @click=${this.strike}>${words.practice.strike}</button>
           <button aria-pressed=${this.isAtMouth ? 'true' : 'false'} @click=${this.toggleFork}>
-            ${practiceWords.forkAtMouth}
+            ${words.practice.forkAtMouth}
           </button>
-          <button @click=${this.damp}>${practiceWords.damp}</button>
+          <button @click=${this.damp}>${words.practice.damp}</button>
         </div>
         <div class="fine">
-          ${this.stepButton(-STEP_M, practiceWords.shorter, '«')}
-          ${this.stepButton(-FINE_STEP_M, practiceWords.shorterFine, '‹')}
+          ${this.stepButton(-STEP_M, words.practice.shorter, '«')}
+          ${this.stepButton(-FINE_STEP_M, words.practice.shorterFine, '‹')}
           <bench-loupe .readingM=${this.lengthM + experiment.rule.zeroOffsetM}></bench-loupe>
-          ${this.stepButton(FINE_STEP_M, practiceWords.longerFine, '›')}
-          ${this.stepButton(STEP_M, practiceWords.longer, '»')}
+          ${this.stepButton(FINE_STEP_M, words.practice.longerFine, '›')}
+          ${this.stepButton(STEP_M, words.practice.longer, '»')}
         </div>
         ${
           this.isNoted
             ? nothing
             : html`<div class="instruments">
                 <span
-                  >${practiceWords.instruments(temperatureC, humidityPct ?? 50, diameterM, this.ownPlace())}</span
+                  >${words.practice.instruments(temperatureC, humidityPct ?? 50, diameterM, this.ownPlace())}</span
                 >
-                <button @click=${this.onReadings}>${practiceWords.note}</button>
+                <button @click=${this.onReadings}>${words.practice.note}</button>
               </div>`
         }
         <label class="room"
-          >${practiceWords.room}
+          >${words.practice.room}
           ${choice({
-            options: ROOMS.map((room) => ({ value: room, name: practiceWords.rooms[room] })),
+            options: ROOMS.map((room) => ({ value: room, name: words.practice.rooms[room] })),
             now: () => this.noise,
             choose: (noise) => this.onRoom(noise),
           })}</label
@@ -214,7 +214,7 @@ export class PracticeDeskElement extends PartElement {
     const { diameterM } = this.session.experiment.tube;
     const practiceM = this.practice.readings.diameterM;
     if (diameterM === null || diameterM === practiceM) return nothing;
-    return html`<p class="caution">${practiceWords.otherTube(diameterM, practiceM)}</p>`;
+    return html`<p class="caution">${words.practice.otherTube(diameterM, practiceM)}</p>`;
   }
 }
 

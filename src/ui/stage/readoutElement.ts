@@ -1,6 +1,7 @@
+import { distanceWords } from '../../words/page/stage.ts';
+import { words } from '../../words/inUse.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { readoutWords, wayBackWords } from '../../words/page/stage.ts';
 import { stageWords } from '../../words/page/stageLine.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -123,21 +124,21 @@ export class ReadoutElement extends PartElement {
   private level() {
     const { shownDb } = this;
     return html`<p class="number ${shownDb === null ? 'none' : ''}" role="img" aria-label=${this.label()}>
-        ${shownDb === null ? readoutWords.none : readoutWords.level(shownDb)}
+        ${shownDb === null ? words.readout.none : words.readout.level(shownDb)}
       </p>
-      <p class="unit" aria-hidden="true">${readoutWords.unit}</p>`;
+      <p class="unit" aria-hidden="true">${words.readout.unit}</p>`;
   }
 
   /** Null where the way back isn't known in millimetres. The side stands in the words beside it. */
   private wayToGo(way: WayBack) {
     if (way.kind === 'here')
-      return html`<p class="number" aria-hidden="true">${wayBackWords.hereLarge}</p>
-        <p class="unit">${wayBackWords.nothingToGo}</p>`;
+      return html`<p class="number" aria-hidden="true">${words.wayBack.hereLarge}</p>
+        <p class="unit">${words.wayBack.nothingToGo}</p>`;
     if (way.kind !== 'off' || way.place.distanceM === null) return null;
     return html`<p class="number way ${way.ageS > FRESH_S ? 'old' : ''}">
-        ${wayBackWords.distance(way.place.distanceM)}
+        ${distanceWords(way.place.distanceM)}
       </p>
-      <p class="unit">${wayBackWords.toGo}</p>`;
+      <p class="unit">${words.wayBack.toGo}</p>`;
   }
 
   /** A check of one length has the first word while it goes on: its answer is awaited from afar, too. */
@@ -146,11 +147,11 @@ export class ReadoutElement extends PartElement {
     if (check === null || capture.kind !== 'running')
       return stageWords(this.session, this.kind === 'recording');
     const { sign, verdict, detail } = lengthAnswerWords(check.answer);
-    return check.answer === null ? detail : readoutWords.check(sign, verdict);
+    return check.answer === null ? detail : words.readout.check(sign, verdict);
   }
 
   private label(): string {
-    return this.shownDb === null ? readoutWords.noneSpoken : readoutWords.levelSpoken(this.shownDb);
+    return this.shownDb === null ? words.readout.noneSpoken : words.readout.levelSpoken(this.shownDb);
   }
 }
 

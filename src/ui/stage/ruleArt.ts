@@ -1,8 +1,8 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { columnLabels } from '../../words/page/columnPicture.ts';
 import { ruleTicks } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
+import { words } from '../../words/inUse.ts';
 
 /** The metre rule under the column, to scale. */
 export function ruleArt(geometry: ColumnGeometry): TemplateResult {
@@ -19,6 +19,6 @@ export function ruleArt(geometry: ColumnGeometry): TemplateResult {
             : svg`<text class="tick-label" x=${tick.atPx} y=${ruleBottomPx - 6} text-anchor="middle">${tick.label}</text>`
         }`,
     )}
-    <text class="tick-unit" x=${zeroPx - 12} y=${ruleBottomPx - 6} text-anchor="end">${columnLabels.unit}</text>
+    <text class="tick-unit" x=${zeroPx - 12} y=${ruleBottomPx - 6} text-anchor="end">${words.columnLabels.unit}</text>
   `;
 }

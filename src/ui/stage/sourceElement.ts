@@ -3,7 +3,8 @@ import { customElement, property, query } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { soundWords, sourceWords } from '../../words/page/stage.ts';
+import { words } from '../../words/inUse.ts';
+import { soundWords } from '../../words/page/stage.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -105,12 +106,16 @@ export class SourceElement extends PartElement {
 
   override render() {
     const isOn = this.session.hearing.isListening;
-    const name = isOn ? sourceWords.stop : this.kind === 'recording' ? sourceWords.open : sourceWords.listen;
+    const name = isOn
+      ? words.source.stop
+      : this.kind === 'recording'
+        ? words.source.open
+        : words.source.listen;
     return html`
       <div class="line ${isOn ? 'running' : ''}">
         <button class="listen ${isOn ? 'on' : 'primary'}" @click=${this.toggle}>${name}</button>
         <fieldset>
-          <legend class="unseen">${sourceWords.legend}</legend>
+          <legend class="unseen">${words.source.legend}</legend>
           <div class="choices">
             ${SOURCES.map(
               (kind) =>
@@ -120,7 +125,7 @@ export class SourceElement extends PartElement {
                     name="source"
                     .checked=${live(kind === this.kind)}
                     @change=${() => this.onKind(kind)}
-                  />${sourceWords.names[kind]}</label
+                  />${words.source.names[kind]}</label
                 >`,
             )}
           </div>
@@ -128,7 +133,7 @@ export class SourceElement extends PartElement {
         <input
           type="file"
           accept=${RECORDING_FILES}
-          aria-label=${sourceWords.file}
+          aria-label=${words.source.file}
           class="unseen"
           tabindex="-1"
           @change=${this.onFile}
@@ -142,7 +147,7 @@ export class SourceElement extends PartElement {
     const { progress } = this.session.hearing;
     if (progress === null) return nothing;
     return html`<label class="small row"
-      >${sourceWords.progress} <progress max="1" .value=${progress}></progress
+      >${words.source.progress} <progress max="1" .value=${progress}></progress
     ></label>`;
   }
 

@@ -1,7 +1,8 @@
-import { wayBackWords } from '../../words/page/stage.ts';
 import { FRESH_S } from '../../session/hearing/wayBack.ts';
 import type { Stopper } from '../../notebook/experiment.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
+import { words } from '../../words/inUse.ts';
+import { spokenWayBackWords } from '../../words/page/stage.ts';
 
 const CLOSE_DB = 5;
 
@@ -11,7 +12,7 @@ const CLOSE_DB = 5;
  * @param stopper  what the hand moves
  */
 export function spokenWayBack(way: WayBack, before: string, stopper: Stopper): string {
-  const { spoken } = wayBackWords;
+  const { spoken } = words.wayBack;
   switch (way.kind) {
     case 'none':
       return '';
@@ -20,7 +21,7 @@ export function spokenWayBack(way: WayBack, before: string, stopper: Stopper): s
     case 'off':
       // What was here a while ago may be elsewhere now.
       if (way.ageS > FRESH_S) return before === spoken.here || before === spoken.atMaximum ? '' : before;
-      return spoken.off(way.place.halfWidths > 0, way.place.distanceM, stopper);
+      return spokenWayBackWords(way.place.halfWidths > 0, way.place.distanceM, stopper);
     case 'lost':
       return spoken.lost;
     case 'level':

@@ -5,8 +5,6 @@ import { PracticeSource } from '../../capture/practiceSource.ts';
 import { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { columnLabels } from '../../words/page/columnPicture.ts';
-import { taskWords } from '../../words/page/stage.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -20,6 +18,7 @@ import './nowElement.ts';
 import './practiceDeskElement.ts';
 import './readoutElement.ts';
 import './sourceElement.ts';
+import { words } from '../../words/inUse.ts';
 
 /** A flash long enough to be seen from the corner of the eye, far slower than 3 Hz. */
 const FLASH_MS = 1200;
@@ -163,7 +162,7 @@ export class StageElement extends PartElement {
   private speakLength(): void {
     const lengthM = this.kind === 'practice' ? this.practice.column.goalM : (this.drawnLengthM ?? UNKNOWN_M);
     const readingM = this.session.experiment.rule.zeroOffsetM + lengthM;
-    this.spokenLength = this.column?.hasKeyboard === true ? '' : columnLabels.reading(readingM);
+    this.spokenLength = this.column?.hasKeyboard === true ? '' : words.columnLabels.reading(readingM);
   }
 
   private onSession(): void {
@@ -244,7 +243,7 @@ export class StageElement extends PartElement {
           ></bench-source>
           <bench-now .session=${this.session}></bench-now>
         </div>
-        ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>${taskWords.task}</strong> <span lang=${lesson.language ?? ''}>${lesson.task}</span></p>`}
+        ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>${words.task.task}</strong> <span lang=${lesson.language ?? ''}>${lesson.task}</span></p>`}
         ${isLive ? this.readings() : this.captureState()}
         ${
           // A check of a real column needs the room for its cards.

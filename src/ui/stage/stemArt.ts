@@ -1,9 +1,9 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { columnLabels } from '../../words/page/columnPicture.ts';
 import { toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import type { Stem } from './columnScene.ts';
+import { words } from '../../words/inUse.ts';
 
 /** A stem that stands this high for a mark made by hand, and never lower than it can be seen. */
 const PLAIN_HEIGHT_PX = 14;
@@ -55,7 +55,7 @@ function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): Tem
       }
       ${
         isLabelled
-          ? svg`<text x=${x} y=${top - 9} text-anchor="middle">${columnLabels.mark(stem)}</text>`
+          ? svg`<text x=${x} y=${top - 9} text-anchor="middle">${words.columnLabels.mark(stem.order, stem.lengthM, stem.passes)}</text>`
           : null
       }
     </g>

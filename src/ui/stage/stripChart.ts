@@ -1,9 +1,9 @@
 import { Chart, Decimation, LinearScale, LineController, LineElement, PointElement } from 'chart.js';
 import type { ChartDataset, Plugin, Point } from 'chart.js';
-import { stripLabels } from '../../words/page/strip.ts';
 import { TRACE_S } from '../../session/hearing/recentLevels.ts';
 import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
 import type { LevelPoint } from '../../session/hearing/listeningTypes.ts';
+import { words } from '../../words/inUse.ts';
 
 Chart.register(LineController, LineElement, PointElement, LinearScale, Decimation);
 
@@ -79,7 +79,9 @@ export class StripChart {
         ...scale.ticks,
         color: ink,
         callback: (value) =>
-          name === 'x' ? stripLabels.timeTick(Number(value)) : stripLabels.levelTick(Number(value)),
+          name === 'x'
+            ? words.stripLabels.timeTick(Number(value))
+            : words.stripLabels.levelTick(Number(value)),
       };
       scale.grid = { color: grid };
     }

@@ -5,7 +5,8 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import { markIndex } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
-import { stripLabels, stripWords } from '../../words/page/strip.ts';
+import { words } from '../../words/inUse.ts';
+import { stripWords } from '../../words/page/strip.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { ThemeWatch } from '../themeWatch.ts';
@@ -60,7 +61,7 @@ export class StripElement extends PartElement {
 
   @property({ attribute: false }) session!: Session;
   @query('canvas') private canvas!: HTMLCanvasElement;
-  @state() private words: string = stripLabels.nothing;
+  @state() private words: string = words.stripLabels.nothing;
   @state() private chart: StripChart | null = null;
   private isAskedFor = false;
   private labels: { readonly of: Experiment; readonly at: (timeS: number) => string } | null = null;
@@ -107,7 +108,7 @@ export class StripElement extends PartElement {
       const heard = experiment.marks.flatMap((mark) =>
         mark.evidence === null
           ? []
-          : [[mark.evidence.timeS, stripLabels.flag(index.numberOf(mark.id), isUnsure(mark))] as const],
+          : [[mark.evidence.timeS, words.stripLabels.flag(index.numberOf(mark.id), isUnsure(mark))] as const],
       );
       const at = new Map(heard);
       this.labels = { of: experiment, at: (timeS) => at.get(timeS) ?? '' };
@@ -118,12 +119,12 @@ export class StripElement extends PartElement {
   override render() {
     return html`
       <div class="plot">
-        <canvas role="img" aria-label=${stripLabels.alternative(this.words)}></canvas>
-        ${this.chart === null ? html`<p class="small" aria-hidden="true">${stripLabels.empty}</p>` : nothing}
+        <canvas role="img" aria-label=${words.stripLabels.alternative(this.words)}></canvas>
+        ${this.chart === null ? html`<p class="small" aria-hidden="true">${words.stripLabels.empty}</p>` : nothing}
       </div>
       <p class="legend" aria-hidden="true">
-        <span>${stripLabels.tone}</span><span class="room">${stripLabels.room}</span
-        ><span class="all">${stripLabels.all}</span>
+        <span>${words.stripLabels.tone}</span><span class="room">${words.stripLabels.room}</span
+        ><span class="all">${words.stripLabels.all}</span>
       </p>
     `;
   }

@@ -1,9 +1,9 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { columnLabels } from '../../words/page/columnPicture.ts';
 import { toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import type { WavePoint } from './columnScene.ts';
+import { words } from '../../words/inUse.ts';
 
 export interface TubeLook {
   readonly ends: 'closed' | 'open';
@@ -76,8 +76,8 @@ export function nodesArt(
   return svg`${places.map(({ atM, kind }) => {
     const x = toPx(geometry, mouthM + atM);
     return kind === 'node'
-      ? svg`<g class="node"><path d=${`M${x} ${middle - 9} V${middle + 9}`} /><text x=${x + 5} y=${middle - 10}>${columnLabels.node}</text></g>`
-      : svg`<g class="node"><circle cx=${x} cy=${middle} r="4.5" /><text x=${x + 5} y=${middle - 10}>${columnLabels.antinode}</text></g>`;
+      ? svg`<g class="node"><path d=${`M${x} ${middle - 9} V${middle + 9}`} /><text x=${x + 5} y=${middle - 10}>${words.columnLabels.node}</text></g>`
+      : svg`<g class="node"><circle cx=${x} cy=${middle} r="4.5" /><text x=${x + 5} y=${middle - 10}>${words.columnLabels.antinode}</text></g>`;
   })}`;
 }
 

@@ -1,6 +1,7 @@
+import { wayBackWords } from '../../words/page/stage.ts';
+import { words } from '../../words/inUse.ts';
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { wayBackWords } from '../../words/page/stage.ts';
 import type { Stopper } from '../../notebook/experiment.ts';
 import { FRESH_S } from '../../session/hearing/wayBack.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
@@ -119,8 +120,8 @@ export class WayBackElement extends PartElement {
       <path class="centre" d="M150 40 v14" />
       ${way.kind === 'here' ? svg`<circle class="end" cx="150" cy="26" r="10" />` : nothing}
       ${x === null ? nothing : svg`<path class="end" d="M${x - 5} 8 h10 v36 h-10 Z" />`}
-      <text x="10" y="57">${wayBackWords.tooShort}</text>
-      <text x="290" y="57" text-anchor="end">${wayBackWords.tooLong}</text>
+      <text x="10" y="57">${words.wayBack.tooShort}</text>
+      <text x="290" y="57" text-anchor="end">${words.wayBack.tooLong}</text>
     </svg>`;
   }
 
@@ -138,22 +139,22 @@ export class WayBackElement extends PartElement {
   private line(way: WayBack) {
     switch (way.kind) {
       case 'none':
-        return html`<p class="idle">${wayBackWords.idle}</p>`;
+        return html`<p class="idle">${words.wayBack.idle}</p>`;
       case 'here':
         return html`<p class="long">
-          <strong>${way.by === 'centre' ? wayBackWords.here : wayBackWords.atMaximum}</strong>
-          ${wayBackWords.holdStill}
+          <strong>${way.by === 'centre' ? words.wayBack.here : words.wayBack.atMaximum}</strong>
+          ${words.wayBack.holdStill}
         </p>`;
       case 'off': {
         return html`<p>
-          <strong>${wayBackWords.off(way.place.halfWidths, this.stopper)}</strong>
-          ${way.ageS > FRESH_S ? wayBackWords.heardAgo(way.ageS) : nothing}
+          <strong>${wayBackWords(way.place.halfWidths, this.stopper)}</strong>
+          ${way.ageS > FRESH_S ? words.wayBack.heardAgo(way.ageS) : nothing}
         </p>`;
       }
       case 'lost':
-        return html`<p class="long">${wayBackWords.lost}</p>`;
+        return html`<p class="long">${words.wayBack.lost}</p>`;
       case 'level':
-        return html`<p class="long">${wayBackWords.byLevel}</p>`;
+        return html`<p class="long">${words.wayBack.byLevel}</p>`;
     }
   }
 }

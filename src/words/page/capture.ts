@@ -1,36 +1,6 @@
 import type { CaptureSettings, ProcessingFlag } from '../../capture/soundSource.ts';
 import { PROCESSING_STEPS } from '../../capture/processingSteps.ts';
-import { stepLabels } from '../captureTrust.ts';
-import { fixed } from '../numbers.ts';
-
-export const captureWords = {
-  ended: 'Listening ended',
-  notListening: 'Not listening.',
-  held: 'Listening is paused',
-  paused: 'Paused.',
-  again: 'Start again',
-  ownTab: 'Open in a tab of its own',
-  help: 'Help with the microphone',
-} as const;
-
-export const trustPartWords = {
-  name: 'Can the level be trusted?',
-  doubtful: 'The level is in doubt.',
-  unproven: 'Not proven raw.',
-  withheld: (flags: number) =>
-    `Withheld so far: ${flags}. The sound broke off in the passage, as where a noise suppression cuts the tone away: it may have been no resonance.`,
-  flag: (timeS: number, riseDb: number) => `at ${fixed(timeS, 1)} s, rise ${fixed(riseDb, 0)} dB`,
-  maybes:
-    'Perhaps a resonance. Pass the place again: what recurs on the way back becomes a mark. Or keep it, if you heard it too.',
-  maybe: (timeS: number, probability: number, reason: string) =>
-    `○ at ${fixed(timeS, 1)} s, ${fixed(100 * probability, 0)} % sure: ${reason}`,
-  keep: 'Keep',
-  keepNamed: (timeS: number) => `Keep the resonance at ${fixed(timeS, 1)} s`,
-  letIn: 'Mark it all the same',
-  letInNamed: (flag: string) => `Mark the resonance ${flag}`,
-  letAllIn: 'Mark all of them',
-  toCheck: 'Go to the gain check',
-} as const;
+import { words } from '../inUse.ts';
 
 const FLAGS: Readonly<Record<ProcessingFlag, string>> = { on: 'on', off: 'off', unknown: 'unknown' };
 
@@ -38,5 +8,5 @@ const FLAGS: Readonly<Record<ProcessingFlag, string>> = { on: 'on', off: 'off', 
 export function flagWords(
   settings: CaptureSettings,
 ): readonly { readonly name: string; readonly state: string }[] {
-  return PROCESSING_STEPS.map((step) => ({ name: stepLabels[step], state: FLAGS[settings[step]] }));
+  return PROCESSING_STEPS.map((step) => ({ name: words.stepLabels[step], state: FLAGS[settings[step]] }));
 }

@@ -1,9 +1,10 @@
 import type { Experiment } from '../../notebook/experiment.ts';
-import { fixed, ordinal } from '../numbers.ts';
-import { nowWords } from './stage.ts';
+import { words } from '../inUse.ts';
+import { ordinal } from '../en/grammar.ts';
+import { fixed } from '../numbers.ts';
 
 /** A mark as it stands on the rule. */
-interface MarkOnRule {
+export interface MarkOnRule {
   /** Rule reading. */
   readonly lengthM: number;
   readonly order: number | null;
@@ -34,18 +35,5 @@ export function columnWords(
     marks.length === 0
       ? 'No marks on the rule yet.'
       : `Marks: ${marks.slice(0, MOST_NAMED).join(', ')}${more}.`;
-  return `Air column ${nowWords.ends[experiment.present.ends]}${drawn}. ${list}`;
+  return `Air column ${words.endsLong[experiment.present.ends]}${drawn}. ${list}`;
 }
-
-/** What is written into the picture and on its handle. */
-export const columnLabels = {
-  handle: 'Length of the column',
-  reading: (readingM: number) => `${fixed(readingM * 100, 1)} cm on the rule`,
-  notSet: 'not set',
-  unit: 'cm',
-  node: 'N',
-  antinode: 'A',
-  /** At a mark; the order stands before it where it is known. */
-  mark: ({ order, lengthM, passes }: MarkOnRule & { readonly passes: number }) =>
-    `${order === null ? '' : `${ordinal(order)} · `}${fixed(lengthM * 100, 1)}${passes === 1 ? '' : ` · ${passes}×`}`,
-} as const;

@@ -1,7 +1,7 @@
 import type { GainCheckRecord } from '../../notebook/experiment.ts';
 import type { GainAnswer } from '../../session/hearing/gainCheck.ts';
 import { fixed } from '../numbers.ts';
-import { dayAndTime } from '../times.ts';
+import { dayAndTime } from '../dates.ts';
 
 /** A gain check's answer in a sign, a word and a sentence. */
 export interface GainAnswerWords {

@@ -1,7 +1,6 @@
 import { titleWords } from '../titles.ts';
 import type { Titled } from '../../notebook/experiment.ts';
-import { LARGEST_TOTAL_BYTES, MOST_FILES } from '../../limits/sizes.ts';
-import { counted, megabytes } from '../numbers.ts';
+import { counted } from '../en/grammar.ts';
 
 /** What came in from one file, as far as it is spoken of; the intake's own type has it all. */
 export interface SpokenIntake {
@@ -32,23 +31,6 @@ export interface IntakeWords {
   /** The question whether to take the good part; null where there is nothing to ask. */
   readonly ask: string | null;
 }
-
-export const intakePageWords = {
-  heading: 'What came in',
-  files: 'Files',
-  toClass: 'Take into the class view',
-  add: 'Add to this experiment',
-  openOne: 'Open as a new experiment',
-  openEach: 'Open each as an experiment',
-  listen: 'Listen to the recordings',
-  cancel: 'Cancel',
-  close: 'Close, nothing changes',
-  tooMany: (files: number) => `${files} files at once are too many: ${MOST_FILES} are possible.`,
-  tooLarge: `These files are more than ${megabytes(LARGEST_TOTAL_BYTES)} together: open them in parts.`,
-  opened: (title: string) => `“${title}” is open. What was open before is in the list, or a step back.`,
-  /** After a person chose to stay with what is open. @param files  that were to be opened, more than one */
-  leftClosed: (files: number) => `${files} files were not opened.`,
-} as const;
 
 const MOST_FAULTS = 8;
 /** So many rows are named in a message. */

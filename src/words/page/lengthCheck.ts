@@ -1,5 +1,6 @@
 import type { CheckHindrance, LengthCheck } from '../../resonance/lengthCheck/checkLength.ts';
-import { roundPair, times } from '../numbers.ts';
+import { times } from '../en/grammar.ts';
+import { roundPair } from '../numbers.ts';
 
 /** The answer of a check in two lines: the verdict, and what it rests on. */
 export interface LengthAnswerWords {

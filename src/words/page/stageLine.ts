@@ -1,7 +1,8 @@
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
-import { NO_SOUND_WORDS, captureFailureWords, holdWords, waitsForWords } from '../capture.ts';
+import { NO_SOUND_WORDS, captureFailureWords } from '../capture.ts';
 import { inFull } from '../faultWords.ts';
+import { words } from '../inUse.ts';
 import { SLOWER } from '../listening.ts';
 
 /** How long the line says that a slide was too fast, s. */
@@ -16,7 +17,7 @@ function isTooFast({ warnings, latest }: Session['hearing']['trace']): boolean {
 /** What comes before any next step while the page listens; null where nothing does. */
 export function urgentWords({ capture, trace }: Session['hearing']): string | null {
   if (capture.kind === 'starting')
-    return capture.waitsFor === undefined ? 'Waiting for the sound…' : waitsForWords[capture.waitsFor];
+    return capture.waitsFor === undefined ? 'Waiting for the sound…' : words.waitsFor[capture.waitsFor];
   if (capture.kind !== 'running') return null;
   if (capture.isSilent === true) return NO_SOUND_WORDS;
   if (isTooFast(trace)) return `Too fast: a resonance went by. ${SLOWER}`;
@@ -35,7 +36,7 @@ export function stageWords(
         ? 'Open a recording of the fork over the column.'
         : 'Press Listen. Then both hands are free for fork and tube.';
     case 'interrupted':
-      return holdWords[capture.hold];
+      return words.hold[capture.hold];
     case 'failed':
       return inFull(captureFailureWords(capture.failure));
     case 'ended':

@@ -1,4 +1,5 @@
 import type { EndRatio } from '../../solver/endRatio.ts';
+import { laterWords } from '../inUse.ts';
 import { fixed, roundPair } from '../numbers.ts';
 import { listOfSome } from './listOfSome.ts';
 
@@ -8,27 +9,18 @@ export interface SpokenTube {
   readonly endCorrectionM: number;
 }
 
-export const endPlotWords = {
-  title: 'End correction against diameter',
-  x: 'inside diameter of the tube, mm',
-  y: 'end correction, mm',
-  shows: (tubes: readonly SpokenTube[], line: EndRatio | null) =>
-    `${endWords(tubes, line)} The dashed line is theory for a thin rim, 0.307 · d.`,
-} as const;
-
-/** The line as e/d, or what is still missing for it. */
-function endWords(tubes: readonly SpokenTube[], line: EndRatio | null): string {
+/** What the plot shows. @param line  the line as e/d, null where there is none yet */
+export function endPlotWords(tubes: readonly SpokenTube[], line: EndRatio | null): string {
+  const said = laterWords.endPlot;
+  const theory = said.theory(fixed(0.307, 3));
   if (line !== null) {
     const pair = roundPair(line.ratio / 2, line.expandedUncertainty / 2);
-    return `The tubes’ line rises by (${pair.value} ± ${pair.uncertainty}) · d (95 %).`;
+    return `${said.line(pair.value, pair.uncertainty)} ${theory}`;
   }
   const list = listOfSome(
-    tubes.map(
-      ({ radiusM, endCorrectionM }) =>
-        `${fixed(2000 * radiusM, 1)} mm: ${fixed(1000 * endCorrectionM, 1)} mm`,
+    tubes.map(({ radiusM, endCorrectionM }) =>
+      said.tube(fixed(2000 * radiusM, 1), fixed(1000 * endCorrectionM, 1)),
     ),
   );
-  return list === ''
-    ? 'No tube with a measured end correction yet.'
-    : `${list}. A tube of another diameter gives the line: begin a new experiment under Records.`;
+  return list === '' ? `${said.noTube} ${theory}` : `${list}. ${said.anotherTube} ${theory}`;
 }

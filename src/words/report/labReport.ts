@@ -1,75 +1,11 @@
 import type { ColumnEnds, Mark, MarkEvidence } from '../../marks/mark.ts';
 import type { Fork, Place, Tube } from '../../notebook/experiment.ts';
-import { ENDS_LONG } from '../columnEnds.ts';
-import { FILLING_NAMES } from '../gasNames.ts';
+import { laterWords, words } from '../inUse.ts';
 import type { MarkWords } from '../marks.ts';
 import { mouthWords } from '../mouths.ts';
-import { counted, fixed, roundPair, stampedHertz } from '../numbers.ts';
-import type { RoundedPair } from '../numbers.ts';
-import { READING_TAKEN } from '../readingTaken.ts';
-import { dayAndTime } from '../times.ts';
-
-export const reportWords = {
-  /** Of an experiment without a title: of the report, and of its file. */
-  title: 'Speed of sound in an air column',
-  fileTitle: 'Air column report',
-  dates: (createdAt: string, changedAt: string) =>
-    `Begun ${dayAndTime(createdAt)}, last changed ${dayAndTime(changedAt)} (UTC)`,
-  names: 'Names',
-  classAndDate: 'Class and date',
-  date: 'Date',
-  group: (group: string) => `Group: ${group}`,
-  className: (name: string) => `Class: ${name}`,
-  questions: 'Questions',
-  task: 'Task',
-  note: 'Note',
-  notWorked: (places: number) =>
-    `Plots, working and budget of ${counted(places, 'further place is', 'further places are')} not printed; Working on the page shows those of the place that is chosen.`,
-  cautions: 'Cautions',
-  cautionList: [
-    'Strike a fork on rubber or the sole of a shoe, never on glass or a hard edge.',
-    'Keep a sounding fork away from teeth and glass.',
-    'A glass tube breaks: clamp it softly. Keep water and electrical equipment apart.',
-    'Played tones start quiet. Your school’s lab rules come first.',
-  ],
-  discussion: 'Discussion',
-} as const;
-
-export const resultPartWords = {
-  heading: 'Result: speed of sound in free air',
-  own: 'c = ( ________ ± ________ ) m/s',
-  speed: (speed: RoundedPair | null) =>
-    speed === null ? 'No speed can be given yet.' : `c = (${speed.value} ± ${speed.uncertainty}) m/s`,
-  none: 'There is no mark with a length yet.',
-  notPrinted: (places: number) => placesNotPrinted(places),
-} as const;
-
-/** What belongs to one place: its name, or null where the experiment has no other. */
-export const placePartWords = {
-  plots: (place: string | null) => `Plots${at(place)}`,
-  working: (place: string | null) => `Working${at(place)}`,
-  budget: (place: string | null) => `Uncertainty budget${at(place)}`,
-  budgetTable: 'Lines of the budget',
-} as const;
-
-export const warningsPartWords = {
-  heading: 'Warnings',
-  none: 'None.',
-  ofPlace: (place: string, warning: string) => `${place}: ${warning}`,
-  notPrinted: (warnings: number) =>
-    `${counted(warnings, 'further warning is', 'further warnings are')} not printed.`,
-} as const;
-
-export const apparatusPartWords = {
-  heading: 'Apparatus',
-  fork: 'Fork',
-  forksLeft: 'Further forks',
-  tube: 'Tube',
-  rule: 'Rule',
-  air: (place: string) => `Air, ${place}`,
-  placesLeft: 'Further places',
-  left: (count: number) => `${count}, not printed; the table of marks holds them`,
-} as const;
+import { counted } from '../en/grammar.ts';
+import { fixed, roundPair, stampedHertz } from '../numbers.ts';
+import { readingTakenWords } from '../readingTaken.ts';
 
 export function forkWords(fork: Fork): string {
   const stamped = `stamped ${stampedHertz(fork.nominalHz)} Hz`;
@@ -87,14 +23,14 @@ export function tubeWords({ diameterM, otherDiameterM, mouth }: Tube, ends: read
     otherDiameterM === null || !ends.includes('open')
       ? ''
       : `, ${fixed(otherDiameterM * 1000, 1)} mm at the other open end`;
-  return `${width}${other}; ${mouthWords(mouth)}; ${ends.map((one) => ENDS_LONG[one]).join(' and ')}`;
+  return `${width}${other}; ${mouthWords(mouth)}; ${ends.map((one) => words.endsLong[one]).join(' and ')}`;
 }
 
 /** @param readingStandardUncertaintyM  null where nobody stated it */
 export function ruleWords(readingStandardUncertaintyM: number | null, zeroOffsetM: number): string {
   const reading =
     readingStandardUncertaintyM === null
-      ? `reading uncertainty not stated: ${READING_TAKEN}`
+      ? `reading uncertainty not stated: ${readingTakenWords()}`
       : `one reading ± ${fixed(readingStandardUncertaintyM * 1000, 1)} mm (standard uncertainty, finding the resonance included)`;
   return `${reading}; it reads ${fixed(zeroOffsetM * 1000, 1)} mm at no length`;
 }
@@ -102,7 +38,7 @@ export function ruleWords(readingStandardUncertaintyM: number | null, zeroOffset
 export function airWords(place: Place): string {
   const { temperatureC, humidityPct, pressurePa, co2MoleFraction } = place;
   const parts = [
-    ...(place.filling === 'air' ? [] : [FILLING_NAMES[place.filling]]),
+    ...(place.filling === 'air' ? [] : [words.fillingNames[place.filling]]),
     temperatureC === null
       ? 'temperature not read'
       : `${fixed(temperatureC, 1)} ± ${fixed(place.temperatureStandardUncertaintyC, 1)} °C (standard uncertainty)`,
@@ -147,28 +83,9 @@ const SOURCES: Readonly<Record<MarkEvidence['source'], string>> = {
   practice: 'on the simulated practice column',
 };
 
-export const marksPartWords = {
-  heading: 'Marks',
-  none: 'None yet.',
-  table: 'Table of marks',
-  mark: 'Mark',
-  column: 'Fork and column',
-  length: 'Length, cm',
-  order: 'Order',
-  residual: 'From the fit, mm',
-  remarks: 'Remarks',
-  /** What a cell says where there is nothing to say. */
-  nothing: '—',
-  /** @param isAgain  whether it is another passage through that mark's resonance */
-  number: (number: number, isAgain: boolean) => `${number}${isAgain ? ' again' : ''}`,
-  /** Under the table. */
-  below: (shown: number, all: number) =>
-    `Lengths as the rule reads them.${shown === all ? '' : ` Of ${all} marks the first ${shown} are printed; the tables under Records hold all.`}`,
-} as const;
-
 /** A mark's length as the rule reads it, or both of a bracket. */
 export function lengthWords({ lengthM, otherLengthM }: Mark): string {
-  if (lengthM === null) return marksPartWords.nothing;
+  if (lengthM === null) return laterWords.marksPart.nothing;
   const one = fixed(lengthM * 100, 2);
   return otherLengthM === null || otherLengthM === lengthM
     ? one
@@ -188,21 +105,10 @@ export function remarkWords(mark: Mark, words: MarkWords, againOf: number | null
   return remarks.filter((remark) => remark !== null).join('; ');
 }
 
-export const comparisonPartWords = {
-  heading: 'Comparison with theory',
-  headingHidden: 'Comparison',
-  hidden: 'Theory is not shown in this lesson.',
-  theory:
-    'Theory is the speed of sound in air at the noted temperature, humidity and pressure (Cramer 1993), of another gas √(γRT/M).',
-  /** @param difference  rounded, with its unit; null where theory gives no speed */
-  place: (place: string, difference: string | null) =>
-    `${place}: ${difference === null ? 'the air’s temperature wasn’t noted, so theory gives no speed to compare with.' : `measured minus theory is ${difference}.`}`,
-} as const;
-
 /** What a report of very many places doesn't print; null where it prints all. */
 export function comparisonsLeftWords(places: number, pairs: number): string | null {
   const parts = [
-    ...(places <= 0 ? [] : [placesNotPrinted(places)]),
+    ...(places <= 0 ? [] : [laterWords.resultPart.notPrinted(places)]),
     ...(pairs === 0
       ? []
       : [
@@ -210,12 +116,4 @@ export function comparisonsLeftWords(places: number, pairs: number): string | nu
         ]),
   ];
   return parts.length === 0 ? null : parts.join(' ');
-}
-
-function placesNotPrinted(places: number): string {
-  return `${counted(places, 'further place is', 'further places are')} in the table “Result” under Records.`;
-}
-
-function at(place: string | null): string {
-  return place === null ? '' : `, ${place}`;
 }

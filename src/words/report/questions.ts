@@ -1,4 +1,5 @@
-import { fixed, ordinal, signed, stampedHertz } from '../numbers.ts';
+import { ordinal } from '../en/grammar.ts';
+import { fixed, signed, stampedHertz } from '../numbers.ts';
 
 /** A question that these data can answer, as far as it is spoken; the report chooses them. */
 export type SpokenQuestion =

@@ -1,3 +1,4 @@
+import { laterWords } from '../inUse.ts';
 import { fixed } from '../numbers.ts';
 import { listOfSome } from './listOfSome.ts';
 
@@ -8,18 +9,13 @@ export interface SpokenSpeed {
   readonly speedMps: number;
 }
 
-export const temperaturePlotWords = {
-  title: 'Speed of sound against temperature',
-  x: 'air temperature, °C',
-  y: 'speed of sound, m/s',
-  /** @param isNamed  whether the picture has room for the places' names */
-  shows: (places: readonly SpokenSpeed[], isNamed: boolean) => {
-    const list = listOfSome(
-      places.map(
-        ({ name, temperatureC, speedMps }) =>
-          `${name}: ${fixed(speedMps, 1)} m/s at ${fixed(temperatureC, 1)} °C`,
-      ),
-    );
-    return `${list === '' ? 'No place with a temperature yet' : list}.${isNamed ? '' : ' So many points bear no names in the picture.'} The band is theory from dry to saturated air.`;
-  },
-} as const;
+/** What the plot shows. @param isNamed  whether the picture has room for the places' names */
+export function temperaturePlotWords(places: readonly SpokenSpeed[], isNamed: boolean): string {
+  const said = laterWords.temperaturePlot;
+  const list = listOfSome(
+    places.map(({ name, temperatureC, speedMps }) =>
+      said.place(name, fixed(speedMps, 1), fixed(temperatureC, 1)),
+    ),
+  );
+  return [`${list === '' ? said.none : list}.`, ...(isNamed ? [] : [said.nameless]), said.band].join(' ');
+}

@@ -7,7 +7,8 @@ import { solveTable } from '../../../src/cli/solveTable.ts';
 import { readTableText } from '../../../src/intake/readTableText.ts';
 import { experimentFromRows } from '../../../src/intake/takeRows.ts';
 import { newExperiment } from '../../../src/notebook/newExperiment.ts';
-import { tubeWords } from '../../../src/words/page/apparatus.ts';
+import { laterWords } from '../../../src/words/inUse.ts';
+import { readingTakenWords } from '../../../src/words/readingTaken.ts';
 import { resultLines } from '../../../src/words/result.ts';
 import { roundPair } from '../../../src/words/numbers.ts';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
@@ -92,7 +93,9 @@ describe('what is taken where nothing is stated', () => {
       '2.5 mm is taken for places found by ear, 1 mm where the bench showed the centre',
     );
     // The page says the same of its empty field.
-    expect(tubeWords.readingHint).toContain('2.5 mm is taken for places found by ear, 1 mm where');
+    expect(laterWords.tube.readingHint(readingTakenWords())).toContain(
+      '2.5 mm is taken for places found by ear, 1 mm where',
+    );
     expect(messages).toContain('within ±0.5 %');
   });
 

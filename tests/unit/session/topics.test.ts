@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { FAULT_WORDS } from '../../../src/words/pageFaults.ts';
 import { Topics } from '../../../src/session/topics.ts';
 import { benchInTest, told } from './benchInTest.ts';
+import { words } from '../../../src/words/inUse.ts';
 
 describe('watchers of a topic', () => {
   it('are all told, whatever one of them throws; what they threw is reported together', () => {
@@ -51,7 +51,7 @@ describe('a session of which a watcher throws', () => {
     expect(bench.experiment.marks).toHaveLength(1);
     expect(shown).toBe(1);
     expect(bench.notice?.kind).toBe('problem');
-    expect(told(bench)).toBe(FAULT_WORDS.follow);
+    expect(told(bench)).toBe(words.pageFault.follow);
     expect(faults.map(String)).toEqual(['RangeError: stampedHz must be 100..2100, got 4096']);
   });
 

@@ -3,9 +3,9 @@ import { PracticeRun } from '../../../src/session/hearing/practiceRun.ts';
 import type { PracticeDeeds } from '../../../src/session/hearing/practiceRun.ts';
 import { noteReadings } from '../../../src/session/hearing/practiceReadings.ts';
 import { guideSays, guideSteps } from '../../../src/ui/stage/guideSteps.ts';
-import { guideWords } from '../../../src/words/page/practice.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
+import { words } from '../../../src/words/inUse.ts';
 
 const fresh = exampleExperiment();
 const { readings } = new PracticeRun(fresh, 1);
@@ -100,7 +100,7 @@ describe('the guide on the practice column', () => {
   });
 
   // 390 px hold about 48 letters a line, of which “Guide, 2 of 7: ” takes 15 in the first of two.
-  it.each(Object.entries(guideWords.says))('%s fits two lines on a telephone', (_, text) => {
+  it.each(Object.entries(words.guide.says))('%s fits two lines on a telephone', (_, text) => {
     expect(text.length).toBeLessThanOrEqual(78);
   });
 });

@@ -1,8 +1,8 @@
 // @vitest-environment happy-dom
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { FAULT_WORDS } from '../../../src/words/pageFaults.ts';
 import { PageFaults } from '../../../src/ui/pageFaults.ts';
+import { words } from '../../../src/words/inUse.ts';
 
 const told: string[] = [];
 let controller: ReactiveController;
@@ -31,7 +31,7 @@ describe('a fault that nothing else has caught', () => {
   it('is told in words that hold nothing of the error’s own', () => {
     thrown(new RangeError('stampedHz must be 100..2100, got 4096'));
     rejected(new Error('lost'));
-    expect(told).toEqual([FAULT_WORDS.action, FAULT_WORDS.action]);
+    expect(told).toEqual([words.pageFault.action, words.pageFault.action]);
   });
 
   it('that comes with every block of sound is told once, and again after ten quiet seconds', () => {
@@ -55,7 +55,7 @@ describe('a fault that nothing else has caught', () => {
     ]) {
       rejected(new TypeError(words));
     }
-    expect(told).toEqual([FAULT_WORDS.view, FAULT_WORDS.view, FAULT_WORDS.view]);
+    expect(told).toEqual([words.pageFault.view, words.pageFault.view, words.pageFault.view]);
   });
 
   it('is none where the browser only remarks something, without an error', () => {

@@ -6,7 +6,8 @@ import { resultRows } from '../../../src/report/tables/resultRows.ts';
 import { solve } from '../../../src/solver/solve.ts';
 import { solveExperiment } from '../../../src/session/experiment/solveExperiment.ts';
 import '../../../src/ui/analysis/workingElement.ts';
-import { budgetColumns, budgetFacts, budgetRows } from '../../../src/words/budgetLines.ts';
+import { budgetFacts, budgetRows } from '../../../src/words/budgetLines.ts';
+import { laterWords } from '../../../src/words/inUse.ts';
 import { exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { benchInTest } from '../session/benchInTest.ts';
 import { makeMarks, solved } from '../solver/makeMarks.ts';
@@ -29,7 +30,7 @@ describe('the budget in words', () => {
   it('has for each line what the GUM asks, and the sensitivity times u is the contribution', () => {
     const rows = budgetRows(one.budget);
     for (const row of rows) {
-      expect(Object.keys(row)).toEqual(Object.keys(budgetColumns));
+      expect(Object.keys(row)).toEqual(Object.keys(laterWords.budgetColumns));
       for (const text of Object.values(row)) expect(text).not.toBe('');
       expect(row.evaluation).toMatch(/^[AB]$/);
     }
@@ -67,7 +68,7 @@ describe('the budget in words', () => {
   it('stands in the report, in the tables and on the page', async () => {
     const { experiment, places, solution } = readTwice();
     const printed = budgetPart(solution).text;
-    for (const heading of Object.values(budgetColumns)) expect(printed).toContain(heading);
+    for (const heading of Object.values(laterWords.budgetColumns)) expect(printed).toContain(heading);
     expect(printed).toContain('s = 0.71 mm');
     const [heading = [], first = []] = budgetTable(experiment, places);
     expect(first[heading.indexOf('evaluation')]).toMatch(/^[AB]$/);
@@ -85,7 +86,7 @@ describe('the budget in words', () => {
     const box = element.renderRoot.querySelector('.budget .scroll');
     expect(box?.getAttribute('tabindex')).toBe('0');
     expect([...(box?.querySelectorAll('thead th') ?? [])].map((th) => th.textContent)).toEqual(
-      Object.values(budgetColumns),
+      Object.values(laterWords.budgetColumns),
     );
     expect(element.renderRoot.querySelector('.budget dl')?.textContent).toContain('r(v, e)');
     element.remove();

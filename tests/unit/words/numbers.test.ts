@@ -1,16 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  counted,
-  fixed,
-  hertz,
-  listed,
-  ordinal,
-  plural,
-  roundPair,
-  signed,
-  significant,
-  stampedHertz,
-} from '../../../src/words/numbers.ts';
+import { fixed, hertz, roundPair, signed, significant, stampedHertz } from '../../../src/words/numbers.ts';
+import { counted, ordinal, plural } from '../../../src/words/en/grammar.ts';
+import { listed } from '../../../src/words/lists.ts';
 
 describe('roundPair', () => {
   it('rounds as in JCGM 100:2008, 7.2.2: m = 100,021 47 g with u = 0,35 mg', () => {

@@ -10,10 +10,10 @@ import { openLesson } from '../../../../src/session/experiment/lessonArrival.ts'
 import type { Session } from '../../../../src/session/session.ts';
 import { experimentList } from '../../../../src/session/experiment/experimentList.ts';
 import type { ExperimentEntry } from '../../../../src/session/experiment/experimentList.ts';
-import { FAULT_WORDS } from '../../../../src/words/pageFaults.ts';
 import { EXAMPLE_TIME, exampleExperiment, exampleMark } from '../../notebook/exampleExperiment.ts';
 import { MemoryStore, freeHold } from '../../notebook/memoryStore.ts';
 import { benchInTest, told } from '../benchInTest.ts';
+import { words } from '../../../../src/words/inUse.ts';
 import { mendedNote } from '../../../../src/words/mended.ts';
 import { recordFaultWords } from '../../../../src/words/recordFaults.ts';
 import type { Experiment } from '../../../../src/notebook/experiment.ts';
@@ -437,7 +437,7 @@ describe('what a visit begins with', () => {
     await bench.restore();
     expect(bench.experiment.id).toBe('two');
     expect(bench.saveState).toEqual({ kind: 'saved' });
-    expect(told(bench)).toBe(FAULT_WORDS.follow);
+    expect(told(bench)).toBe(words.pageFault.follow);
     expect(faults).toHaveLength(1);
     const listed = await bench.keeping.list();
     expect(

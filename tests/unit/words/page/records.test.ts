@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { EXPERIMENT_TABLES } from '../../../../src/report/tables/experimentTables.ts';
-import { entryWords, keptSoundWords, TABLES } from '../../../../src/words/page/records.ts';
+import { laterWords } from '../../../../src/words/inUse.ts';
+import { entryWords, keptSoundWords } from '../../../../src/words/page/records.ts';
 
 describe('the list of experiments', () => {
   it('counts one and many, and says which is open', () => {
@@ -30,8 +31,10 @@ describe('a kept sound', () => {
 
 describe('the tables', () => {
   it('have a name each, which the names of their buttons hold', () => {
-    expect(EXPERIMENT_TABLES.map(({ id }) => TABLES[id].name)).toHaveLength(Object.keys(TABLES).length);
-    for (const { name, save, copy } of Object.values(TABLES)) {
+    expect(EXPERIMENT_TABLES.map(({ id }) => laterWords.tableKinds[id].name)).toHaveLength(
+      Object.keys(laterWords.tableKinds).length,
+    );
+    for (const { name, save, copy } of Object.values(laterWords.tableKinds)) {
       expect(save).toBe(`Save ${name.toLowerCase()} as CSV`);
       expect(copy).toBe(`Copy ${name.toLowerCase()} as a table`);
     }

@@ -1,0 +1,52 @@
+import { waitsFor, hold } from './capture.ts';
+import { stepLabels } from './captureTrust.ts';
+import { endsShort, endsLong } from './columnEnds.ts';
+import { gasNames, fillingNames } from './gasNames.ts';
+import { mouthNames } from './mouths.ts';
+import { capture, trustPart } from './page/capture.ts';
+import { columnLabels } from './page/columnPicture.ts';
+import { field } from './page/fields.ts';
+import { frame, failed } from './page/frame.ts';
+import { keepingBar } from './page/keepingBar.ts';
+import { marks, markRow, result, doubts } from './page/measure.ts';
+import { practice, guide } from './page/practice.ts';
+import { source, now, drawn, readout, wayBack, task } from './page/stage.ts';
+import { stripLabels } from './page/strip.ts';
+import { pageFault } from './pageFaults.ts';
+import { tooLong } from './records.ts';
+import { readingTaken } from './readingTaken.ts';
+
+/** What the page says from the start, in English. */
+export const first = {
+  readingTaken,
+  waitsFor,
+  hold,
+  stepLabels,
+  endsShort,
+  endsLong,
+  gasNames,
+  fillingNames,
+  mouthNames,
+  capture,
+  trustPart,
+  columnLabels,
+  field,
+  frame,
+  failed,
+  keepingBar,
+  marks,
+  markRow,
+  result,
+  doubts,
+  practice,
+  guide,
+  source,
+  now,
+  drawn,
+  readout,
+  wayBack,
+  task,
+  stripLabels,
+  pageFault,
+  tooLong,
+};

@@ -1,0 +1,103 @@
+import { budgetColumns } from './budgetLines.ts';
+import { spreadPicture } from './classroom.ts';
+import { otherFile, intakeFault, intakeRemark } from './intakeFaults.ts';
+import { tube, mouthChoice, forks, places } from './page/apparatus.ts';
+import { bringIn } from './page/bringIn.ts';
+import { check, checkLength, gainCheck, soundCheck, tone, sweepCard } from './page/check.ts';
+import { classPage, camera } from './page/class.ts';
+import { code } from './page/code.ts';
+import { compare, temperatures, ends, turned } from './page/compare.ts';
+import { handIn } from './page/handIn.ts';
+import { homeScreen } from './page/homeScreen.ts';
+import { intakePage } from './page/intake.ts';
+import { keys } from './page/keys.ts';
+import { leaving } from './page/leaving.ts';
+import { lesson, keptBack } from './page/lesson.ts';
+import { microphone } from './page/microphone.ts';
+import { pages, list } from './page/pages.ts';
+import { picture } from './page/picture.ts';
+import { records, experiments, files, tables, tableKinds, sounds, stored } from './page/records.ts';
+import { reportPage } from './page/report.ts';
+import { working, budget, fit, nextMarks, circle } from './page/working.ts';
+import { drawing } from './report/apparatusDrawing.ts';
+import { circlePlot } from './report/circlePlot.ts';
+import { endPlot } from './report/endPlot.ts';
+import { fitPlot, residualPlot } from './report/fitPlot.ts';
+import {
+  report,
+  resultPart,
+  placePart,
+  warningsPart,
+  apparatusPart,
+  marksPart,
+  comparisonPart,
+} from './report/labReport.ts';
+import { sweepPlot } from './report/sweepPlot.ts';
+import { temperaturePlot } from './report/temperaturePlot.ts';
+import { namelessGroup } from './namelessGroup.ts';
+
+/** What the page says once more of it is opened, and the command line, in English. */
+export const later = {
+  namelessGroup,
+  budgetColumns,
+  spreadPicture,
+  otherFile,
+  intakeFault,
+  intakeRemark,
+  tube,
+  mouthChoice,
+  forks,
+  places,
+  bringIn,
+  check,
+  checkLength,
+  gainCheck,
+  soundCheck,
+  tone,
+  sweepCard,
+  classPage,
+  camera,
+  code,
+  compare,
+  temperatures,
+  ends,
+  turned,
+  handIn,
+  homeScreen,
+  intakePage,
+  keys,
+  leaving,
+  lesson,
+  keptBack,
+  microphone,
+  pages,
+  list,
+  picture,
+  records,
+  experiments,
+  files,
+  tables,
+  tableKinds,
+  sounds,
+  stored,
+  reportPage,
+  working,
+  budget,
+  fit,
+  nextMarks,
+  circle,
+  drawing,
+  circlePlot,
+  endPlot,
+  fitPlot,
+  residualPlot,
+  report,
+  resultPart,
+  placePart,
+  warningsPart,
+  apparatusPart,
+  marksPart,
+  comparisonPart,
+  sweepPlot,
+  temperaturePlot,
+};

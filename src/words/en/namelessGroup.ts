@@ -1,0 +1,2 @@
+/** A group that came by a code and gave itself no name. */
+export const namelessGroup = 'A group without a name';

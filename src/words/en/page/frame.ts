@@ -1,0 +1,36 @@
+import { counted, plural } from '../grammar.ts';
+
+/** What stands around every view: the head of the page and the line along its lower edge. */
+export const frame = {
+  heading: 'Air Column Bench',
+  views: 'Views',
+  viewNames: {
+    measure: 'Measure',
+    apparatus: 'Apparatus',
+    check: 'Check',
+    working: 'Working',
+    compare: 'Compare',
+    records: 'Records',
+  },
+  keys: 'Keys',
+  theme: 'Theme',
+  themeNames: { system: 'auto', light: 'light', dark: 'dark' },
+  drop: 'Drop to open',
+  groupsTaken: (count: number) => `${counted(count, 'group')} taken into the class view.`,
+  close: 'Close',
+  doubts: (count: number) => counted(count, 'warning'),
+  lengthsToType: (count: number) => `Type ${plural(count, 'a length', `${count} lengths`)}`,
+  saved: { nothing: '', saved: 'Saved', saving: 'Saving…', refused: 'Not saved on this device' },
+};
+
+/** In place of a part that has failed. */
+export const failed = {
+  /** @param part  what it is to a person; null before that is known */
+  heading: (part: string | null) =>
+    part === null ? 'This part of the page has failed.' : `This part of the page has failed: ${part}.`,
+  detail:
+    'The rest goes on. Try again; if your last step brought it about, undo that step. The experiment’s file can be saved in any case.',
+  again: 'Try again',
+  undo: 'Undo the last step',
+  save: 'Save the experiment’s file',
+};

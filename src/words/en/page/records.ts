@@ -1,0 +1,145 @@
+import { counted } from '../grammar.ts';
+import { fixed, megabytes } from '../../numbers.ts';
+import type { PartedText } from '../../partedText.ts';
+
+export const records = {
+  bringIn: 'Bring in',
+  bringInLead: 'Or drop files anywhere on the page, or paste a table anywhere outside a field.',
+  toClass: { before: 'Many groups’ files: ', part: 'open the class view', after: '' } satisfies PartedText,
+  report: 'Lab report',
+  reportLead:
+    'Apparatus, method, marks, plots, working, budget, result and comparison on a few pages, with room for names and discussion.',
+  openReport: 'Open the report',
+};
+
+export const experiments = {
+  heading: 'Experiments',
+  newSame: 'New, same apparatus',
+  newPlain: 'New from scratch',
+  noList: (why: string) => `The list can’t be read now: ${why}`,
+  none: 'Nothing is kept yet: the first change makes the first entry.',
+  deleted: (count: number) => `Deleted experiments (${count})`,
+  newTitle: 'New title',
+  leaveTitle: 'Leave it',
+  open: 'Open',
+  openNamed: (title: string) => `Open ${title}`,
+  rename: 'Rename',
+  renameNamed: (title: string) => `Rename ${title}`,
+  duplicate: 'Duplicate',
+  duplicateNamed: (title: string) => `Duplicate ${title}`,
+  delete: 'Delete',
+  deleteNamed: (title: string) => `Delete ${title}`,
+  bringBack: 'Bring back',
+  bringBackNamed: (title: string) => `Bring back ${title}`,
+  erase: 'Erase for good…',
+  eraseNamed: (title: string) => `Erase ${title} for good`,
+  askErase: (title: string) => ({
+    heading: `Erase “${title}” for good?`,
+    message:
+      'Its marks, level traces, notes, steps for undo and kept sound are erased from this browser and can’t come back.',
+    no: 'Keep it',
+    yes: 'Erase it',
+  }),
+  unreadable: 'A record that can’t be read',
+  saveUnreadable: 'Save it as it is',
+  noFile: 'This record has no form as a file; it stays as it is.',
+  notDone: (why: string) => `That didn’t work, nothing was changed: ${why}`,
+};
+
+export const files = {
+  heading: 'This experiment',
+  title: 'Title',
+  group: 'Group',
+  className: 'Class',
+  note: 'Note',
+  saved: 'Saved on this device as you work. Sound and marks never leave it by themselves.',
+  notSaved: (why: string) => `Not saved on this device (${why}). Save the JSON file before you leave.`,
+  save: 'Save all as JSON',
+  form: {
+    before: 'The JSON file holds everything; its form is written down in a ',
+    part: 'JSON Schema',
+    after: '.',
+  } satisfies PartedText,
+};
+
+export const tables = {
+  heading: 'Tables',
+  form: 'CSV for a spreadsheet that reads',
+  forms: { point: '15.8 (comma between cells)', comma: '15,8 (semicolon between cells)' },
+  lead: 'For spreadsheets and documents, all digits, units in the headings. Lengths have the rule’s zero offset already taken off.',
+  csv: 'CSV',
+  copy: 'Copy',
+  copied: (name: string, rows: number) => `${name}: ${counted(rows, 'row')} copied, ready to paste.`,
+};
+
+/** Each table by what its file is called: its own name, and those of its two buttons. */
+export const tableKinds = {
+  marks: { name: 'Marks', save: 'Save marks as CSV', copy: 'Copy marks as a table' },
+  fit: {
+    name: 'Fit, mark by mark',
+    save: 'Save fit, mark by mark as CSV',
+    copy: 'Copy fit, mark by mark as a table',
+  },
+  result: { name: 'Result', save: 'Save result as CSV', copy: 'Copy result as a table' },
+  budget: {
+    name: 'Uncertainty budget',
+    save: 'Save uncertainty budget as CSV',
+    copy: 'Copy uncertainty budget as a table',
+  },
+  trace: {
+    name: 'Level trace around the marks',
+    save: 'Save level trace around the marks as CSV',
+    copy: 'Copy level trace around the marks as a table',
+  },
+};
+
+export const sounds = {
+  heading: 'Kept sound',
+  keep: 'Keep the sound of each sounding from now on',
+  lead: (usedBytes: number, limitBytes: number) =>
+    `Off unless you ask for it, each time the page is opened: voices in the room are on it too. It stays on this device. ${megabytes(usedBytes)} of ${megabytes(limitBytes)} used by all experiments.`,
+  again:
+    '“Listen again” hears a sound with the fork chosen now and renews the marks found in it; undo brings them back.',
+  save: 'Save as WAV',
+  saveNamed: (number: number) => `Save sound ${number} as WAV`,
+  listen: 'Listen again',
+  listenNamed: (number: number) => `Listen to sound ${number} again`,
+  erase: 'Erase…',
+  eraseNamed: (number: number) => `Erase sound ${number}`,
+  askErase: (number: number, lengthS: number) => ({
+    heading: `Erase sound ${number}?`,
+    message: `${fixed(lengthS, 1)} s of sound are erased from this browser and can’t come back; the marks stay. Save it as WAV first if you still need it.`,
+    no: 'Keep it',
+    yes: 'Erase it',
+  }),
+  notRead: (why: string) => `This sound can’t be read: ${why}`,
+  notErased: (why: string) => `This sound can’t be erased: ${why}`,
+};
+
+export const stored = {
+  heading: 'Stored on this device',
+  lead: 'Experiments with their marks, level traces, notes and steps for undo; sound only where you asked to keep it; light or dark; what is typed and not taken yet; and a copy of this site, so that it works without a network. All of it stays in this browser: nothing is sent anywhere.',
+  inAll: (bytes: number) => `${megabytes(bytes)} in all, as the browser counts.`,
+  promised: 'The browser has promised to keep it until you erase it.',
+  notPromised: 'The browser may clear it when space runs short or the bench isn’t used for long.',
+  askToKeep: 'Ask it to keep it',
+  kept: 'The browser keeps the notebook until you erase it.',
+  notKept:
+    'The browser made no promise: save files of what matters. Installing the bench may change its mind.',
+  erase: 'Erase everything…',
+  askErase: {
+    heading: 'Erase everything that is stored here?',
+    message:
+      'All experiments, deleted ones too, and all kept sound are erased from this browser and can’t come back. Save files first of what you still need.',
+    no: 'Keep everything',
+    yes: 'Erase everything',
+  },
+  notErased: (why: string) => `Not everything could be erased: ${why}`,
+  older:
+    'This browser holds an older notebook of another copy of this bench on this host: open that copy to see it.',
+  olderAt: (path: string): PartedText => ({
+    before: 'This browser holds an older notebook of another copy of this bench on this host: ',
+    part: `open ${path}`,
+    after: '',
+  }),
+};

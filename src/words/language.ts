@@ -1,0 +1,23 @@
+/** A language of the page. */
+interface LanguageFacts {
+  /** The name that it has for itself. */
+  readonly name: string;
+  readonly decimalSign: '.' | ',';
+  /** How its lists are written (BCP 47): in English without a comma before the last "and". */
+  readonly lists: string;
+}
+
+/** The languages of the page, by their tags (BCP 47). */
+export const LANGUAGES = {
+  en: { name: 'English', decimalSign: '.', lists: 'en-GB' },
+} as const satisfies Readonly<Record<string, LanguageFacts>>;
+
+export type Language = keyof typeof LANGUAGES;
+
+/** The language in use: with its texts (`inUse.ts`) the one state at module level. */
+export let language: Language;
+
+/** For `speakFirst` alone: a language comes with its texts. */
+export function setLanguage(chosen: Language): void {
+  language = chosen;
+}
