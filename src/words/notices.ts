@@ -66,7 +66,7 @@ export function newsWords(news: News | string): string {
     case 'copy-open':
       return `You are working on “${titleWords(news.of)}” now. The original stays in the list.`;
     case 'lesson-open':
-      return 'The lesson is set up. Give your group its name under Records. What was here before is kept in the list under Records.';
+      return 'The lesson is set up. What was here before is kept in the list under Records.';
     case 'lesson-again':
       return 'This lesson was begun here before: it is open as it was left. For another group choose “New, same apparatus” under Records.';
     case 'lesson-without':

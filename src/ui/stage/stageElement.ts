@@ -3,6 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { MicrophoneSource } from '../../capture/microphoneSource.ts';
 import { PracticeSource } from '../../capture/practiceSource.ts';
 import { PracticeRun } from '../../session/hearing/practiceRun.ts';
+import type { Lesson } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { PageEvent } from '../parts/events.ts';
@@ -13,6 +14,7 @@ import '../capture/captureStateElement.ts';
 import './columnElement.ts';
 import './drawnElement.ts';
 import type { Drawn } from './drawn.ts';
+import './groupNameElement.ts';
 import './guideElement.ts';
 import './nowElement.ts';
 import './practiceDeskElement.ts';
@@ -60,7 +62,14 @@ export class StageElement extends PartElement {
           transition: none;
         }
       }
+      .lesson {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--gap-2) var(--gap-3);
+      }
       .task {
+        flex: 1 1 20rem;
         border-inline-start: 5px solid var(--ink);
         padding: var(--gap-2) var(--gap-3);
         background: var(--sheet);
@@ -243,7 +252,7 @@ export class StageElement extends PartElement {
           ></bench-source>
           <bench-now .session=${this.session}></bench-now>
         </div>
-        ${lesson === undefined || lesson.task === '' ? nothing : html`<p class="task"><strong>${words.task.task}</strong> <span lang=${lesson.language ?? ''}>${lesson.task}</span></p>`}
+        ${lesson === undefined ? nothing : this.lessonPart(lesson)}
         ${isLive ? this.readings() : this.captureState()}
         ${
           // A check of a real column needs the room for its cards.
@@ -253,6 +262,13 @@ export class StageElement extends PartElement {
         <p class="unseen" role="status">${this.spokenLength}</p>
       </div>
     `;
+  }
+
+  private lessonPart({ task, language }: Lesson) {
+    return html`<div class="lesson">
+      ${task === '' ? nothing : html`<p class="task"><strong>${words.task.task}</strong> <span lang=${language ?? ''}>${task}</span></p>`}
+      ${this.use === 'measure' ? html`<bench-group-name .session=${this.session}></bench-group-name>` : nothing}
+    </div>`;
   }
 
   private columnPart(isPractice: boolean, isWithheld: boolean) {

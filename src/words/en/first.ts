@@ -15,9 +15,11 @@ import { stripLabels } from './page/strip.ts';
 import { pageFault } from './pageFaults.ts';
 import { tooLong } from './records.ts';
 import { readingTaken } from './readingTaken.ts';
+import { groupName } from './page/groupName.ts';
 
 /** What the page says from the start, in English. */
 export const first = {
+  groupName,
   readingTaken,
   waitsFor,
   hold,

@@ -21,6 +21,7 @@ const PART_NAMES: Readonly<Record<string, string>> = {
   'bench-fit-picture': 'the picture of the fit',
   'bench-forks': 'the forks',
   'bench-gain-check': 'the gain check',
+  'bench-group-name': 'the question for the group’s name',
   'bench-guide': 'the guide',
   'bench-header': 'the list of views',
   'bench-intake': 'what came in',
