@@ -239,6 +239,7 @@ export class AppElement extends PartElement {
     const commands: Record<KeyCommand, () => void> = {
       listen: () => this.stage.toggleListening(),
       mark: () => this.session.addMarkByHand(null),
+      keep: () => this.session.hearing.keepMaybe(),
       lengths: () => void this.toLengths(),
       strike: () => this.stage.strike(),
       fork: () => this.stage.toggleFork(),

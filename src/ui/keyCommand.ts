@@ -1,6 +1,7 @@
 export type KeyCommand =
   | 'listen'
   | 'mark'
+  | 'keep'
   | 'lengths'
   | 'strike'
   | 'fork'
@@ -15,6 +16,7 @@ export type KeyCommand =
 const LETTERS: Readonly<Record<string, KeyCommand>> = {
   l: 'listen',
   m: 'mark',
+  k: 'keep',
   e: 'lengths',
   s: 'strike',
   f: 'fork',

@@ -5,7 +5,7 @@ import { captureFailureWords } from './capture.ts';
 import { reportWarnings } from './listening.ts';
 import { LIMITS } from '../limits/limits.ts';
 import { counted, plural } from './en/grammar.ts';
-import { stampedHertz } from './numbers.ts';
+import { fixed, stampedHertz } from './numbers.ts';
 import { firstFaultWords } from './recordFaults.ts';
 import { keepingFaultWords, notLoadedWords } from './records.ts';
 import { stepWords } from './steps.ts';
@@ -23,6 +23,8 @@ export function newsWords(news: News | string): string {
       return 'Mark deleted. It can be brought back below the list.';
     case 'resonance-flagged':
       return `Resonance found: ${plural(news.waiting, 'type its length', `${news.waiting} lengths to type`)}.`;
+    case 'resonance-maybe':
+      return `Perhaps a resonance, ${fixed(100 * news.confidence, 0)} % sure. Pass the place again, or keep it (K) if you heard it too.`;
     case 'resonance-again':
       return `The same resonance again: counted with mark ${news.markNumber}.`;
     case 'resonance-joined':

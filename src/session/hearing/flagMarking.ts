@@ -7,7 +7,7 @@ import { addMark, editMark, markNumber, waitingMarks } from '../../notebook/mark
 import { MarkIndex } from '../../marks/markIndex.ts';
 import { newMark } from '../../notebook/newMark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
-import { isPassedAgain, RepeatedPasses } from './repeatedPasses.ts';
+import { isRecurring, RepeatedPasses } from './repeatedPasses.ts';
 import type { StandingFor, Repeat } from './repeatedPasses.ts';
 import type { RecentLevels } from './recentLevels.ts';
 import { LevelLog } from './levelLog.ts';
@@ -54,6 +54,8 @@ export class FlagMarking {
   /** Marks whose trace hasn't been heard to its end, with the time of their peak, s. */
   private readonly unfinishedTraces = new Map<string, number>();
   private held: readonly WithheldFlag[] = [];
+  /** When the level peaked of those that only may be resonances and are marks all the same, s. */
+  private readonly markedMaybes = new Set<number>();
 
   /** @param trace  of the same run */
   constructor(
@@ -69,6 +71,11 @@ export class FlagMarking {
     return this.repeats.standsFor;
   }
 
+  /** Whether what only may be a resonance has become a mark. @param timeS  of its peak */
+  hasMarkedMaybe(timeS: number): boolean {
+    return this.markedMaybes.has(timeS);
+  }
+
   /** Hears points of the level trace, before what was flagged on them. */
   addPoints(points: readonly LevelPoint[]): void {
     this.log.add(points);
@@ -80,23 +87,31 @@ export class FlagMarking {
    */
   take(resonance: Resonance, earlier: EarlierPresent | null = null): void {
     // It was marked as a maybe already.
-    if (resonance.maybeS !== undefined && resonance.maybeS === this.repeats.latestS) return;
+    if (resonance.maybeS !== undefined && this.markedMaybes.has(resonance.maybeS)) return;
     this.held = this.held.filter(
       ({ why, resonance: { timeS } }) => why === 'gated' || timeS !== resonance.maybeS,
     );
     const before = this.maybes.at(-1);
-    if (before !== undefined && isPassedAgain(before.resonance, resonance)) this.letIn([before]);
+    // The slide comes back through what it passed last.
+    const isMet =
+      before !== undefined && this.isNewest(before.resonance) && isRecurring(before.resonance, resonance);
+    if (isMet) this.letIn([before]);
     const present = earlier?.present ?? this.outside.experiment().present;
     const isKnown = this.repeats.repeated(resonance, this.standingFor(present)) !== null;
-    if (resonance.certainty === 'sure' || isKnown) this.mark(resonance, {}, earlier);
-    else this.hold(resonance, 'maybe', earlier);
+    if (resonance.certainty === 'sure' || isKnown) this.mark(resonance, {}, earlier, !isMet);
+    else this.holdMaybe(resonance, earlier);
+  }
+
+  private isNewest({ timeS }: Resonance): boolean {
+    return timeS > (this.repeats.latestS ?? -Infinity);
   }
 
   /**
    * A mark that waits for its length, or a repeat of one.
    * @param known  what is known of it already
+   * @param isNews  whether it is told
    */
-  mark(resonance: Resonance, known: Known = {}, earlier: EarlierPresent | null = null): void {
+  mark(resonance: Resonance, known: Known = {}, earlier: EarlierPresent | null = null, isNews = true): void {
     const { outside } = this;
     const present = earlier?.present ?? outside.experiment().present;
     const repeat = this.repeats.repeated(resonance, this.standingFor(present));
@@ -113,8 +128,9 @@ export class FlagMarking {
     if (!outside.change('flagged resonance', (experiment) => addMark(experiment, mark))) return;
     this.repeats.note(resonance, mark.id, repeat?.markId ?? mark.id);
     if (earlier === null) this.unfinishedTraces.set(mark.id, resonance.timeS);
+    if (resonance.certainty === 'maybe') this.markedMaybes.add(resonance.timeS);
     outside.onMark(mark.id, resonance.timeS);
-    if (this.source !== 'recording') this.tellOf(resonance, repeat);
+    if (isNews && this.source !== 'recording') this.tellOf(resonance, repeat);
   }
 
   /** Flags of this run and the open experiment in which the tone was gated away, oldest first. */
@@ -143,6 +159,15 @@ export class FlagMarking {
     this.outside.tell('problem', { code: 'flag-withheld' });
   }
 
+  /** Keeps apart what only may be a resonance, and says so: nothing is asked. */
+  private holdMaybe(resonance: Resonance, earlier: EarlierPresent | null): void {
+    this.hold(resonance, 'maybe', earlier);
+    if (this.source === 'recording') return;
+    const { timeS, confidence } = resonance;
+    const isHeld = (): boolean => this.maybes.some((flag) => flag.resonance.timeS === timeS);
+    this.outside.tell('info', { code: 'resonance-maybe', confidence }, isHeld);
+  }
+
   /** Keeps a flag apart, with all that its mark would hold, until a person lets it in. */
   private hold(resonance: Resonance, why: WithheldFlag['why'], earlier: EarlierPresent | null): void {
     const { outside } = this;
@@ -157,15 +182,20 @@ export class FlagMarking {
     if (earlier === null) this.unfinishedTraces.set(mark.id, resonance.timeS);
   }
 
-  /** Makes marks of flags that were kept apart, each with its doubt. */
+  /** Makes marks of flags that were kept apart, each with its doubt: now they wait for their lengths, too. */
   letIn(flags: readonly WithheldFlag[]): void {
     const ids = flags.map(({ mark }) => mark.id);
     for (const flag of this.heldHere.filter(({ mark }) => ids.includes(mark.id))) {
       const { mark, resonance } = flag;
       if (!this.outside.change('flagged resonance', (experiment) => addMark(experiment, mark))) return;
       this.held = this.held.filter((other) => other !== flag);
-      if (flag.why === 'maybe') this.repeats.note(resonance, mark.id, mark.id);
+      if (flag.why === 'maybe') {
+        this.markedMaybes.add(resonance.timeS);
+        // An older one isn't what the slide comes back through.
+        if (this.isNewest(resonance)) this.repeats.note(resonance, mark.id, mark.id);
+      }
       this.outside.onMark(mark.id, resonance.timeS);
+      if (this.source !== 'recording') this.tellOf(resonance, null);
     }
   }
 

@@ -159,6 +159,24 @@ export class Hearing {
     return this.marking?.maybes ?? [];
   }
 
+  /** Whether the resonance that was flagged last only may be one, and is no mark so far. */
+  get isUndecided(): boolean {
+    const newest = this.trace.resonances.at(-1);
+    return newest !== undefined && this.maybes.some(({ resonance }) => resonance.timeS === newest.timeS);
+  }
+
+  /** How many resonances this run has found. What only may be one counts once it is a mark. */
+  get found(): number {
+    const isFound = ({ certainty, timeS }: Resonance): boolean =>
+      certainty === 'sure' || this.marking?.hasMarkedMaybe(timeS) === true;
+    return this.trace.resonances.filter(isFound).length;
+  }
+
+  /** Makes a mark of the newest flag that may be a resonance, if there is one. */
+  keepMaybe(): void {
+    this.letIn(this.maybes.slice(-1));
+  }
+
   /** Makes marks of flags that were withheld, or may be resonances. */
   letIn(flags: readonly WithheldFlag[]): void {
     this.marking?.letIn(flags);
@@ -218,7 +236,9 @@ export class Hearing {
   private noteCentre(): void {
     const { wayBack } = this.trace;
     const mark = this.latestMark;
-    if (mark !== null && wayBack.kind === 'here' && wayBack.by === 'centre') this.centredMarks.add(mark);
+    // The way back leads to what was flagged last, which then is no mark.
+    if (mark === null || this.isUndecided) return;
+    if (wayBack.kind === 'here' && wayBack.by === 'centre') this.centredMarks.add(mark);
   }
 
   /** What may become a mark. A flag whose tone was gated away on its way here waits for a person to let it in. */

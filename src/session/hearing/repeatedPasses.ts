@@ -20,11 +20,11 @@ export interface Repeat {
   readonly how: 'turned' | 'followed';
 }
 
-/** Whether the slide came back through a resonance within one sounding. @param last  the flag just before */
-export const isPassedAgain = (last: Resonance, resonance: Resonance): boolean =>
-  resonance.soundingIndex !== null &&
-  resonance.soundingIndex === last.soundingIndex &&
-  resonance.slide !== last.slide;
+/** Whether a flag is the resonance of the flag just before, passed again. @param last  the flag just before */
+export function isRecurring(last: Resonance, { soundingIndex, slide, isFollowed }: Resonance): boolean {
+  if (soundingIndex === null) return false;
+  return soundingIndex === last.soundingIndex ? slide !== last.slide : isFollowed === true;
+}
 
 /**
  * Which flags of one run are one resonance passed again, by what is known then:
@@ -53,10 +53,8 @@ export class RepeatedPasses {
   /** @returns null where the flag is a resonance of its own */
   repeated(resonance: Resonance, standingFor: StandingFor): Repeat | null {
     const { last } = this;
-    if (last === null || resonance.soundingIndex === null) return null;
+    if (last === null || !isRecurring(last.resonance, resonance)) return null;
     const isSameSounding = resonance.soundingIndex === last.resonance.soundingIndex;
-    const isAgain = isSameSounding ? isPassedAgain(last.resonance, resonance) : resonance.isFollowed === true;
-    if (!isAgain) return null;
     const markId = standingFor([last.markId, last.standsFor]);
     return markId === null ? null : { markId, how: isSameSounding ? 'turned' : 'followed' };
   }

@@ -11,6 +11,9 @@ import { words } from '../../words/inUse.ts';
 import { flagWords } from '../../words/page/capture.ts';
 import { captureStyles } from './captureStyles.ts';
 
+/** So many flags that may be resonances are offered at once; older ones come back as these are kept. */
+const MOST_OFFERED = 4;
+
 /** While the microphone runs: whether its level may be rewritten, what the browser says of it, and what to do. */
 @customElement('bench-trust')
 export class TrustElement extends PartElement {
@@ -70,19 +73,21 @@ export class TrustElement extends PartElement {
     `;
   }
 
-  /** Flags that may be resonances, each to be kept. */
+  /** Flags that may be resonances, the newest first, each to be kept. */
   private keepList(maybes: readonly WithheldFlag[]) {
     if (maybes.length === 0) return nothing;
+    const newest = maybes.slice(-MOST_OFFERED).reverse();
     return html`<section class="stack">
       <p>${words.trustPart.maybes}</p>
       <ul>
-        ${maybes.map((flag) => {
+        ${newest.map((flag, index) => {
           const { timeS, confidence } = flag.resonance;
           const reason = flag.mark.evidence?.reason ?? '';
           return html`<li class="row">
             <span>${words.trustPart.maybe(timeS, confidence, reason)}</span>
             <button
               aria-label=${words.trustPart.keepNamed(timeS)}
+              aria-keyshortcuts=${index === 0 ? 'K' : nothing}
               @click=${() => this.session.hearing.letIn([flag])}
             >
               ${words.trustPart.keep}

@@ -1,5 +1,6 @@
 import { markLengthM } from '../../marks/mark.ts';
 import type { Mark } from '../../marks/mark.ts';
+import { isUnsure } from '../../marks/unsureMark.ts';
 import { MarkIndex } from '../../marks/markIndex.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
@@ -19,6 +20,8 @@ export interface Stem {
   readonly riseDb: number | null;
   readonly isOutlier: boolean;
   readonly isExcluded: boolean;
+  /** What was heard there may well be no resonance. */
+  readonly isUnsure: boolean;
   /** How often the resonance was passed, >= 1. */
   readonly passes: number;
 }
@@ -149,6 +152,7 @@ function toStem(mark: Mark, solved: SolvedMark | null, passes: number): Stem {
     riseDb: mark.evidence?.riseDb ?? null,
     isOutlier: solved?.outlier ?? false,
     isExcluded: mark.excluded,
+    isUnsure: isUnsure(mark),
     passes,
   };
 }

@@ -130,6 +130,12 @@ export const columnStyles = css`
     stroke: var(--tone);
     stroke-width: 2;
   }
+  .stem.unsure .head {
+    fill: var(--paper);
+  }
+  .stem.unsure .post {
+    stroke-dasharray: 3 3;
+  }
   .stem .fitted {
     fill: none;
     stroke: var(--ink);

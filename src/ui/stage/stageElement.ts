@@ -127,7 +127,7 @@ export class StageElement extends PartElement {
   @query('bench-source') private source!: HTMLElementTagNameMap['bench-source'];
   @query('bench-practice-desk') private desk!: HTMLElementTagNameMap['bench-practice-desk'] | null;
   private practice!: PracticeRun;
-  private flagsSeen = 0;
+  private foundBefore = 0;
   /** Where a key has put the column's end, for the ear. */
   @state() private spokenLength = '';
   private speaks = 0;
@@ -176,9 +176,10 @@ export class StageElement extends PartElement {
 
   private onSession(): void {
     this.practice.follow(this.session.experiment);
-    const flags = this.session.hearing.trace.resonances.length;
-    if (flags > this.flagsSeen) this.flash();
-    this.flagsSeen = flags;
+    // A mark asks for hands and eyes. What only may be a resonance doesn't.
+    const { found } = this.session.hearing;
+    if (found > this.foundBefore) this.flash();
+    this.foundBefore = found;
     this.requestUpdate();
   }
 

@@ -38,7 +38,8 @@ function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): Tem
       ? PLAIN_HEIGHT_PX
       : 8 + (Math.min(Math.max(stem.riseDb, 0), TALLEST_DB) / TALLEST_DB) * 20;
   const top = tubeTopPx - tall;
-  const state = stem.isExcluded ? 'stem left-out' : stem.isOutlier ? 'stem outlier' : 'stem';
+  const look = stem.isExcluded ? 'stem left-out' : stem.isOutlier ? 'stem outlier' : 'stem';
+  const state = stem.isUnsure ? `${look} unsure` : look;
   return svg`
     <g class=${state}>
       <path class="drop" d=${`M${x} ${tubeTopPx} V${ruleTopPx + 20}`} />
@@ -55,7 +56,7 @@ function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): Tem
       }
       ${
         isLabelled
-          ? svg`<text x=${x} y=${top - 9} text-anchor="middle">${words.columnLabels.mark(stem.order, stem.lengthM, stem.passes)}</text>`
+          ? svg`<text x=${x} y=${top - 9} text-anchor="middle">${words.columnLabels.mark(stem.order, stem.lengthM, stem.passes, stem.isUnsure)}</text>`
           : null
       }
     </g>

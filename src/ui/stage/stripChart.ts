@@ -2,13 +2,18 @@ import { Chart, Decimation, LinearScale, LineController, LineElement, PointEleme
 import type { ChartDataset, Plugin, Point } from 'chart.js';
 import { TRACE_S } from '../../session/hearing/recentLevels.ts';
 import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
+import { stripFlags } from './stripFlags.ts';
 import type { LevelPoint } from '../../session/hearing/listeningTypes.ts';
 import { words } from '../../words/inUse.ts';
 
 Chart.register(LineController, LineElement, PointElement, LinearScale, Decimation);
 
-/** Room that a flag's label takes. */
+/** Room that a flag's label takes, and a ring. */
 const LABEL_PX = 26;
+const RING_ROOM_PX = 14;
+/** What only may be a resonance bears a ring of this radius, and its line is broken. */
+const RING_PX = 5;
+const BROKEN_PX = [5, 5];
 
 interface Colours {
   ink: string;
@@ -119,18 +124,30 @@ export class StripChart {
     ctx.lineWidth = 2;
     ctx.textAlign = 'center';
     ctx.font = '700 15px sans-serif';
-    let labelledFrom = Infinity;
+    let freeUntil = Infinity;
     // Newest first: where two stand too near for both labels, the newer one keeps its own.
-    for (const flag of [...(this.trace?.resonances ?? [])].reverse()) {
-      const x = scales['x']?.getPixelForValue(flag.timeS - end) ?? 0;
+    for (const { timeS, label, isHollow } of [
+      ...stripFlags(this.trace?.resonances ?? [], this.labelAt),
+    ].reverse()) {
+      const x = scales['x']?.getPixelForValue(timeS - end) ?? 0;
       if (x < chartArea.left) continue;
+      ctx.setLineDash(isHollow ? BROKEN_PX : []);
       ctx.beginPath();
       ctx.moveTo(x, chartArea.top);
       ctx.lineTo(x, chartArea.bottom);
       ctx.stroke();
-      if (labelledFrom - x < LABEL_PX) continue;
-      labelledFrom = x;
-      ctx.fillText(this.labelAt(flag.timeS), Math.min(x, chart.width - LABEL_PX / 2), chartArea.top - 5);
+      ctx.setLineDash([]);
+      const halfPx = (isHollow ? RING_ROOM_PX : LABEL_PX) / 2;
+      if (x + halfPx > freeUntil) continue;
+      freeUntil = x - halfPx;
+      const labelX = Math.min(x, chart.width - halfPx);
+      if (!isHollow) {
+        ctx.fillText(label, labelX, chartArea.top - 5);
+        continue;
+      }
+      ctx.beginPath();
+      ctx.arc(labelX, chartArea.top - RING_PX - 3, RING_PX, 0, 2 * Math.PI);
+      ctx.stroke();
     }
   }
 }

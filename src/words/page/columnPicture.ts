@@ -8,6 +8,8 @@ export interface MarkOnRule {
   /** Rule reading. */
   readonly lengthM: number;
   readonly order: number | null;
+  /** What was heard there may well be no resonance. */
+  readonly isUnsure: boolean;
 }
 
 /** Nobody listens to more lengths than these. */
@@ -28,7 +30,7 @@ export function columnWords(
       : `, drawn at ${fixed((lengthM + experiment.rule.zeroOffsetM) * 100, 1)} cm on the rule`;
   const marks = stems.map(
     (stem) =>
-      `${stem.order === null ? '' : `${ordinal(stem.order)} resonance `}at ${fixed(stem.lengthM * 100, 1)} cm`,
+      `${stem.isUnsure ? 'perhaps ' : ''}${stem.order === null ? '' : `${ordinal(stem.order)} resonance `}at ${fixed(stem.lengthM * 100, 1)} cm`,
   );
   const more = marks.length > MOST_NAMED ? ` and ${marks.length - MOST_NAMED} more` : '';
   const list =

@@ -48,8 +48,9 @@ export function stageWords(
       const urgent = urgentWords(hearing);
       if (urgent !== null) return urgent;
       if (!trace.soundsOrDid) return 'Listening. Strike the fork, hold it to the mouth.';
-      return trace.guidance === null
-        ? 'The fork sounds: slide slowly.'
+      if (trace.guidance === null) return 'The fork sounds: slide slowly.';
+      return hearing.isUndecided
+        ? 'Perhaps a resonance: pass the place again.'
         : 'Resonance marked. Go back to read it, or slide on.';
     }
   }

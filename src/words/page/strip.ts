@@ -9,7 +9,10 @@ export function stripWords(trace: RecentLevels): string {
   if (trace.points.length === 0) return words.stripLabels.nothing;
   const flags = resonances
     .slice(-5)
-    .map((flag) => `at ${fixed(flag.timeS, 1)} s, rise ${fixed(flag.riseDb, 0)} dB`)
+    .map(
+      ({ timeS, riseDb, certainty }) =>
+        `${certainty === 'maybe' ? 'perhaps ' : ''}at ${fixed(timeS, 1)} s, rise ${fixed(riseDb, 0)} dB`,
+    )
     .join('; ');
   const heard = counted(soundings.length, 'sounding');
   return resonances.length === 0 ? `${heard}, no resonance flagged.` : `${heard}. Resonances: ${flags}.`;

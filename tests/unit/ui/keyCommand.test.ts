@@ -22,6 +22,10 @@ describe('keyCommand', () => {
     expect(keyCommand(press('m'), field)).toBe('mark');
   });
 
+  it('keeps what may be a resonance with one key', () => {
+    expect(keyCommand(press('k'), document.body)).toBe('keep');
+  });
+
   it('makes one mark for one press, however long it is held', () => {
     expect(keyCommand(press('m', { repeat: true }), document.body)).toBeNull();
   });

@@ -10,6 +10,6 @@ export const columnLabels = {
   node: 'N',
   antinode: 'A',
   /** At a mark; the order stands before it where it is known. */
-  mark: (order: number | null, lengthM: number, passes: number) =>
-    `${order === null ? '' : `${ordinal(order)} · `}${fixed(lengthM * 100, 1)}${passes === 1 ? '' : ` · ${passes}×`}`,
+  mark: (order: number | null, lengthM: number, passes: number, isUnsure: boolean) =>
+    `${order === null ? '' : `${ordinal(order)} · `}${fixed(lengthM * 100, 1)}${passes === 1 ? '' : ` · ${passes}×`}${isUnsure ? '?' : ''}`,
 };

@@ -4,6 +4,7 @@ export const keys = {
   keys: [
     ['L', 'listen, or stop'],
     ['M', 'make a mark that waits for its length'],
+    ['K', 'keep what the bench calls perhaps a resonance, the newest first'],
     ['E', 'go to the newest mark without a length, else to the line that adds one'],
     ['Enter', 'take the typed length and go on to the next mark'],
     ['Esc', 'leave a field, so that these keys work again'],
