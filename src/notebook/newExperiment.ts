@@ -31,7 +31,7 @@ export function newPlace(id: string, name: string): Place {
 /** An empty experiment: one 512 Hz fork, one place, a metre of travel, nothing said of the reading. */
 export function newExperiment(id: string, createdAt: string): Experiment {
   const fork = newFork('fork-1', 512);
-  const place = newPlace('place-1', 'Bench');
+  const place = newPlace('place-1', 'Lab');
   return {
     schemaVersion: SCHEMA_VERSION,
     id,

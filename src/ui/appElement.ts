@@ -12,10 +12,11 @@ import type { KeyCommand } from './keyCommand.ts';
 import type { PageEvent } from './parts/events.ts';
 import type { AskElement } from './parts/askElement.ts';
 import { PartElement } from './parts/partElement.ts';
+import { redrawAll } from './redrawAll.ts';
 import { saveExperiment } from './saveFile.ts';
 import { sharedStyles } from './sharedStyles.ts';
 import { LongPaste } from './parts/longPaste.ts';
-import { laterTexts } from './languageChoice.ts';
+import { chooseLanguage, laterTexts } from './languageChoice.ts';
 import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
 import './capture/trustElement.ts';
@@ -164,6 +165,16 @@ export class AppElement extends PartElement {
     return askToLeave(this.asking, this.session);
   }
 
+  /** What is heard, typed and chosen stays: only what is said is drawn anew. */
+  private async onLanguage(event: PageEvent<'language-choose'>): Promise<void> {
+    try {
+      await chooseLanguage(event.detail, document.documentElement);
+    } catch {
+      this.session.tell('problem', words.frame.languageNotLoaded);
+    }
+    redrawAll(document);
+  }
+
   /** Views that aren't needed to listen come when they are first opened. */
   private async goTo(view: ViewId): Promise<void> {
     await Promise.all([LATER_VIEWS[view]?.(), laterTexts()]);
@@ -295,6 +306,7 @@ export class AppElement extends PartElement {
         .session=${this.session}
         .view=${this.view}
         @keys-show=${() => this.run('keys')}
+        @language-choose=${this.onLanguage}
       ></bench-header>
       <bench-keeping-bar .session=${this.session}></bench-keeping-bar>
       <main @files-bring=${this.onFilesBring} @text-bring=${this.onTextBring}>

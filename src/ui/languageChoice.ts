@@ -1,6 +1,6 @@
 import { scopedName, siteScope } from '../notebook/siteScope.ts';
 import { speakFirst, speakLater } from '../words/inUse.ts';
-import { LANGUAGES, language } from '../words/language.ts';
+import { LANGUAGE_TAGS, language } from '../words/language.ts';
 import type { Language } from '../words/language.ts';
 import { FIRST_TEXTS, LATER_TEXTS } from '../words/loadTexts.ts';
 
@@ -62,11 +62,10 @@ function languageChoice(): Language {
 
 /** The page's language for a tag (BCP 47): de-AT is German. Null where it has none. */
 export function offeredLanguage(tag: string): Language | null {
-  const offered = Object.keys(LANGUAGES) as Language[];
   const primary = tag.split('-')[0]?.toLowerCase();
   return (
-    offered.find((one) => one.toLowerCase() === tag.toLowerCase()) ??
-    offered.find((one) => one.split('-')[0] === primary) ??
+    LANGUAGE_TAGS.find((one) => one.toLowerCase() === tag.toLowerCase()) ??
+    LANGUAGE_TAGS.find((one) => one.split('-')[0] === primary) ??
     null
   );
 }

@@ -14,6 +14,8 @@ export const LANGUAGES = {
 
 export type Language = keyof typeof LANGUAGES;
 
+export const LANGUAGE_TAGS = Object.keys(LANGUAGES) as readonly Language[];
+
 /** The language in use: with its texts (`inUse.ts`) the one state at module level. */
 export let language: Language;
 

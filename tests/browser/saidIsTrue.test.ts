@@ -97,7 +97,7 @@ describe('a choice shows what is in use', () => {
     for (const [name, before, after] of [
       ['Fork', '256 Hz', '512 Hz'],
       ['Column', 'closed at one end', 'open at both ends'],
-      ['Place', 'Place 2', 'Bench'],
+      ['Place', 'Place 2', 'Lab'],
       ['Order of mark 1', 'order: auto', '3rd'],
     ] as const) {
       const select = page.getByRole('combobox', { name, exact: true });

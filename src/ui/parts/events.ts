@@ -1,5 +1,6 @@
 import type { Intake } from '../../intake/intakeTypes.ts';
 import type { Reading } from '../../marks/parseReading.ts';
+import type { Language } from '../../words/language.ts';
 import type { Drawn } from '../stage/drawn.ts';
 import type { SourceKind } from '../stage/sourceKind.ts';
 
@@ -19,6 +20,8 @@ export interface PageEvents {
   'fork-add': undefined;
   /** To show the keys. */
   'keys-show': undefined;
+  /** The page is to speak this language. */
+  'language-choose': Language;
   /** What was read off the rule, metres; null where the field was emptied. */
   'length-change': Reading | null;
   /** Enter on a length that was understood. */

@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { words } from '../../words/inUse.ts';
+import { LANGUAGES, LANGUAGE_TAGS, language } from '../../words/language.ts';
 import type { RoundedPair } from '../../words/numbers.ts';
 import { resultLines, speedWords } from '../../words/result.ts';
 import type { Session } from '../../session/session.ts';
@@ -21,8 +22,9 @@ const SETTLES_MS = 1500;
 const THEMES = ['system', 'light', 'dark'] as const;
 
 /**
- * Name, views, the result, keys and theme. The result stays in sight however far the page is scrolled.
+ * Name, views, the result, keys, language and theme. The result stays in sight however far the page is scrolled.
  * @fires keys-show  to show the keys
+ * @fires language-choose  to speak another language
  */
 @customElement('bench-header')
 export class HeaderElement extends PartElement {
@@ -174,6 +176,11 @@ export class HeaderElement extends PartElement {
     chooseTheme(this.theme, document.documentElement);
   }
 
+  private onLanguage(chosen: string): void {
+    const tag = LANGUAGE_TAGS.find((one) => one === chosen);
+    if (tag !== undefined) send(this, 'language-choose', tag);
+  }
+
   private onKeys(): void {
     send(this, 'keys-show');
   }
@@ -192,6 +199,16 @@ export class HeaderElement extends PartElement {
       ${this.result()}
       <p class="unseen" role="status">${this.spoken}</p>
       <button @click=${this.onKeys}>${words.frame.keys}</button>
+      <label for="language">${words.frame.language}</label>
+      ${choice({
+        id: 'language',
+        options: LANGUAGE_TAGS.map((tag) => ({
+          value: tag,
+          name: html`<span lang=${tag}>${LANGUAGES[tag].name}</span>`,
+        })),
+        now: () => language,
+        choose: (tag) => this.onLanguage(tag),
+      })}
       <label for="theme">${words.frame.theme}</label>
       ${choice({
         id: 'theme',

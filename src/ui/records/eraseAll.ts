@@ -1,6 +1,7 @@
 import { NotebookStore } from '../../notebook/notebookStore.ts';
 import { siteScope } from '../../notebook/siteScope.ts';
 import { siteStorage } from '../../notebook/siteStorage.ts';
+import { forgetLanguage } from '../languageChoice.ts';
 import { forgetTheme } from '../themeChoice.ts';
 import { forgetCsvForm } from './csvChoice.ts';
 import { forgetRead } from './homeScreen.ts';
@@ -35,6 +36,7 @@ export async function eraseAll(): Promise<void> {
   const scope = siteScope();
   await NotebookStore.erase(scope);
   forgetTheme();
+  forgetLanguage();
   forgetRead();
   forgetCsvForm();
   const { tabMemory, draftPlace, classPlace } = siteStorage(scope);

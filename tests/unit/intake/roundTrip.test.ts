@@ -135,7 +135,7 @@ describe('takeRows', () => {
     const { experiment } = takeRows(exampleExperiment(), rows, outside());
     expect(experiment.forks.map(({ nominalHz }) => nominalHz)).toEqual([512, 384]);
     expect(experiment.places.map(({ name, temperatureC }) => [name, temperatureC])).toEqual([
-      ['Bench', null],
+      ['Lab', null],
       ['Yard', 6],
       ['Yard', 7],
     ]);

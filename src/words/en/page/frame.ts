@@ -13,6 +13,9 @@ export const frame = {
     records: 'Records',
   },
   keys: 'Keys',
+  language: 'Language',
+  languageNotLoaded:
+    'This language couldn’t be loaded: the page goes on in the present one. Try again when the network is back.',
   theme: 'Theme',
   themeNames: { system: 'auto', light: 'light', dark: 'dark' },
   drop: 'Drop to open',

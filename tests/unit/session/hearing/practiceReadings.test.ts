@@ -29,7 +29,7 @@ describe('readings of the practice bench', () => {
   it('fill what is empty in an experiment that begins with practice', () => {
     const noted = note(fresh);
     expect(noted.tube.diameterM).toBe(readings.diameterM);
-    expect(noted.places).toMatchObject([{ name: 'Bench', temperatureC: 21, humidityPct: 45 }]);
+    expect(noted.places).toMatchObject([{ name: 'Lab', temperatureC: 21, humidityPct: 45 }]);
     expect(areReadingsNoted(fresh, readings)).toBe(false);
     expect(areReadingsNoted(noted, readings)).toBe(true);
   });
