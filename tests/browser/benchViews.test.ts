@@ -55,7 +55,7 @@ for (const viewport of [
       await bench.enterApparatus({ diameterMm: 35, temperatureC: 21 });
       await bench.addMarks(['15.7', '49.25']);
       await bench.goTo('Compare');
-      await page.getByText(/There is only “Bench” to compare yet/).waitFor();
+      await page.getByText(/There is only “Lab” to compare yet/).waitFor();
       await page
         .getByRole('region', { name: 'Turn it round' })
         .getByText(/51\d\.?\d* ± [\d.]+ Hz/)
@@ -70,7 +70,7 @@ for (const viewport of [
       await bench.addMarks(['15.2', '47.75']);
       await bench.goTo('Compare');
       await page
-        .getByText(/Sound is \d+ m\/s faster in Bench than in Cold store.*a real difference/)
+        .getByText(/Sound is \d+ m\/s faster in Lab than in Cold store.*a real difference/)
         .waitFor();
     });
 

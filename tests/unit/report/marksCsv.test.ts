@@ -42,6 +42,6 @@ describe('marksCsv', () => {
     const place = experiment.places[0];
     if (place === undefined) throw new Error('the example has a place');
     const twin = { ...experiment, places: [place, { ...place, id: 'place-2' }] };
-    expect(marksCsv(twin)).toContain(',Bench 1,');
+    expect(marksCsv(twin)).toContain(',Lab 1,');
   });
 });
