@@ -2,6 +2,7 @@ import { defineConfig } from 'vitest/config';
 import { browserFloorPlugin, buildTarget } from './build/browserFloor.ts';
 import { plainStylesPlugin } from './build/plainStyles.ts';
 import { SERVICE_WORKER, siteFiles } from './build/siteFiles.ts';
+import { chunkFileName } from './build/textChunks.ts';
 
 export default defineConfig({
   // Relative addresses, so that the built folder works at any path of any static host.
@@ -12,6 +13,7 @@ export default defineConfig({
     rolldownOptions: {
       input: { main: 'index.html', worker: 'src/offline/worker/serviceWorker.ts' },
       output: {
+        chunkFileNames: chunkFileName,
         entryFileNames: (chunk) => (chunk.name === 'worker' ? SERVICE_WORKER : 'assets/[name]-[hash].js'),
       },
     },

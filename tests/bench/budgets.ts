@@ -3,8 +3,10 @@
  * here. Ratios are measured side by side in one run and have room for a busy machine.
  */
 export const BUDGETS = {
-  /** Script until the page can be used, bytes of gzip. */
-  firstLoadBytes: 118_500,
+  /** Script until the page can be used, English first texts included, bytes of gzip. */
+  firstLoadBytes: 130_000,
+  /** A language's texts, each part by itself: it loads alone. */
+  textsBytes: 25_000,
   stripBytes: 49_800,
   /** What listens, with the first sound. */
   listeningBytes: 34_500,

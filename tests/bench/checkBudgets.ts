@@ -22,6 +22,7 @@ try {
   const marks = benchSolving().marks.map(({ ms }) => ms);
   const measured: Record<Budget, number> = {
     firstLoadBytes: bytes.firstLoad,
+    textsBytes: Math.max(...Object.values(bytes.texts).flatMap(({ first, later }) => [first, later])),
     stripBytes: bytes.strip,
     listeningBytes: bytes.listening,
     answersBytes: bytes.answers,

@@ -69,9 +69,7 @@ for (const viewport of [
       await bench.goTo('Measure');
       await bench.addMarks(['15.2', '47.75']);
       await bench.goTo('Compare');
-      await page
-        .getByText(/Sound is \d+ m\/s faster in Lab than in Cold store.*a real difference/)
-        .waitFor();
+      await page.getByText(/Sound is \d+ m\/s faster in Lab than in Cold store.*a real difference/).waitFor();
     });
 
     it('lesson: a link sets up forks, column and task, and keeps the expected places and theory back', async () => {
