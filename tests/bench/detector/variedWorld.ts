@@ -178,7 +178,7 @@ function stickAndSlip(random: Random, lengthM: Float64Array, rateHz: number): Fl
 }
 
 /** Level, microphone and 16 bits; half of the recordings are a phone's. */
-function asRecorded(random: Random, samples: Float32Array, sampleRateHz: number): Float32Array {
+export function asRecorded(random: Random, samples: Float32Array, sampleRateHz: number): Float32Array {
   const heard = random.chance(0.5) ? throughPhone(random, samples, sampleRateHz) : samples;
   let peak = 1e-9;
   for (let i = 0; i < heard.length; i += 1) peak = Math.max(peak, Math.abs(heard[i]));
