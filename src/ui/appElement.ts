@@ -19,7 +19,6 @@ import { LongPaste } from './parts/longPaste.ts';
 import { chooseLanguage, laterTexts } from './languageChoice.ts';
 import { LATER_VIEWS, listedView, viewOf } from './views.ts';
 import type { ViewId } from './views.ts';
-import './capture/trustElement.ts';
 import './measure/marksElement.ts';
 import './parts/headerElement.ts';
 import './parts/noticeElement.ts';
@@ -345,8 +344,12 @@ export class AppElement extends PartElement {
             <bench-strip .session=${this.session}></bench-strip>
             ${this.isMeasured ? html`<bench-result .session=${this.session}></bench-result>` : nothing}
             <div class="doubts stack" tabindex="-1">
-              <bench-trust .session=${this.session}></bench-trust>
-              ${this.isMeasured ? html`<bench-warnings .session=${this.session}></bench-warnings>` : nothing}
+              ${
+                this.isMeasured
+                  ? html`<bench-trust .session=${this.session}></bench-trust>
+                      <bench-warnings .session=${this.session}></bench-warnings>`
+                  : nothing
+              }
             </div>
           </div>
         </div>`;
@@ -365,7 +368,7 @@ export class AppElement extends PartElement {
       case 'report':
         return html`<bench-report .session=${this.session}></bench-report>`;
       case 'check':
-        return html`<bench-trust .session=${this.session}></bench-trust>
+        return html`${this.isMeasured ? html`<bench-trust .session=${this.session}></bench-trust>` : nothing}
           <bench-check .session=${this.session}></bench-check>`;
       case 'compare':
         return html`<bench-compare .session=${this.session}></bench-compare>`;

@@ -1,5 +1,6 @@
 /*
- * What the view of the measurement shows only once something is heard or a length is typed.
+ * What the views of measurement and check show only once something is heard or a length is typed.
  */
+import '../capture/trustElement.ts';
 import './resultElement.ts';
 import './warningsElement.ts';
