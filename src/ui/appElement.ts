@@ -27,6 +27,7 @@ import { FINE_STEP_M, STEP_M } from './stage/slideSteps.ts';
 import './stage/stageElement.ts';
 import './stage/stripElement.ts';
 import { words } from '../words/inUse.ts';
+import type { Language } from '../words/language.ts';
 
 /** Addresses that bring something along, beside those that name a view. */
 const BRINGING = /^#(lesson|reveal|group|part)=/;
@@ -154,7 +155,12 @@ export class AppElement extends PartElement {
     if (!isBringing) return;
     await laterTexts();
     const { arrive } = await import('./arrivals.ts');
-    await arrive(hash, this.session, () => this.openDesk());
+    await arrive(
+      hash,
+      this.session,
+      () => this.openDesk(),
+      (language) => this.speak(language),
+    );
   }
 
   /** Work that storage refused is in this tab's memory only. */
@@ -165,9 +171,9 @@ export class AppElement extends PartElement {
   }
 
   /** What is heard, typed and chosen stays: only what is said is drawn anew. */
-  private async onLanguage(event: PageEvent<'language-choose'>): Promise<void> {
+  private async speak(language: Language): Promise<void> {
     try {
-      await chooseLanguage(event.detail, document.documentElement);
+      await chooseLanguage(language, document);
     } catch {
       this.session.tell('problem', words.frame.languageNotLoaded);
     }
@@ -305,7 +311,7 @@ export class AppElement extends PartElement {
         .session=${this.session}
         .view=${this.view}
         @keys-show=${() => this.run('keys')}
-        @language-choose=${this.onLanguage}
+        @language-choose=${(event: PageEvent<'language-choose'>) => void this.speak(event.detail)}
       ></bench-header>
       <bench-keeping-bar .session=${this.session}></bench-keeping-bar>
       <main @files-bring=${this.onFilesBring} @text-bring=${this.onTextBring}>

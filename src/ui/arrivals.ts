@@ -2,7 +2,10 @@ import type { ClassDesk } from '../classroom/classDesk.ts';
 import { LESSON_PREFIX, readLessonHash } from '../notebook/lessonLink.ts';
 import { openLesson, revealLesson } from '../session/experiment/lessonArrival.ts';
 import type { Session } from '../session/session.ts';
+import { language } from '../words/language.ts';
+import type { Language } from '../words/language.ts';
 import { linkFaultWords } from '../words/lessonLink.ts';
+import { offeredLanguage } from './languageChoice.ts';
 
 /** Addresses that bring something along. */
 export const REVEAL_PREFIX = '#reveal=';
@@ -10,11 +13,13 @@ export const REVEAL_PREFIX = '#reveal=';
 /**
  * Takes in what an address brings: a lesson, the code that shows what one keeps back, or a group's result.
  * @param openDesk  the class
+ * @param speak  says everything in another language
  */
 export async function arrive(
   hash: string,
   session: Session,
   openDesk: () => Promise<ClassDesk>,
+  speak: (language: Language) => Promise<void>,
 ): Promise<void> {
   const now = new Date().toISOString();
   if (hash.startsWith(REVEAL_PREFIX)) {
@@ -29,6 +34,12 @@ export async function arrive(
   }
   const arrived = await readLessonHash(hash);
   if (arrived === null) return;
-  if ('fault' in arrived) session.tell('problem', linkFaultWords(arrived.fault));
-  else await openLesson(session, arrived, now);
+  if ('fault' in arrived) {
+    session.tell('problem', linkFaultWords(arrived.fault));
+    return;
+  }
+  // First, so that what is told of the lesson is told in its language.
+  const wanted = offeredLanguage(arrived.plan.lesson.language ?? '');
+  if (wanted !== null && wanted !== language) await speak(wanted);
+  await openLesson(session, arrived, now);
 }

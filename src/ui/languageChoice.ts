@@ -1,17 +1,17 @@
 import { scopedName, siteScope } from '../notebook/siteScope.ts';
-import { speakFirst, speakLater } from '../words/inUse.ts';
+import { speakFirst, speakLater, words } from '../words/inUse.ts';
 import { LANGUAGE_TAGS, language } from '../words/language.ts';
 import type { Language } from '../words/language.ts';
 import { FIRST_TEXTS, LATER_TEXTS } from '../words/loadTexts.ts';
 
 /** Before anything is said: the texts that the page begins with. English where the chosen ones can't be had. */
-export async function startLanguage(root: HTMLElement): Promise<void> {
+export async function startLanguage(page: Document): Promise<void> {
   const chosen = languageChoice();
   try {
-    await speak(chosen, root);
+    await speak(chosen, page);
   } catch (error) {
     if (chosen === 'en') throw error;
-    await speak('en', root);
+    await speak('en', page);
   }
 }
 
@@ -27,11 +27,11 @@ export async function laterTexts(): Promise<void> {
  * Says everything in another language from now on, and remembers that where it is allowed.
  * @throws what loading throws; then nothing has changed
  */
-export async function chooseLanguage(chosen: Language, root: HTMLElement): Promise<void> {
+export async function chooseLanguage(chosen: Language, page: Document): Promise<void> {
   const [{ first }, { later }] = await Promise.all([FIRST_TEXTS[chosen](), LATER_TEXTS[chosen]()]);
   speakFirst(chosen, first);
   speakLater(later);
-  root.lang = chosen;
+  dress(page);
   try {
     localStorage.setItem(ownKey(), chosen);
   } catch {
@@ -48,10 +48,19 @@ export function forgetLanguage(): void {
   }
 }
 
-async function speak(chosen: Language, root: HTMLElement): Promise<void> {
+async function speak(chosen: Language, page: Document): Promise<void> {
   const { first } = await FIRST_TEXTS[chosen]();
   speakFirst(chosen, first);
-  root.lang = chosen;
+  dress(page);
+}
+
+/** What stands around the page's elements: the document's language, its title, and what it is called when installed. */
+function dress(page: Document): void {
+  page.documentElement.lang = language;
+  page.title = words.frame.heading;
+  const manifest = page.querySelector<HTMLLinkElement>('link[rel="manifest"]');
+  if (manifest !== null)
+    manifest.href = language === 'en' ? './site.webmanifest' : `./site.${language}.webmanifest`;
 }
 
 /** The one chosen on this device, else the first of the browser's that the page has, else English. */

@@ -5,4 +5,4 @@ import { startLanguage } from './languageChoice.ts';
 
 applyTheme(document.documentElement);
 // The page is the only element that stands in the document: it comes to life when there is something to say.
-void startLanguage(document.documentElement).then(() => customElements.define('bench-app', AppElement));
+void startLanguage(document).then(() => customElements.define('bench-app', AppElement));

@@ -10,6 +10,7 @@ import { keepsBack } from '../../notebook/keptBack.ts';
 import { newRevealCode, revealDigest } from '../../notebook/revealCode.ts';
 import { lessonFault, lessonHash, planOf } from '../../notebook/lessonLink.ts';
 import { laterWords } from '../../words/inUse.ts';
+import { LANGUAGES, LANGUAGE_TAGS } from '../../words/language.ts';
 import { lessonFaultWords } from '../../words/lessonLink.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -141,8 +142,15 @@ export class LessonElement extends PartElement {
       <p class="lead">${laterWords.lesson.lead}</p>
       <label>${laterWords.lesson.task}<textarea rows="3" maxlength=${LONGEST.task}></textarea></label>
       <label
-        >${laterWords.lesson.language}<input id="language" maxlength=${LONGEST.lessonKey} size="8"
+        >${laterWords.lesson.language}<input
+          id="language"
+          list="languages"
+          maxlength=${LONGEST.lessonKey}
+          size="8"
       /></label>
+      <datalist id="languages">
+        ${LANGUAGE_TAGS.map((tag) => html`<option value=${tag}>${LANGUAGES[tag].name}</option>`)}
+      </datalist>
       <label class="row"><input type="checkbox" id="expected" />${laterWords.lesson.hideExpected}</label>
       <label class="row"><input type="checkbox" id="theory" />${laterWords.lesson.hideTheory}</label>
       <label class="row"><input type="checkbox" id="truth" />${laterWords.lesson.hideTruth}</label>
