@@ -25,7 +25,7 @@ export function classJson(result: ClassResult, hideTheory: boolean): string {
           },
     temperatureC: air?.temperatureC ?? null,
     theoryMps: hideTheory ? null : theoryMps,
-    groups: result.rows.map(({ group, speedMps, state, differenceMps, reason, repeat }) => ({
+    groups: result.rows.map(({ group, speedMps, state, differenceMps, reason, hold, repeat }) => ({
       name: group.source.name,
       file: group.source.fileName,
       speedMps: group.outcome?.speedMps ?? null,
@@ -35,7 +35,7 @@ export function classJson(result: ClassResult, hideTheory: boolean): string {
       state,
       repeat: repeat?.why ?? null,
       marks: group.outcome?.markCount ?? 0,
-      likelyReason: reasonWords({ group, reason }),
+      likelyReason: reasonWords({ group, reason, state, hold }),
     })),
   };
   return `${JSON.stringify(whole, null, 2)}\n`;

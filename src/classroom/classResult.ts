@@ -7,6 +7,8 @@ import type { PooledMean } from '../solver/pooledMean.ts';
 import type { ClassGroup } from './classGroup.ts';
 import { findRepeats } from './findRepeats.ts';
 import type { Repeat } from './findRepeats.ts';
+import { groupHold } from './groupHold.ts';
+import type { GroupHold } from './groupHold.ts';
 
 /** A group as the class sees it. */
 export interface ClassRow {
@@ -14,11 +16,13 @@ export interface ClassRow {
   /** At the class's common temperature and humidity; null without a result. */
   readonly speedMps: number | null;
   readonly standardUncertaintyMps: number | null;
-  readonly state: 'counted' | 'outlying' | 'repeat' | 'left out' | 'no result';
+  readonly state: 'counted' | 'outlying' | 'repeat' | 'held' | 'left out' | 'no result';
   readonly repeat: Repeat | null;
+  /** Why its own numbers hold it out until somebody counts it; null where they don't. */
+  readonly hold: GroupHold | null;
   /** Group's speed minus the class's; null without a result. */
   readonly differenceMps: number | null;
-  /** Why it is outlying, as far as its marks show it. */
+  /** Why it is outlying or held out, as far as its marks show it. */
   readonly reason: GroupReason | null;
 }
 
@@ -34,13 +38,14 @@ export interface ClassResult {
 }
 
 /**
- * Pools a class: repeats and those that the teacher left out aside, speeds are referred to the mean air of the groups by
+ * Pools a class: repeats, groups that their own numbers hold out and those that the teacher left out aside, speeds are referred to the mean air of the groups by
  * theory's ratio, then a random-effects mean is taken (see `pooledMean`), which also names the outlying groups.
  */
 export function classResult(groups: readonly ClassGroup[]): ClassResult {
   const repeats = findRepeats(groups);
-  const isIn = (group: ClassGroup): boolean =>
-    group.outcome !== null && (group.isChosen ?? !repeats.has(group.id));
+  const holds = new Map(groups.map((group) => [group.id, groupHold(group)]));
+  const isIn = ({ id, outcome, isChosen }: ClassGroup): boolean =>
+    outcome !== null && (isChosen ?? (!repeats.has(id) && holds.get(id) === null));
   const air = meanAir(groups.filter(isIn));
   const theoryMps = air === null ? null : speedOfSound(air).speedMps;
   const referred = new Map(
@@ -71,6 +76,7 @@ export function classResult(groups: readonly ClassGroup[]): ClassResult {
   const rows = groups.map((group): ClassRow => {
     const own = referred.get(group.id) ?? null;
     const repeat = repeats.get(group.id) ?? null;
+    const hold = holds.get(group.id) ?? null;
     const isOut = outlying.has(group.id);
     const state =
       own === null
@@ -81,18 +87,24 @@ export function classResult(groups: readonly ClassGroup[]): ClassResult {
             ? 'counted'
             : repeat !== null && group.isChosen === null
               ? 'repeat'
-              : 'left out';
+              : hold !== null && group.isChosen === null
+                ? 'held'
+                : 'left out';
+    const isLookedInto = isOut || (state === 'held' && hold?.isOfUnit === false);
+    const reason =
+      !isLookedInto || own === null || pooled === null || group.source.marks.length === 0
+        ? null
+        : likelyGroupReason(group.source.marks, pooled.value / own.ratio, forksHz);
     return {
       group,
       speedMps: own?.speedMps ?? null,
       standardUncertaintyMps: own?.standardUncertaintyMps ?? null,
       state,
       repeat,
+      hold,
       differenceMps: own === null || pooled === null ? null : own.speedMps - pooled.value,
-      reason:
-        !isOut || own === null || pooled === null || group.source.marks.length === 0
-          ? null
-          : likelyGroupReason(group.source.marks, pooled.value / own.ratio, forksHz),
+      // Of a held group its own warnings say more, but where the rule's zero lies only the class's speed can tell.
+      reason: isOut || reason?.code === 'shifted-zero' ? reason : null,
     };
   });
   const counted = rows.filter(({ state }) => state === 'counted');

@@ -21,7 +21,7 @@ const HEADING = [
  * can be opened as a class again.
  */
 export function classTable({ rows }: ClassResult): readonly (readonly Cell[])[] {
-  const cells = rows.map(({ group, speedMps, state, differenceMps, reason }): readonly Cell[] => [
+  const cells = rows.map(({ group, speedMps, state, differenceMps, reason, hold }): readonly Cell[] => [
     group.source.name,
     group.outcome?.speedMps ?? null,
     group.outcome?.standardUncertaintyMps ?? null,
@@ -31,7 +31,7 @@ export function classTable({ rows }: ClassResult): readonly (readonly Cell[])[] 
     state,
     group.outcome?.markCount ?? 0,
     group.outcome?.outliers.length ?? 0,
-    reasonWords({ group, reason }),
+    reasonWords({ group, reason, state, hold }),
     group.source.fileName,
   ]);
   return [HEADING, ...cells];

@@ -7,6 +7,7 @@ import type { ClassGroup, GroupSource } from './classGroup.ts';
 const MAY_BE_WRONG: readonly SolverWarningCode[] = [
   'bad-mark',
   'inconsistent',
+  'nothing-fits',
   'column-type',
   'length-unit',
   'order-ambiguous',

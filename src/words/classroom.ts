@@ -27,7 +27,12 @@ export interface SpokenGroup {
   };
   readonly speedMps: number | null;
   readonly standardUncertaintyMps: number | null;
-  readonly state: 'counted' | 'outlying' | 'repeat' | 'left out' | 'no result';
+  readonly state: 'counted' | 'outlying' | 'repeat' | 'held' | 'left out' | 'no result';
+  readonly hold: {
+    readonly longestM: number | null;
+    readonly warnings: readonly SolverWarning[];
+    readonly isOfUnit: boolean;
+  } | null;
   readonly repeat: { readonly of: string; readonly why: keyof typeof REPEATS } | null;
   readonly differenceMps: number | null;
   readonly reason: GroupReason | null;
@@ -84,7 +89,7 @@ export function groupWords(
   isReferred: boolean,
   mayTell: (warning: SolverWarning) => boolean = () => true,
 ): { speed: string; remark: string } {
-  const { group, speedMps, standardUncertaintyMps, state, repeat, differenceMps } = row;
+  const { group, speedMps, standardUncertaintyMps, state, hold, repeat, reason, differenceMps } = row;
   const { source, outcome } = group;
   const pair =
     speedMps === null || standardUncertaintyMps === null
@@ -96,11 +101,14 @@ export function groupWords(
     state === 'outlying' && differenceMps !== null
       ? `Outlying, not counted: ${signed(differenceMps, 1)} m/s from the class. ${reasonWords(row) ?? 'There are no marks to look into.'}`
       : null,
+    state === 'held' ? 'Held out until somebody has looked: tick it to count it as it is.' : null,
+    hold === null || hold.longestM === null ? null : longColumnWords(hold.longestM),
+    state === 'held' && reason !== null ? groupReasonWords(reason, nameMark) : null,
     repeat === null ? null : `${REPEATS[repeat.why]} “${nameGroup(repeat.of)}”.`,
     ...(outcome === null
       ? []
       : outcome.outliers.map(({ key, cause }) => `${nameMark(key)}: ${outlierCauseWords(cause)}`)),
-    ...(outcome === null ? [] : solverWarningWords(outcome.warnings.filter(mayTell), nameMark)),
+    ...(outcome === null ? [] : solverWarningWords(toldWarnings(row).filter(mayTell), nameMark)),
     source.stated !== null && state !== 'outlying' ? 'A stated result, without marks.' : null,
     isReferred && outcome?.air === null ? 'No temperature noted: taken as it is.' : null,
   ];
@@ -110,11 +118,39 @@ export function groupWords(
   };
 }
 
-/** Why a group is outlying or has no result; null where it is neither, or has no marks that would show it. */
-export function reasonWords({ group, reason }: Pick<SpokenGroup, 'group' | 'reason'>): string | null {
+/** Why a group is outlying, held out or without a result; null where it is none, or its marks don't show it. */
+export function reasonWords({
+  group,
+  reason,
+  state,
+  hold,
+}: Pick<SpokenGroup, 'group' | 'reason' | 'state' | 'hold'>): string | null {
   const nameMark = markNamesOf(group.source);
   if (reason !== null) return groupReasonWords(reason, nameMark);
-  return group.problems.length === 0 ? null : solverWarningWords(group.problems, nameMark).join(' ');
+  if (state !== 'held' || hold === null) {
+    return group.problems.length === 0 ? null : solverWarningWords(group.problems, nameMark).join(' ');
+  }
+  const long = hold.longestM === null ? [] : [longColumnWords(hold.longestM)];
+  return [...long, ...solverWarningWords(toldWarnings({ group, reason, state, hold }), nameMark)].join(' ');
+}
+
+/** A group's warnings, less those that only follow from what is said of it already: a wrong unit upsets everything. */
+function toldWarnings({
+  group,
+  reason,
+  state,
+  hold,
+}: Pick<SpokenGroup, 'group' | 'reason' | 'state' | 'hold'>): readonly SolverWarning[] {
+  if (state === 'held' && reason !== null) return [];
+  const warnings = group.outcome?.warnings ?? [];
+  if (hold === null || !hold.isOfUnit) return warnings;
+  const ofUnit = hold.warnings.filter(({ code }) => code === 'length-unit' || code === 'other-explanation');
+  const plainest = ofUnit.find(({ code }) => code === 'length-unit') ?? ofUnit.at(0);
+  return plainest === undefined ? [] : [plainest];
+}
+
+function longColumnWords(longestM: number): string {
+  return `A column of ${fixed(longestM, 2)} m is longer than school tubes are: millimetres typed for centimetres?`;
 }
 
 /** How the groups' results become one, as the class's file says it. */
