@@ -21,6 +21,8 @@ export interface OpenPageOptions extends OpenBrowserOptions {
   /** A running browser to open the page in, as a new person would; it stays open and keeps its own microphone. */
   readonly browser?: Browser;
   readonly viewport?: { readonly width: number; readonly height: number };
+  /** The browser's language (BCP 47). */
+  readonly locale?: string;
   readonly colorScheme?: 'light' | 'dark';
   readonly reducedMotion?: 'reduce' | 'no-preference';
   /** Runs in the page before its own scripts: the place to break what the browser offers. */
@@ -77,6 +79,7 @@ export async function openPage(options: OpenPageOptions): Promise<OpenedPage> {
   try {
     context = await browser.newContext({
       viewport: options.viewport ?? { width: 1280, height: 800 },
+      locale: options.locale ?? 'en-US',
       colorScheme: options.colorScheme ?? 'light',
       reducedMotion: options.reducedMotion ?? 'no-preference',
       acceptDownloads: true,
