@@ -35,6 +35,21 @@ export class GroupNameElement extends PartElement {
         inline-size: 11rem;
         min-inline-size: 5rem;
       }
+      /* One row on a phone, too: the column is what the screen is for. */
+      @media (max-width: 480px) {
+        form {
+          flex-wrap: nowrap;
+        }
+        label {
+          flex: 1 1 0;
+        }
+        input {
+          flex: 1 1 0;
+        }
+        button {
+          flex: none;
+        }
+      }
     `,
   ];
 
