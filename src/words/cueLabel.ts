@@ -1,21 +1,29 @@
 import type { Mark } from '../marks/mark.ts';
 import { markNumber, repeatedMark } from '../notebook/markList.ts';
 import type { Experiment } from '../notebook/experiment.ts';
-import { words } from './inUse.ts';
-import { fixed, stampedHertz } from './numbers.ts';
+import { plainFixed } from './numbers.ts';
 
-/** What a sound editor shows beside a mark: its number, fork, ends and length. Plain ASCII, as the file format wants. */
+/*
+ * Labels inside a recording are read again when it is opened, by a page in any language: they are the same in all, as
+ * the keys of a file are, in plain ASCII and with a decimal point.
+ */
+
+/** What a sound editor shows beside a mark: its number, fork, ends and length. */
 export function cueLabel(experiment: Experiment, mark: Mark): string {
   const { marks } = experiment;
   const number = markNumber(experiment, mark.id);
   const fork = experiment.forks.find((candidate) => candidate.id === mark.forkId);
-  const pitch = fork === undefined ? '' : `, ${stampedHertz(fork.nominalHz)} Hz`;
-  const ends = words.endsShort[mark.ends];
+  const frequency = fork === undefined ? '' : `, ${stamp(fork.nominalHz)} Hz`;
   // Without the length, which would count twice when the file is opened again.
-  if (repeatedMark(marks, mark) !== null) return `Mark ${number} again${pitch}, ${ends}`;
-  const length = mark.lengthM === null ? 'no length yet' : `${fixed(mark.lengthM * 100, 2)} cm`;
+  if (repeatedMark(marks, mark) !== null) return `Mark ${number} again${frequency}, ${mark.ends}`;
+  const length = mark.lengthM === null ? 'no length yet' : `${plainFixed(mark.lengthM * 100, 2)} cm`;
   const located = mark.locatedBy === 'centre' ? ' at the centre' : '';
-  return `Mark ${number}${pitch}, ${ends}, ${length}${located}`;
+  return `Mark ${number}${frequency}, ${mark.ends}, ${length}${located}`;
+}
+
+/** A fork's frequency as it is stamped, whole or with one decimal. */
+function stamp(nominalHz: number): string {
+  return plainFixed(nominalHz, nominalHz % 1 === 0 ? 0 : 1);
 }
 
 /** What a sound editor shows where a mark's resonance had its centre; null where that isn't known. */

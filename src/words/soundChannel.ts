@@ -1,11 +1,13 @@
 import type { ChannelReason } from '../capture/channelJudge.ts';
-
-const FAULTS = { silent: 'is silent', clips: 'clips', 'fell-silent': 'fell silent' } as const;
+import { words } from './inUse.ts';
+import { listed } from './lists.ts';
 
 /** Which of several channels is used and why; people count channels from 1. */
 export function channelWords({ channel, channelCount, faults, isLessNoisy }: ChannelReason): string {
-  const others = faults.map(({ channel: other, fault }) => `channel ${other + 1} ${FAULTS[fault]}`);
-  const quality = isLessNoisy ? 'it is less noisy' : 'no other is clearly better';
-  const why = others.length > 0 ? others.join(', ') : quality;
-  return `Channel ${channel + 1} of ${channelCount} is used: ${why}.`;
+  const said = words.soundChannel;
+  if (faults.length > 0) {
+    const others = faults.map(({ channel: other, fault }) => said.fault[fault](other + 1));
+    return said.othersFail(channel + 1, channelCount, listed(others));
+  }
+  return isLessNoisy ? said.lessNoisy(channel + 1, channelCount) : said.noneBetter(channel + 1, channelCount);
 }

@@ -9,16 +9,16 @@ for (const viewport of [
   { width: 390, height: 844 },
 ]) {
   describe(`views at ${viewport.width} px`, () => {
-    it('sound check: raw, input, room, and the fork’s real pitch, which can be used', async () => {
+    it('input and fork: raw, input, room, and the fork’s real frequency, which can be used', async () => {
       const bench = await open({ viewport });
       await bench.goTo('Check');
       await bench.listen();
       await bench.page.waitForTimeout(3000);
       await bench.page.getByRole('button', { name: 'Strike the fork' }).click();
-      const check = bench.page.getByRole('region', { name: 'Sound check' });
+      const check = bench.page.getByRole('region', { name: 'Input and fork' });
       await check.getByText(/5\d\d\.\d+ ± [\d.]+ Hz, .* from its stamp/).waitFor({ timeout: 20_000 });
       await check.getByText('nothing processes this source').waitFor();
-      await check.getByRole('button', { name: 'Use the measured pitch in the fit' }).click();
+      await check.getByRole('button', { name: 'Use the measured frequency in the fit' }).click();
       await bench.goTo('Apparatus');
       const forks = bench.page.getByRole('region', { name: 'Forks' });
       await expect.poll(() => forks.innerText()).toMatch(/Measured 5\d\d\.\d+ ± [\d.]+ Hz; this counts/);
@@ -236,6 +236,6 @@ describe('a view that is slow to load', () => {
     expect(await page.getByRole('region', { name: 'Forks' }).isVisible()).toBe(true);
     // And the view opens when it is wanted again.
     await bench.goTo('Check');
-    await page.getByRole('region', { name: 'Sound check' }).waitFor();
+    await page.getByRole('region', { name: 'Input and fork' }).waitFor();
   });
 });

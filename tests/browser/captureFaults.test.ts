@@ -182,7 +182,7 @@ describe('a fault while the page listens', () => {
     const bench = await listening('window.parts.settings = { autoGainControl: undefined };');
     await trust(bench).waitFor();
     expect(await trust(bench).innerText()).toMatch(
-      /Not proven raw.*automatic gain.*Automatic gain: unknown/s,
+      /Not checked yet.*automatic gain.*Automatic gain: unknown/s,
     );
     await trust(bench).getByRole('link', { name: 'Go to the gain check' }).click();
     await bench.page.getByRole('button', { name: 'Begin the gain check' }).click();

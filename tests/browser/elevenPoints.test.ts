@@ -6,7 +6,7 @@ import { openBrowser, openPage } from './support/openPage.ts';
 import type { OpenedPage } from './support/openPage.ts';
 
 /**
- * What a person can do on the bench, point by point, at a laptop's and at a phone's size. Sound check, working, compare,
+ * What a person can do on the bench, point by point, at a laptop's and at a phone's size. Input and fork, working, compare,
  * turn it round and lessons are in benchViews.test.ts, the microphone and recordings in mainJob.test.ts.
  */
 
@@ -118,7 +118,7 @@ describe.each([
         await page.keyboard.press('f');
       }
       await card.getByText(verdict).waitFor({ timeout: 15_000 });
-      await card.getByText(/louder by [−\d.]+ ± [\d.]+ dB|comings and goings heard/).waitFor();
+      await card.getByText(/louder by [−\d.]+ ± [\d.]+ dB/).waitFor();
       await page.getByRole('button', { name: 'Damp it' }).click();
       await page.waitForTimeout(500);
       await bench.stop();
@@ -151,7 +151,7 @@ describe.each([
     await card.getByText(/^34\d\.\d* ± [\d.]+ m\/s$/).waitFor({ timeout: 60_000 });
     await card.getByRole('row', { name: /2nd 42\d\.\d* ± [\d.]+ Hz/ }).waitFor();
     await card.getByRole('img', { name: /Level against the pitch of the tone/ }).waitFor();
-    await card.getByRole('button', { name: 'Keep it in the notes' }).click();
+    await card.getByRole('button', { name: 'Add it to the notes' }).click();
     await bench.goTo('Records');
     await expect
       .poll(() => page.getByRole('textbox', { name: /note/i }).first().inputValue())

@@ -2,7 +2,7 @@ import type { CaptureState } from '../../capture/soundSource.ts';
 import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
 import type { SoundFact } from '../../words/page/soundCheck.ts';
 
-/** One line of the sound check; `isGood` is null where it is neither good nor bad. */
+/** One line of the check of input and fork; `isGood` is null where it is neither good nor bad. */
 export type JudgedFact = SoundFact & { readonly isGood: boolean | null };
 
 /** Loudest whole sound below which a fork will hardly be heard, dB (0 dB: a sine of amplitude 1). A judgement. */

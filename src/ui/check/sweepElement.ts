@@ -9,7 +9,6 @@ import { sweepPlot } from '../../report/plots/sweepPlot.ts';
 import { trustWords } from '../../words/captureTrust.ts';
 import { laterWords } from '../../words/inUse.ts';
 import { listeningWarningWords } from '../../words/listening.ts';
-import { MUTE_WORDS, noToneWords } from '../../words/page/check.ts';
 import {
   lostWords,
   sweepFailureWords,
@@ -125,9 +124,9 @@ export class SweepCardElement extends PartElement {
     try {
       if (!this.isPractice) await this.player.sweep(plan, LOUDEST_AMPLITUDE * LOUDNESS);
       await this.sweep.start();
-    } catch (error) {
+    } catch {
       this.cancel();
-      this.fault = noToneWords(error);
+      this.fault = laterWords.tone.cannotPlay;
     }
   }
 
@@ -219,13 +218,13 @@ export class SweepCardElement extends PartElement {
         />
         ${laterWords.sweepCard.practice}</label
       >
-      ${this.isPractice ? nothing : html`<p class="small">${MUTE_WORDS}</p>`}
+      ${this.isPractice ? nothing : html`<p class="small">${laterWords.tone.mute}</p>`}
       <p class="row">
         ${
           isRunning
             ? html`<button @click=${this.cancel}>${laterWords.sweepCard.cancel}</button>`
             : html`<button class="primary" @click=${this.start}>${laterWords.sweepCard.start}</button>
-                <span class="small">${laterWords.sweepCard.takes(this.durationS)}</span>`
+                <span class="small">${this.takes}</span>`
         }
       </p>
       ${
@@ -243,6 +242,11 @@ export class SweepCardElement extends PartElement {
   }
 
   /** Null where no such sweep is possible. */
+  private get takes(): string {
+    const { takes, takesUnknown } = laterWords.sweepCard;
+    return this.durationS === null ? takesUnknown : takes(this.durationS);
+  }
+
   private get durationS(): number | null {
     return this.toHz > this.fromHz ? sweepDurationS(this.plan) : null;
   }

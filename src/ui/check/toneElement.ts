@@ -3,7 +3,6 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { LOUDEST_AMPLITUDE, TonePlayer } from '../../capture/tonePlayer.ts';
 import type { Session } from '../../session/session.ts';
 import { laterWords } from '../../words/inUse.ts';
-import { MUTE_WORDS, noToneWords } from '../../words/page/check.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { QUANTITIES } from '../readQuantity.ts';
 import type { PageEvent } from '../parts/events.ts';
@@ -50,9 +49,9 @@ export class ToneElement extends PartElement {
       await this.player.play(this.pitchHz ?? this.session.presentFork.nominalHz, amplitude);
       this.isPlaying = true;
       this.fault = null;
-    } catch (error) {
+    } catch {
       this.stop();
-      this.fault = noToneWords(error);
+      this.fault = laterWords.tone.cannotPlay;
     }
   }
 
@@ -91,7 +90,7 @@ export class ToneElement extends PartElement {
           .value=${String(this.loudness)}
           @input=${this.onLoudness}
       /></label>
-      <p class="small">${MUTE_WORDS}</p>
+      <p class="small">${laterWords.tone.mute}</p>
       <p>
         <button aria-pressed=${this.isPlaying ? 'true' : 'false'} @click=${this.onToggle}>
           ${this.isPlaying ? laterWords.tone.stop : laterWords.tone.play}

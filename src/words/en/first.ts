@@ -1,18 +1,24 @@
-import { waitsFor, hold } from './capture.ts';
-import { stepLabels } from './captureTrust.ts';
+import { waitsFor, hold, noSound, captureFailure } from './capture.ts';
+import { stepLabels, stepNames, captureTrust, markDoubt } from './captureTrust.ts';
 import { endsShort, endsLong } from './columnEnds.ts';
+import { found } from './found.ts';
 import { gasNames, fillingNames } from './gasNames.ts';
+import { listening, unheardFrequency } from './listening.ts';
 import { mouthNames } from './mouths.ts';
-import { capture, trustPart } from './page/capture.ts';
+import { capture, processingFlag, trustPart } from './page/capture.ts';
 import { columnLabels } from './page/columnPicture.ts';
 import { field } from './page/fields.ts';
 import { frame, failed } from './page/frame.ts';
+import { lengthAnswer } from './page/lengthCheck.ts';
 import { keepingBar } from './page/keepingBar.ts';
 import { marks, markRow, result, doubts } from './page/measure.ts';
 import { practice, guide } from './page/practice.ts';
 import { source, now, drawn, readout, wayBack, task } from './page/stage.ts';
 import { stripLabels } from './page/strip.ts';
 import { pageFault } from './pageFaults.ts';
+import { recordingFault } from './recordingFaults.ts';
+import { resonanceWhy } from './resonances.ts';
+import { soundChannel } from './soundChannel.ts';
 import { tooLong } from './records.ts';
 import { readingTaken } from './readingTaken.ts';
 import { groupName } from './page/groupName.ts';
@@ -23,7 +29,20 @@ export const first = {
   readingTaken,
   waitsFor,
   hold,
+  noSound,
+  captureFailure,
   stepLabels,
+  stepNames,
+  captureTrust,
+  markDoubt,
+  listening,
+  unheardFrequency,
+  soundChannel,
+  recordingFault,
+  resonanceWhy,
+  found,
+  lengthAnswer,
+  processingFlag,
   endsShort,
   endsLong,
   gasNames,

@@ -4,6 +4,8 @@ import { otherFile, intakeFault, intakeRemark } from './intakeFaults.ts';
 import { tube, mouthChoice, forks, places } from './page/apparatus.ts';
 import { bringIn } from './page/bringIn.ts';
 import { check, checkLength, gainCheck, soundCheck, tone, sweepCard } from './page/check.ts';
+import { gainAnswer } from './page/gainCheck.ts';
+import { soundFact, forkFinding } from './page/soundCheck.ts';
 import { classPage, camera } from './page/class.ts';
 import { code } from './page/code.ts';
 import { compare, temperatures, ends, turned } from './page/compare.ts';
@@ -55,6 +57,9 @@ export const later = {
   soundCheck,
   tone,
   sweepCard,
+  gainAnswer,
+  soundFact,
+  forkFinding,
   classPage,
   camera,
   code,

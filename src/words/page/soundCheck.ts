@@ -1,9 +1,9 @@
 import type { ListeningWarning } from '../../session/hearing/listeningTypes.ts';
-import { NO_SOUND_WORDS } from '../capture.ts';
+import { laterWords, words } from '../inUse.ts';
 import { fixed, roundPair, signed } from '../numbers.ts';
 import { listeningWarningWords } from '../listening.ts';
 
-/** One thing that the sound check has found out, before it is put into words. */
+/** One thing that the check of input and fork has found out, before it is put into words. */
 export type SoundFact =
   | {
       readonly kind: 'raw';
@@ -30,41 +30,39 @@ export interface ForkFinding {
   readonly decayTimeS: number | null;
 }
 
-const NAMES = { raw: 'Raw sound', input: 'Input', room: 'Room' } as const;
-
 export function soundFactWords(fact: SoundFact): { readonly name: string; readonly value: string } {
-  return { name: NAMES[fact.kind], value: valueWords(fact) };
+  return { name: laterWords.soundFact.names[fact.kind], value: valueWords(fact) };
 }
 
 function valueWords(fact: SoundFact): string {
+  const said = laterWords.soundFact;
   switch (fact.kind) {
     case 'raw':
-      return RAW[fact.state];
-    case 'input':
+      return said.raw[fact.state];
+    case 'input': {
       if (fact.state === 'warned') return listeningWarningWords(fact.warning);
-      if (fact.state === 'nothing heard') return 'nothing heard yet';
-      if (fact.state === 'silent') return NO_SOUND_WORDS;
-      return `up to ${fixed(fact.loudestDb, 0)} dB (0 dB: a sine of full scale)${fact.isFaint ? '; very faint' : ''}`;
+      if (fact.state === 'nothing heard') return said.nothingHeard;
+      if (fact.state === 'silent') return words.noSound;
+      const loudest = fixed(fact.loudestDb, 0);
+      return fact.isFaint ? said.faint(loudest) : said.upTo(loudest);
+    }
     case 'room':
-      return fact.roomDb === null ? 'not heard yet' : `${fixed(fact.roomDb, 0)} dB at the fork’s pitch`;
+      return fact.roomDb === null ? said.roomUnheard : said.room(fixed(fact.roomDb, 0));
   }
 }
 
-const RAW = {
-  'not listening': 'begin to listen first',
-  'nothing processes': 'yes, nothing processes this source',
-  off: 'yes, the browser’s processing is off',
-  'not said': 'the browser doesn’t say; do the gain check',
-  'level changed': 'no: the browser changes the level. Try another browser or microphone',
-} as const;
-
-/** @param finding  null before any sounding gave a pitch */
+/** @param finding  null before any strike gave a frequency */
 export function forkFindingWords(finding: ForkFinding | null): string {
-  if (finding === null) return 'strike it to find its real pitch';
+  const said = laterWords.forkFinding;
+  if (finding === null) return said.none;
   const { measuredHz, standardUncertaintyHz, stampedHz, decayTimeS } = finding;
   const pair = roundPair(measuredHz, standardUncertaintyHz);
   const offHz = measuredHz - stampedHz;
-  const decay = decayTimeS === null ? '' : `; it falls to 1/e in ${fixed(decayTimeS, 1)} s`;
-  const off = `${signed(offHz, 2)} Hz (${signed((100 * offHz) / stampedHz, 2)} %) from its stamp`;
-  return `${pair.value} ± ${pair.uncertainty} Hz, ${off}${decay}`;
+  const measured = said.measured(
+    pair.value,
+    pair.uncertainty,
+    signed(offHz, 2),
+    signed((100 * offHz) / stampedHz, 2),
+  );
+  return decayTimeS === null ? measured : said.withDecay(measured, fixed(decayTimeS, 1));
 }

@@ -1,9 +1,8 @@
 import { waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
-import { NO_SOUND_WORDS, captureFailureWords } from '../capture.ts';
+import { captureFailureWords } from '../capture.ts';
 import { inFull } from '../faultWords.ts';
 import { words } from '../inUse.ts';
-import { SLOWER } from '../listening.ts';
 
 /** How long the line says that a slide was too fast, s. */
 const SAID_S = 5;
@@ -19,8 +18,8 @@ export function urgentWords({ capture, trace }: Session['hearing']): string | nu
   if (capture.kind === 'starting')
     return capture.waitsFor === undefined ? 'Waiting for the sound…' : words.waitsFor[capture.waitsFor];
   if (capture.kind !== 'running') return null;
-  if (capture.isSilent === true) return NO_SOUND_WORDS;
-  if (isTooFast(trace)) return `Too fast: a resonance went by. ${SLOWER}`;
+  if (capture.isSilent === true) return words.noSound;
+  if (isTooFast(trace)) return `Too fast: a resonance went by. ${words.listening.slower}`;
   return trace.latest === null ? 'Measuring the room noise: keep quiet.' : null;
 }
 

@@ -228,9 +228,9 @@ function sourceAt(
 describe('a pitch that the sample rate doesn’t carry', () => {
   it('is said with the pitches that it does carry, and what to do', () => {
     expect(unheardWords(8000, 4096)).toBe(
-      'A pitch of 4096 Hz can’t be heard at this sound’s sample rate of 8000 Hz: 60 to 3360 Hz can. Record at 44 100 or 48 000 Hz (a headset’s microphone often gives less), or choose another pitch. Lengths can be typed all the same.',
+      'A frequency of 4096 Hz can’t be heard at this sound’s sample rate of 8000 Hz: 60 to 3360 Hz can. Record at 44 100 or 48 000 Hz (a headset’s microphone often gives less), or choose another frequency. You can still type lengths.',
     );
-    expect(unheardWords(4000, 512)).toContain('the bench hears 8000 to 384000 Hz');
+    expect(unheardWords(4000, 512)).toContain('this page can use 8000 to 384000 Hz');
     for (const rateHz of [44_100, 48_000, 96_000, 192_000]) {
       expect(whyNotHeard(rateHz, LIMITS.stampedHz.lowest)).toBeNull();
       expect(whyNotHeard(rateHz, LIMITS.pitchHz.highest)).toBeNull();

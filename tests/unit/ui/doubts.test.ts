@@ -86,13 +86,13 @@ describe('the page where the sound is in doubt', () => {
     const { text, press } = await shown('bench-trust', { session });
     expect(text()).toContain('The level is in doubt.');
     expect(text()).toContain('Resonances are marked all the same');
-    expect(text()).toContain('Withheld so far: 3.');
+    expect(text()).toContain('Heard but not marked: 3.');
     await press('Mark the resonance at 8.0 s, rise 9 dB');
     expect(session.experiment.marks.map((mark) => mark.evidence?.timeS)).toEqual([8]);
-    expect(text()).toContain('Withheld so far: 2.');
+    expect(text()).toContain('Heard but not marked: 2.');
     await press('Mark all of them');
     expect(session.experiment.marks).toHaveLength(3);
-    expect(text()).not.toContain('Withheld');
+    expect(text()).not.toContain('not marked');
     session.hearing.stop();
   });
 

@@ -111,7 +111,7 @@ describe('LongListening', () => {
     expect(warned).toEqual([expected]);
     const report = long.offlineReport();
     expect(report.warnings).toEqual([expected]);
-    const said = `Sound was lost 2 times, first at ${(beganS + 12.3).toFixed(1)} s: nothing is flagged across it. Close other programs and slide there again.`;
+    const said = `Sound was lost 2 times, first at ${(beganS + 12.3).toFixed(1)} s: no resonance is marked there. Close other programs and slide there again.`;
     expect(reportWarnings(report)).toEqual([{ code: 'gap', message: said }]);
     expect(report.resonances.map(({ timeS }) => timeS)).toEqual([beganS + 5]);
     expect(report.soundings.map(({ startS, endS }) => [startS, endS])).toEqual([[beganS + 4, beganS + 9]]);

@@ -22,7 +22,7 @@ describe('a check that can’t tell', () => {
 
   it('names the room, the missing fork and the hand', () => {
     expect(detail('noise', 4)).toContain('room is too loud');
-    expect(detail('no-fork', 0)).toContain('No sounding fork');
+    expect(detail('no-fork', 0)).toContain('No fork has been heard');
     expect(detail('lost-sound', 0)).toContain('Sound was lost');
     expect(detail('unsteady', 2)).toContain('hold the fork still');
   });

@@ -13,7 +13,7 @@ const point = (broadbandDb: number): LevelPoint => ({
   riseDb: null,
 });
 
-/** What the sound check says while a source runs: each fact's words, and whether it is good. */
+/** What the check of input and fork says while a source runs: each fact's words, and whether it is good. */
 function said(capture: CaptureState, points: readonly LevelPoint[], isFaint = false) {
   const trace = new RecentLevels();
   trace.points = [...points];
@@ -30,19 +30,19 @@ const running = (settings: CaptureSettings | null): Extract<CaptureState, { kind
   settings,
 });
 
-describe('the sound check', () => {
+describe('the check of input and fork', () => {
   it('waits for sound, and judges nothing before', () => {
     expect(said({ kind: 'idle' }, [])).toEqual([
-      { name: 'Raw sound', value: 'begin to listen first', isGood: null },
+      { name: 'Raw sound', value: 'press Listen first', isGood: null },
       { name: 'Input', value: 'nothing heard yet', isGood: null },
-      { name: 'Room', value: 'not heard yet', isGood: null },
+      { name: 'Room noise', value: 'not heard yet', isGood: null },
     ]);
   });
 
   it('says how loud the loudest sound was, and that it is faint below −75 dB', () => {
     const [, loud, room] = said(running(null), [point(-60.2), point(-30.4)]);
     expect(loud).toEqual({ name: 'Input', value: 'up to −30 dB (0 dB: a sine of full scale)', isGood: true });
-    expect(room?.value).toBe('−82 dB at the fork’s pitch');
+    expect(room?.value).toBe('−82 dB at the fork’s frequency');
     const [, faint] = said(running(null), [point(-75.6)]);
     expect(faint).toMatchObject({
       value: 'up to −76 dB (0 dB: a sine of full scale); very faint',
@@ -62,12 +62,12 @@ describe('the sound check', () => {
     expect(input?.value).toMatch(/^No sound at all arrives.* mute switch .* choose another one/);
   });
 
-  it('gives a fork’s pitch with its distance from the stamp', () => {
+  it('gives a fork’s frequency with its distance from the stamp', () => {
     const finding = { measuredHz: 511.4, standardUncertaintyHz: 0.02, stampedHz: 512, decayTimeS: 4 };
     // −0.6 of 512 Hz are −0.117 %.
     expect(forkFindingWords(finding)).toBe(
       '511.400 ± 0.020 Hz, −0.60 Hz (−0.12 %) from its stamp; it falls to 1/e in 4.0 s',
     );
-    expect(forkFindingWords(null)).toBe('strike it to find its real pitch');
+    expect(forkFindingWords(null)).toBe('strike it to measure its real frequency');
   });
 });
