@@ -79,7 +79,7 @@ for (const viewport of [
       await bench.goTo('Records');
       await page.getByRole('textbox', { name: 'What to measure' }).fill('Find two resonances.');
       await page.getByText(/“Show the truth” still gives the speed of sound away/).waitFor();
-      await page.getByRole('checkbox', { name: 'Hide theory’s speed' }).check();
+      await page.getByRole('checkbox', { name: 'Hide the predicted speed' }).check();
       await page.getByRole('button', { name: 'Make the link' }).click();
       const link = await page.getByRole('textbox', { name: 'Link' }).inputValue();
       expect(link).toContain('#lesson=');

@@ -57,7 +57,7 @@ describe('two copies of the site on one host', () => {
     await first.page.reload();
     await expect.poll(() => first.lengths()).toEqual(['10']);
     await first.goTo('Records');
-    expect(await first.page.getByText('older notebook').count()).toBe(0);
+    expect(await first.page.getByText('older experiments').count()).toBe(0);
   });
 
   const old = exampleExperiment([exampleMark('a', { lengthM: 0.158 })]);

@@ -83,7 +83,7 @@ describe('the list of experiments', () => {
     await question.getByRole('button', { name: 'Keep it' }).click();
     await list.getByRole('button', { name: 'Bring back Experiment (copy)' }).waitFor();
     await list.getByRole('button', { name: 'Erase Experiment (copy) for good' }).click();
-    await question.getByText('kept sound are erased').waitFor();
+    await question.getByText('saved sound are erased').waitFor();
     await question.getByRole('button', { name: 'Erase it' }).click();
     await list.getByText('Deleted experiments').waitFor({ state: 'detached' });
     await list.getByRole('button', { name: 'Open Experiment', exact: true }).waitFor();
@@ -104,7 +104,7 @@ describe('the list of experiments', () => {
     await page.reload();
     await expect.poll(() => readings(bench)).toEqual([]);
     await bench.goTo('Records');
-    await page.getByText('Nothing is kept yet').waitFor();
+    await page.getByText('Nothing is saved yet').waitFor();
   });
 });
 

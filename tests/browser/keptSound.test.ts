@@ -12,7 +12,7 @@ describe('sound, if wanted', () => {
     const bench = await open();
     const { page } = bench;
     await bench.goTo('Records');
-    const card = page.getByRole('region', { name: 'Kept sound' });
+    const card = page.getByRole('region', { name: 'Saved sound' });
     expect(await card.getByRole('checkbox').isChecked()).toBe(false);
     await card.getByRole('checkbox').check();
     await bench.goTo('Measure');
@@ -88,7 +88,7 @@ describe('sound, if wanted', () => {
     const bench = await open();
     const { page } = bench;
     await bench.goTo('Records');
-    await page.getByRole('region', { name: 'Kept sound' }).getByRole('checkbox').check();
+    await page.getByRole('region', { name: 'Saved sound' }).getByRole('checkbox').check();
     await bench.goTo('Measure');
     await bench.listen();
     await page.waitForTimeout(2500);

@@ -90,7 +90,7 @@ describe('with the network off', () => {
     await report.getByText(/c = \(3\d\d/).waitFor();
     expect(await report.locator('figure svg').count()).toBeGreaterThan(0);
     await bench.goTo('Records');
-    await page.getByRole('region', { name: 'Kept sound' }).getByRole('checkbox').check();
+    await page.getByRole('region', { name: 'Saved sound' }).getByRole('checkbox').check();
     await page.getByRole('link', { name: /class view/i }).click();
     // Records takes tables, too, until the class view is there.
     await page.getByRole('region', { name: 'Class', exact: true }).waitFor();

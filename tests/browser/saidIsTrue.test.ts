@@ -209,7 +209,7 @@ describe('what is opened and typed', () => {
     await page.reload();
     await expect.poll(() => note.inputValue()).toBe('Water at 21 degrees');
     const task = page.getByRole('textbox', { name: 'What to measure' });
-    const hide = page.getByRole('checkbox', { name: 'Hide theory’s speed' });
+    const hide = page.getByRole('checkbox', { name: 'Hide the predicted speed' });
     const table = page.getByRole('textbox', { name: 'Paste or type a table' });
     await task.click();
     await page.keyboard.type('The speed of sound, both ends open');

@@ -4,13 +4,7 @@ import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
 import { questionWords } from '../../words/report/questions.ts';
-import {
-  legendWords,
-  SOURCES_HEADING,
-  sourcesWords,
-  TERMS_HEADING,
-  termsWords,
-} from '../../words/report/readingHelp.ts';
+import { sourcesWords, termsWords } from '../../words/report/readingHelp.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
@@ -109,10 +103,10 @@ function lines(count: number): readonly Markup[] {
 /** What the letters mean and what the working rests on. */
 function readingPart(experiment: Experiment): Markup {
   const isHidden = hidesTheory(experiment);
-  return markup`<section class="whole"><h2>${TERMS_HEADING}</h2><ul>${termsWords(isHidden).map(
-    ({ name, words }) => markup`<li><strong>${name}</strong>: ${words}</li>`,
-  )}</ul></section>
-<section class="whole"><h2>${SOURCES_HEADING}</h2><ul>${sourcesWords(isHidden).map((source) => markup`<li>${source}</li>`)}</ul></section>`;
+  return markup`<section class="whole"><h2>${laterWords.readingHelp.termsHeading}</h2><ul>${termsWords(
+    isHidden,
+  ).map(({ name, words }) => markup`<li><strong>${name}</strong>: ${words}</li>`)}</ul></section>
+<section class="whole"><h2>${laterWords.readingHelp.sourcesHeading}</h2><ul>${sourcesWords(isHidden).map((source) => markup`<li>${source}</li>`)}</ul></section>`;
 }
 
 function questionsPart({ experiment, places, leavesWorking = false }: LabReportInput): Markup | null {
@@ -152,7 +146,7 @@ function placePart(
   return markup`<section><h2>${words.plots(place)}</h2>
 ${figurePart(fitPlot(experiment, solution))}
 ${figurePart(residualPlot(experiment, solution))}
-<p class="small">${legendWords}</p></section>
+<p class="small">${laterWords.readingHelp.legend}</p></section>
 <section><h2>${words.working(place)}</h2>
 <ol class="working">${steps.map(workingStepWords).map(
     (step) => markup`<li><h3>${step.title}</h3><p class="formula">${step.formula}</p>

@@ -1,5 +1,6 @@
 import type { Experiment } from '../../notebook/experiment.ts';
-import { METHOD_HEADING, methodWords } from '../../words/report/labReport.ts';
+import { laterWords } from '../../words/inUse.ts';
+import { methodWords } from '../../words/report/labReport.ts';
 import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 
@@ -12,5 +13,5 @@ export function methodPart({ marks }: Experiment): Markup {
     sources: [...new Set(evidence.map(({ source }) => source))],
     bracketed: marks.filter((mark) => mark.otherLengthM !== null).length,
   });
-  return markup`<section><h2>${METHOD_HEADING}</h2><p>${words}</p></section>`;
+  return markup`<section><h2>${laterWords.methodPart.heading}</h2><p>${words}</p></section>`;
 }

@@ -1,7 +1,7 @@
 import { css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { laterWords } from '../../words/inUse.ts';
-import { ADMINISTRATOR_HELP, BENCH_HELP } from '../../words/page/microphone.ts';
+import { administratorHelpRows, benchHelpRows } from '../../words/page/microphone.ts';
 import type { HelpRow } from '../../words/page/microphone.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -49,10 +49,10 @@ export class MicrophoneElement extends PartElement {
     return html`<article class="sheet stack" aria-label=${laterWords.microphone.name}>
       <h2>${laterWords.microphone.heading}</h2>
       <p class="lead">${laterWords.microphone.lead}</p>
-      ${this.table(laterWords.microphone.bench, laterWords.microphone.benchHeads, BENCH_HELP)}
+      ${this.table(laterWords.microphone.bench, laterWords.microphone.benchHeads, benchHelpRows())}
       <h2 id="administrator">${laterWords.microphone.administratorHeading}</h2>
       <p class="lead">${laterWords.microphone.administratorLead}</p>
-      ${this.table(laterWords.microphone.administrator, laterWords.microphone.administratorHeads, ADMINISTRATOR_HELP)}
+      ${this.table(laterWords.microphone.administrator, laterWords.microphone.administratorHeads, administratorHelpRows())}
       <p class="row">
         <button @click=${() => print()}>${laterWords.microphone.print}</button>
         <a href="#check">${laterWords.microphone.back}</a>

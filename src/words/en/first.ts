@@ -4,6 +4,7 @@ import { endsShort, endsLong } from './columnEnds.ts';
 import { found } from './found.ts';
 import { gasNames, fillingNames } from './gasNames.ts';
 import { listening, unheardFrequency } from './listening.ts';
+import { linkFault } from './linkFault.ts';
 import { mouthNames } from './mouths.ts';
 import { capture, processingFlag, trustPart } from './page/capture.ts';
 import { columnLabels } from './page/columnPicture.ts';
@@ -70,4 +71,5 @@ export const first = {
   stripLabels,
   pageFault,
   tooLong,
+  linkFault,
 };

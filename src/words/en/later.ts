@@ -1,5 +1,7 @@
 import { budgetColumns } from './budgetLines.ts';
 import { spreadPicture } from './classroom.ts';
+import { lessonFault } from './lessonLink.ts';
+import { mouthFacts } from './mouths.ts';
 import { otherFile, intakeFault, intakeRemark } from './intakeFaults.ts';
 import { tube, mouthChoice, forks, places } from './page/apparatus.ts';
 import { bringIn } from './page/bringIn.ts';
@@ -15,7 +17,8 @@ import { intakePage } from './page/intake.ts';
 import { keys } from './page/keys.ts';
 import { leaving } from './page/leaving.ts';
 import { lesson, keptBack } from './page/lesson.ts';
-import { microphone } from './page/microphone.ts';
+import { administratorHelp, benchHelp, microphone } from './page/microphone.ts';
+import { partNames } from './page/partNames.ts';
 import { pages, list } from './page/pages.ts';
 import { picture } from './page/picture.ts';
 import { records, experiments, files, tables, tableKinds, sounds, stored } from './page/records.ts';
@@ -30,10 +33,14 @@ import {
   resultPart,
   placePart,
   warningsPart,
+  apparatusFacts,
   apparatusPart,
   marksPart,
+  methodPart,
   comparisonPart,
 } from './report/labReport.ts';
+import { questions } from './report/questions.ts';
+import { readingHelp } from './report/readingHelp.ts';
 import { sweepPlot } from './report/sweepPlot.ts';
 import { temperaturePlot } from './report/temperaturePlot.ts';
 import { namelessGroup } from './namelessGroup.ts';
@@ -75,6 +82,15 @@ export const later = {
   lesson,
   keptBack,
   microphone,
+  benchHelp,
+  administratorHelp,
+  partNames,
+  lessonFault,
+  mouthFacts,
+  apparatusFacts,
+  methodPart,
+  questions,
+  readingHelp,
   pages,
   list,
   picture,

@@ -8,3 +8,10 @@ export const mouthNames = {
   obstructed: 'something close to the mouth',
   ideal: 'ideal',
 } satisfies Readonly<Record<MouthShape, string>>;
+
+/** The mouth in the report's list of apparatus. */
+export const mouthFacts = {
+  notDescribed: 'mouth not described',
+  ideal: 'no end correction, as in exercises',
+  mouth: (name: string) => `mouth: ${name}`,
+};

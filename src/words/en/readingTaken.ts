@@ -1,3 +1,3 @@
-/** What is taken for a length whose uncertainty nobody stated. */
+/** What is taken for a length whose uncertainty nobody stated; stands after a colon. */
 export const readingTaken = (byEarMm: string, atCentreMm: string): string =>
-  `${byEarMm} mm is taken for places found by ear, ${atCentreMm} mm where the bench showed the centre; from three lengths on their own scatter corrects it`;
+  `${byEarMm} mm for a length found by ear, ${atCentreMm} mm where this page showed the centre; with three lengths or more, their scatter corrects it`;

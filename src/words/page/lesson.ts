@@ -1,11 +1,15 @@
 import type { Lesson } from '../../notebook/experiment.ts';
+import { laterWords } from '../inUse.ts';
+import { listed } from '../lists.ts';
 
 /** What a lesson keeps back, in one sentence. */
 export function keptBackList({ hideExpected, hideTheory, hideTruth }: Lesson): string {
-  const parts = [
-    ...(hideExpected ? ['where resonances are expected'] : []),
-    ...(hideTheory ? ['theory’s speed of sound'] : []),
-    ...(hideTruth ? ['the truth of the practice column'] : []),
-  ];
-  return `Until your teacher shows it: ${parts.join(', ')}.`;
+  const { until, expected, theory, truth } = laterWords.keptBack;
+  return until(
+    listed([
+      ...(hideExpected ? [expected] : []),
+      ...(hideTheory ? [theory] : []),
+      ...(hideTruth ? [truth] : []),
+    ]),
+  );
 }

@@ -1,6 +1,6 @@
-import { counted, plural } from '../en/grammar.ts';
 import { fixed, megabytes } from '../numbers.ts';
 import { localDayAndTime, localTime } from '../dates.ts';
+import { laterWords } from '../inUse.ts';
 
 /** What the list says of an experiment. @param changedAt  ISO 8601; '' where it isn't known */
 export function entryWords(
@@ -10,13 +10,13 @@ export function entryWords(
   isOpen: boolean,
 ): string {
   return [
-    `${counted(markCount, 'mark')}, ${counted(placeCount, 'place')}`,
+    laterWords.experiments.counts(markCount, placeCount),
     ...(changedAt === '' ? [] : [localDayAndTime(changedAt)]),
-    ...(isOpen ? ['open now'] : []),
+    ...(isOpen ? [laterWords.experiments.openNow] : []),
   ].join(' · ');
 }
 
-/** What is said of one kept sound. */
+/** What is said of one saved sound. */
 export interface SpokenSound {
   readonly number: number;
   /** ISO 8601. */
@@ -29,6 +29,11 @@ export interface SpokenSound {
 }
 
 export function keptSoundWords({ number, createdAt, lengthS, forkHz, bytes, marks }: SpokenSound): string {
-  const found = marks.length === 0 ? '' : ` · ${plural(marks.length, 'mark')} ${marks.join(', ')}`;
-  return `${number}. ${localTime(createdAt)} · ${fixed(lengthS, 1)} s · ${fixed(forkHz, 0)} Hz · ${megabytes(bytes)}${found}`;
+  return [
+    `${number}. ${localTime(createdAt)}`,
+    `${fixed(lengthS, 1)} s`,
+    `${fixed(forkHz, 0)} Hz`,
+    megabytes(bytes),
+    ...(marks.length === 0 ? [] : [laterWords.sounds.marks(marks.length, marks.join(', '))]),
+  ].join(' · ');
 }

@@ -94,7 +94,7 @@ describe('what is taken where nothing is stated', () => {
     );
     // The page says the same of its empty field.
     expect(laterWords.tube.readingHint(readingTakenWords())).toContain(
-      '2.5 mm is taken for places found by ear, 1 mm where',
+      '2.5 mm for a length found by ear, 1 mm where this page showed the centre',
     );
     expect(messages).toContain('within ±0.5 %');
   });

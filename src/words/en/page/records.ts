@@ -1,10 +1,10 @@
-import { counted } from '../grammar.ts';
+import { counted, plural } from '../grammar.ts';
 import { fixed, megabytes } from '../../numbers.ts';
 import type { PartedText } from '../../partedText.ts';
 
 export const records = {
   bringIn: 'Bring in',
-  bringInLead: 'Or drop files anywhere on the page, or paste a table anywhere outside a field.',
+  bringInLead: 'Or drop files anywhere on the page, or paste a table outside any field.',
   toClass: { before: 'Many groups’ files: ', part: 'open the class view', after: '' } satisfies PartedText,
   report: 'Lab report',
   reportLead:
@@ -17,10 +17,10 @@ export const experiments = {
   newSame: 'New, same apparatus',
   newPlain: 'New from scratch',
   noList: (why: string) => `The list can’t be read now: ${why}`,
-  none: 'Nothing is kept yet: the first change makes the first entry.',
+  none: 'Nothing is saved yet. The first change makes the first entry.',
   deleted: (count: number) => `Deleted experiments (${count})`,
   newTitle: 'New title',
-  leaveTitle: 'Leave it',
+  leaveTitle: 'Cancel',
   open: 'Open',
   openNamed: (title: string) => `Open ${title}`,
   rename: 'Rename',
@@ -36,14 +36,17 @@ export const experiments = {
   askErase: (title: string) => ({
     heading: `Erase “${title}” for good?`,
     message:
-      'Its marks, level traces, notes, steps for undo and kept sound are erased from this browser and can’t come back.',
+      'Its marks, level traces, notes, undo steps and saved sound are erased from this browser and can’t come back.',
     no: 'Keep it',
     yes: 'Erase it',
   }),
+  /** What the list says of an experiment. */
+  counts: (marks: number, places: number) => `${counted(marks, 'mark')}, ${counted(places, 'place')}`,
+  openNow: 'open now',
   unreadable: 'A record that can’t be read',
   saveUnreadable: 'Save it as it is',
-  noFile: 'This record has no form as a file; it stays as it is.',
-  notDone: (why: string) => `That didn’t work, nothing was changed: ${why}`,
+  noFile: 'This record can’t be saved as a file. It stays as it is.',
+  notDone: (why: string) => `That didn’t work; nothing was changed. ${why}`,
 };
 
 export const files = {
@@ -94,12 +97,14 @@ export const tableKinds = {
 };
 
 export const sounds = {
-  heading: 'Kept sound',
-  keep: 'Keep the sound of each sounding from now on',
+  heading: 'Saved sound',
+  keep: 'Save the sound of each strike from now on',
   lead: (usedBytes: number, limitBytes: number) =>
-    `Off unless you ask for it, each time the page is opened: voices in the room are on it too. It stays on this device. ${megabytes(usedBytes)} of ${megabytes(limitBytes)} used by all experiments.`,
+    `Off each time the page is opened, because voices in the room are recorded too. It stays on this device. All experiments use ${megabytes(usedBytes)} of ${megabytes(limitBytes)}.`,
   again:
-    '“Listen again” hears a sound with the fork chosen now and renews the marks found in it; undo brings them back.',
+    '“Listen again” analyses a sound with the fork chosen now and replaces the marks found in it. Undo brings the old ones back.',
+  /** Numbers of the marks that were found in a sound. */
+  marks: (count: number, numbers: string) => `${plural(count, 'mark')} ${numbers}`,
   save: 'Save as WAV',
   saveNamed: (number: number) => `Save sound ${number} as WAV`,
   listen: 'Listen again',
@@ -108,7 +113,7 @@ export const sounds = {
   eraseNamed: (number: number) => `Erase sound ${number}`,
   askErase: (number: number, lengthS: number) => ({
     heading: `Erase sound ${number}?`,
-    message: `${fixed(lengthS, 1)} s of sound are erased from this browser and can’t come back; the marks stay. Save it as WAV first if you still need it.`,
+    message: `${fixed(lengthS, 1)} s of sound are erased from this browser and can’t come back. The marks stay. Save it as WAV first if you still need it.`,
     no: 'Keep it',
     yes: 'Erase it',
   }),
@@ -118,27 +123,28 @@ export const sounds = {
 
 export const stored = {
   heading: 'Stored on this device',
-  lead: 'Experiments with their marks, level traces, notes and steps for undo; sound only where you asked to keep it; light or dark; what is typed and not taken yet; and a copy of this site, so that it works without a network. All of it stays in this browser: nothing is sent anywhere.',
-  inAll: (bytes: number) => `${megabytes(bytes)} in all, as the browser counts.`,
+  lead: 'Experiments with their marks, level traces, notes and undo steps; sound only where you asked for it; your settings; what you typed and haven’t entered yet; and a copy of this site, so that it works offline. All of it stays in this browser: nothing is sent anywhere.',
+  inAll: (bytes: number) => `${megabytes(bytes)} in all, by the browser’s count.`,
   promised: 'The browser has promised to keep it until you erase it.',
-  notPromised: 'The browser may clear it when space runs short or the bench isn’t used for long.',
-  askToKeep: 'Ask it to keep it',
-  kept: 'The browser keeps the notebook until you erase it.',
+  notPromised:
+    'The browser may delete it when space runs short or when this page isn’t used for a long time.',
+  askToKeep: 'Ask the browser to keep it',
+  kept: 'The browser keeps your experiments until you erase them.',
   notKept:
-    'The browser made no promise: save files of what matters. Installing the bench may change its mind.',
+    'The browser didn’t agree to keep your data. Save files of anything important; installing this page may help.',
   erase: 'Erase everything…',
   askErase: {
     heading: 'Erase everything that is stored here?',
     message:
-      'All experiments, deleted ones too, and all kept sound are erased from this browser and can’t come back. Save files first of what you still need.',
+      'All experiments, deleted ones too, and all saved sound are erased from this browser and can’t come back. First save files of what you still need.',
     no: 'Keep everything',
     yes: 'Erase everything',
   },
   notErased: (why: string) => `Not everything could be erased: ${why}`,
   older:
-    'This browser holds an older notebook of another copy of this bench on this host: open that copy to see it.',
+    'Another copy of this page at this site has saved older experiments in this browser. Open that copy to see them.',
   olderAt: (path: string): PartedText => ({
-    before: 'This browser holds an older notebook of another copy of this bench on this host: ',
+    before: 'Another copy of this page at this site has saved older experiments in this browser: ',
     part: `open ${path}`,
     after: '',
   }),

@@ -17,11 +17,11 @@ export const report = {
   task: 'Task',
   note: 'Note',
   notWorked: (places: number) =>
-    `Plots, working and budget of ${counted(places, 'further place is', 'further places are')} not printed; Working on the page shows those of the place that is chosen.`,
+    `Plots, working and budget of ${counted(places, 'further place is', 'further places are')} not printed. Working on the page shows those of the chosen place.`,
   cautions: 'Cautions',
   cautionList: [
     'Strike a fork on rubber or the sole of a shoe, never on glass or a hard edge.',
-    'Keep a sounding fork away from teeth and glass.',
+    'Keep a ringing fork away from teeth and glass.',
     'A glass tube breaks: clamp it softly. Keep water and electrical equipment apart.',
     'Played tones start quiet. Your school’s lab rules come first.',
   ],
@@ -62,7 +62,51 @@ export const apparatusPart = {
   rule: 'Rule',
   air: (place: string) => `Air, ${place}`,
   placesLeft: 'Further places',
-  left: (count: number) => `${count}, not printed; the table of marks holds them`,
+  left: (count: number) => `${count}, not printed; the table “Marks” under Records has them`,
+};
+
+/** What stands in the list of apparatus; numbers are rounded. */
+export const apparatusFacts = {
+  stamped: (hz: string, uncertaintyHz: string) =>
+    `stamped ${hz} Hz ± ${uncertaintyHz} Hz (standard uncertainty)`,
+  measured: (stampedHz: string, measuredHz: string, uncertaintyHz: string) =>
+    `stamped ${stampedHz} Hz, measured ${measuredHz} ± ${uncertaintyHz} Hz (standard uncertainty); the measured frequency counts`,
+  noDiameter: 'inside diameter not measured',
+  diameter: (mm: string) => `inside diameter ${mm} mm`,
+  otherDiameter: (mm: string) => `${mm} mm at the other open end`,
+  reading: (mm: string) =>
+    `one reading ± ${mm} mm (standard uncertainty, including how well the resonance was found)`,
+  readingNotStated: (taken: string) => `reading uncertainty not stated: ${taken}`,
+  zeroOffset: (mm: string) => `zero offset ${mm} mm`,
+  temperature: (celsius: string, uncertainty: string) =>
+    `${celsius} ± ${uncertainty} °C (standard uncertainty)`,
+  noTemperature: 'temperature not read',
+  humidity: (percent: string) => `${percent} % humidity`,
+  noHumidity: 'humidity not read',
+  pressure: (hPa: string) => `${hPa} hPa`,
+  noPressure: 'pressure not read',
+  co2: (ppm: string) => `${ppm} ppm carbon dioxide`,
+};
+
+/** What was done, as far as the marks show it: sentences one after the other. */
+export const methodPart = {
+  heading: 'Method',
+  opening:
+    'A ringing tuning fork is held at the mouth of an air column, and the length of the column is changed until it resonates: the sound swells at the fork’s frequency.',
+  /** @param where  from `sources` */
+  heard: (heard: number, marks: number, where: string) =>
+    `${heard} of ${counted(marks, 'mark was', 'marks were')} found by listening at the fork’s frequency alone, ${where}, and comparing with the room noise in the same narrow band; the length was then read off the rule.`,
+  sources: {
+    microphone: 'through the microphone',
+    recording: 'in a recording',
+    practice: 'on the simulated practice column',
+  },
+  byHand: (byHand: number, marks: number) =>
+    `${byHand} of ${counted(marks, 'mark was', 'marks were')} added by hand.`,
+  bracketed: (marks: number) =>
+    `Where a mark has two lengths (${marks}), the resonance lies between them and the middle counts.`,
+  theory:
+    'A closed column resonates where its length is an odd number of quarter wavelengths, an open one where it is a whole number of half wavelengths, less an end correction at each open end. The speed is wavelength times frequency. One weighted fit uses all marks together, each with its uncertainty. Where the tube’s diameter is known, the slowing of the wave by the wall is corrected for.',
 };
 
 export const marksPart = {
@@ -77,20 +121,32 @@ export const marksPart = {
   remarks: 'Remarks',
   /** What a cell says where there is nothing to say. */
   nothing: '—',
-  /** @param isAgain  whether it is another passage through that mark's resonance */
+  /** @param isAgain  whether it is another pass through that mark's resonance */
   number: (number: number, isAgain: boolean) => `${number}${isAgain ? ' again' : ''}`,
+  /** A resonance that lies between two lengths. */
+  between: (oneCm: string, otherCm: string) => `${oneCm} to ${otherCm}`,
+  /** Remarks on one mark. */
+  repeats: (mark: number) => `the resonance of mark ${mark} passed again`,
+  leftOut: 'left out of the fit',
+  outlier: (cause: string) => `outlier: ${cause}`,
   /** Under the table. */
   below: (shown: number, all: number) =>
-    `Lengths as the rule reads them.${shown === all ? '' : ` Of ${all} marks the first ${shown} are printed; the tables under Records hold all.`}`,
+    shown === all
+      ? 'Lengths as the rule reads them.'
+      : `Lengths as the rule reads them. Of ${all} marks the first ${shown} are printed; the tables under Records have all.`,
 };
 
 export const comparisonPart = {
   heading: 'Comparison with theory',
   headingHidden: 'Comparison',
-  hidden: 'Theory is not shown in this lesson.',
+  hidden: 'This lesson hides the predicted speed.',
   theory:
-    'Theory is the speed of sound in air at the noted temperature, humidity and pressure (Cramer 1993), of another gas √(γRT/M).',
-  /** @param difference  rounded, with its unit; null where theory gives no speed */
+    'The predicted speed is that of sound in air at the noted temperature, humidity and pressure (Cramer 1993); in another gas it is √(γRT/M).',
+  /** @param difference  rounded, with its unit; null where no speed can be predicted */
   place: (place: string, difference: string | null) =>
-    `${place}: ${difference === null ? 'the air’s temperature wasn’t noted, so theory gives no speed to compare with.' : `measured minus theory is ${difference}.`}`,
+    difference === null
+      ? `${place}: the air’s temperature wasn’t noted, so no speed can be predicted.`
+      : `${place}: measured minus predicted speed is ${difference}.`,
+  pairsLeft: (pairs: number) =>
+    `${counted(pairs, 'further pair of places is', 'further pairs of places are')} not printed. Compare on the page shows the difference between any two.`,
 };
