@@ -1,38 +1,27 @@
-import type { BudgetLine, BudgetSource, Distribution, Solution } from '../solver/solution.ts';
-import { counted } from './en/grammar.ts';
+import type { BudgetLine, BudgetSource, Solution } from '../solver/solution.ts';
+import { laterWords } from './inUse.ts';
 import { fixed, hertz, significant } from './numbers.ts';
 
 /** The quantity whose uncertainty a line of the budget is. */
 export function budgetQuantity(line: BudgetSource): string {
+  const said = laterWords.budgetLine;
   switch (line.source) {
     case 'reading':
-      return `Lengths: reading and finding the resonance${line.isWidened ? ', corrected by their scatter' : ''}`;
+      return line.isWidened ? said.readingWidened : said.reading;
     case 'fork':
-      return `Pitch of the fork ${hertz(line.frequencyHz)} Hz`;
+      return said.fork(hertz(line.frequencyHz));
     case 'loudest':
-      return 'Loudest place beside the resonance';
+      return said.loudest;
     case 'zero':
-      return 'Zero of the rule';
+      return said.zero;
     case 'scale':
-      return 'Scale of the rule';
+      return said.scale;
     case 'end':
-      return line.isFromTheory
-        ? 'End correction as known of the mouth, over the radius'
-        : 'End correction as tubes usually have it';
+      return line.isFromTheory ? said.endOfMouth : said.endOfTubes;
     case 'wall':
-      return line.isRemoved ? 'Slowing by the walls' : 'Slowing by the walls, not removed';
+      return line.isRemoved ? said.wall : said.wallLeft;
   }
 }
-
-const DISTRIBUTIONS: Readonly<Record<Distribution, string>> = {
-  normal: 'normal',
-  rectangular: 'rectangular',
-  arcsine: 'arcsine',
-};
-
-/** What the letters in the column Type mean. */
-export const budgetTypes =
-  'Type A: from the lengths’ own scatter. Type B: from what else is known, as a stamp or an instrument. Sensitivity: m/s by which the speed changes for one unit of the quantity. (JCGM 100:2008, 4.2, 4.3 and 5.1)';
 
 /** One line of the uncertainty budget in rounded words. */
 export interface BudgetRow {
@@ -57,7 +46,7 @@ export function budgetRows(budget: readonly BudgetLine[]): readonly BudgetRow[] 
       quantity: budgetQuantity(line),
       uncertainty: `${significant(line.standardUncertainty, 2)}${line.unit === '1' ? '' : ` ${line.unit}`}`,
       evaluation: line.evaluation,
-      distribution: DISTRIBUTIONS[line.distribution],
+      distribution: laterWords.budgetLine.distributions[line.distribution],
       sensitivity: sensitivityWords(line),
       contribution: `${fixed(Math.abs(line.contributionMps), 2)} m/s`,
       degrees: Number.isFinite(line.degreesOfFreedom) ? fixed(line.degreesOfFreedom, 0) : '∞',
@@ -73,9 +62,9 @@ function sensitivityWords({ unit, sensitivity, standardUncertainty }: BudgetLine
     case '1':
       return `${size} m/s`;
     case 'm':
-      return `${significant(Math.abs(sensitivity) / 1000, 2)} m/s per mm`;
+      return laterWords.budgetLine.perMillimetre(significant(Math.abs(sensitivity) / 1000, 2));
     case 'Hz':
-      return `${size} m/s per Hz`;
+      return laterWords.budgetLine.perHertz(size);
     case 'm/s':
       return '1';
   }
@@ -90,23 +79,20 @@ export interface BudgetFact {
 /** How speed and end correction go together, how well u is known, and how well readings repeat. */
 export function budgetFacts(solution: Solution): readonly BudgetFact[] {
   const { speedEndCorrelation, effectiveDegreesOfFreedom, repeatability } = solution;
+  const said = laterWords.budgetLine;
+  const degrees = Number.isFinite(effectiveDegreesOfFreedom) ? fixed(effectiveDegreesOfFreedom, 0) : null;
   return [
-    {
-      name: 'Correlation of speed and end correction',
-      value: `r(v, e) = ${fixed(speedEndCorrelation, 2)}`,
-    },
-    {
-      name: 'Effective degrees of freedom',
-      value: Number.isFinite(effectiveDegreesOfFreedom)
-        ? `ν = ${fixed(effectiveDegreesOfFreedom, 0)}, by Welch and Satterthwaite`
-        : 'ν = ∞',
-    },
+    { name: said.correlation, value: `r(v, e) = ${fixed(speedEndCorrelation, 2)}` },
+    { name: said.degrees, value: degrees === null ? 'ν = ∞' : said.degreesBy(degrees) },
     ...(repeatability === null
       ? []
       : [
           {
-            name: 'Repeatability of one reading',
-            value: `s = ${significant(1000 * repeatability.standardDeviationM, 2)} mm, Type A, from ${counted(repeatability.degreesOfFreedom, 'degree')} of freedom`,
+            name: said.repeatability,
+            value: said.repeatabilityFrom(
+              significant(1000 * repeatability.standardDeviationM, 2),
+              repeatability.degreesOfFreedom,
+            ),
           },
         ]),
   ];

@@ -1,5 +1,5 @@
 import type { Solution } from '../../solver/solution.ts';
-import { budgetFacts, budgetRows, budgetTypes } from '../../words/budgetLines.ts';
+import { budgetFacts, budgetRows } from '../../words/budgetLines.ts';
 import type { BudgetRow } from '../../words/budgetLines.ts';
 import { laterWords } from '../../words/inUse.ts';
 import { markup } from '../markup.ts';
@@ -18,7 +18,7 @@ export function budgetPart(solution: Solution): Markup {
         column === 'quantity' ? markup`<th scope="row">${row[column]}</th>` : markup`<td>${row[column]}</td>`,
       )}</tr>`,
   )}</tbody></table></div>
-<p class="small">${budgetTypes}</p>
+<p class="small">${laterWords.budgetLine.types}</p>
 <table class="facts"><tbody>${budgetFacts(solution).map(
     ({ name, value }) => markup`<tr><th scope="row">${name}</th><td>${value}</td></tr>`,
   )}</tbody></table>`;

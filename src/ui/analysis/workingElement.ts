@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { budgetFacts, budgetRows, budgetTypes } from '../../words/budgetLines.ts';
+import { budgetFacts, budgetRows } from '../../words/budgetLines.ts';
 import type { BudgetRow } from '../../words/budgetLines.ts';
 import { hidesTheory, stepsWithoutTheory, warningsWithoutTheory } from '../../report/hideTheory.ts';
 import type { Session } from '../../session/session.ts';
@@ -139,7 +139,7 @@ export class WorkingElement extends PartElement {
           </tbody>
         </table>
       </div>
-      <p class="small">${budgetTypes}</p>
+      <p class="small">${laterWords.budgetLine.types}</p>
       <dl>
         ${budgetFacts(solution).map(
           ({ name, value }) =>

@@ -23,9 +23,11 @@ import { soundChannel } from './soundChannel.ts';
 import { tooLong } from './records.ts';
 import { readingTaken } from './readingTaken.ts';
 import { groupName } from './page/groupName.ts';
+import { outlierCause } from './outlierCauses.ts';
 
 /** What the page says from the start, in English. */
 export const first = {
+  outlierCause,
   groupName,
   readingTaken,
   waitsFor,

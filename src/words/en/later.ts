@@ -1,4 +1,4 @@
-import { budgetColumns } from './budgetLines.ts';
+import { budgetColumns, budgetLine } from './budgetLines.ts';
 import { spreadPicture } from './classroom.ts';
 import { lessonFault } from './lessonLink.ts';
 import { mouthFacts } from './mouths.ts';
@@ -44,11 +44,19 @@ import { readingHelp } from './report/readingHelp.ts';
 import { sweepPlot } from './report/sweepPlot.ts';
 import { temperaturePlot } from './report/temperaturePlot.ts';
 import { namelessGroup } from './namelessGroup.ts';
+import { solverWarning, unusableMark } from './solverWarnings.ts';
+import { workingStep } from './workingSteps.ts';
+import { workingWhy } from './whySteps.ts';
 
 /** What the page says once more of it is opened, and the command line, in English. */
 export const later = {
+  workingWhy,
+  workingStep,
+  solverWarning,
+  unusableMark,
   namelessGroup,
   budgetColumns,
+  budgetLine,
   spreadPicture,
   otherFile,
   intakeFault,
