@@ -1,0 +1,25 @@
+import type { LaterWords } from '../../catalogue.ts';
+
+export const soundFact: LaterWords['soundFact'] = {
+  names: { raw: 'Unveränderter Ton', input: 'Eingang', room: 'Raumgeräusch' },
+  raw: {
+    'not listening': 'drück zuerst „Zuhören“',
+    'nothing processes': 'ja, nichts verändert den Ton dieser Quelle',
+    off: 'ja, der Browser bearbeitet den Ton nicht',
+    'not said': 'der Browser sagt es nicht; mach den Verstärkungstest',
+    'level changed':
+      'nein: Der Browser verändert den Pegel. Versuch einen anderen Browser oder ein anderes Mikrofon',
+  },
+  nothingHeard: 'noch nichts gehört',
+  upTo: (loudestDb) => `bis ${loudestDb} dB (0 dB: ein voll ausgesteuerter Sinus)`,
+  faint: (loudestDb) => `bis ${loudestDb} dB (0 dB: ein voll ausgesteuerter Sinus); sehr leise`,
+  roomUnheard: 'noch nicht gehört',
+  room: (roomDb) => `${roomDb} dB bei der Frequenz der Gabel`,
+};
+
+export const forkFinding: LaterWords['forkFinding'] = {
+  none: 'schlag sie an, um ihre wirkliche Frequenz zu messen',
+  measured: (frequencyHz, uncertaintyHz, offHz, offPercent) =>
+    `${frequencyHz} ± ${uncertaintyHz} Hz, ${offHz} Hz (${offPercent} %) neben ihrer Angabe`,
+  withDecay: (measured, decayTimeS) => `${measured}; fällt in ${decayTimeS} s auf 1/e`,
+};
