@@ -1,0 +1,24 @@
+import type { LaterWords } from '../../catalogue.ts';
+
+export const soundFact: LaterWords['soundFact'] = {
+  names: { raw: 'Sonido sin procesar', input: 'Entrada', room: 'Ruido de la sala' },
+  raw: {
+    'not listening': 'pulsa primero Escuchar',
+    'nothing processes': 'sí, nada procesa esta fuente',
+    off: 'sí, el navegador no procesa el sonido',
+    'not said': 'el navegador no lo dice; haz el control de ganancia',
+    'level changed': 'no: el navegador cambia el nivel. Prueba otro navegador u otro micrófono',
+  },
+  nothingHeard: 'aún no se ha oído nada',
+  upTo: (loudestDb) => `hasta ${loudestDb} dB (0 dB: un seno a escala completa)`,
+  faint: (loudestDb) => `hasta ${loudestDb} dB (0 dB: un seno a escala completa); muy débil`,
+  roomUnheard: 'aún no se ha oído',
+  room: (roomDb) => `${roomDb} dB a la frecuencia del diapasón`,
+};
+
+export const forkFinding: LaterWords['forkFinding'] = {
+  none: 'golpéalo para medir su frecuencia real',
+  measured: (frequencyHz, uncertaintyHz, offHz, offPercent) =>
+    `${frequencyHz} ± ${uncertaintyHz} Hz, a ${offHz} Hz (${offPercent} %) de su valor grabado`,
+  withDecay: (measured, decayTimeS) => `${measured}; cae a 1/e en ${decayTimeS} s`,
+};
