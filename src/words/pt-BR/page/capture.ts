@@ -1,0 +1,37 @@
+import { fixed } from '../../numbers.ts';
+import type { FirstWords } from '../../catalogue.ts';
+
+export const capture: FirstWords['capture'] = {
+  ended: 'Escuta encerrada',
+  notListening: 'Sem escuta.',
+  held: 'Escuta em pausa',
+  paused: 'Em pausa.',
+  again: 'Começar de novo',
+  ownTab: 'Abrir em aba própria',
+  help: 'Ajuda com o microfone',
+};
+
+export const processingFlag: FirstWords['processingFlag'] = {
+  on: 'ligado',
+  off: 'desligado',
+  unknown: 'desconhecido',
+};
+
+export const trustPart: FirstWords['trustPart'] = {
+  name: 'Dá para confiar no nível?',
+  doubtful: 'O nível está em dúvida.',
+  unproven: 'Ainda não verificado.',
+  withheld: (flags) =>
+    `Ouvidas, mas sem marca: ${flags}. O som foi cortado na passagem, como quando uma supressão de ruído tira o tom: talvez não fosse ressonância.`,
+  flag: (timeS, riseDb) => `em ${fixed(timeS, 1)} s, aumento ${fixed(riseDb, 0)} dB`,
+  maybes:
+    'Talvez uma ressonância. Passe por ela mais uma vez: se for ouvida de novo, vira marca. Ou mantenha-a, se você também a ouviu.',
+  maybe: (timeS, probability, reason) =>
+    `○ em ${fixed(timeS, 1)} s, ${fixed(100 * probability, 0)} % de certeza: ${reason}`,
+  keep: 'Manter',
+  keepNamed: (timeS) => `Manter a ressonância em ${fixed(timeS, 1)} s`,
+  letIn: 'Marcar mesmo assim',
+  letInNamed: (flag) => `Marcar a ressonância ${flag}`,
+  letAllIn: 'Marcar todas',
+  toCheck: 'Ir para o teste de ganho',
+};
