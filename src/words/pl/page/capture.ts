@@ -1,0 +1,37 @@
+import { fixed } from '../../numbers.ts';
+import type { FirstWords } from '../../catalogue.ts';
+
+export const capture: FirstWords['capture'] = {
+  ended: 'Słuchanie zakończone',
+  notListening: 'Strona nie słucha.',
+  held: 'Słuchanie wstrzymane',
+  paused: 'Wstrzymane.',
+  again: 'Zacznij od nowa',
+  ownTab: 'Otwórz w osobnej karcie',
+  help: 'Pomoc z mikrofonem',
+};
+
+export const processingFlag: FirstWords['processingFlag'] = {
+  on: 'włączone',
+  off: 'wyłączone',
+  unknown: 'nie wiadomo',
+};
+
+export const trustPart: FirstWords['trustPart'] = {
+  name: 'Czy poziomowi można ufać?',
+  doubtful: 'Poziom jest wątpliwy.',
+  unproven: 'Jeszcze nie sprawdzono.',
+  withheld: (flags) =>
+    `Usłyszane, ale bez znacznika: ${flags}. Dźwięk urwał się w czasie przejścia, jak wtedy, gdy tłumienie szumu wycina ton: może to nie był rezonans.`,
+  flag: (timeS, riseDb) => `w ${fixed(timeS, 1)} s, wzrost ${fixed(riseDb, 0)} dB`,
+  maybes:
+    'Może to rezonans. Przejdź przez niego jeszcze raz: jeśli znów go słychać, stanie się znacznikiem. Albo zachowaj go, jeśli też go słyszysz.',
+  maybe: (timeS, probability, reason) =>
+    `○ w ${fixed(timeS, 1)} s, pewność ${fixed(100 * probability, 0)} %: ${reason}`,
+  keep: 'Zachowaj',
+  keepNamed: (timeS) => `Zachowaj rezonans w ${fixed(timeS, 1)} s`,
+  letIn: 'Dodaj mimo to',
+  letInNamed: (flag) => `Dodaj znacznik rezonansu ${flag}`,
+  letAllIn: 'Dodaj wszystkie',
+  toCheck: 'Do testu wzmocnienia',
+};

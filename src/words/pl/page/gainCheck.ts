@@ -1,0 +1,24 @@
+import type { LaterWords } from '../../catalogue.ts';
+
+export const gainAnswer: LaterWords['gainAnswer'] = {
+  verdicts: { rewritten: 'Zmienione', steady: 'Bez zmian', 'cannot-tell': 'Słucha' },
+  details: {
+    rewritten: (departureDb) =>
+      `Poziom odbiega o ${departureDb} dB od równego zanikania. Zmienia go coś między mikrofonem a stroną.`,
+    steady: (departureDb) => `Kamerton zanikał równo, z dokładnością do ${departureDb} dB, gdy ktoś mówił.`,
+  },
+  waits: {
+    strike: 'Uderz kamerton raz i trzymaj go nieruchomo, blisko mikrofonu.',
+    time: (followedS) => `Nie ruszaj się i mówcie dalej: słychać było ${followedS} s.`,
+    talk: (talkS) => `Niech teraz ktoś mówi tak głośno jak klasa: słychać było ${talkS} s mowy.`,
+    fork: 'Mowa zagłusza kamerton. Uderz go jeszcze raz i trzymaj bliżej mikrofonu.',
+  },
+  kept: {
+    steady: (when, departureDb, limitDb, device) =>
+      `Zapisane z doświadczeniem: ${when}: bez zmian, ${departureDb} dB od równego zanikania (granica ${limitDb} dB), ${device}.`,
+    rewritten: (when, departureDb, limitDb, device) =>
+      `Zapisane z doświadczeniem: ${when}: zmienione, ${departureDb} dB od równego zanikania (granica ${limitDb} dB), ${device}.`,
+  },
+  namelessDevice: 'mikrofon bez nazwy',
+  microphone: (number) => `Mikrofon ${number}`,
+};

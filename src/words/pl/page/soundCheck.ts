@@ -1,0 +1,24 @@
+import type { LaterWords } from '../../catalogue.ts';
+
+export const soundFact: LaterWords['soundFact'] = {
+  names: { raw: 'Dźwięk bez przetwarzania', input: 'Wejście', room: 'Hałas w sali' },
+  raw: {
+    'not listening': 'najpierw naciśnij Słuchaj',
+    'nothing processes': 'tak, nic nie przetwarza dźwięku tego źródła',
+    off: 'tak, przeglądarka nie przetwarza dźwięku',
+    'not said': 'przeglądarka tego nie podaje; zrób test wzmocnienia',
+    'level changed': 'nie: przeglądarka zmienia poziom. Spróbuj innej przeglądarki albo innego mikrofonu',
+  },
+  nothingHeard: 'jeszcze nic nie słychać',
+  upTo: (loudestDb) => `do ${loudestDb} dB (0 dB: sinus o pełnej skali)`,
+  faint: (loudestDb) => `do ${loudestDb} dB (0 dB: sinus o pełnej skali); bardzo słabo`,
+  roomUnheard: 'jeszcze nie zmierzono',
+  room: (roomDb) => `${roomDb} dB przy częstotliwości kamertonu`,
+};
+
+export const forkFinding: LaterWords['forkFinding'] = {
+  none: 'uderz go, żeby zmierzyć jego prawdziwą częstotliwość',
+  measured: (frequencyHz, uncertaintyHz, offHz, offPercent) =>
+    `${frequencyHz} ± ${uncertaintyHz} Hz, ${offHz} Hz (${offPercent} %) od wybitej wartości`,
+  withDecay: (measured, decayTimeS) => `${measured}; spada do 1/e w ${decayTimeS} s`,
+};
