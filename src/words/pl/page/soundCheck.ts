@@ -1,7 +1,7 @@
 import type { LaterWords } from '../../catalogue.ts';
 
 export const soundFact: LaterWords['soundFact'] = {
-  names: { raw: 'Dźwięk bez przetwarzania', input: 'Wejście', room: 'Hałas w sali' },
+  names: { raw: 'Surowy dźwięk', input: 'Wejście', room: 'Hałas w sali' },
   raw: {
     'not listening': 'najpierw naciśnij Słuchaj',
     'nothing processes': 'tak, nic nie przetwarza dźwięku tego źródła',
