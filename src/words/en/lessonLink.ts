@@ -3,5 +3,5 @@ export const lessonFault = {
   taskTooLong: (length: number, longest: number) =>
     `The task has ${length} characters; ${longest} is the most that a lesson link holds. Shorten it.`,
   linkTooLong: (forks: number, longest: number) =>
-    `With ${forks} forks the link would be longer than the allowed ${longest} characters. Remove some forks, or shorten the task.`,
+    `${forks} forks are too many for one lesson: the link would be longer than the ${longest} characters allowed. Remove some forks, or shorten the task.`,
 };
