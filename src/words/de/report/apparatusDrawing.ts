@@ -1,0 +1,19 @@
+import type { LaterWords } from '../../catalogue.ts';
+import { fixed, stampedHertz } from '../../numbers.ts';
+
+export const drawing: LaterWords['drawing'] = {
+  title: 'Der Aufbau, entlang des Maßstabs maßstäblich',
+  fork: (hz) => `Gabel, ${stampedHertz(hz)} Hz`,
+  column: (ends, diameterM) =>
+    diameterM === null
+      ? `Luftsäule, ${ends}`
+      : `Luftsäule, ${ends}, innen ${fixed(diameterM * 1000, 1)} mm weit`,
+  tick: (m) => fixed(m * 100, 0),
+  centimetres: (m) => fixed(m * 100, 1),
+  below: (zeroOffsetM) =>
+    zeroOffsetM === 0
+      ? 'Maßstab, cm; darunter die Längen bei Resonanz'
+      : `Maßstab, cm, Nullpunkt um ${fixed(zeroOffsetM * 1000, 1)} mm verschoben; darunter die Längen bei Resonanz`,
+  caption:
+    'Der Aufbau, maßstäblich entlang des Maßstabs, nicht quer dazu. Striche darunter: Längen, bei denen die Säule in Resonanz war.',
+};
