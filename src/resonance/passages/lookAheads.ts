@@ -9,28 +9,19 @@ const JUDGED_EARLY_TO_S = 0.8;
 /** How far past the middle it is judged again, with a longer look-ahead, s. */
 const patientAfterS = (halfWidthS: number): number => Math.min(1.1, 0.27 + 2.4 * halfWidthS);
 
-/** And wide shapes once more: only its end tells a long maximum from what a hand does. */
-const lateAfterS = (halfWidthS: number): number => Math.min(2.2, 0.05 + 4 * halfWidthS);
-/** Half width from which this shows more than the second judgement, s. */
-const JUDGED_LATE_FROM_S = 0.3;
-
 const EARLY: BankSettings = {
   lookAheadS: earlyAfterS,
   ringUpRates: (halfWidthS) => (halfWidthS > JUDGED_EARLY_TO_S ? [] : oneRingUp()),
 };
 const PATIENT: BankSettings = { lookAheadS: patientAfterS, ringUpRates: ringUpsOfFastSlides };
-const LATE: BankSettings = {
-  lookAheadS: lateAfterS,
-  ringUpRates: (halfWidthS) => (halfWidthS < JUDGED_LATE_FROM_S ? [] : oneRingUp()),
-};
 
 /** The online detector's judgements of one shape, each with a look-ahead and so with templates of its own. */
-export const JUDGEMENTS: readonly BankSettings[] = [EARLY, PATIENT, LATE];
+export const JUDGEMENTS: readonly BankSettings[] = [EARLY, PATIENT];
 
-/** Least output of the network for a flag at the first judgement; at the others the classifier's own threshold counts. */
-export const EARLY_THRESHOLD = 0.95;
+/** Least output of the network for a flag at the first judgement; at the second the classifier's own threshold counts. */
+export const EARLY_THRESHOLD = 0.9;
 
-/** Which of its judgements a template belongs to: 0 the first, 1 the second, 2 the late one of a wide shape. */
+/** Which of its judgements a template belongs to: 0 the first, 1 the second. */
 export function judgementOf({ after, step, shape }: PassageTemplate, rateHz: number): number {
   const aheadS = (after * step) / rateHz;
   const offsS = JUDGEMENTS.map(({ lookAheadS }) => Math.abs(lookAheadS(shape.halfWidthS) - aheadS));

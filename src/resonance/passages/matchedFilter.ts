@@ -15,6 +15,8 @@ export interface TemplateMatch {
   readonly middle: number;
   /** Energy that the shape explains beyond {1, t}, decimated values' mean squares. */
   readonly explained: number;
+  /** Energy that the same shape explains with its phase turning the other way. */
+  readonly opposite: number;
   /** Energy that is left. */
   readonly residual: number;
   /** Mean |noise|² of one decimated value over the window. */
@@ -99,23 +101,28 @@ export function matchAt(
 ): TemplateMatch {
   const n = template.re.length;
   const start = middle - template.before;
-  let g0 = 0;
-  let g1 = 0;
+  let a = 0;
+  let b = 0;
+  let c = 0;
+  let d = 0;
   for (let j = 0; j < n; j += 1) {
     const x = cells.re[start + j];
     const y = cells.im[start + j];
     const hx = template.re[j];
     const hy = direction * template.im[j];
-    g0 += hx * x + hy * y;
-    g1 += hx * y - hy * x;
+    a += hx * x;
+    b += hy * y;
+    c += hx * y;
+    d += hy * x;
   }
-  const explained = g0 * g0 + g1 * g1;
+  const explained = (a + b) ** 2 + (c - d) ** 2;
   const energy = cells.windowEnergy(start, n);
   return {
     template,
     direction,
     middle: cells.middleOf(middle),
     explained,
+    opposite: (a - b) ** 2 + (c + d) ** 2,
     residual: Math.max(0, energy.beyondLine - explained),
     noiseMeanSquare: energy.noiseMeanSquare,
     statistic: statisticOf(explained, energy, n),

@@ -2,14 +2,14 @@ import { rangeSum } from '../../numeric/prefixSum.ts';
 import { meanBandwidthHz, smoothedPhasor, smoothedPower } from '../tonePower.ts';
 import type { ToneView } from '../toneView.ts';
 import type { TemplateMatch } from './matchedFilter.ts';
-import { standingOut, steadiness, STEADY_S } from './passageSurroundings.ts';
-import type { StandingOut } from './passageSurroundings.ts';
+import { levelsAround, onsetBefore, standingOut, steadiness, STEADY_S } from './passageSurroundings.ts';
+import type { LevelsAround, Onset, StandingOut } from './passageSurroundings.ts';
 
 /**
  * What speaks for or against a passage, each a physical quantity. Logarithms of powers are natural, so that a step
  * of 1 is 4.3 dB.
  */
-export interface PassageFeatures extends StandingOut {
+export interface PassageFeatures extends StandingOut, LevelsAround, Onset {
   /** When the level peaked, index into the view. */
   readonly peakIndex: number;
   /** Middle of the matched shape, index into the view. */
@@ -20,6 +20,8 @@ export interface PassageFeatures extends StandingOut {
   readonly signalToNoise: number;
   /** ln of the shape's energy over what the fit leaves. */
   readonly goodnessOfFit: number;
+  /** ln of the shape's energy over what it explains turning the other way: about 0 where only an amplitude changed. */
+  readonly handedness: number;
   /** Peak-to-background ratio: ln of the statistic over what the same template reaches by chance around here. */
   readonly peakToBackground: number;
   /** ln(1 + tone power / noise power) before the passage, the tone averaged in phase; 0 where no fork sounds. */
@@ -117,6 +119,7 @@ export function passageFeatures(view: ToneView, match: TemplateMatch, lastIndex:
     statistic: Math.log(match.statistic),
     signalToNoise: Math.log((match.explained + 1e-30) / (match.noiseMeanSquare + 1e-30)),
     goodnessOfFit: Math.log((match.explained + 1e-30) / (match.residual + 1e-30)),
+    handedness: Math.log((match.explained + 1e-30) / (match.opposite + match.noiseMeanSquare + 1e-30)),
     peakToBackground: Math.log(match.statistic / (1 + match.background)),
     toneBefore: Math.log(1 + before.power / before.noise),
     toneAfter: Math.log(1 + after.power / after.noise),
@@ -133,6 +136,8 @@ export function passageFeatures(view: ToneView, match: TemplateMatch, lastIndex:
     steadyAfter: steadiness(view, afterFrom, Math.min(lastIndex, middle + gap + STEADY_S * rate)),
     prominence: standing.prominence,
     higherBeside: standing.higherBeside,
+    ...onsetBefore(view, top.index),
+    ...levelsAround(view, { index: top.index, power: peakPower }, w, lastIndex),
     talkAround: Math.log((FAR_BANDS_HZ * farAround + 1e-30) / peakPower),
     peakPower,
     sidePower: (beforePower + afterPower) / 2,

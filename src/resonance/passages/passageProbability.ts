@@ -30,7 +30,7 @@ const LEAST_STRENGTH = -5;
 const LEAST_RISE = -4;
 
 /** How many inputs the network has. */
-export const CLASSIFIER_INPUTS = 26;
+export const CLASSIFIER_INPUTS = 31;
 
 /**
  * The network's inputs for one candidate.
@@ -90,6 +90,16 @@ export function classifierInputs(e: PassageFeatures, strongest: Strongest): numb
     Math.max(LEAST_RISE, Math.min(0, riseOf(e) - strongest.rise)),
     // It stands above the room's noise.
     Math.min(8, Math.log(e.peakPower / e.noisePower)),
+    // Its phase turns one way, and not as well the other;
+    Math.max(-2, Math.min(5, e.handedness)),
+    // it is louder than what is usual around here,
+    Math.max(-2, Math.min(5, e.peakOverUsual)),
+    // where the level is steady but for it.
+    Math.min(5, e.unsteadiness),
+    // A strike, or a fork that is put to the mouth, jumps
+    Math.min(6, e.onset),
+    // just before.
+    e.sinceOnset,
   ];
 }
 

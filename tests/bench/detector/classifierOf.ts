@@ -7,21 +7,13 @@ import type { Candidates, Item } from './candidateItems.ts';
 import { addScores, f1, NO_SCORE, precision, recall, score } from './score.ts';
 import type { Flag, Score } from './score.ts';
 
-type Which = 'offline' | 'online';
+export type Which = 'offline' | 'online';
 
 /** Of sure flags so many are to be right. */
-const SURE_PRECISION = { online: 0.975, offline: 0.985 } as const;
+const SURE_PRECISION = { online: 0.97, offline: 0.98 } as const;
 /** Of thresholds that are as good to this in F1 the highest: a false flag costs trust, a maybe less than a mark. */
 const AS_GOOD = 0.002;
-const THRESHOLDS = [
-  ...Array.from({ length: 15 }, (_, i) => 0.2 + 0.05 * i),
-  0.92,
-  0.94,
-  0.96,
-  0.97,
-  0.98,
-  0.985,
-];
+const THRESHOLDS = Array.from({ length: 40 }, (_, i) => 0.2 + 0.02 * i);
 
 interface Judged {
   readonly item: Item;
@@ -121,7 +113,8 @@ export function classifierOf(
     const scores = scoreWorlds(kept, all, { threshold, sureThreshold }, sureThreshold);
     return meanOf([...scores.values()].map(precision)) >= SURE_PRECISION[which];
   };
-  const sureThreshold = THRESHOLDS.find((at) => at >= threshold && isSureEnough(at)) ?? 0.985;
+  const sureThreshold =
+    THRESHOLDS.find((at) => at >= threshold && isSureEnough(at)) ?? THRESHOLDS[THRESHOLDS.length - 1];
   const flags = kept.flatMap((recording, i) =>
     flagsOf(recording, all[i], { threshold, sureThreshold }).flatMap((flag) => {
       const alone = score([flag], recording.truth.passages);

@@ -1,15 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { suppressNonMaxima } from '../../../../src/resonance/passages/matchedFilter.ts';
+import { DecimatedView } from '../../../../src/resonance/passages/decimatedView.ts';
+import { matchAt, suppressNonMaxima } from '../../../../src/resonance/passages/matchedFilter.ts';
 import type { TemplateMatch } from '../../../../src/resonance/passages/matchedFilter.ts';
+import { oneRingUp, templateBank } from '../../../../src/resonance/passages/passageTemplates.ts';
 import type { PassageTemplate } from '../../../../src/resonance/passages/passageTemplates.ts';
+import { viewOf } from '../../../../src/resonance/toneView.ts';
+import { ToneSeries } from '../../../../src/tone/toneSeries.ts';
 
 const RATE_HZ = 100;
 
 function match(middleS: number, halfWidthS: number, statistic: number): TemplateMatch {
   const template = { shape: { halfWidthS, ringUpRate: 30 } } as PassageTemplate;
-  const rest = { direction: 1, explained: 1, residual: 1, noiseMeanSquare: 1, background: 1 } as const;
-  return { ...rest, template, middle: middleS * RATE_HZ, statistic };
+  const energies = { explained: 1, opposite: 1, residual: 1, noiseMeanSquare: 1 } as const;
+  return { ...energies, template, direction: 1, background: 1, middle: middleS * RATE_HZ, statistic };
 }
 
 /** Nearly the same width (a factor of 1.6) and place (0.05 s and the wider half width), as the docstring says. */
@@ -51,5 +55,44 @@ describe('non-maximum suppression', () => {
         },
       ),
     );
+  });
+});
+
+describe('which way the phase turns', () => {
+  const HALF_WIDTH_S = 0.18;
+  /** Energies that the shape of a growing column explains, and the same turning the other way. */
+  function energies(imOf: (x: number) => number) {
+    const bank = templateBank(RATE_HZ, [
+      { lookAheadS: (halfWidthS) => 4 * halfWidthS, ringUpRates: oneRingUp },
+    ]);
+    const template = bank.find(({ shape }) => shape.halfWidthS === HALF_WIDTH_S);
+    if (template === undefined) throw new Error('no such shape');
+    const x = Array.from({ length: 400 }, (_, k) => (k / RATE_HZ - 2) / HALF_WIDTH_S);
+    const series = new ToneSeries(RATE_HZ, 50);
+    series.pushValues(
+      x.map((value) => 1 / (1 + value * value)),
+      x.map(imOf),
+      x.length,
+    );
+    const cells = new DecimatedView(template.step);
+    const view = viewOf(series, 0, series.length, 0);
+    cells.fill(view, 0, cells.cellsIn(view));
+    const middle = Math.round(200 / template.step);
+    return matchAt(cells, { template, direction: 1, middle, background: 0 });
+  }
+
+  it('is told by a resonator’s path 1/(1 ± ix): one way explains far more than the other', () => {
+    // The overlap of 1/(1 + ix) with its conjugate is the integral of 1/(1 + ix)², which is 0 over all x.
+    const [one, other] = [1, -1].map((way) => energies((x) => (way * x) / (1 + x * x)));
+    const ratios = [one, other].map(({ explained, opposite }) => explained / opposite).sort((a, b) => a - b);
+    expect(ratios[0]).toBeLessThan(0.1);
+    expect(ratios[1]).toBeGreaterThan(10);
+    expect(one.explained).toBeCloseTo(other.opposite, 6);
+  });
+
+  it('can’t be told where only the amplitude changed: a path on a line is its own mirror image', () => {
+    const { explained, opposite } = energies(() => 0);
+    expect(explained).toBeGreaterThan(0);
+    expect(explained / opposite).toBeCloseTo(1, 9);
   });
 });

@@ -40,6 +40,11 @@ const anyFeatures: fc.Arbitrary<PassageFeatures> = fc.record({
   prominence: anyLog,
   higherBeside: anyLog,
   talkAround: anyLog,
+  handedness: anyLog,
+  peakOverUsual: anyLog,
+  unsteadiness: anyLog,
+  onset: between(0, 9),
+  sinceOnset: anyLog,
   peakPower: between(1e-9, 1),
   sidePower: anyLog,
   noisePower: between(1e-9, 1),
@@ -57,7 +62,7 @@ describe('the classifier of passages', () => {
   });
 
   it.each([
-    ['online', ONLINE_CLASSIFIER, 3],
+    ['online', ONLINE_CLASSIFIER, 2],
     ['offline', OFFLINE_CLASSIFIER, 1],
   ])('%s tells a higher probability for a higher output, in each judgement', (_, classifier, judgements) => {
     expect(classifier.calibration).toHaveLength(judgements);
