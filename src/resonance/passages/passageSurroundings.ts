@@ -131,18 +131,20 @@ export function levelsAround(
 export function onsetBefore(view: ToneView, peakIndex: number): Onset {
   const rate = view.rateHz;
   const [half, near, far] = [ONSET_HALF_S, ONSET_NEAR_S, ONSET_FAR_S].map((s) => Math.round(s * rate));
-  let onset = 0;
+  let highest = 1;
   let at = peakIndex - ONSET_S * rate;
   const first = Math.max(far + half, Math.round(at));
   const last = Math.min(view.length - 1 - far - half, Math.round(peakIndex - ONSET_AWAY_S * rate));
   for (let k = first; k <= last; k += ONSET_STEP) {
-    const before = Math.max(coherentPower(view, k - near, half), coherentPower(view, k - far, half));
-    const after = Math.min(coherentPower(view, k + near, half), coherentPower(view, k + far, half));
-    const step = Math.log((after + 1e-30) / (before + 1e-30));
-    if (step > onset) {
-      onset = step;
-      at = k;
-    }
+    let before = coherentPower(view, k - near, half) + 1e-30;
+    let after = coherentPower(view, k + near, half) + 1e-30;
+    // Mostly the near stretches alone tell that it is no higher.
+    if (after <= highest * before) continue;
+    before = Math.max(before, coherentPower(view, k - far, half) + 1e-30);
+    after = Math.min(after, coherentPower(view, k + far, half) + 1e-30);
+    if (after <= highest * before) continue;
+    highest = after / before;
+    at = k;
   }
-  return { onset, sinceOnset: Math.log((peakIndex - at) / rate) };
+  return { onset: Math.log(highest), sinceOnset: Math.log((peakIndex - at) / rate) };
 }
