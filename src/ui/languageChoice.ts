@@ -59,8 +59,8 @@ function dress(page: Document): void {
   page.documentElement.lang = language;
   page.title = words.frame.heading;
   const manifest = page.querySelector<HTMLLinkElement>('link[rel="manifest"]');
-  if (manifest !== null)
-    manifest.href = language === 'en' ? './site.webmanifest' : `./site.${language}.webmanifest`;
+  const tag: string = language;
+  if (manifest !== null) manifest.href = tag === 'en' ? './site.webmanifest' : `./site.${tag}.webmanifest`;
 }
 
 /** The one chosen on this device, else the first of the browser's that the page has, else English. */

@@ -30,7 +30,7 @@ for (const viewport of [
       await bench.goTo('Working');
       const { page } = bench;
       await page.getByRole('heading', { name: 'Expanded uncertainty' }).waitFor();
-      await page.getByRole('row', { name: /Pitch of the fork 512 Hz/ }).waitFor();
+      await page.getByRole('row', { name: /Frequency of the 512 Hz fork/ }).waitFor();
       await page
         .getByRole('region', { name: 'What next' })
         .getByText(/% less/)

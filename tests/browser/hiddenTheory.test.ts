@@ -105,7 +105,7 @@ describe('a lesson that hides theory', () => {
     if (theory === undefined) throw new Error('The page shows no theory.');
     // 21 °C: 344 m/s and some tenths, by Cramer 1993; no mark, group or tick of an axis says 344.
     const speed = new RegExp(
-      String.raw`\b${theory}(\.\d+)?( ±| m/s)|theory for this air|Theory (for|expects)|with theory’s speed|the uncertainties explain`,
+      String.raw`\b${theory}(\.\d+)?( ±| m/s)|the predicted speed, more|Theory (for|expects)|with theory’s speed|the uncertainties explain`,
     );
     for (const view of TELLING_VIEWS) expect(shown.get(view), view).toMatch(speed);
 

@@ -1,4 +1,4 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { words } from '../../words/inUse.ts';
 import { LANGUAGES, LANGUAGE_TAGS, language } from '../../words/language.ts';
@@ -199,16 +199,7 @@ export class HeaderElement extends PartElement {
       ${this.result()}
       <p class="unseen" role="status">${this.spoken}</p>
       <button @click=${this.onKeys}>${words.frame.keys}</button>
-      <label for="language">${words.frame.language}</label>
-      ${choice({
-        id: 'language',
-        options: LANGUAGE_TAGS.map((tag) => ({
-          value: tag,
-          name: html`<span lang=${tag}>${LANGUAGES[tag].name}</span>`,
-        })),
-        now: () => language,
-        choose: (tag) => this.onLanguage(tag),
-      })}
+      ${this.languages()}
       <label for="theme">${words.frame.theme}</label>
       ${choice({
         id: 'theme',
@@ -217,6 +208,20 @@ export class HeaderElement extends PartElement {
         choose: (theme) => this.onTheme(theme),
       })}
     </header>`;
+  }
+
+  /** Nothing where there is nothing to choose. */
+  private languages() {
+    if (LANGUAGE_TAGS.length < 2) return nothing;
+    return html`<label for="language">${words.frame.language}</label> ${choice({
+        id: 'language',
+        options: LANGUAGE_TAGS.map((tag) => ({
+          value: tag,
+          name: html`<span lang=${tag}>${LANGUAGES[tag].name}</span>`,
+        })),
+        now: () => language,
+        choose: (tag) => this.onLanguage(tag),
+      })}`;
   }
 
   private result() {

@@ -51,7 +51,7 @@ export const solverWarning = {
   allUnchecked:
     'Nothing in these marks could show a misreading: two lengths always fit. A third resonance would show it.',
   unchecked: (marks: string) =>
-    `Nothing here could show that ${marks} was misread. Mark one more resonance, or read it again.`,
+    `Nothing here could show a misreading of ${marks}. Mark one more resonance, or read it again.`,
   speedOfAir: {
     cold: (celsius: string) =>
       `This is the speed of sound in air of ${celsius} °C. Was the room so cold? If not, check the fork’s frequency, the unit of the lengths and the gas.`,

@@ -24,7 +24,7 @@ export const workingWhy = {
   walls: (layerMm: string, hertz: string, radiusMm: string, percent: string) =>
     `At the wall the air sticks and gives off heat, in a layer of ${layerMm} mm at ${hertz} Hz. In a tube of ${radiusMm} mm radius that takes ${percent} % of the speed; a narrower one takes more. (Zwikker & Kosten 1949, ch. II; Keefe 1984.)`,
   loudest: (mm: string) =>
-    `The microphone hears the fork beside the column. Their sum is loudest where the two are nearest in step, not where the column swings most: here up to about ${mm} mm beside it, as a standard uncertainty. (Width of a resonance: Fletcher & Rossing 1998, ch. 8.)`,
+    `The microphone hears the fork beside the column. Their sum is loudest where the two are nearest in step, not where the column swings most but beside it: here with a standard uncertainty of ${mm} mm. (Width of a resonance: Fletcher & Rossing 1998, ch. 8.)`,
   squares: (sumMps: string) =>
     `Independent errors rarely all go one way, so their squares add: the sum is not ${sumMps} m/s, as it would be without squares. (JCGM 100:2008, 5.1.2.)`,
   coverage: (degrees: string, factor: string, normalFactor: string) =>

@@ -167,7 +167,7 @@ describe('what was assumed or not read', () => {
       'fork_hz,ends,length_cm,fork_uncertainty_hz\n512,closed,15.8,5e-324\n512,closed,49.2,\n512,closed,82.9,',
     );
     const fork =
-      'error' in answer ? undefined : answer.budget.find(({ quantity }) => quantity.startsWith('Pitch'));
+      'error' in answer ? undefined : answer.budget.find(({ quantity }) => quantity.startsWith('Frequency'));
     expect(fork?.sensitivity).toBeLessThan(10);
   });
 });

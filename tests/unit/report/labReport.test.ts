@@ -134,7 +134,7 @@ describe('labReportFile', () => {
     const lesson = { task: 'Find c.', hideExpected: true, hideTheory: true, hideTruth: true };
     const text = documentOf({ ...three, lesson }).body.textContent;
     expect(text).toContain('This lesson hides the predicted speed.');
-    expect(text).not.toMatch(/344\.[45]\d? ±|Cramer|Difference from theory/);
+    expect(text).not.toMatch(/344\.[45]\d? ±|Cramer|Difference from the prediction/);
     expect(documentOf(three).body.textContent).toMatch(/Cramer/);
   });
 

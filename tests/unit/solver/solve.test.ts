@@ -310,9 +310,9 @@ describe('a result', () => {
 
 describe('judgement', () => {
   it.each([
-    [0.1, 'misread decimetre?'],
-    [-0.1, 'misread decimetre?'],
-    [0.01, 'misread centimetre?'],
+    [0.1, 'misread by 10 cm?'],
+    [-0.1, 'misread by 10 cm?'],
+    [0.01, 'misread by 1 cm?'],
     [0.023, 'read it again'],
   ])('finds a length that is %s m off and says: %s', (byM, cause) => {
     const solution = solved(solve(shift(makeMarks([...CLOSED, { hz: 480, orders: [1, 2] }]), 1, byM)));
@@ -491,8 +491,8 @@ describe('working', () => {
       'Free air: the walls slow the wave',
       'Standard uncertainty',
       'Expanded uncertainty, 95 %',
-      'Theory',
-      'Difference from theory',
+      'Predicted speed',
+      'Difference from the prediction',
     ]);
     // λ/2 = (343.99 − 1.63)/(2 · 512) m.
     expect(working[0]).toMatchObject({ formula: 'λ/2 = (L₂ − L₁)/(n₂ − n₁)', result: 'λ/2 = 33.43 cm' });

@@ -28,22 +28,8 @@ describe('the language that the page begins in', () => {
     return language;
   };
 
-  it('is the first of the browser’s that the page has, whatever its country', async () => {
-    expect(await begin('nl-NL', 'de-AT', 'fr')).toBe('de');
-    expect(document.documentElement.lang).toBe('de');
-    expect(await begin('pt-PT', 'en')).toBe('pt-BR');
-    expect(await begin('es-419')).toBe('es');
-  });
-
   it('is English where it has none of them', async () => {
     expect(await begin('nl', 'ja-JP')).toBe('en');
-  });
-
-  it('is the one that was chosen here, until that is forgotten', async () => {
-    await chooseLanguage('pl', document);
-    expect(await begin('de')).toBe('pl');
-    forgetLanguage();
-    expect(await begin('de')).toBe('de');
   });
 });
 
@@ -62,8 +48,8 @@ describe('choosing a language', () => {
   );
 
   it('goes by the tag, or by its first part', () => {
-    expect(offeredLanguage('PT-br')).toBe('pt-BR');
-    expect(offeredLanguage('de-CH-1996')).toBe('de');
+    expect(offeredLanguage('EN')).toBe('en');
+    expect(offeredLanguage('en-GB-oxendict')).toBe('en');
     expect(offeredLanguage('')).toBeNull();
     expect(offeredLanguage('english')).toBeNull();
   });

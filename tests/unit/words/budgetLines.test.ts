@@ -34,7 +34,7 @@ describe('the budget in words', () => {
       for (const text of Object.values(row)) expect(text).not.toBe('');
       expect(row.evaluation).toMatch(/^[AB]$/);
     }
-    const fork = rows.find(({ quantity }) => quantity === 'Pitch of the fork 512 Hz');
+    const fork = rows.find(({ quantity }) => quantity === 'Frequency of the 512 Hz fork');
     // v = f λ: 1 Hz of 512 is as large a part as 343.99/512 m/s of the speed, at 20 °C and 50 % (Cramer 1993).
     expect(fork?.sensitivity).toBe('0.67 m/s per Hz');
     // 0.1 % of 512 Hz, as the test's marks state.
@@ -52,7 +52,7 @@ describe('the budget in words', () => {
 
   it('takes a stamp for a rectangle', () => {
     const { solution } = readTwice();
-    const fork = budgetRows(solution.budget).find(({ quantity }) => quantity.startsWith('Pitch'));
+    const fork = budgetRows(solution.budget).find(({ quantity }) => quantity.startsWith('Frequency'));
     expect(fork?.distribution).toBe('rectangular');
   });
 

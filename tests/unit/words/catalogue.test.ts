@@ -65,10 +65,4 @@ describe('the catalogue', () => {
     );
     expect(unused).toEqual([]);
   });
-
-  it('is reached by its two collections and by nothing else', () => {
-    const own = /from '[./]*\/(?:words\/)?(?:en|de|es|fr|pl|pt-BR)\//;
-    const reached = code.filter(({ text }) => own.test(text)).map(({ file }) => file);
-    expect(reached.sort()).toEqual(['words/catalogue.ts', 'words/english.ts']);
-  });
 });

@@ -51,7 +51,7 @@ function textsOf(language: Language, file: string): readonly CatalogueText[] {
     texts.push({ language, path, said: strings(body), parameters, used });
   };
   for (const statement of source.statements) {
-    if (!ts.isVariableStatement(statement)) continue;
+    if (!ts.isVariableStatement(statement) || statement.modifiers === undefined) continue;
     for (const { name, initializer } of statement.declarationList.declarations) {
       if (ts.isIdentifier(name) && initializer !== undefined) take([name.text], initializer);
     }

@@ -94,15 +94,15 @@ describe('the working in numbers', () => {
     // 1.63 of 343.36 m/s, as at wallLoss.
     expect(whyOf('free-air')).toContain('15.0 mm radius that takes 0.47 %');
     expect(whyOf('place')).toContain('beside it');
-    // 331.3·√(1 + t/273.15): 0.59 m/s a degree at 20 °C.
-    expect(whyOf('theory')).toContain('0.59 m/s a degree');
+    // 331.3·√(1 + t/273.15): 0.59 m/s for each degree at 20 °C.
+    expect(whyOf('theory')).toContain('0.59 m/s for each degree');
   });
 
   it('says what is known of the mouth wherever it counts: for one mark, two and more', () => {
     const [one, two] = [[1], [1, 2]].map((orders) =>
       solved(solve(makeMarks([{ hz: 512, orders }], { mouth: null }))).working.map(workingStepWords),
     );
-    expect(one?.[0]?.why).toContain('as it is known of this mouth: 0.66 ± 0.11 radii');
+    expect(one?.[0]?.why).toContain('from what is known of this mouth: 0.66 ± 0.11 radii');
     const fit = two?.find(({ title }) => title === 'All marks and the mouth together');
     expect(fit?.numbers).toContain(
       'v and e from all 2 marks and what is known of this mouth (0.66 ± 0.11 radii)',
