@@ -95,11 +95,19 @@ export async function openPage(options: OpenPageOptions): Promise<OpenedPage> {
       if (message.type() === 'error') faults.push(message.text());
     });
     await page.goto(options.url);
+    await untilAlive(page);
     return { page, context, browser, faults, close };
   } catch (error) {
     await close();
     throw error;
   }
+}
+
+/** Until the page, if it is the bench, has its texts and takes what a hand does: nobody pastes into a blank page. */
+async function untilAlive(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    if (document.querySelector('bench-app') !== null) await customElements.whenDefined('bench-app');
+  });
 }
 
 function microphoneArguments(microphone: OpenPageOptions['microphone'], wav: string | undefined): string[] {
