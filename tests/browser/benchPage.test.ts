@@ -176,7 +176,7 @@ describe('nothing moves under the eye', () => {
     expect(await places()).toEqual(before);
     // What is doubtful is one press away, from wherever the level is watched.
     await page.getByRole('button', { name: /^\d warnings?$/ }).click();
-    await page.getByText('Mark 4 is left out of the fit').waitFor();
+    await page.getByText('Mark 4 doesn’t fit and is left out of the fit').waitFor();
 
     await page.getByRole('radio', { name: 'Microphone' }).check();
     await page.waitForTimeout(300);

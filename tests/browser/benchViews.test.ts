@@ -21,7 +21,9 @@ for (const viewport of [
       await check.getByRole('button', { name: 'Use the measured frequency in the fit' }).click();
       await bench.goTo('Apparatus');
       const forks = bench.page.getByRole('region', { name: 'Forks' });
-      await expect.poll(() => forks.innerText()).toMatch(/Measured 5\d\d\.\d+ ± [\d.]+ Hz; the fit uses this/);
+      await expect
+        .poll(() => forks.innerText())
+        .toMatch(/Measured 5\d\d\.\d+ ± [\d.]+ Hz; the fit uses this/);
     });
 
     it('working, fit and budget: every step with its numbers; pictures saved as SVG and PNG; what next', async () => {
@@ -85,9 +87,13 @@ for (const viewport of [
       expect(link).toContain('#lesson=');
       // A link that is shown follows the form: a later tick is in it.
       await page.getByRole('checkbox', { name: 'Hide where resonances are expected' }).check();
-      await expect.poll(() => page.getByRole('textbox', { name: 'Link', exact: true }).inputValue()).not.toBe(link);
+      await expect
+        .poll(() => page.getByRole('textbox', { name: 'Link', exact: true }).inputValue())
+        .not.toBe(link);
       await page.getByRole('checkbox', { name: 'Hide where resonances are expected' }).uncheck();
-      await expect.poll(() => page.getByRole('textbox', { name: 'Link', exact: true }).inputValue()).toBe(link);
+      await expect
+        .poll(() => page.getByRole('textbox', { name: 'Link', exact: true }).inputValue())
+        .toBe(link);
       await page.goto('about:blank');
       await page.goto(link);
       await page.getByText('Find two resonances.').waitFor();

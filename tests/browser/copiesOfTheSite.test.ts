@@ -27,13 +27,22 @@ async function twoCopies(): Promise<{ one: string; two: string; picture: string 
 
 async function saved({ page }: BenchPage): Promise<void> {
   await expect
-    .poll(() => page.evaluate(() => document.querySelector('bench-app')?.session.saveState.kind))
+    .poll(() =>
+      page.evaluate(
+        () =>
+          document.querySelector<HTMLElementTagNameMap['bench-app']>('bench-app:defined')?.session.saveState
+            .kind,
+      ),
+    )
     .toBe('saved');
 }
 
 /** Until it is sure which notebook is open: before that every page is empty. */
 async function isOpen({ page }: BenchPage): Promise<void> {
-  await page.waitForFunction(() => document.querySelector('bench-app')?.session.keeping.sounds);
+  await page.waitForFunction(
+    () =>
+      document.querySelector<HTMLElementTagNameMap['bench-app']>('bench-app:defined')?.session.keeping.sounds,
+  );
 }
 
 describe('two copies of the site on one host', () => {
@@ -94,7 +103,7 @@ describe('two copies of the site on one host', () => {
     await isOpen(bench);
     expect(await bench.lengths()).toEqual([]);
     await bench.goTo('Records');
-    await page.getByText('open that copy to see it').waitFor();
+    await page.getByText('Open that copy to see them').waitFor();
     await page.goto(two);
     await expect.poll(() => bench.lengths()).toEqual(['15.8']);
   });

@@ -109,6 +109,6 @@ describe('sound, if wanted', () => {
     }
     await erase.click();
     await question.getByRole('button', { name: 'Erase it' }).click();
-    await page.getByText('0.0 MB of 100 MB used').waitFor();
+    await page.getByText(/All experiments use 0\.0 MB of 100 MB/).waitFor();
   });
 });
