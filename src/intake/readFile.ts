@@ -30,12 +30,12 @@ export async function readFile(file: Blob & { readonly name: string }): Promise<
       /\.json$/i.test(name) || /^(\ufeff|\u00ef\u00bb\u00bf)?\s*[{[]/.test(String.fromCharCode(...head));
     const largest = isJson ? LARGEST_JSON_BYTES : LARGEST_TABLE_BYTES;
     if (file.size > largest) {
-      return refused(name, laterWords.intakeFault.tooLarge(file.size, largest, isJson));
+      const { largeExperiment, largeTable } = laterWords.intakeFault;
+      return refused(name, (isJson ? largeExperiment : largeTable)(file.size, largest));
     }
     return readText(name, decodeText(new Uint8Array(await file.arrayBuffer())), isJson);
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    return refused(name, laterWords.intakeFault.unreadable(reason));
+  } catch {
+    return refused(name, laterWords.intakeFault.unreadable);
   }
 }
 

@@ -4,7 +4,7 @@ import type { TableDefaults } from '../marks/marksTable.ts';
 import type { Intake } from './intakeTypes.ts';
 import { readExperimentText } from './readExperimentText.ts';
 import { laterWords } from '../words/inUse.ts';
-import { pastedName } from '../words/intakeFaults.ts';
+import { longPasteWords } from '../words/intakeFaults.ts';
 import { readTableText } from './readTableText.ts';
 
 /**
@@ -12,10 +12,10 @@ import { readTableText } from './readTableText.ts';
  * @param defaults  the fork and the ends that are set on the bench
  */
 export function readPasted(pasted: string, defaults: TableDefaults): Intake {
-  const name = pastedName;
+  const name = laterWords.pastedName;
   const text = wellFormed(pasted);
   if (text.length > LARGEST_TABLE_BYTES) {
-    const message = laterWords.intakeFault.longPaste(text.length);
+    const message = longPasteWords(text.length);
     return { name, content: null, faults: [{ row: null, column: null, message }], remarks: [] };
   }
   return /^\s*[{[]/.test(text) ? readExperimentText(name, text) : readTableText(name, text, defaults);

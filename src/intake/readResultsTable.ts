@@ -6,6 +6,7 @@ import { unguarded } from '../marks/formulaGuard.ts';
 import { parseDecimal, shorten } from '../marks/parseDecimal.ts';
 import type { ResultColumn } from '../marks/parseFault.ts';
 import { laterWords, words } from '../words/inUse.ts';
+import { tidy } from '../words/numbers.ts';
 import { parseFaultWords } from '../words/parseFaults.ts';
 
 import { parseTemperature } from '../marks/parseQuantities.ts';
@@ -46,7 +47,7 @@ export function readResultsTable(
       if (!parsed.ok) return fail(column, parseFaultWords(parsed.fault));
       const isSpeed = parsed.unit === '' || /^m\/s$/i.test(parsed.unit);
       if (isSpeed && parsed.value >= low && parsed.value <= high) return parsed.value;
-      return fail(column, laterWords.intakeFault.noSpeed(low, high, shorten(cell(column))));
+      return fail(column, laterWords.intakeFault.noSpeed(tidy(low), tidy(high), shorten(cell(column))));
     };
     const speedMps = number('speed_mps', LIMITS.speedMps);
     const standard =

@@ -4,6 +4,7 @@ import { columnName, likelyDelimiter } from '../marks/tableDialect.ts';
 import type { TableDefaults } from '../marks/marksTable.ts';
 import type { TableFault } from '../marks/tableFault.ts';
 import { laterWords } from '../words/inUse.ts';
+import { notReadWords, skippedWords } from '../words/intakeFaults.ts';
 import { faultyColumn, tableProblemWords } from '../words/tableFaults.ts';
 import type { Intake, IntakeFault } from './intakeTypes.ts';
 import { isResultsHeading, readResultsTable } from './readResultsTable.ts';
@@ -38,8 +39,8 @@ export function readTableText(name: string, text: string, defaults: TableDefault
     return { name, content, faults: table.faults.map(located), remarks: [] };
   }
   const remarks = [
-    table.passedOver.length === 0 ? null : laterWords.intakeRemark.notRead(table.passedOver),
-    table.skipped.length === 0 ? null : laterWords.intakeRemark.skipped(table.skipped),
+    table.passedOver.length === 0 ? null : notReadWords(table.passedOver),
+    table.skipped.length === 0 ? null : skippedWords(table.skipped),
   ].filter((remark) => remark !== null);
   return { name, content: { kind: 'table', rows: table.rows }, faults: [], remarks };
 }

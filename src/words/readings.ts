@@ -1,4 +1,5 @@
-import { fullCentimetres } from './numbers.ts';
+import { words } from './inUse.ts';
+import { fixed, fullCentimetres } from './numbers.ts';
 
 /** A reading or both of a bracket as a person writes them, cm: to the millimetre, and in full where it is finer. */
 export function readingWords(lengthM: number, otherLengthM: number | null): string {
@@ -7,11 +8,11 @@ export function readingWords(lengthM: number, otherLengthM: number | null): stri
 }
 
 function atLeastMillimetres(lengthM: number): string {
-  const text = fullCentimetres(lengthM);
-  return text.includes('.') ? text : `${text}.0`;
+  const full = fullCentimetres(lengthM);
+  return full === fixed(lengthM * 100, 0) ? fixed(lengthM * 100, 1) : full;
 }
 
 /** Before a reading is taken that the tube is too short for, m. */
 export function beyondTubeWords(readingM: number, travelM: number): string {
-  return `${fullCentimetres(readingM)} cm is longer than the tube (${fullCentimetres(travelM)} cm). If it is right, the longest column under Apparatus isn’t.`;
+  return words.reading.beyondTube(fullCentimetres(readingM), fullCentimetres(travelM));
 }

@@ -1,27 +1,29 @@
 import { readingLimit } from '../marks/columnOfMark.ts';
 import type { FieldRule, RecordFault } from '../notebook/recordFault.ts';
 import { foundWords } from './found.ts';
+import { words } from './inUse.ts';
 
 /** What is wrong with a record, in one sentence or two. */
 export function recordFaultWords(fault: RecordFault): string {
+  const said = words.recordFault;
   switch (fault.code) {
     case 'field':
     case 'unequal-lists':
-      return `${fault.path} ${fieldFaultWords(fault)}`;
+      return said.at(fault.path, fieldFaultWords(fault));
     case 'same-id':
-      return `${fault.list}: two ${fault.list} have the same id.`;
-    case 'dangling': {
-      const where = fault.markId === null ? 'present' : `mark ${fault.markId}`;
-      return `${where}: there is no ${fault.to} “${fault.id}” in this file.`;
-    }
+      return said.sameId[fault.list];
+    case 'dangling':
+      return fault.markId === null
+        ? said.ofPresent[fault.to](fault.id)
+        : said.ofMark[fault.to](fault.markId, fault.id);
     case 'no-object':
-      return 'This isn’t an experiment: a JSON object was expected.';
+      return said.noObject;
     case 'newer-version':
-      return `schemaVersion is ${fault.version}; this bench reads up to version ${fault.newest}. The record was made by a newer bench: open it there, or load this page anew.`;
+      return said.newerVersion(fault.version, fault.newest);
     case 'no-version':
-      return `schemaVersion is ${foundWords(fault.found)}; a whole number from 1 to ${fault.newest} was expected. This may be a file of another program.`;
+      return said.noVersion(foundWords(fault.found), fault.newest);
     case 'unreadable':
-      return `This record can’t be read (${fault.said}).`;
+      return said.unreadable(fault.said);
   }
 }
 
@@ -30,8 +32,8 @@ export function fieldFaultWords(
   fault: Extract<RecordFault, { readonly code: 'field' | 'unequal-lists' }>,
 ): string {
   return fault.code === 'field'
-    ? `${ruleWords(fault.rule)}, but it is ${foundWords(fault.found)}.`
-    : `must have as many values in ${fault.lists[0]} as in ${fault.lists[1]}.`;
+    ? ruleWords(fault.rule, foundWords(fault.found))
+    : words.recordFault.unequalLists(fault.lists[0], fault.lists[1]);
 }
 
 /** The first of several faults; empty where there is none. */
@@ -40,25 +42,24 @@ export function firstFaultWords(faults: readonly RecordFault[]): string {
   return first === undefined ? '' : recordFaultWords(first);
 }
 
-function ruleWords(rule: FieldRule): string {
+/** Numbers as the file has them, which is where they must be put right. */
+function ruleWords(rule: FieldRule, found: string): string {
+  const said = words.recordFault.mustBe;
   switch (rule.kind) {
     case 'object':
-      return 'must be an object';
     case 'whole-number':
-      return 'must be a whole number';
     case 'flag':
-      return 'must be true or false';
+      return said[rule.kind](found);
     case 'text':
-      return `must be text of at most ${rule.longest} characters`;
     case 'list':
-      return `must be a list of at most ${rule.longest}`;
+      return said[rule.kind](found, rule.longest);
     case 'number':
-      return `must be a number from ${rule.limit.lowest} to ${rule.limit.highest}`;
+      return said.number(found, String(rule.limit.lowest), String(rule.limit.highest));
     case 'choice':
-      return `must be one of ${rule.choices.join(', ')}`;
+      return said.choice(found, rule.choices.join(', '));
     case 'reading': {
       const { lowest, highest } = readingLimit(rule.zeroOffsetM);
-      return `must be from ${lowest} to ${highest}, so that the zero offset of ${rule.zeroOffsetM} leaves a column`;
+      return said.reading(found, String(lowest), String(highest), String(rule.zeroOffsetM));
     }
   }
 }

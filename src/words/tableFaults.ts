@@ -1,11 +1,13 @@
 import { REQUIRED_COLUMNS } from '../marks/markColumns.ts';
 import type { TableFault, TableProblem } from '../marks/tableFault.ts';
+import { laterWords } from './inUse.ts';
+import { listed } from './lists.ts';
 import { parseFaultWords } from './parseFaults.ts';
 
 /** Of a long list a reader is shown so many. */
 const MOST_FAULTS = 5;
 
-/** Faults of a table with their places, in one text. */
+/** Faults of a table with their places, in one text, as the command line says them: in English. */
 export function tableFaultsWords(faults: readonly TableFault[]): string {
   const shown = faults.slice(0, MOST_FAULTS).map((one) => {
     const column = faultyColumn(one);
@@ -20,35 +22,34 @@ export function tableFaultsWords(faults: readonly TableFault[]): string {
 
 /** The column, or the columns, that a fault is about; null where it is about none. */
 export function faultyColumn({ column, fault }: TableFault): string | null {
-  if (fault.code === 'columns-missing') return fault.columns.join(' and ');
-  if (fault.code === 'quote') return column ?? `cell ${fault.cell}`;
+  if (fault.code === 'columns-missing') return listed(fault.columns);
+  if (fault.code === 'quote') return column ?? laterWords.tableFault.cell(fault.cell);
   return column;
 }
 
 /** What is wrong, without where. */
 export function tableProblemWords(fault: TableProblem): string {
+  const said = laterWords.tableFault;
   switch (fault.code) {
     case 'no-text':
-      return 'The file is no text: save it as CSV, not as a spreadsheet.';
+      return said.noText;
     case 'no-content':
-      return 'The file is empty.';
+      return said.noContent;
     case 'no-heading':
-      return 'The file has no heading row.';
+      return said.noHeading;
     case 'no-rows':
-      return 'The file has a heading but no rows of marks.';
+      return said.noRows;
     case 'all-excluded':
-      return 'Every row of marks is excluded.';
+      return said.allExcluded;
     case 'column-twice':
-      return 'the column is there more than once.';
+      return said.columnTwice;
     case 'quote':
-      return QUOTES[fault.quote];
+      return said.quotes[fault.quote];
     case 'many-rows':
-      return `The file has ${fault.rows} rows; ${fault.most} is the most. Split it into several files.`;
+      return said.manyRows(fault.rows, fault.most);
     case 'many-cells': {
-      const hint = fault.isComma
-        ? ' With decimal commas put semicolons between the cells, or quotes around them.'
-        : '';
-      return `there are ${fault.cells} cells under ${fault.headings} headings.${hint}`;
+      const many = said.manyCells(fault.cells, fault.headings);
+      return fault.isComma ? `${many} ${said.decimalCommas}` : many;
     }
     case 'columns-missing':
       return missingWords(fault);
@@ -57,31 +58,23 @@ export function tableProblemWords(fault: TableProblem): string {
   }
 }
 
-const QUOTES = {
-  unclosed: 'a quote (") is opened and never closed. Close it, or take it away.',
-  'text-behind': 'text stands behind a closing quote ("). Put it inside the quotes, or take them away.',
-  stray: 'a stray quote (") stands inside the cell. Take it away.',
-} as const;
-
 function missingWords({
   columns,
   found,
   isOneCell,
   alike,
 }: Extract<TableProblem, { readonly code: 'columns-missing' }>): string {
+  const said = laterWords.tableFault;
   const needed = REQUIRED_COLUMNS.join(', ');
   const headings = found.join(', ');
   if (isOneCell !== null) {
-    const hint = isOneCell
-      ? 'Put commas, semicolons or tabs between the cells, and no title above the heading (or begin it with #).'
-      : 'Put a heading on top.';
-    return `the heading has none of the columns ${needed}. It reads: ${headings}. ${hint}`;
+    return `${said.noneOf(needed, headings)} ${isOneCell ? said.putDelimiters : said.putHeading}`;
   }
-  const meant = alike.map(({ heading, column }) => `Is “${heading}” meant? Call it ${column}.`);
+  const missing = columns.length === 1 ? said.missing : said.severalMissing;
   const isUnitMeant = alike.length > 0 && columns.includes('length_cm');
   return [
-    `${columns.length === 1 ? 'the column is' : 'these columns are'} missing. The heading has: ${headings}. Needed: ${needed}.`,
-    ...meant,
-    ...(isUnitMeant ? ['Plain lengths are in cm; a cell may say its own unit, like 158 mm.'] : []),
+    missing(headings, needed),
+    ...alike.map(({ heading, column }) => said.meant(heading, column)),
+    ...(isUnitMeant ? [said.plainLengths] : []),
   ].join(' ');
 }

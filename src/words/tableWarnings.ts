@@ -25,6 +25,7 @@ interface RowsWithout {
 /** Of columns that were passed over so many are named. */
 const MOST_COLUMNS = 8;
 
+/** What `solve` says of it: the command line's own, in English. */
 export function tableWarningWords(warning: TableWarning): string {
   switch (warning.code) {
     case 'several-places': {
@@ -34,12 +35,12 @@ export function tableWarningWords(warning: TableWarning): string {
     case 'columns-not-read':
       return `Not read: ${warning.columns.slice(0, MOST_COLUMNS).join(', ')}. Optional columns are ${listed(OPTIONAL_COLUMNS)}.`;
     case 'length-uncertainty-assumed':
-      return `No length_uncertainty_mm in ${warning.rowsWithout} of ${warning.rowCount} rows: ${short(warning.byEarM * 1000)} mm is taken for places found by ear, ${short(warning.byCentreM * 1000)} mm where the bench showed the centre. From three lengths on their own scatter corrects it. State it to do better.`;
+      return `No length_uncertainty_mm in ${warning.rowsWithout} of ${warning.rowCount} rows: ${short(warning.byEarM * 1000)} mm is taken for a length found by ear, ${short(warning.byCentreM * 1000)} mm where the page showed the centre. With three lengths or more, their scatter corrects it. Give it to do better.`;
     case 'located-by-assumed': {
       const usual = warning.isTubeUnknown ? ', as wide as in a usual tube' : '';
-      return `No located_by in ${warning.rowsWithout} of ${warning.rowCount} rows: these lengths are taken to be loudest places, which lie beside the resonances${usual}, all to one side. Where the bench showed the centre, write centre.`;
+      return `No located_by in ${warning.rowsWithout} of ${warning.rowCount} rows: these lengths are taken as loudest places, which lie beside the resonances’ centres${usual}, all to one side. Write centre where the page showed the centre.`;
     }
     case 'fork-tolerance-assumed':
-      return `No fork_uncertainty_hz in ${warning.rowsWithout} of ${warning.rowCount} rows: the stamp is taken to be within ±${short(100 * warning.assumedTolerance)} %. Measure the fork to do better.`;
+      return `No fork_uncertainty_hz in ${warning.rowsWithout} of ${warning.rowCount} rows: the frequency stamped on the fork is taken to be right within ±${short(100 * warning.assumedTolerance)} %. Measure the fork to do better.`;
   }
 }

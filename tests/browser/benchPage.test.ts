@@ -125,7 +125,7 @@ describe('marks', () => {
       .getByText(/ends: must be one of closed, open, but it is "half open"/)
       .first()
       .waitFor();
-    await bench.page.getByRole('button', { name: 'Close, nothing changes' }).click();
+    await bench.page.getByRole('button', { name: 'Close without changes' }).click();
     await bench.goTo('Measure');
     await bench.deleteMark(2);
     await bench.goTo('Records');
@@ -150,7 +150,7 @@ describe('apparatus', () => {
       .poll(() => bench.page.getByRole('textbox', { name: 'Inside diameter' }).inputValue())
       .toBe('35');
     await bench.fill('Fork 1', '20');
-    await bench.page.getByText('must be 64..4096 Hz, got 20 Hz').waitFor();
+    await bench.page.getByText('must be 64 to 4096 Hz, not 20 Hz').waitFor();
     await bench.goTo('Measure');
     await bench.page.getByText('Theory').first().waitFor();
   });

@@ -57,11 +57,13 @@ for (const [scheme, viewport] of [
         ['half.csv', 'fork_hz;ends;length_cm\n512;closed;49,3\n512;closed;abc\n512;shut;82,7\n'],
       ]);
       const dialog = page.getByRole('dialog', { name: 'What came in' });
-      await dialog.getByText('row 3, length_cm: “abc” is no number for the length.').waitFor();
+      await dialog
+        .getByText('row 3, length_cm: “abc” is not a number. Write the length in digits.')
+        .waitFor();
       await dialog.getByText(/row 4, ends: “shut” is neither/).waitFor();
       expect(await dialog.getByRole('button', { name: 'Add to this experiment' }).count()).toBe(0);
       await expectNoViolations(bench);
-      await dialog.getByRole('checkbox', { name: /Take the good part all the same: table, 1 row/ }).check();
+      await dialog.getByRole('checkbox', { name: /Use only the part without faults: table, 1 row/ }).check();
       await dialog.getByRole('button', { name: 'Add to this experiment' }).click();
       await expect.poll(() => bench.marks.count()).toBe(2);
       expect(await bench.lengthOf(2).inputValue()).toMatch(/^49[.,]3/);

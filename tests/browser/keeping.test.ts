@@ -207,7 +207,7 @@ describe('storage fails', () => {
       const bench = new BenchPage(browser.page);
       await browser.page
         .getByRole('alert')
-        .filter({ hasText: 'lets the page store nothing' })
+        .filter({ hasText: 'doesn’t let the page save anything' })
         .waitFor({ timeout: 5000 });
       await bench.addMarks(['15.8']);
       await bench.addMarks(['49.2']);

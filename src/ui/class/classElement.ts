@@ -7,7 +7,6 @@ import { classTable } from '../../classroom/classTable.ts';
 import { spreadPicture } from '../../classroom/spreadSvg.ts';
 import { classWords, discussionWords, groupWords } from '../../words/classroom.ts';
 import { laterWords } from '../../words/inUse.ts';
-import { NOT_COPIED } from '../../words/page/clipboard.ts';
 import { hidesTheory, keepsTheory } from '../../report/hideTheory.ts';
 import { copyTable } from '../../report/copyTable.ts';
 import { toCsv } from '../../report/csv.ts';
@@ -164,7 +163,10 @@ export class ClassElement extends PartElement {
 
   private async onCopy(): Promise<void> {
     const isCopied = await putOnClipboard(copyTable(classTable(this.desk.result)));
-    this.session.tell(isCopied ? 'info' : 'problem', isCopied ? laterWords.classPage.copied : NOT_COPIED);
+    this.session.tell(
+      isCopied ? 'info' : 'problem',
+      isCopied ? laterWords.classPage.copied : laterWords.clipboard.notCopied,
+    );
   }
 
   private onChoose(event: Event): void {

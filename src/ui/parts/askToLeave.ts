@@ -10,9 +10,10 @@ import { titleWords } from '../../words/titles.ts';
 export function askToLeave(asking: AskElement, { experiment, saveState }: Session): Promise<boolean> {
   return asking.ask({
     heading: laterWords.leaving.heading(titleWords(experiment)),
-    message: laterWords.leaving.message(
-      saveState.kind === 'refused' ? storageFaultWords(saveState.why) : null,
-    ),
+    message:
+      saveState.kind === 'refused'
+        ? laterWords.leaving.messageWith(storageFaultWords(saveState.why))
+        : laterWords.leaving.message,
     no: laterWords.leaving.no,
     first: { words: laterWords.leaving.saveFirst, act: () => saveExperiment(experiment) },
     yes: laterWords.leaving.yes,

@@ -9,7 +9,6 @@ import { EXPERIMENT_TABLES } from '../../report/tables/experimentTables.ts';
 import type { ExperimentTable } from '../../report/tables/experimentTables.ts';
 import type { Session } from '../../session/session.ts';
 import { laterWords } from '../../words/inUse.ts';
-import { NOT_COPIED } from '../../words/page/clipboard.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
@@ -63,7 +62,7 @@ export class TablesElement extends PartElement {
         laterWords.tables.copied(laterWords.tableKinds[table.id].name, rows.length - 1),
       );
     } else {
-      this.session.tell('problem', NOT_COPIED);
+      this.session.tell('problem', laterWords.clipboard.notCopied);
     }
   }
 

@@ -9,6 +9,13 @@ import { mouthNames } from './mouths.ts';
 import { capture, processingFlag, trustPart } from './page/capture.ts';
 import { columnLabels } from './page/columnPicture.ts';
 import { field } from './page/fields.ts';
+import { columnFault } from './columnFaults.ts';
+import { mended } from './mended.ts';
+import { parseFault } from './parseFaults.ts';
+import { reading } from './readings.ts';
+import { recordFault } from './recordFaults.ts';
+import { keepingFault, notLoaded } from './records.ts';
+import { storageFault } from './storageFaults.ts';
 import { frame, failed } from './page/frame.ts';
 import { lengthAnswer } from './page/lengthCheck.ts';
 import { keepingBar } from './page/keepingBar.ts';
@@ -63,6 +70,14 @@ export const first = {
   result,
   doubts,
   practice,
+  columnFault,
+  keepingFault,
+  mended,
+  notLoaded,
+  parseFault,
+  reading,
+  recordFault,
+  storageFault,
   guide,
   source,
   now,

@@ -13,7 +13,10 @@ import { code } from './page/code.ts';
 import { compare, temperatures, ends, turned } from './page/compare.ts';
 import { handIn } from './page/handIn.ts';
 import { homeScreen } from './page/homeScreen.ts';
-import { intakePage } from './page/intake.ts';
+import { pastedName } from './intakeFaults.ts';
+import { tableFault } from './tableFaults.ts';
+import { clipboard } from './page/clipboard.ts';
+import { intakeContent, intakePage, takenTable, usableFiles } from './page/intake.ts';
 import { keys } from './page/keys.ts';
 import { leaving } from './page/leaving.ts';
 import { lesson, keptBack } from './page/lesson.ts';
@@ -61,6 +64,8 @@ export const later = {
   otherFile,
   intakeFault,
   intakeRemark,
+  pastedName,
+  tableFault,
   tube,
   mouthChoice,
   forks,
@@ -85,6 +90,10 @@ export const later = {
   handIn,
   homeScreen,
   intakePage,
+  intakeContent,
+  usableFiles,
+  takenTable,
+  clipboard,
   keys,
   leaving,
   lesson,

@@ -1,6 +1,6 @@
 import { titleWords } from '../titles.ts';
 import type { Titled } from '../../notebook/experiment.ts';
-import { counted } from '../en/grammar.ts';
+import { laterWords } from '../inUse.ts';
 
 /** What came in from one file, as far as it is spoken of; the intake's own type has it all. */
 export interface SpokenIntake {
@@ -38,18 +38,22 @@ const MOST_ROWS = 3;
 
 /** Puts into words what was read of a file. */
 export function intakeWords({ content, faults, remarks }: SpokenIntake): IntakeWords {
+  const said = laterWords.intakeContent;
   const shown = faults.slice(0, MOST_FAULTS).map(faultWords);
   const more = faults.length - shown.length;
   const isPart = content !== null && faults.length > 0;
   return {
-    what:
-      content === null
-        ? 'can’t be used.'
-        : `${contentWords(content)}${isPart ? `; ${counted(faults.length, 'fault')}` : ''}.`,
+    what: whatWords(content, faults.length),
     remarks,
-    faults: more > 0 ? [...shown, `and ${more} more.`] : shown,
-    ask: isPart ? `Take the good part all the same: ${contentWords(content)}` : null,
+    faults: more > 0 ? [...shown, said.more(more)] : shown,
+    ask: isPart ? said.ask(contentWords(content)) : null,
   };
+}
+
+function whatWords(content: SpokenIntake['content'], faults: number): string {
+  const said = laterWords.intakeContent;
+  if (content === null) return said.unusable;
+  return faults === 0 ? said.whole(contentWords(content)) : said.inPart(contentWords(content), faults);
 }
 
 /**
@@ -59,9 +63,9 @@ export function intakeWords({ content, faults, remarks }: SpokenIntake): IntakeW
  * @param inPart  files among these that have faults
  */
 export function usableWords(files: number, usable: number, inPart: number): string {
-  if (usable === files && inPart === 0) return `All ${files} files can be used.`;
-  const part = inPart === 0 ? '' : `, ${inPart} of them in part`;
-  return `${usable} of ${files} files can be used${part}. What is wrong comes first.`;
+  const said = laterWords.usableFiles;
+  if (inPart > 0) return said.inPart(usable, files, inPart);
+  return usable === files ? said.all(files) : said.some(usable, files);
 }
 
 /** What became of a table's rows, and what it was. */
@@ -74,42 +78,44 @@ export function takenWords(
   faults: readonly SpokenFault[],
   remarks: readonly string[],
 ): string {
-  const done =
-    table.kind === 'opened'
-      ? `“${table.title}” is open as a new experiment`
-      : `${counted(table.marks, 'mark')} added`;
-  const left = `${counted(faults.length, 'row was', 'rows were')} left out: ${rowFaultWords(faults)}`;
-  return [`${done}; Undo takes it back.`, ...(faults.length === 0 ? [] : [left]), ...remarks].join(' ');
+  const said = laterWords.takenTable;
+  const done = table.kind === 'opened' ? said.opened(table.title) : said.added(table.marks);
+  const left = faults.length === 0 ? [] : [said.leftOut(faults.length, rowFaultWords(faults))];
+  return [done, ...left, ...remarks].join(' ');
 }
 
 /** Says why nothing of a table was taken. @param title  null where it was added to the open experiment */
 export function nothingTakenWords(title: string | null, faults: readonly SpokenFault[]): string {
-  return `No row of ${title ?? 'the table'} could be taken. ${rowFaultWords(faults)}`;
+  const said = laterWords.takenTable;
+  const why = rowFaultWords(faults);
+  return title === null ? said.nothing(why) : said.nothingOf(title, why);
 }
 
 function contentWords(content: NonNullable<SpokenIntake['content']>): string {
+  const said = laterWords.intakeContent;
   switch (content.kind) {
     case 'experiment':
-      return `experiment “${titleWords(content.experiment)}”, ${counted(content.experiment.marks.length, 'mark')}`;
+      return said.experiment(titleWords(content.experiment), content.experiment.marks.length);
     case 'table':
-      return `table, ${counted(content.rows.length, 'row')} of marks`;
+      return said.table(content.rows.length);
     case 'results':
-      return `table, ${counted(content.results.length, 'result')}`;
+      return said.results(content.results.length);
     case 'recording':
-      return 'recording';
+      return said.recording;
   }
 }
 
 function faultWords({ row, column, message }: SpokenFault): string {
-  const where = [row === null ? null : `row ${row}`, column === null ? null : column].filter(
-    (part) => part !== null,
-  );
-  return where.length === 0 ? message : `${where.join(', ')}: ${message}`;
+  const said = laterWords.intakeContent;
+  if (row === null) return column === null ? message : said.inField(column, message);
+  return column === null ? said.inRow(row, message) : said.inRowAndField(row, column, message);
 }
 
 function rowFaultWords(faults: readonly SpokenFault[]): string {
   return faults
     .slice(0, MOST_ROWS)
-    .map(({ row, message }) => `row ${row ?? '?'}: ${message}`)
+    .map(({ row, message }) =>
+      row === null ? laterWords.takenTable.unknownRow(message) : laterWords.intakeContent.inRow(row, message),
+    )
     .join(' ');
 }

@@ -93,7 +93,7 @@ describe('the solve command', () => {
       ]);
       for (const line of lines.slice(1)) expect(Object.keys(line)).toEqual(['file', 'error']);
       expect(lines[1]?.['error']).toContain('row 3, column length_cm');
-      expect(stderr).toContain('bad.csv: row 3, column length_cm: “abc” is no number');
+      expect(stderr).toContain('bad.csv: row 3, column length_cm: “abc” is not a number');
       expect(stderr).toContain('missing.csv: there is no such file');
       expect(stderr).not.toMatch(/\n\s+at /);
       expect(code).toBe(1);

@@ -90,7 +90,7 @@ describe('what is taken where nothing is stated', () => {
     if ('error' in solved) throw new Error(solved.error);
     const messages = solved.warnings.map(({ message }) => message).join(' ');
     expect(messages).toContain(
-      '2.5 mm is taken for places found by ear, 1 mm where the bench showed the centre',
+      '2.5 mm is taken for a length found by ear, 1 mm where the page showed the centre',
     );
     // The page says the same of its empty field.
     expect(laterWords.tube.readingHint(readingTakenWords())).toContain(

@@ -36,7 +36,7 @@ describe('readFile', () => {
     const intake = await read('fork_hz;ends;length_cm\n512;closed;15,8\n512;closed;abc\n512;open;31,8');
     expect(intake.content?.kind === 'table' && intake.content.rows.map(({ row }) => row)).toEqual([2, 4]);
     expect(intake.faults).toEqual([
-      { row: 3, column: 'length_cm', message: '“abc” is no number for the length.' },
+      { row: 3, column: 'length_cm', message: '“abc” is not a number. Write the length in digits.' },
     ]);
   });
 
@@ -105,7 +105,7 @@ describe('readFile', () => {
       {
         row: 3,
         column: 'speed_mps',
-        message: 'must be 100..1500 m/s, got 3432. Check the number and its unit.',
+        message: 'must be 100 to 1500 m/s, not 3432. Check the number and its unit.',
       },
     ]);
   });

@@ -124,7 +124,7 @@ describe('takeRows', () => {
     expect(experiment.marks).toHaveLength(2);
     expect(experiment.marks[1]).toMatchObject({ forkId: 'fork-1', placeId: 'place-1', lengthM: 0.162 });
     expect(experiment.forks).toEqual(base.forks);
-    expect(remarks[0]).toContain('4 mm is put back');
+    expect(remarks[0]).toContain('4 mm is added again');
   });
 
   it('adds forks and places that are new', () => {

@@ -89,10 +89,10 @@ describe.each(FIELDS)('$path', { timeout: 60_000 }, (field) => {
         expect(read, text).toMatchObject({ ok: false });
         if (read.ok) continue;
         const [lowest, highest] = [field.limit.lowest, field.limit.highest].map((end) =>
-          written(end, perUnit),
+          written(end, perUnit).replace('-', '−'),
         );
         const said = parseFaultWords(read.fault);
-        expect(said).toContain(`${lowest}..${highest} ${kind.unit}`);
+        expect(said).toContain(`${lowest} to ${highest} ${kind.unit}`);
         expect(said.length).toBeLessThan(260);
       }
     }

@@ -23,8 +23,8 @@ const BEFORE: readonly [
   [['rule', 'readingStandardUncertaintyM'], 1e-6, 0.5, /reading uncertainty/],
   [['rule', 'zeroOffsetM'], -1, 1, /length/],
   [['forks', 0, 'standardUncertaintyHz'], 1e-6, 1000, /uncertainty/],
-  [['forks', 0, 'measuredHz'], 20, 20_000, /measured pitch/],
-  [['forks', 0, 'measuredStandardUncertaintyHz'], 0, 1000, /measured pitch/],
+  [['forks', 0, 'measuredHz'], 20, 20_000, /measured frequency/],
+  [['forks', 0, 'measuredStandardUncertaintyHz'], 0, 1000, /measured frequency/],
   [['places', 0, 'temperatureC'], -60, 100, /air temperature/],
   [['places', 0, 'temperatureStandardUncertaintyC'], 0, 50, /uncertainty of the temperature/],
   [['places', 0, 'humidityPct'], 0, 100, /humidity/],
@@ -33,8 +33,8 @@ const BEFORE: readonly [
   [['marks', 0, 'otherLengthM'], 1e-4, 20, /mark 1: length/],
   [['marks', 0, 'order'], 1, 100, /order/],
   [['deletedMarks', 0, 'lengthM'], 1e-4, 20, /deleted mark 1: length/],
-  [['marks', 0, 'evidence', 'frequencyHz'], 20, 20_000, /heard pitch/],
-  [['marks', 0, 'evidence', 'frequencyStandardUncertaintyHz'], 0, 1000, /heard pitch/],
+  [['marks', 0, 'evidence', 'frequencyHz'], 20, 20_000, /heard frequency/],
+  [['marks', 0, 'evidence', 'frequencyStandardUncertaintyHz'], 0, 1000, /heard frequency/],
 ];
 
 function changed(record: unknown, path: readonly (string | number)[], put: unknown): Fields {
@@ -60,7 +60,8 @@ describe.each(RECORDS_OF_EVERY_VERSION)('a record of version $schemaVersion', (r
         if (readExperiment(old).kind === 'faults') {
           expect(experiment.note).toMatch(words);
           // A zero offset stays; the readings that it leaves no column are what is told.
-          expect(experiment.note).toContain(path.at(-1) === 'zeroOffsetM' ? '0.158' : String(value));
+          const told = path.at(-1) === 'zeroOffsetM' ? '0.158' : String(value).replace('-', '−');
+          expect(experiment.note).toContain(told);
         } else expect(experiment.note).toBe('Window open.');
         await expectEveryWay(experiment);
       }
@@ -81,7 +82,7 @@ describe.each(RECORDS_OF_EVERY_VERSION)('a record of version $schemaVersion', (r
       ['b', null],
     ]);
     expect(bench.experiment.note).toBe(
-      'Outside of what the bench works with: mark 1: length 0.158 m (left out).\nWindow open.',
+      'Outside of what this page works with: mark 1: length 0.158 m (left out).\nWindow open.',
     );
   });
 

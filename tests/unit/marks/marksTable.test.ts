@@ -151,21 +151,21 @@ describe('a table of marks', () => {
     ['', 'empty'],
     [
       'fork_hz,ends,length_cm,located_by\n512,closed,15.8,ear\n512,closed,49.2,maybe',
-      'row 3, column located_by: “maybe” is no way to find a length',
+      'row 3, column located_by: “maybe” doesn’t say how the length was found',
     ],
     ['fork_hz,ends,length_cm\n', 'no rows of marks'],
     ['fork_hz,length_cm\n512,15.8', 'row 1, column ends: the column is missing'],
     ['fork_hz,ends,length_cm,ends\n512,closed,15.8,open', 'more than once'],
     [
       'fork_hz,ends,length_cm\n512,closed,15.8\n512,closed,abc',
-      'row 3, column length_cm: “abc” is no number',
+      'row 3, column length_cm: “abc” is not a number',
     ],
-    ['fork_hz,ends,length_cm\n512,closed,-1', 'row 2, column length_cm: -1 cm is negative'],
+    ['fork_hz,ends,length_cm\n512,closed,-1', 'row 2, column length_cm: −1 cm is negative'],
     ['fork_hz,ends,length_cm\n512,closed,0', 'row 2, column length_cm: The length is zero'],
     ['fork_hz,ends,length_cm\n512,closed,', 'row 2, column length_cm: The length is empty'],
     ['fork_hz,ends,length_cm\n512,closed,0.158', 'if these are metres'],
     ['fork_hz,ends,length_cm\n512,half,15.8', 'row 2, column ends: “half” is neither'],
-    ['fork_hz,ends,length_cm\n5,closed,15.8', 'row 2, column fork_hz: The pitch must be'],
+    ['fork_hz,ends,length_cm\n5,closed,15.8', 'row 2, column fork_hz: The frequency must be'],
     [
       'fork_hz,ends,length_cm\n512,closed,15,8',
       'row 2: there are 4 cells under 3 headings. With decimal commas',
@@ -174,15 +174,19 @@ describe('a table of marks', () => {
       'fork_hz,ends,length_cm\n512,closed,"15.8',
       'row 2, column length_cm: a quote (") is opened and never closed',
     ],
-    ['fork_hz,ends,length_cm\n512,clo"sed,15.8', 'row 2, column ends: a stray quote'],
-    ['fork_hz,ends,length_cm\n512,"closed"x,15.8', 'row 2, column ends: text stands behind a closing quote'],
+    ['fork_hz,ends,length_cm\n512,clo"sed,15.8', 'row 2, column ends: there is a stray quote'],
+    ['fork_hz,ends,length_cm\n512,"closed"x,15.8', 'row 2, column ends: there is text after a closing quote'],
     [
       'fork_hz,ends,length_cm,order\n512,closed,15.8,1.5',
       'row 2, column order: The order must be a whole number',
     ],
     ['fork_hz,ends,length_cm,temperature_c\n512,closed,15.8,293', 'For kelvin write 293 K'],
-    ['fork_hz,ends,length_cm,length_uncertainty_mm\n512,closed,15.8,0', 'must be 0.01..200 mm, got 0'],
-    ['PK\u0003\u0004\u0000', 'is no text'],
+    ['fork_hz,ends,length_cm,length_uncertainty_mm\n512,closed,15.8,0', 'must be 0.01 to 200 mm, not 0'],
+    [
+      'fork_hz,ends,length_cm,centre_uncertainty_half_widths\n512,closed,15.8,999',
+      'half widths, not 999 half widths. Check the number and its unit (half widths).',
+    ],
+    ['PK\u0003\u0004\u0000', 'is not a text file'],
   ])('refuses %j and says: %s', (text, reason) => expect(faultsOf(text)).toContain(reason));
 
   it('names every fault, the first five in words', () => {
@@ -272,8 +276,8 @@ describe('what spreadsheets and people put into a table', () => {
     ['fork_hz|ends|length_cm', 'Put commas, semicolons or tabs between the cells'],
     ['My experiment', 'no title above the heading'],
     ['512,closed,15.8', 'Put a heading on top'],
-    ['fork_hz,ends,length (mm)', 'Is “length (mm)” meant? Call it length_cm.'],
-    ['fork,ends,length', 'Is “fork” meant? Call it fork_hz.'],
+    ['fork_hz,ends,length (mm)', 'If “length (mm)” is meant, call it length_cm.'],
+    ['fork,ends,length', 'If “fork” is meant, call it fork_hz.'],
   ])('a heading like %j is refused in one fault with a hint: %s', (heading, hint) => {
     const table = readMarksTable(lines(heading, '512,closed,15.8'));
     expect(table.ok ? [] : table.faults).toHaveLength(1);

@@ -41,7 +41,7 @@ describe('the mouth in a table', () => {
     expect(answer.error).toContain('row 2, column mouth');
     const fault = parseMouth('wide');
     expect(fault.ok ? '' : parseFaultWords(fault.fault)).toBe(
-      '“wide” is no mouth of a tube. Write thin-rim, thick-rim, flange, obstructed or ideal, or leave the cell empty.',
+      '“wide” is not a mouth that this page knows. Write thin-rim, thick-rim, flange, obstructed or ideal, or leave the cell empty.',
     );
   });
 

@@ -29,19 +29,19 @@ describe('a typed length', () => {
 
   it.each([
     ['', 'empty'],
-    ['abc', 'is no number'],
+    ['abc', 'is not a number'],
     ['0', 'zero'],
     ['-15.8', 'negative'],
     ['−15,8', 'negative'],
     ['0.158', 'if these are metres, write 0.158 m or 15.8'],
     ['1580', 'if these are millimetres, write 1580 mm'],
-    ['15.8 in', 'is no unit'],
+    ['15.8 in', 'is not a unit'],
     ['1.2.3', 'more than one decimal sign'],
-    ['1 234', 'more than one decimal sign or a gap'],
+    ['1 234', 'more than one decimal sign, or a space'],
     ['12 m', 'longer than 10 m'],
     ['1e99', 'longer than 10 m'],
-    ['NaN', 'is no number'],
-    ['٣', 'is no number'],
+    ['NaN', 'is not a number'],
+    ['٣', 'is not a number'],
   ])('refuses %j and says: %s', (text, reason) => {
     const parsed = parseLength(text);
     expect(parsed.ok).toBe(false);

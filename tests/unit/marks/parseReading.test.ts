@@ -25,8 +25,8 @@ describe('parseReading', () => {
 
   it.each([
     ['-3', /negative/],
-    ['abc', /no number/],
-    ['15.2–abc', /no number/],
+    ['abc', /not a number/],
+    ['15.2–abc', /not a number/],
     ['15.2–0', /zero/],
     ['15.2–49', /15 cm apart.*two marks/],
     ['', /empty/],

@@ -122,7 +122,7 @@ describe('records of every earlier version', () => {
     const reading = readExperiment({ schemaVersion: SCHEMA_VERSION + 1 });
     expect(reading).toMatchObject({ kind: 'faults' });
     expect(reading.kind === 'faults' ? reading.faults.map(recordFaultWords).join() : '').toMatch(
-      /made by a newer bench/,
+      /made by a newer version of this page/,
     );
   });
 });

@@ -81,7 +81,7 @@ describe('a tube full of another gas', () => {
   it('that the bench doesn’t know is a fault with the words that it takes', () => {
     const answer = solveTable(`${HEADING}\n512,closed,15.8,35,xenon,20,,\n`);
     if (!('error' in answer)) throw new Error('xenon isn’t in the list');
-    expect(answer.error).toContain('“xenon” is no gas that the bench knows');
+    expect(answer.error).toContain('“xenon” is not a gas that this page knows');
     expect(answer.error).toContain('sulfur-hexafluoride');
   });
 });

@@ -24,7 +24,7 @@ describe('what came in', () => {
     expect(words.faults).toHaveLength(9);
     expect(words.faults.at(0)).toBe('row 2: no length.');
     expect(words.faults.at(-1)).toBe('and 2 more.');
-    expect(words.ask).toBe('Take the good part all the same: table, 1 row of marks');
+    expect(words.ask).toBe('Use only the part without faults: table, 1 row of marks');
   });
 
   it('asks nothing where there is no part to choose', () => {
@@ -39,19 +39,19 @@ describe('what came in', () => {
 
 describe('what was taken of a table', () => {
   it('counts marks and rows, one or many', () => {
-    expect(takenWords({ kind: 'added', marks: 1 }, [], [])).toBe('1 mark added; Undo takes it back.');
+    expect(takenWords({ kind: 'added', marks: 1 }, [], [])).toBe('1 mark added; Undo takes that back.');
     expect(takenWords({ kind: 'added', marks: 2 }, [fault(4)], ['Another tube.'])).toBe(
-      '2 marks added; Undo takes it back. 1 row was left out: row 4: no length. Another tube.',
+      '2 marks added; Undo takes that back. 1 row was left out: row 4: no length. Another tube.',
     );
     expect(takenWords({ kind: 'opened', title: 'Lab' }, [fault(4), fault(null)], [])).toBe(
-      '“Lab” is open as a new experiment; Undo takes it back. 2 rows were left out: row 4: no length. row ?: no length.',
+      '“Lab” is open as a new experiment. What was open before is in the list under Records. 2 rows were left out: row 4: no length. row ?: no length.',
     );
   });
 
   it('names the first three rows where nothing was taken', () => {
     expect(nothingTakenWords(null, [2, 3, 4, 5].map(fault))).toBe(
-      'No row of the table could be taken. row 2: no length. row 3: no length. row 4: no length.',
+      'No row of the table could be used. row 2: no length. row 3: no length. row 4: no length.',
     );
-    expect(nothingTakenWords('Lab', [fault(2)])).toMatch(/^No row of Lab could be taken\./);
+    expect(nothingTakenWords('Lab', [fault(2)])).toMatch(/^No row of Lab could be used\./);
   });
 });
