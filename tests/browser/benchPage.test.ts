@@ -61,7 +61,7 @@ describe('what goes wrong is said, and nothing is lost', () => {
     const bench = await open();
     await bench.addMarks(['15.8']);
     for (const [typed, words] of [
-      ['abc', 'no number'],
+      ['abc', 'not a number'],
       ['-3', 'negative'],
       ['0', 'zero'],
       ['0.158', 'metres'],
