@@ -1,0 +1,46 @@
+import type { LaterWords } from '../../catalogue.ts';
+import { fixed } from '../../numbers.ts';
+
+export const working: LaterWords['working'] = {
+  heading: 'Rechnung',
+  empty: 'Jeder Schritt erscheint hier mit seinen Zahlen, sobald eine Marke ihre Länge hat.',
+  lead: 'Damit du jeden Schritt von Hand nachrechnen kannst.',
+};
+
+export const budget: LaterWords['budget'] = {
+  region: 'Unsicherheitsbudget',
+  heading: 'Woher die Unsicherheit kommt',
+  table: 'Zeilen des Budgets',
+};
+
+export const fit: LaterWords['fit'] = {
+  heading: 'Ausgleichsgerade',
+  lead: 'Die Steigung ist die Geschwindigkeit im Rohr; der Anfang unter null ist die Mündungskorrektur.',
+};
+
+export const nextMarks: LaterWords['nextMarks'] = {
+  heading: 'Was als Nächstes',
+  lead: 'Marken, die mit deinen Gabeln die Unsicherheit am meisten verkleinern würden.',
+  none: 'Setz zuerst eine Marke bei einer Resonanz, mit ihrer Länge.',
+};
+
+export const circle: LaterWords['circle'] = {
+  heading: 'Warum die lauteste Stelle nicht die Resonanz ist',
+  lead: 'Das Mikrofon hört zwei Töne gleicher Frequenz: den der Gabel und den der Säule. Geht die Länge durch die Resonanz, dreht sich die Phase des Säulentons; so läuft die Summe beider auf einem Kreis. Die Resonanz liegt dem Ton der Gabel gegenüber; die lauteste Stelle ist der Punkt, der am weitesten von null entfernt ist.',
+  mark: 'Resonanz von',
+  own: (name) => `Das ist der gehörte Kreis: ${name}.`,
+  example:
+    'Ein Beispiel, noch nicht deins: Der Ton der Säule ist 1,5-mal so stark wie der der Gabel und eilt ihm um 60° voraus. Schieb durch eine Resonanz, während diese Seite zuhört: Ihre Marke bringt deinen eigenen Kreis.',
+  offset: (halfWidths, offsetM, louderDb) => {
+    const size = fixed(Math.abs(halfWidths), 2);
+    const mm = offsetM === null ? '' : ` (${fixed(Math.abs(offsetM) * 1000, 1)} mm)`;
+    const side = halfWidths > 0 ? 'zu lang' : 'zu kurz';
+    return `Die lauteste Stelle liegt ${size} halbe Breiten${mm} neben der Resonanz und ist ${fixed(louderDb, 1)} dB lauter: Eine Säule, die man dort abliest, ist ${side}.`;
+  },
+  alike: 'Hier sind die lauteste Stelle und die Resonanz dieselbe: Beide Töne schwingen im Takt.',
+  nowhere: 'Hier schwächt der Ton der Säule den der Gabel nur: Keine Stelle ist die lauteste.',
+  noMillimetres:
+    'Auch in Millimetern, sobald der Durchmesser des Rohrs und die Ordnung der Resonanz bekannt sind.',
+  stays:
+    'Solange Gabel, Hand und Mikrofon bleiben, wie sie sind, geht das bei jeder Resonanz zur selben Seite: Wiederholen mittelt es nicht heraus. Wer abliest, wenn diese Seite „Hier“ zeigt, vermeidet es.',
+};

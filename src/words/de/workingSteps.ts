@@ -1,0 +1,41 @@
+import type { LaterWords } from '../catalogue.ts';
+import { counted } from './grammar.ts';
+
+export const workingStep: LaterWords['workingStep'] = {
+  halfWave: 'Halbe Wellenlänge aus der Differenz zweier Längen',
+  wavelength: 'Wellenlänge',
+  endCorrection: 'Mündungskorrektur',
+  columnLength: 'Länge der schwingenden Säule',
+  speedInTube: 'Geschwindigkeit der Welle im Rohr',
+  allMarks: 'Alle Marken zusammen',
+  allMarksAndMouth: 'Alle Marken und die Mündung zusammen',
+  allMarksFormula: 'L = (2n − 1)·v/4f − e (geschlossen), L = n·v/2f − 2e (offen)',
+  fitOf: (marks, chiSquared, degrees) =>
+    `v und e aus ${marks === 1 ? 'der Marke' : `allen ${marks} Marken`} mit gewichteten kleinsten Quadraten; χ² = ${chiSquared} bei ${counted(degrees, 'Freiheitsgrad', 'Freiheitsgraden')}`,
+  fitWithMouth: (marks, mouth, chiSquared, degrees) =>
+    `v und e aus ${marks === 1 ? 'der Marke' : `allen ${marks} Marken`} und dem, was über diese Mündung bekannt ist (${mouth}), mit gewichteten kleinsten Quadraten; χ² = ${chiSquared} bei ${counted(degrees, 'Freiheitsgrad', 'Freiheitsgraden')}`,
+  fitGives: (mps, endMm) => `c = ${mps} m/s in freier Luft, e = ${endMm} mm`,
+  freeAir: 'Freie Luft: Die Rohrwand bremst die Welle',
+  standardUncertainty: 'Standardunsicherheit',
+  standardFormula: 'u = √(u₁² + u₂² + …), die Zeilen des Budgets',
+  shortened: ', ohne die Zeilen unter 1 % von u',
+  expandedUncertainty: 'Erweiterte Unsicherheit, 95 %',
+  expandedFormula: 'U = k·u, k aus der t-Verteilung',
+  theory: 'Berechnete Geschwindigkeit',
+  theoryFormula: 'c(t, h, p), Cramer 1993',
+  gasAt: (gas, celsius) => `${gas} bei t = ${celsius} °C`,
+  difference: 'Unterschied zur Berechnung',
+  differenceFormula: 'Δ = c − c(berechnet), Eₙ = Δ/√(U² + U(berechnet)²)',
+  centres: 'Stellen, die als Mitte gezeigt wurden: jede für sich',
+  loudest: 'Lauteste Stellen: neben der Resonanz, bei gleicher Gabel und gleichem Aufbau auf derselben Seite',
+  placeFormula: 'u(Stelle) = a·h',
+  loudestFormula: 'u(Stelle) = a·h, a² = R/√(R² − 1) − 1, R: der Anstieg als Verhältnis',
+  widest: (marks, cm) =>
+    marks === 1 ? `1 Marke, bei ${cm} cm` : `von ${marks} Marken die breiteste, bei ${cm} cm`,
+  halfWidth: (part, mm) => `${part} · ${mm} mm halbe Breite`,
+  halfWidthUsual: (part, mm) => `${part} · ${mm} mm halbe Breite, in einem üblichen Rohr`,
+  rise: (decibels) => `Anstieg ${decibels} dB über der Gabel allein`,
+  riseAssumed: (decibels) => `Anstieg mit ${decibels} dB über der Gabel allein angenommen`,
+  placeGives: (mm, mps) => `u(Stelle) = ${mm} mm, ${mps} m/s von u`,
+  placeInLengths: (mm) => `u(Stelle) = ${mm} mm, Teil des u jeder Länge`,
+};
