@@ -1,0 +1,45 @@
+import type { LaterWords } from '../../catalogue.ts';
+import { fixed } from '../../numbers.ts';
+
+export const working: LaterWords['working'] = {
+  heading: 'Cálculos',
+  empty: 'Cada paso aparece aquí con sus números en cuanto una marca tiene su longitud.',
+  lead: 'Para que puedas seguir cada paso a mano.',
+};
+
+export const budget: LaterWords['budget'] = {
+  region: 'Balance de incertidumbre',
+  heading: 'De dónde viene la incertidumbre',
+  table: 'Líneas del balance',
+};
+
+export const fit: LaterWords['fit'] = {
+  heading: 'Ajuste',
+  lead: 'La pendiente es la velocidad en el tubo; el inicio por debajo de cero es la corrección de extremo.',
+};
+
+export const nextMarks: LaterWords['nextMarks'] = {
+  heading: 'Qué sigue',
+  lead: 'Las marcas que más reducirían la incertidumbre, con los diapasones que tienes.',
+  none: 'Pon primero una marca en una resonancia, con su longitud.',
+};
+
+export const circle: LaterWords['circle'] = {
+  heading: 'Por qué la posición más sonora no es la resonancia',
+  lead: 'El micrófono oye dos sonidos de la misma frecuencia: el del diapasón y el de la columna. La fase del de la columna gira cuando la longitud pasa por la resonancia, así que la suma recorre un círculo. La resonancia está enfrente del sonido del diapasón; la posición más sonora es el punto más alejado de cero.',
+  mark: 'Resonancia de',
+  own: (name) => `Este es el círculo tal como se oyó: ${name}.`,
+  example:
+    'Un ejemplo, aún no el tuyo: el sonido de la columna es 1,5 veces el del diapasón y va 60° por delante. Desliza más allá de una resonancia mientras esta página escucha: su marca trae tu propio círculo.',
+  offset: (halfWidths, offsetM, louderDb) => {
+    const size = fixed(Math.abs(halfWidths), 2);
+    const mm = offsetM === null ? '' : ` (${fixed(Math.abs(offsetM) * 1000, 1)} mm)`;
+    const side = halfWidths > 0 ? 'demasiado larga' : 'demasiado corta';
+    return `La posición más sonora está a ${size} semianchuras${mm} de la resonancia y suena ${fixed(louderDb, 1)} dB más fuerte: una columna leída ahí es ${side}.`;
+  },
+  alike: 'Aquí la posición más sonora y la resonancia son la misma: los dos sonidos van en fase.',
+  nowhere: 'Aquí el sonido de la columna solo debilita el del diapasón: ninguna posición es la más sonora.',
+  noMillimetres: 'También en milímetros, cuando se conocen el diámetro del tubo y el orden de la resonancia.',
+  stays:
+    'Mientras el diapasón, la mano y el micrófono sigan igual, esto va hacia el mismo lado en cada resonancia: repetir no lo compensa. Leer cuando esta página muestra «Aquí» lo evita.',
+};

@@ -1,0 +1,36 @@
+import type { LaterWords } from '../catalogue.ts';
+
+export const workingWhy: LaterWords['workingWhy'] = {
+  difference: {
+    closed: (farCm, nearCm) =>
+      `Cada columna se comporta como si fuera más larga que su tubo en el mismo e, así que e desaparece de ${farCm} cm − ${nearCm} cm: ninguna boca puede estropear λ. (Longitudes de resonancia: OpenStax University Physics 1, sección 17.4.)`,
+    open: (farCm, nearCm) =>
+      `Cada columna se comporta como si fuera más larga que su tubo en el mismo 2e, así que 2e desaparece de ${farCm} cm − ${nearCm} cm: ninguna boca puede estropear λ. (Longitudes de resonancia: OpenStax University Physics 1, sección 17.4.)`,
+  },
+  noEnd: 'Es muy difícil que sea cero o menos: una de las dos longitudes se leyó mal, o su orden es otro.',
+  beyondRim: (endMm) =>
+    `El aire justo fuera de la boca también oscila, así que la onda da la vuelta ${endMm} mm más allá del borde de este tubo.`,
+  beyondRimOfRadius: (endMm, radii) =>
+    `El aire justo fuera de la boca también oscila, así que la onda da la vuelta ${endMm} mm más allá del borde de este tubo, ${radii} veces su radio.`,
+  endKnown: (known) =>
+    `Una sola longitud no puede separar e y λ, así que e se toma de lo que se sabe de esta boca: ${known}.`,
+  theoryOfEnds: (thinRadii, flangedRadii) =>
+    `La teoría da ${thinRadii} veces el radio para un borde fino (Levine & Schwinger 1948) y ${flangedRadii} veces con una brida (Nomura 1960).`,
+  ideal: 'Se indicó que la boca es ideal, así que e se deja en cero.',
+  endOfMouth: (endMm) => `Las marcas solas no dan e; lo que se sabe de la boca sí, y e = ${endMm} mm.`,
+  endOfBoth: (marksMm, marksUncertaintyMm, endMm) =>
+    `Las marcas solas dicen e = ${marksMm} ± ${marksUncertaintyMm} mm. Lo que se sabe de la boca es un valor más junto a ellas, cada uno cuenta según su incertidumbre, y e = ${endMm} mm.`,
+  mouthSources: '(Bocas: Levine & Schwinger 1948; Nomura 1960; Dalmont, Nederveen & Joly 2001.)',
+  walls: (layerMm, hertz, radiusMm, percent) =>
+    `Junto a la pared el aire se pega y cede calor, en una capa de ${layerMm} mm a ${hertz} Hz. En un tubo de ${radiusMm} mm de radio eso quita un ${percent} % de la velocidad; en uno más estrecho, más. (Zwikker & Kosten 1949, cap. II; Keefe 1984.)`,
+  loudest: (mm) =>
+    `El micrófono oye el diapasón además de la columna. La suma suena más fuerte donde los dos están más cerca de ir en fase, no donde la columna vibra más, sino al lado: aquí con una incertidumbre típica de ${mm} mm. (Anchura de una resonancia: Fletcher & Rossing 1998, cap. 8.)`,
+  squares: (sumMps) =>
+    `Los errores independientes rara vez van todos en el mismo sentido, así que se suman sus cuadrados: la suma no es ${sumMps} m/s, como lo sería sin cuadrados. (JCGM 100:2008, 5.1.2.)`,
+  coverage: (degrees, factor, normalFactor) =>
+    `u cubre unos dos de cada tres casos. Para cubrir 95 de cada 100, ν = ${degrees} pide k = ${factor}; sería ${normalFactor} si u se conociera exactamente. (JCGM 100:2008, G.3 y G.4.)`,
+  warmth: (mpsPerDegree) =>
+    `Las moléculas calientes son más rápidas, y son ellas las que llevan el sonido: c crece con la raíz cuadrada de la temperatura absoluta, aquí ${mpsPerDegree} m/s por cada grado. (OpenStax University Physics 1, sección 17.2.)`,
+  noEndCorrection: 'sin corrección de extremo, como en los ejercicios',
+  inRadii: (value, uncertainty) => `${value} ± ${uncertainty} veces el radio`,
+};

@@ -1,0 +1,42 @@
+import type { LaterWords } from '../catalogue.ts';
+import { counted } from './grammar.ts';
+
+export const workingStep: LaterWords['workingStep'] = {
+  halfWave: 'Media longitud de onda, de la diferencia de dos longitudes',
+  wavelength: 'Longitud de onda',
+  endCorrection: 'Corrección de extremo',
+  columnLength: 'Longitud de la columna que vibra',
+  speedInTube: 'Velocidad de la onda en el tubo',
+  allMarks: 'Todas las marcas juntas',
+  allMarksAndMouth: 'Todas las marcas y la boca juntas',
+  allMarksFormula: 'L = (2n − 1)·v/4f − e (cerrada), L = n·v/2f − 2e (abierta)',
+  fitOf: (marks, chiSquared, degrees) =>
+    `v y e a partir de ${marks === 1 ? 'la marca' : `las ${marks} marcas`} por mínimos cuadrados ponderados; χ² = ${chiSquared} con ${counted(degrees, 'grado', 'grados')} de libertad`,
+  fitWithMouth: (marks, mouth, chiSquared, degrees) =>
+    `v y e a partir de ${marks === 1 ? 'la marca' : `las ${marks} marcas`} y de lo que se sabe de esta boca (${mouth}) por mínimos cuadrados ponderados; χ² = ${chiSquared} con ${counted(degrees, 'grado', 'grados')} de libertad`,
+  fitGives: (mps, endMm) => `c = ${mps} m/s en aire libre, e = ${endMm} mm`,
+  freeAir: 'Aire libre: la pared frena la onda',
+  standardUncertainty: 'Incertidumbre típica',
+  standardFormula: 'u = √(u₁² + u₂² + …), las líneas del balance',
+  shortened: ', sin las líneas menores del 1 % de u',
+  expandedUncertainty: 'Incertidumbre expandida, 95 %',
+  expandedFormula: 'U = k·u, k de la t de Student',
+  theory: 'Velocidad prevista',
+  theoryFormula: 'c(t, h, p), Cramer 1993',
+  gasAt: (gas, celsius) => `${gas} a t = ${celsius} °C`,
+  difference: 'Diferencia con la prevista',
+  differenceFormula: 'Δ = c − c(prevista), Eₙ = Δ/√(U² + U(prevista)²)',
+  centres: 'Posiciones mostradas como el centro: cada una por sí misma',
+  loudest:
+    'Posiciones más sonoras: al lado de la resonancia, hacia el mismo lado con un mismo diapasón y montaje',
+  placeFormula: 'u(posición) = a·h',
+  loudestFormula: 'u(posición) = a·h, a² = R/√(R² − 1) − 1, R: la subida como cociente',
+  widest: (marks, cm) =>
+    marks === 1 ? `1 marca, en ${cm} cm` : `de ${marks} marcas la más ancha, en ${cm} cm`,
+  halfWidth: (part, mm) => `${part} · ${mm} mm de semianchura`,
+  halfWidthUsual: (part, mm) => `${part} · ${mm} mm de semianchura, en un tubo habitual`,
+  rise: (decibels) => `subida de ${decibels} dB sobre el diapasón solo`,
+  riseAssumed: (decibels) => `subida supuesta de ${decibels} dB sobre el diapasón solo`,
+  placeGives: (mm, mps) => `u(posición) = ${mm} mm, ${mps} m/s de u`,
+  placeInLengths: (mm) => `u(posición) = ${mm} mm, parte de la u de cada longitud`,
+};
