@@ -1,0 +1,47 @@
+import type { LaterWords } from '../../catalogue.ts';
+import { fixed } from '../../numbers.ts';
+import { plural } from '../grammar.ts';
+
+export const working: LaterWords['working'] = {
+  heading: 'Cálculos',
+  empty: 'Cada passo aparece aqui com seus números assim que uma marca tem comprimento.',
+  lead: 'Para você poder refazer cada passo à mão.',
+};
+
+export const budget: LaterWords['budget'] = {
+  region: 'Balanço de incertezas',
+  heading: 'De onde vem a incerteza',
+  table: 'Linhas do balanço',
+};
+
+export const fit: LaterWords['fit'] = {
+  heading: 'Ajuste',
+  lead: 'A inclinação é a velocidade no tubo; o início abaixo de zero é a correção de extremidade.',
+};
+
+export const nextMarks: LaterWords['nextMarks'] = {
+  heading: 'E agora',
+  lead: 'As marcas que mais reduziriam a incerteza, com os diapasões que você tem.',
+  none: 'Ponha primeiro uma marca em uma ressonância, com o comprimento dela.',
+};
+
+export const circle: LaterWords['circle'] = {
+  heading: 'Por que a posição mais sonora não é a ressonância',
+  lead: 'O microfone ouve dois sons da mesma frequência: o do diapasão e o da coluna. A fase do som da coluna gira quando o comprimento passa pela ressonância, e assim a soma percorre um círculo. A ressonância fica em frente ao som do diapasão; a posição mais sonora é o ponto mais longe do zero.',
+  mark: 'Ressonância de',
+  own: (name) => `Este é o círculo como foi ouvido: ${name}.`,
+  example:
+    'Um exemplo, ainda não o seu: o som da coluna é 1,5 vez o do diapasão e está 60° à frente dele. Deslize além de uma ressonância enquanto esta página ouve: a marca dela traz o seu próprio círculo.',
+  offset: (halfWidths, offsetM, louderDb) => {
+    const size = fixed(Math.abs(halfWidths), 2);
+    const mm = offsetM === null ? '' : ` (${fixed(Math.abs(offsetM) * 1000, 1)} mm)`;
+    const widths = plural(Math.abs(halfWidths), 'meia largura', 'meias larguras');
+    const side = halfWidths > 0 ? 'longa demais' : 'curta demais';
+    return `A posição mais sonora fica a ${size} ${widths}${mm} da ressonância e é ${fixed(louderDb, 1)} dB mais forte: uma coluna lida ali é ${side}.`;
+  },
+  alike: 'Aqui a posição mais sonora e a ressonância são a mesma: os dois sons estão em fase.',
+  nowhere: 'Aqui o som da coluna só enfraquece o do diapasão: nenhuma posição é a mais sonora.',
+  noMillimetres: 'Também em milímetros, quando o diâmetro do tubo e a ordem da ressonância forem conhecidos.',
+  stays:
+    'Enquanto o diapasão, a mão e o microfone ficarem como estão, isso vai para o mesmo lado em cada ressonância: repetir não compensa. Ler quando esta página mostra “Aqui” evita isso.',
+};

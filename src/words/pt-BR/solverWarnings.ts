@@ -1,0 +1,116 @@
+import type { LaterWords } from '../catalogue.ts';
+import { plural } from './grammar.ts';
+
+export const solverWarning: LaterWords['solverWarning'] = {
+  noMarks:
+    'Nenhuma marca tem ainda um comprimento utilizável. Ponha uma marca em uma ressonância e leia o comprimento dela.',
+  noOrders: 'Nenhuma escolha de ordens serve para estas marcas.',
+  contradiction:
+    'Com estas ordens, uma coluna mais longa teria uma onda mais curta. Confira os comprimentos e as ordens fixadas.',
+  badMark: (mark, fault) => `${mark} não é usada: ${fault}.`,
+  outlier: (mark, cause) => `${mark} não se encaixa e não conta no ajuste. ${cause}`,
+  inconsistent: (marks) =>
+    `As marcas se contradizem, e não dá para saber qual destas está errada: ${marks}. Repita-as.`,
+  bracketWide: (mark) =>
+    `Os dois comprimentos estão afastados demais para localizar bem a ressonância: ${mark}.`,
+  nothingFits:
+    'A maioria destes comprimentos não se encaixa em nenhuma ressonância de uma mesma velocidade e correção de extremidade. Confira a unidade dos comprimentos, o diapasão e as extremidades antes de usar o resultado.',
+  nothingFitsDiameter:
+    'A maioria destes comprimentos não se encaixa em nenhuma ressonância de uma mesma velocidade e correção de extremidade. Confira a unidade dos comprimentos e a do diâmetro, o diapasão e as extremidades antes de usar o resultado.',
+  columnType: {
+    closed:
+      'Estes comprimentos não se encaixam em uma coluna aberta nas duas extremidades, mas se encaixariam em uma fechada em uma extremidade. Confira quais extremidades estavam abertas.',
+    open: 'Estes comprimentos não se encaixam em uma coluna fechada em uma extremidade, mas se encaixariam em uma aberta nas duas. Confira quais extremidades estavam abertas.',
+  },
+  lengthUnit: (unit) =>
+    `Estes comprimentos não se encaixam como estão, mas se encaixariam se estivessem em ${unit}. Confira a unidade.`,
+  orderAmbiguous: (marks) =>
+    `Mais de uma escolha de ordens serve: ${marks}. Ponha uma marca em uma ressonância vizinha, ou fixe a ordem.`,
+  orderOf: (mark, order, percent, rival) =>
+    `${mark}: ordem ${order} (${percent} %)${rival === null ? '' : `, senão ${rival}`}`,
+  orderDoubtful: (marks) =>
+    `A ordem fixada não combina com ar neste tubo: ${marks}. Deixe a ordem em “auto”, ou confira o diapasão.`,
+  skippedOrders: (gaps) => `Falta uma marca aqui: ${gaps}. Alguma ressonância passou despercebida?`,
+  gap: {
+    closed: (orders, hertz) => `ordem ${orders} (${hertz} Hz, fechada)`,
+    open: (orders, hertz) => `ordem ${orders} (${hertz} Hz, aberta)`,
+  },
+  otherExplanation: (others, percentAsNoted) =>
+    `Estes números também podem significar outra coisa: ${others}; como anotado ${percentAsNoted} %. Confira o diapasão, a unidade e o gás, ou ponha uma marca na primeira ressonância.`,
+  odds: (explanation, percent) => `${explanation} (${percent} %)`,
+  otherUnit: (unit) => `comprimentos em ${unit}`,
+  otherFork: (hertz) => `um diapasão de ${hertz} Hz`,
+  otherGas: (gas) => `${gas} no tubo`,
+  exactRepeats: (copies) =>
+    `${plural(copies, 'Uma marca é', `${copies} marcas são`)} em tudo ${plural(copies, 'igual', 'iguais')} a outra e não ${plural(copies, 'conta', 'contam')} de novo. Colou duas vezes? ${plural(copies, 'Exclua-a', 'Exclua-as')} do ajuste. Leu duas vezes? Diga quando na tabela, em made_at.`,
+  forksAlike: (forks) =>
+    `${forks} contam como um só diapasão, escrito de dois jeitos. Se são dois diapasões, meça a frequência deles e informe fork_uncertainty_hz.`,
+  hertz: (hertz) => `${hertz} Hz`,
+  tubeTooWide: (millimetres, hertz, ka) =>
+    `Um tubo de ${millimetres} mm é largo demais para ${hertz} Hz: o som nele não é mais uma onda plana (ka = ${ka}), e a correção de extremidade prevista não vale. Use um tubo mais estreito ou um diapasão mais grave.`,
+  allUnchecked:
+    'Nada nestas marcas poderia revelar um erro de leitura: dois comprimentos sempre se encaixam. Uma terceira ressonância o mostraria.',
+  unchecked: (marks) =>
+    `Nada aqui poderia revelar um erro de leitura: ${marks}. Ponha uma marca em mais uma ressonância, ou leia de novo.`,
+  speedOfAir: {
+    cold: (celsius) =>
+      `Esta é a velocidade do som em ar a ${celsius} °C. A sala estava tão fria? Se não, confira a frequência do diapasão, a unidade dos comprimentos e o gás.`,
+    warm: (celsius) =>
+      `Esta é a velocidade do som em ar a ${celsius} °C. A sala estava tão quente? Se não, confira a frequência do diapasão, a unidade dos comprimentos e o gás.`,
+  },
+  speedOfNoAir: {
+    cold: 'Não existe ar tão frio quanto esta velocidade exigiria. Confira a frequência do diapasão, a unidade dos comprimentos e o gás.',
+    warm: 'Não existe ar tão quente quanto esta velocidade exigiria. Confira a frequência do diapasão, a unidade dos comprimentos e o gás.',
+  },
+  scatter: (factor) =>
+    `Os comprimentos se espalham ${factor} vezes o que foi informado ou suposto; a incerteza do resultado é aumentada.`,
+  endImplausible: (millimetres) =>
+    `A correção de extremidade dá ${millimetres} mm. Confira o zero da régua e as extremidades.`,
+  endImplausibleInRadii: (millimetres, radii, usualRadii) =>
+    `A correção de extremidade dá ${millimetres} mm, ${radii} vezes o raio; o comum é cerca de ${usualRadii} vezes. Confira o zero da régua, o diâmetro e as extremidades.`,
+  speedImplausible: (mps, lowest, highest) =>
+    `${mps} m/s está fora de ${lowest} a ${highest} m/s para o ar. Confira a frequência do diapasão e as ordens.`,
+  aboveTheory: (mps) =>
+    `O resultado está ${mps} m/s acima da velocidade prevista, mais do que as duas incertezas permitem. Confira o que há na boca, os comprimentos e o zero da régua, depois o termômetro e a frequência do diapasão.`,
+  belowTheory: (mps) =>
+    `O resultado está ${mps} m/s abaixo da velocidade prevista, mais do que as duas incertezas permitem. Confira o que há na boca, os comprimentos e o zero da régua, depois o termômetro e a frequência do diapasão.`,
+  agreeingFork: (hertz) => `Um diapasão de ${hertz} Hz concordaria: era esse?`,
+  implausible: 'A velocidade e a correção de extremidade juntas são incomuns para ar em um tubo.',
+  tooFewMarks:
+    'Uma só marca não separa a correção de extremidade do comprimento de onda. Ponha uma marca em uma segunda ressonância.',
+  endFromTheory:
+    'As marcas sozinhas não dão bem a correção de extremidade. Usa-se o que se sabe da boca do tubo, com sua incerteza.',
+  endUnknown: (expected, giveOrTake) =>
+    `As marcas não dão a correção de extremidade, e nenhum diâmetro foi informado. Supõe-se ${expected} mm, como em tubos comuns, mais ou menos ${giveOrTake} mm.`,
+  noDiameter: (lowestPercent, highestPercent) =>
+    `Nenhum diâmetro foi informado, então não se sabe quanto a parede freia a onda (${lowestPercent} a ${highestPercent} %). Nada é corrigido; a incerteza inclui isso.`,
+  someDiametersMissing: 'Onde nenhum diâmetro foi informado, vale a média dos outros.',
+  someTemperaturesMissing: 'Onde nenhuma temperatura do ar foi informada, vale a média das outras.',
+  noTemperature:
+    'Nenhuma temperatura do ar foi informada, então não dá para comparar a velocidade com a prevista.',
+  ifAir: (celsius, giveOrTake) =>
+    `Se o gás é ar, esta velocidade corresponde a ${celsius} °C, mais ou menos ${giveOrTake} °C.`,
+  airBeyondFormula:
+    'Este ar está fora de 0 a 30 °C e de 750 a 1020 hPa, onde a fórmula da velocidade prevista foi verificada; a incerteza dessa velocidade é aumentada.',
+};
+
+export const unusableMark: LaterWords['unusableMark'] = {
+  outOfRange: (quantity, lowest, highest, value) =>
+    `${quantity} deve ficar entre ${lowest} e ${highest}, e é ${value}`,
+  quantities: {
+    frequencyHz: 'a frequência em Hz',
+    frequencyStandardUncertaintyHz: 'a incerteza da frequência em Hz',
+    lengthM: 'o comprimento em m',
+    otherLengthM: 'o outro comprimento em m',
+    lengthStandardUncertaintyM: 'a incerteza do comprimento em m',
+    radiusM: 'o raio do tubo em m',
+    otherRadiusM: 'o outro raio do tubo em m',
+    temperatureC: 'a temperatura do ar em °C',
+  },
+  anotherGas: (gas, firstGas) =>
+    `foi feita em ${gas}, e a primeira em ${firstGas}; calcule cada gás em separado`,
+  orderNotWhole: (order) => `a ordem deve ser um número inteiro maior que 0, e é ${order}`,
+  air: 'os dados do ar estão fora dos limites',
+  airOf: (quantity, lowest, highest, value) =>
+    `os dados do ar estão fora dos limites (${quantity} deve ficar entre ${lowest} e ${highest}, e é ${value})`,
+};

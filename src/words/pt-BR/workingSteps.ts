@@ -1,0 +1,42 @@
+import type { LaterWords } from '../catalogue.ts';
+import { counted } from './grammar.ts';
+
+export const workingStep: LaterWords['workingStep'] = {
+  halfWave: 'Meio comprimento de onda, da diferença de dois comprimentos',
+  wavelength: 'Comprimento de onda',
+  endCorrection: 'Correção de extremidade',
+  columnLength: 'Comprimento da coluna que vibra',
+  speedInTube: 'Velocidade da onda no tubo',
+  allMarks: 'Todas as marcas juntas',
+  allMarksAndMouth: 'Todas as marcas e a boca juntas',
+  allMarksFormula: 'L = (2n − 1)·v/4f − e (fechada), L = n·v/2f − 2e (aberta)',
+  fitOf: (marks, chiSquared, degrees) =>
+    `v e e a partir ${marks === 1 ? 'da marca' : `das ${marks} marcas`} por mínimos quadrados ponderados; χ² = ${chiSquared} com ${counted(degrees, 'grau', 'graus')} de liberdade`,
+  fitWithMouth: (marks, mouth, chiSquared, degrees) =>
+    `v e e a partir ${marks === 1 ? 'da marca' : `das ${marks} marcas`} e do que se sabe desta boca (${mouth}) por mínimos quadrados ponderados; χ² = ${chiSquared} com ${counted(degrees, 'grau', 'graus')} de liberdade`,
+  fitGives: (mps, endMm) => `c = ${mps} m/s em ar livre, e = ${endMm} mm`,
+  freeAir: 'Ar livre: a parede freia a onda',
+  standardUncertainty: 'Incerteza-padrão',
+  standardFormula: 'u = √(u₁² + u₂² + …), as linhas do balanço',
+  shortened: ', sem as linhas abaixo de 1 % de u',
+  expandedUncertainty: 'Incerteza expandida, 95 %',
+  expandedFormula: 'U = k·u, k da distribuição t de Student',
+  theory: 'Velocidade prevista',
+  theoryFormula: 'c(t, h, p), Cramer 1993',
+  gasAt: (gas, celsius) => `${gas} a t = ${celsius} °C`,
+  difference: 'Diferença em relação à prevista',
+  differenceFormula: 'Δ = c − c(prevista), Eₙ = Δ/√(U² + U(prevista)²)',
+  centres: 'Posições mostradas como o centro: cada uma por si',
+  loudest:
+    'Posições mais sonoras: ao lado da ressonância, para o mesmo lado com um mesmo diapasão e montagem',
+  placeFormula: 'u(posição) = a·h',
+  loudestFormula: 'u(posição) = a·h, a² = R/√(R² − 1) − 1, R: o aumento como razão',
+  widest: (marks, cm) =>
+    marks === 1 ? `1 marca, em ${cm} cm` : `de ${marks} marcas a mais larga, em ${cm} cm`,
+  halfWidth: (part, mm) => `${part} · ${mm} mm de meia largura`,
+  halfWidthUsual: (part, mm) => `${part} · ${mm} mm de meia largura, em um tubo comum`,
+  rise: (decibels) => `aumento de ${decibels} dB sobre o diapasão sozinho`,
+  riseAssumed: (decibels) => `aumento suposto de ${decibels} dB sobre o diapasão sozinho`,
+  placeGives: (mm, mps) => `u(posição) = ${mm} mm, ${mps} m/s de u`,
+  placeInLengths: (mm) => `u(posição) = ${mm} mm, parte da u de cada comprimento`,
+};
