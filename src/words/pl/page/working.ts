@@ -1,0 +1,45 @@
+import type { LaterWords } from '../../catalogue.ts';
+import { fixed } from '../../numbers.ts';
+
+export const working: LaterWords['working'] = {
+  heading: 'Obliczenia',
+  empty: 'Każdy krok pojawi się tu ze swoimi liczbami, gdy tylko jeden znacznik będzie miał długość.',
+  lead: 'Żeby każdy krok dało się przeliczyć ręcznie.',
+};
+
+export const budget: LaterWords['budget'] = {
+  region: 'Budżet niepewności',
+  heading: 'Skąd bierze się niepewność',
+  table: 'Wiersze budżetu',
+};
+
+export const fit: LaterWords['fit'] = {
+  heading: 'Dopasowanie',
+  lead: 'Nachylenie to prędkość w rurze; początek poniżej zera to poprawka na końcu rury.',
+};
+
+export const nextMarks: LaterWords['nextMarks'] = {
+  heading: 'Co dalej',
+  lead: 'Znaczniki, które najbardziej zmniejszyłyby niepewność, z kamertonami, które masz.',
+  none: 'Najpierw zaznacz jeden rezonans z jego długością.',
+};
+
+export const circle: LaterWords['circle'] = {
+  heading: 'Dlaczego najgłośniejsze miejsce to nie rezonans',
+  lead: 'Mikrofon słyszy dwa dźwięki o tej samej częstotliwości: kamertonu i słupa. Gdy długość przechodzi przez rezonans, faza dźwięku słupa się obraca, więc suma obu biegnie po okręgu. Rezonans leży naprzeciw dźwięku kamertonu; najgłośniejsze miejsce to punkt najdalszy od zera.',
+  mark: 'Rezonans',
+  own: (name) => `Tak wygląda usłyszany okrąg: ${name}.`,
+  example:
+    'Przykład, jeszcze nie twój: dźwięk słupa jest 1,5 raza silniejszy od dźwięku kamertonu i wyprzedza go o 60°. Przesuń słup przez rezonans, gdy ta strona słucha: jego znacznik przyniesie twój własny okrąg.',
+  offset: (halfWidths, offsetM, louderDb) => {
+    const size = fixed(Math.abs(halfWidths), 2);
+    const mm = offsetM === null ? '' : ` (${fixed(Math.abs(offsetM) * 1000, 1)} mm)`;
+    const side = halfWidths > 0 ? 'za długi' : 'za krótki';
+    return `Najgłośniejsze miejsce leży ${size} połowy szerokości${mm} od rezonansu i jest o ${fixed(louderDb, 1)} dB głośniejsze: słup odczytany w tym miejscu jest ${side}.`;
+  },
+  alike: 'Tutaj najgłośniejsze miejsce i rezonans są tym samym: oba dźwięki są w zgodnej fazie.',
+  nowhere: 'Tutaj dźwięk słupa tylko osłabia dźwięk kamertonu: żadne miejsce nie jest najgłośniejsze.',
+  noMillimetres: 'Także w milimetrach, gdy znane są średnica rury i rząd rezonansu.',
+  stays:
+    'Dopóki kamerton, ręka i mikrofon pozostają bez zmian, przesunięcie jest przy każdym rezonansie w tę samą stronę: powtarzanie go nie uśredni. Odczyt, gdy ta strona pokazuje „Tutaj”, tego unika.',
+};

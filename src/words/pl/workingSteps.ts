@@ -1,0 +1,42 @@
+import type { LaterWords } from '../catalogue.ts';
+import { plural } from './grammar.ts';
+
+export const workingStep: LaterWords['workingStep'] = {
+  halfWave: 'Połowa długości fali z różnicy dwóch długości',
+  wavelength: 'Długość fali',
+  endCorrection: 'Poprawka na końcu rury',
+  columnLength: 'Długość drgającego słupa',
+  speedInTube: 'Prędkość fali w rurze',
+  allMarks: 'Wszystkie znaczniki razem',
+  allMarksAndMouth: 'Wszystkie znaczniki i wylot razem',
+  allMarksFormula: 'L = (2n − 1)·v/4f − e (zamknięty), L = n·v/2f − 2e (otwarty)',
+  fitOf: (marks, chiSquared, degrees) =>
+    `v i e ${marks === 1 ? 'ze znacznika' : `ze wszystkich znaczników (${marks})`} ważoną metodą najmniejszych kwadratów; χ² = ${chiSquared} przy ${degrees} ${plural(degrees, 'stopniu', 'stopniach', 'stopniach')} swobody`,
+  fitWithMouth: (marks, mouth, chiSquared, degrees) =>
+    `v i e ${marks === 1 ? 'ze znacznika' : `ze wszystkich znaczników (${marks})`} i z tego, co wiadomo o tym wylocie (${mouth}), ważoną metodą najmniejszych kwadratów; χ² = ${chiSquared} przy ${degrees} ${plural(degrees, 'stopniu', 'stopniach', 'stopniach')} swobody`,
+  fitGives: (mps, endMm) => `c = ${mps} m/s w swobodnym powietrzu, e = ${endMm} mm`,
+  freeAir: 'Swobodne powietrze: ścianki spowalniają falę',
+  standardUncertainty: 'Niepewność standardowa',
+  standardFormula: 'u = √(u₁² + u₂² + …), wiersze budżetu',
+  shortened: ', bez wierszy poniżej 1 % u',
+  expandedUncertainty: 'Niepewność rozszerzona, 95 %',
+  expandedFormula: 'U = k·u, k z rozkładu t-Studenta',
+  theory: 'Prędkość przewidywana',
+  theoryFormula: 'c(t, h, p), Cramer 1993',
+  gasAt: (gas, celsius) => `${gas} przy t = ${celsius} °C`,
+  difference: 'Różnica względem przewidywania',
+  differenceFormula: 'Δ = c − c(przewidywana), Eₙ = Δ/√(U² + U(przewidywana)²)',
+  centres: 'Miejsca wskazane jako środek: każde osobno',
+  loudest:
+    'Najgłośniejsze miejsca: obok rezonansu, przy tym samym kamertonie i układzie po tej samej stronie',
+  placeFormula: 'u(miejsce) = a·h',
+  loudestFormula: 'u(miejsce) = a·h, a² = R/√(R² − 1) − 1, R: wzrost jako stosunek',
+  widest: (marks, cm) =>
+    marks === 1 ? `1 znacznik, przy ${cm} cm` : `najszerszy z ${marks} znaczników, przy ${cm} cm`,
+  halfWidth: (part, mm) => `${part} · ${mm} mm połowy szerokości`,
+  halfWidthUsual: (part, mm) => `${part} · ${mm} mm połowy szerokości, w typowej rurze`,
+  rise: (decibels) => `wzrost ${decibels} dB ponad sam kamerton`,
+  riseAssumed: (decibels) => `przyjęty wzrost ${decibels} dB ponad sam kamerton`,
+  placeGives: (mm, mps) => `u(miejsce) = ${mm} mm, ${mps} m/s z u`,
+  placeInLengths: (mm) => `u(miejsce) = ${mm} mm, część u każdej długości`,
+};
