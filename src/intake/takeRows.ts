@@ -10,10 +10,10 @@ import { readingTaken } from '../marks/readingTaken.ts';
 import type { Experiment } from '../notebook/experiment.ts';
 import { newExperiment } from '../notebook/newExperiment.ts';
 import { itemBytes, recordBytes } from '../notebook/recordBytes.ts';
+import { laterWords } from '../words/inUse.ts';
 import type { IntakeFault } from './intakeTypes.ts';
 import { RowForks } from './rowForks.ts';
 import { RowPlaces } from './rowPlaces.ts';
-import { laterWords } from '../words/inUse.ts';
 
 /** What is needed from outside to make marks. */
 export interface TakeOutside {

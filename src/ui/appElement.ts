@@ -2,6 +2,8 @@ import { css, html, nothing } from 'lit';
 import { query, state } from 'lit/decorators.js';
 import type { Session } from '../session/session.ts';
 import type { ClassDesk } from '../classroom/classDesk.ts';
+import { words } from '../words/inUse.ts';
+import type { Language } from '../words/language.ts';
 import { SessionWatch } from './sessionWatch.ts';
 import { createSession } from './createSession.ts';
 import { DropAndPaste } from './intake/dropAndPaste.ts';
@@ -26,8 +28,6 @@ import './records/keepingBarElement.ts';
 import { FINE_STEP_M, STEP_M } from './stage/slideSteps.ts';
 import './stage/stageElement.ts';
 import './stage/stripElement.ts';
-import { words } from '../words/inUse.ts';
-import type { Language } from '../words/language.ts';
 
 /** Addresses that bring something along, beside those that name a view. */
 const BRINGING = /^#(lesson|reveal|group|part)=/;

@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import type {} from '../../src/ui/appElement.ts';
+import { words } from '../../src/words/inUse.ts';
 import { exampleExperiment, exampleMark } from '../unit/notebook/exampleExperiment.ts';
 import { eachBench } from './support/eachBench.ts';
 import { SHARED_DATABASE, recordInStore, storeOfFirstVersion } from './support/storedRecords.ts';
-import { words } from '../../src/words/inUse.ts';
 
 const { open, current } = eachBench();
 

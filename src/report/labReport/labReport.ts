@@ -1,4 +1,3 @@
-import { laterWords } from '../../words/inUse.ts';
 import { titleWords } from '../../words/titles.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
@@ -11,6 +10,7 @@ import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { fitPlot, residualPlot } from '../plots/fitPlot.ts';
 import { resultLines } from '../../words/result.ts';
+import { laterWords } from '../../words/inUse.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 import { apparatusPart } from './apparatusPart.ts';
 import { budgetPart } from './budgetPart.ts';

@@ -1,9 +1,9 @@
 import type { Complex } from '../../numeric/complex.ts';
 import { loudestPlace, phasorAt } from '../../resonance/following/loudestPlace.ts';
+import { laterWords } from '../../words/inUse.ts';
 import type { Picture } from './picture.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 import { plotAspect, plotSvg } from './plotSvg.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** How far the path is drawn to either side, half widths, and in how many steps. */
 const REACH = 6;

@@ -1,7 +1,7 @@
-import { endPlotWords } from '../../words/report/endPlot.ts';
-import { laterWords } from '../../words/inUse.ts';
 import { LOW_FREQUENCY_END_RATIO } from '../../air/endCorrection.ts';
 import type { EndRatio } from '../../solver/endRatio.ts';
+import { endPlotWords } from '../../words/report/endPlot.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { MOST_LABELS } from './plot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 

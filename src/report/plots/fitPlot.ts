@@ -1,11 +1,11 @@
-import { residualPlotWords } from '../../words/report/fitPlot.ts';
-import { laterWords } from '../../words/inUse.ts';
 import { halfWaves } from '../../air/columnResonance.ts';
 import { markLengthM } from '../../marks/mark.ts';
 import type { Mark } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Solution, SolvedMark } from '../../solver/solution.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
+import { residualPlotWords } from '../../words/report/fitPlot.ts';
+import { laterWords } from '../../words/inUse.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 interface FitPoint {

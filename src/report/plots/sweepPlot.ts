@@ -1,8 +1,8 @@
 import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import type { SweepCurve } from '../../tone/sweepCurve.ts';
 import { levelDb } from '../../tone/level.ts';
-import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 import { laterWords } from '../../words/inUse.ts';
+import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 /**
  * Level against pitch on both ways of a sweep, its resonances marked.

@@ -1,9 +1,9 @@
-import { temperaturePlotWords } from '../../words/report/temperaturePlot.ts';
-import { laterWords } from '../../words/inUse.ts';
 import { airFromReadings } from '../../air/airState.ts';
 import { speedOfSound } from '../../air/speedOfSound.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
+import { temperaturePlotWords } from '../../words/report/temperaturePlot.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { MOST_LABELS } from './plot.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';

@@ -3,11 +3,11 @@ import { customElement, property } from 'lit/decorators.js';
 import { fitPlot, residualPlot } from '../../report/plots/fitPlot.ts';
 import { plotPicture } from '../../report/plots/picture.ts';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/pictureElement.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** The fit line and what it leaves over. */
 @customElement('bench-fit-picture')

@@ -1,9 +1,9 @@
-import { readingTakenWords } from '../../words/readingTaken.ts';
-import { laterWords } from '../../words/inUse.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { columnFault } from '../../notebook/columnFault.ts';
 import { columnFaultWords } from '../../words/columnFaults.ts';
+import { readingTakenWords } from '../../words/readingTaken.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { STOPPERS } from '../../notebook/experiment.ts';
 import type { Experiment, Rule, Stopper, Tube } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';

@@ -4,6 +4,7 @@ import { stampStandardUncertaintyHz } from '../../marks/usualUncertainties.ts';
 import { newFork } from '../../notebook/newExperiment.ts';
 import type { Fork } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { pageOf, pageStart } from '../parts/pagesElement.ts';
@@ -13,7 +14,6 @@ import { fieldDraft } from '../parts/typedEntry.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** The usual physics set (common practice, no source). */
 const USUAL_SET_HZ = [256, 288, 320, 341.3, 384, 426.6, 480, 512, 1024];

@@ -1,11 +1,11 @@
-import { mouthChoiceWords } from '../../words/page/apparatus.ts';
-import { laterWords } from '../../words/inUse.ts';
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { MOUTH_SHAPES } from '../../air/mouth.ts';
 import type { MouthShape } from '../../air/mouth.ts';
 import type { Session } from '../../session/session.ts';
+import { mouthChoiceWords } from '../../words/page/apparatus.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';

@@ -6,6 +6,7 @@ import { LONGEST } from '../../limits/longest.ts';
 import { newPlace } from '../../notebook/newExperiment.ts';
 import type { Place } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
+import { laterWords, words } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { choice } from '../parts/choice.ts';
 import type { PageEvent } from '../parts/events.ts';
@@ -17,7 +18,6 @@ import { TypedTexts } from '../parts/typedTexts.ts';
 import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/numberField.ts';
-import { laterWords, words } from '../../words/inUse.ts';
 
 /** Places on a page. */
 const PAGE = 25;

@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './checkLengthElement.ts';
@@ -8,7 +9,6 @@ import './gainCheckElement.ts';
 import './soundCheckElement.ts';
 import './sweepElement.ts';
 import './toneElement.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 const CARDS = [
   { tag: 'bench-sound-check', name: laterWords.check.sound },

@@ -2,10 +2,10 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { ClassDesk } from '../../classroom/classDesk.ts';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { takeCode } from './takeCode.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** Between two looks, ms: a hand holds a screen still for longer. */
 const LOOK_MS = 200;

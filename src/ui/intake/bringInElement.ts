@@ -2,12 +2,12 @@ import { css, html } from 'lit';
 import type { PropertyValues } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { REQUIRED_COLUMNS } from '../../marks/markColumns.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { isOtherDraft } from '../parts/typedEntry.ts';
 import type { FieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** Endings beside types: a system that doesn't know the type of a table would grey it out. */
 const FILES =

@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
+import { words } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { PageEvent } from '../parts/events.ts';
 import type { LengthField } from '../parts/lengthField.ts';
@@ -10,7 +11,6 @@ import type { FieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import '../parts/lengthField.ts';
 import { askReading, checkReading } from './checkReading.ts';
-import { words } from '../../words/inUse.ts';
 
 /** Adds a mark whose length is typed at once, for work without a microphone. */
 @customElement('bench-add-mark')

@@ -4,6 +4,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import type { Mark } from '../../marks/mark.ts';
 import { markNumber } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
+import { words } from '../../words/inUse.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
@@ -12,7 +13,6 @@ import { sharedStyles } from '../sharedStyles.ts';
 import { askReading, checkReading } from './checkReading.ts';
 import './addMarkElement.ts';
 import '../parts/lengthField.ts';
-import { words } from '../../words/inUse.ts';
 
 /** The length that is typed next, over the tube and beside its end: of the mark at turn, or of a new one. */
 @customElement('bench-length-slot')

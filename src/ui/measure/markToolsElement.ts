@@ -5,12 +5,12 @@ import { marksOfSetup } from '../../notebook/markList.ts';
 import type { Setup } from '../../notebook/markList.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import type { Session } from '../../session/session.ts';
+import { words } from '../../words/inUse.ts';
 import { choice } from '../parts/choice.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { offeredOrders } from './offeredOrders.ts';
-import { words } from '../../words/inUse.ts';
 
 /**
  * What can be done with the mark that was chosen: repair what it was made with, set its order, leave it out, delete it.

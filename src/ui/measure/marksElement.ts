@@ -1,10 +1,12 @@
-import { laterTexts } from '../languageChoice.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
 import { markIndex, nextWaitingMark, ownMarks, waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
+import { stepWords } from '../../words/steps.ts';
+import { words } from '../../words/inUse.ts';
+import { laterTexts } from '../languageChoice.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { send } from '../parts/events.ts';
 import type { PageEvent } from '../parts/events.ts';
@@ -15,8 +17,6 @@ import type { MarkRowElement } from './markRowElement.ts';
 import { highestOrderOf } from './offeredOrders.ts';
 import './markRowElement.ts';
 import './addMarkElement.ts';
-import { stepWords } from '../../words/steps.ts';
-import { words } from '../../words/inUse.ts';
 
 /** Marks on a page: with many more rows each key would take a moment. */
 const PAGE = 50;

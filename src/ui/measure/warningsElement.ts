@@ -1,11 +1,11 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
+import { words } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { warningMessages } from './warningMessages.ts';
-import { words } from '../../words/inUse.ts';
 
 /** What is doubtful about the marks or the sound, each with what to do about it. */
 @customElement('bench-warnings')

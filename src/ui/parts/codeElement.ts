@@ -1,9 +1,9 @@
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import encodeQR from 'qr';
+import { laterWords } from '../../words/inUse.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** Bare modules around a code, as ISO/IEC 18004 asks for. */
 const QUIET = 4;

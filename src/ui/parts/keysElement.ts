@@ -1,9 +1,9 @@
 import { css, html } from 'lit';
 import { customElement, query } from 'lit/decorators.js';
+import { laterWords } from '../../words/inUse.ts';
 import { PartElement } from './partElement.ts';
 import { ClosedByAddress } from './closedByAddress.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** The keys, shown on request. */
 @customElement('bench-keys')

@@ -1,7 +1,7 @@
 import { LitElement, html, render } from 'lit';
+import { words } from '../../words/inUse.ts';
 import { laterTexts } from '../languageChoice.ts';
 import { send } from './events.ts';
-import { words } from '../../words/inUse.ts';
 
 /**
  * What every element of the page is: where one throws while it is drawn or while it follows the session, it says so in

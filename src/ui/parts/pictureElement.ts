@@ -2,6 +2,7 @@ import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PRINT_PALETTE } from '../../report/plots/plot.ts';
 import type { Picture } from '../../report/plots/picture.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { saveFile } from '../saveFile.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -10,7 +11,6 @@ import { plotPalette } from './plotPalette.ts';
 import { svgAddress } from './svgAddress.ts';
 import { svgToPng } from './svgToPng.ts';
 import { WidthWatch } from './widthWatch.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** In a narrower place letters would shrink with the picture. */
 const SMALL_BELOW_PX = 480;

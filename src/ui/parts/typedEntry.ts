@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { Session } from '../../session/session.ts';
-import type { PartElement } from './partElement.ts';
 import { words } from '../../words/inUse.ts';
+import type { PartElement } from './partElement.ts';
 
 /** Where a field keeps what is typed into it and not taken yet. */
 export interface FieldDraft {

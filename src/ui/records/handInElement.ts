@@ -3,11 +3,11 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { groupHash, groupParts } from '../../notebook/groupLink.ts';
 import { measuredMarks } from '../../notebook/measuredMarks.ts';
 import type { Session } from '../../session/session.ts';
+import { groupNameWords } from '../../words/namelessGroup.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { groupNameWords } from '../../words/namelessGroup.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** Hands a group's result to the teacher without a network: a code on this screen, or a link. */
 @customElement('bench-hand-in')

@@ -1,12 +1,12 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { saveExperiment } from '../saveFile.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { noteRead, wasRead } from './homeScreen.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** With the first mark that is saved: that this browser won't keep it for long, and what to do. Until it was read. */
 @customElement('bench-home-screen')

@@ -1,4 +1,3 @@
-import { laterTexts } from '../languageChoice.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { SiteUpdates } from '../../offline/siteUpdates.ts';
@@ -11,6 +10,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 import { isClearedTab } from './clearedTab.ts';
 import { words } from '../../words/inUse.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
+import { laterTexts } from '../languageChoice.ts';
 
 /** At the top of every view, and only when there is something to say: work that isn't kept, other tabs, a newer bench. */
 @customElement('bench-keeping-bar')

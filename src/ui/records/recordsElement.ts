@@ -1,6 +1,7 @@
 import { html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -13,7 +14,6 @@ import './soundsElement.ts';
 import './storedElement.ts';
 import './tablesElement.ts';
 import '../intake/bringInElement.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** What is kept, what goes out and comes in, and lessons. */
 @customElement('bench-records')

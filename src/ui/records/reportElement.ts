@@ -7,13 +7,13 @@ import { labReportFile, reportTitle } from '../../report/labReport/labReportFile
 import { LAB_REPORT_STYLE } from '../../report/labReport/labReportStyle.ts';
 import type { LabReportInput } from '../../report/labReport/labReportInput.ts';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { workingOut } from '../parts/workingOut.ts';
 import { saveFile } from '../saveFile.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { reportInput } from './reportInput.ts';
-import { laterWords } from '../../words/inUse.ts';
 
 /** The lab report as it will be printed, always dark on white, with the ways to take it along. */
 @customElement('bench-report')

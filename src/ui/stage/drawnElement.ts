@@ -1,12 +1,12 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { words } from '../../words/inUse.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { Drawn } from './drawn.ts';
-import { words } from '../../words/inUse.ts';
 
 const WAVES = ['pressure', 'displacement', 'none'] as const;
 

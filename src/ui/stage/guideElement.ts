@@ -1,8 +1,8 @@
-import { laterTexts } from '../languageChoice.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { words } from '../../words/inUse.ts';
 import { urgentWords } from '../../words/page/stageLine.ts';
+import { laterTexts } from '../languageChoice.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
 import { presentSolution } from '../../session/experiment/turnRound.ts';

@@ -1,9 +1,9 @@
 import { css, html, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { words } from '../../words/inUse.ts';
 import { loupeTicks } from './loupeTicks.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { words } from '../../words/inUse.ts';
 
 /** The rule close up at the piston's face, so that tenths of a millimetre can be judged. It prints no reading. */
 @customElement('bench-loupe')

@@ -5,12 +5,12 @@ import { isSameSetup, marksOfSetup } from '../../notebook/markList.ts';
 import type { Setup } from '../../notebook/markList.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import type { Session } from '../../session/session.ts';
+import { words } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { send } from '../parts/events.ts';
 import { sharedStyles } from '../sharedStyles.ts';
-import { words } from '../../words/inUse.ts';
 
 /** What stands for no fork in the list of forks: it leads to where forks are added. */
 const ADD = 'add';

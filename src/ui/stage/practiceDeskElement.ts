@@ -8,6 +8,7 @@ import {
   noteReadings,
   PRACTICE_PLACE,
 } from '../../session/hearing/practiceReadings.ts';
+import { words } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { send } from '../parts/events.ts';
 import { HoldRepeat } from '../parts/holdRepeat.ts';
@@ -16,7 +17,6 @@ import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import './loupeElement.ts';
-import { words } from '../../words/inUse.ts';
 
 const ROOMS = ['quiet', 'talk', 'full class'] as const;
 

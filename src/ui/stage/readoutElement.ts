@@ -1,11 +1,11 @@
-import { distanceWords } from '../../words/page/stage.ts';
-import { words } from '../../words/inUse.ts';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { stageWords } from '../../words/page/stageLine.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
+import { distanceWords } from '../../words/page/stage.ts';
+import { words } from '../../words/inUse.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import type { Stopper } from '../../notebook/experiment.ts';

@@ -1,8 +1,8 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
+import { words } from '../../words/inUse.ts';
 import { ruleTicks } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
-import { words } from '../../words/inUse.ts';
 
 /** The metre rule under the column, to scale. */
 export function ruleArt(geometry: ColumnGeometry): TemplateResult {

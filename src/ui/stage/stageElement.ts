@@ -5,6 +5,7 @@ import { PracticeSource } from '../../capture/practiceSource.ts';
 import { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Lesson } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
+import { words } from '../../words/inUse.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -20,7 +21,6 @@ import './nowElement.ts';
 import './practiceDeskElement.ts';
 import './readoutElement.ts';
 import './sourceElement.ts';
-import { words } from '../../words/inUse.ts';
 
 /** A flash long enough to be seen from the corner of the eye, far slower than 3 Hz. */
 const FLASH_MS = 1200;

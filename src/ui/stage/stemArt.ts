@@ -1,9 +1,9 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
+import { words } from '../../words/inUse.ts';
 import { toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import type { Stem } from './columnScene.ts';
-import { words } from '../../words/inUse.ts';
 
 /** A stem that stands this high for a mark made by hand, and never lower than it can be seen. */
 const PLAIN_HEIGHT_PX = 14;

@@ -2,9 +2,9 @@ import { Chart, Decimation, LinearScale, LineController, LineElement, PointEleme
 import type { ChartDataset, Plugin, Point } from 'chart.js';
 import { TRACE_S } from '../../session/hearing/recentLevels.ts';
 import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
+import { words } from '../../words/inUse.ts';
 import { stripFlags } from './stripFlags.ts';
 import type { LevelPoint } from '../../session/hearing/listeningTypes.ts';
-import { words } from '../../words/inUse.ts';
 
 Chart.register(LineController, LineElement, PointElement, LinearScale, Decimation);
 

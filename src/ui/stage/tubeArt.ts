@@ -1,9 +1,9 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
+import { words } from '../../words/inUse.ts';
 import { toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import type { WavePoint } from './columnScene.ts';
-import { words } from '../../words/inUse.ts';
 
 export interface TubeLook {
   readonly ends: 'closed' | 'open';

@@ -1,10 +1,10 @@
-import { wayBackWords } from '../../words/page/stage.ts';
-import { words } from '../../words/inUse.ts';
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Stopper } from '../../notebook/experiment.ts';
 import { FRESH_S } from '../../session/hearing/wayBack.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
+import { wayBackWords } from '../../words/page/stage.ts';
+import { words } from '../../words/inUse.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { spokenWayBack } from './spokenWayBack.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Topics } from '../../../src/session/topics.ts';
-import { benchInTest, told } from './benchInTest.ts';
 import { words } from '../../../src/words/inUse.ts';
+import { benchInTest, told } from './benchInTest.ts';
 
 describe('watchers of a topic', () => {
   it('are all told, whatever one of them throws; what they threw is reported together', () => {

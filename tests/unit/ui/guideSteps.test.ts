@@ -4,8 +4,8 @@ import type { PracticeDeeds } from '../../../src/session/hearing/practiceRun.ts'
 import { noteReadings } from '../../../src/session/hearing/practiceReadings.ts';
 import { guideSays, guideSteps } from '../../../src/ui/stage/guideSteps.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
-import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 import { words } from '../../../src/words/inUse.ts';
+import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
 const fresh = exampleExperiment();
 const { readings } = new PracticeRun(fresh, 1);
