@@ -182,7 +182,8 @@ export class AppElement extends PartElement {
 
   /** Views that aren't needed to listen come when they are first opened. */
   private async goTo(view: ViewId): Promise<void> {
-    await Promise.all([LATER_VIEWS[view]?.(), laterTexts()]);
+    const loadView = LATER_VIEWS[view];
+    if (loadView !== undefined) await Promise.all([loadView(), laterTexts()]);
     if (view === 'class') await this.openDesk();
     // Whoever has gone on while it loaded isn't brought back.
     if (view !== viewOf(location.hash)) return;
