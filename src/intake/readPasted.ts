@@ -8,10 +8,11 @@ import { longPasteWords } from '../words/intakeFaults.ts';
 import { readTableText } from './readTableText.ts';
 
 /**
- * Reads text that was pasted or typed: an experiment's JSON, or a table that may leave out fork, ends and heading.
- * @param defaults  the fork and the ends that are set on the bench
+ * Reads text that was pasted or typed: an experiment's JSON, or a table.
+ * @param defaults  the fork and the ends that are set on the page, which the table may leave out together with its
+ *     heading; null where several groups' tables come together, each of which must name its own
  */
-export function readPasted(pasted: string, defaults: TableDefaults): Intake {
+export function readPasted(pasted: string, defaults: TableDefaults | null): Intake {
   const name = laterWords.pastedName;
   const text = wellFormed(pasted);
   if (text.length > LARGEST_TABLE_BYTES) {

@@ -221,7 +221,8 @@ export class AppElement extends PartElement {
     const count = await desk.add(event.detail);
     location.hash = '#class';
     await this.goTo('class');
-    this.session.tell('info', words.frame.groupsTaken(count));
+    const remarks = new Set(event.detail.flatMap((intake) => intake.remarks));
+    this.session.tell('info', [words.frame.groupsTaken(count), ...remarks].join(' '));
   }
 
   private async onRecordings(event: PageEvent<'recordings-take'>): Promise<void> {

@@ -91,9 +91,9 @@ export class IntakeElement extends PartElement {
 
   /** Reads text that was pasted or typed. */
   async takeText(text: string): Promise<void> {
-    const fork = forkInUse(this.session.presentFork);
     const { ends } = this.session.experiment.present;
-    await this.decide([offerOf(readPasted(text, { forkHz: fork.hz, ends }), null)]);
+    const ofThisTable = { forkHz: forkInUse(this.session.presentFork).hz, ends };
+    await this.decide([offerOf(readPasted(text, this.forClass ? null : ofThisTable), null)]);
   }
 
   /** What is whole and leaves no choice is done at once; all else is asked. */
