@@ -1,5 +1,3 @@
-import { airFromReadings } from '../../air/airState.ts';
-import { speedOfSound } from '../../air/speedOfSound.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import { temperaturePlotWords } from '../../words/report/temperaturePlot.ts';
@@ -8,6 +6,7 @@ import { MOST_LABELS } from './plot.ts';
 import { solvedPlaces } from '../tables/placeSolution.ts';
 import type { PlaceSolution } from '../tables/placeSolution.ts';
 import type { Plot, PlotPoint } from './plot.ts';
+import { theoryBand } from './theoryBand.ts';
 
 /** The speed found at one place. */
 export interface PlaceSpeed {
@@ -37,15 +36,6 @@ export function placeSpeeds(experiment: Experiment, places: readonly PlaceSoluti
 
 /** Speed against temperature with theory between dry and saturated air as a band. */
 export function temperaturePlot(places: readonly PlaceSpeed[]): Plot {
-  const temperatures = places.map((place) => place.temperatureC);
-  const low = Math.min(...temperatures, 10) - 2;
-  const high = Math.max(...temperatures, 30) + 2;
-  const band = Array.from({ length: 31 }, (_, index) => {
-    const temperatureC = low + ((high - low) * index) / 30;
-    const at = (humidityPct: number): number =>
-      speedOfSound(airFromReadings({ temperatureC, humidityPct })).speedMps;
-    return { x: temperatureC, low: at(0), high: at(100) };
-  });
   const isNamed = places.length <= MOST_LABELS;
   return {
     title: laterWords.temperaturePlot.title,
@@ -60,14 +50,7 @@ export function temperaturePlot(places: readonly PlaceSpeed[]): Plot {
       colour: 'tone',
       label: isNamed ? place.name : null,
     })),
-    lines: [
-      {
-        points: band.map((point) => ({ x: point.x, y: (point.low + point.high) / 2 })),
-        dash: '6 4',
-        colour: 'room',
-      },
-    ],
-    bands: [{ points: band }],
+    ...theoryBand(places.map(({ temperatureC }) => temperatureC)),
     include: { x: [], y: [] },
   };
 }

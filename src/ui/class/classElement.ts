@@ -5,10 +5,12 @@ import type { ClassDesk } from '../../classroom/classDesk.ts';
 import { classJson } from '../../classroom/classJson.ts';
 import { classTable } from '../../classroom/classTable.ts';
 import { spreadPicture } from '../../classroom/spreadSvg.ts';
+import { temperaturesPlot } from '../../classroom/temperaturesPlot.ts';
 import { classWords, discussionWords, groupWords } from '../../words/classroom.ts';
 import { laterWords } from '../../words/inUse.ts';
 import { hidesTheory, keepsTheory } from '../../report/hideTheory.ts';
 import { copyTable } from '../../report/copyTable.ts';
+import { plotPicture } from '../../report/plots/picture.ts';
 import { toCsv } from '../../report/csv.ts';
 import type { Session } from '../../session/session.ts';
 import { saveFile } from '../saveFile.ts';
@@ -40,6 +42,9 @@ export class ClassElement extends PartElement {
       }
       .wide {
         grid-column: 1 / -1;
+      }
+      ul {
+        padding-inline-start: 1.2em;
       }
       .speed {
         font-size: 2rem;
@@ -74,13 +79,30 @@ export class ClassElement extends PartElement {
         contain-intrinsic-block-size: auto 2.5rem;
       }
       @media print {
+        /* Text, pictures and table each go over the whole width, side by side in two. */
         .cards {
-          grid-template-columns: minmax(0, 1fr) 9cm;
+          grid-template-columns: minmax(0, 1fr);
         }
-        /* On paper the whole table, and nothing to press. */
+        .said {
+          display: block;
+          columns: 2;
+        }
+        .said > div {
+          break-inside: avoid;
+        }
+        .pictures {
+          display: grid;
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+          align-items: start;
+        }
+        /* The whole table, and nothing to press. */
         .groups {
           max-block-size: none;
           overflow: visible;
+          columns: 2;
+        }
+        td:last-child {
+          min-inline-size: 0;
         }
         thead th {
           position: static;
@@ -101,8 +123,8 @@ export class ClassElement extends PartElement {
         }
         .small,
         p {
-          font-size: 8pt;
-          margin: 0;
+          font-size: 9pt;
+          margin: 0 0 2pt;
         }
         .sheet {
           padding: 0;
@@ -112,16 +134,13 @@ export class ClassElement extends PartElement {
         .cards {
           gap: 4pt;
         }
-        bench-picture {
-          max-inline-size: 9cm;
-        }
         input,
         th:first-child:not([scope='row']),
         td:first-child {
           display: none;
         }
         table {
-          font-size: 7.5pt;
+          font-size: 8pt;
           line-height: 1.15;
         }
         td,
@@ -189,28 +208,43 @@ export class ClassElement extends PartElement {
         <bench-code-reader .session=${this.session} .desk=${this.desk}></bench-code-reader>
         <a href="#records">${laterWords.classPage.back}</a>
       </section>
+      ${isEmpty ? nothing : this.pictures()} ${isEmpty ? nothing : this.table()}
+    </div>`;
+  }
+
+  private pictures() {
+    const temperatures = temperaturesPlot(this.desk.result, hidesTheory(this.session.experiment));
+    return html`<div class="stack pictures">
+      <bench-picture
+        class="sheet"
+        name="class-spread"
+        sliding
+        .picture=${spreadPicture(this.desk.result)}
+      ></bench-picture>
       ${
-        isEmpty
+        temperatures === null
           ? nothing
           : html`<bench-picture
               class="sheet"
-              name="class-spread"
-              sliding
-              .picture=${spreadPicture(this.desk.result)}
+              name="class-temperatures"
+              .picture=${plotPicture(temperatures)}
             ></bench-picture>`
       }
-      ${isEmpty ? nothing : this.table()}
     </div>`;
   }
 
   private together() {
     const words = classWords(this.desk.result, hidesTheory(this.session.experiment));
     return html`<p class="speed" role="status">${words.speed ?? '—'}</p>
-      ${words.sentences.map((sentence) => html`<p class="small">${sentence}</p>`)}
-      <h3>${laterWords.classPage.discuss}</h3>
-      <ul>
-        ${discussionWords(this.desk.result).map((one) => html`<li class="small">${one}</li>`)}
-      </ul>
+      <div class="said stack">
+        ${words.sentences.map((sentence) => html`<p class="small">${sentence}</p>`)}
+        <div>
+          <h3>${laterWords.classPage.discuss}</h3>
+          <ul>
+            ${discussionWords(this.desk.result).map((one) => html`<li class="small">${one}</li>`)}
+          </ul>
+        </div>
+      </div>
       <div class="row tools">
         <button class="primary" @click=${() => print()}>${laterWords.classPage.print}</button>
         <button @click=${this.onCsv}>${laterWords.classPage.saveCsv}</button>

@@ -42,7 +42,7 @@ export class PictureElement extends PartElement {
         figure {
           break-inside: avoid;
         }
-        figcaption {
+        figcaption.small {
           font-size: 8pt;
         }
       }

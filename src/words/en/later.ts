@@ -1,5 +1,6 @@
 import { budgetColumns, budgetLine } from './budgetLines.ts';
 import { spreadPicture } from './classroom.ts';
+import { classTemperatures } from './classTemperatures.ts';
 import { lessonFault } from './lessonLink.ts';
 import { mouthFacts } from './mouths.ts';
 import { otherFile, intakeFault, intakeRemark } from './intakeFaults.ts';
@@ -81,6 +82,7 @@ export const later = {
   soundFact,
   forkFinding,
   classPage,
+  classTemperatures,
   camera,
   code,
   compare,
