@@ -28,6 +28,7 @@ import { recordingFault } from './recordingFaults.ts';
 import { resonanceWhy } from './resonances.ts';
 import { soundChannel } from './soundChannel.ts';
 import { tooLong } from './records.ts';
+import { experimentTitle } from './titles.ts';
 import { readingTaken } from './readingTaken.ts';
 import { groupName } from './page/groupName.ts';
 import { outlierCause } from './outlierCauses.ts';
@@ -40,6 +41,7 @@ export const first = {
   waitsFor,
   hold,
   noSound,
+  experimentTitle,
   captureFailure,
   stepLabels,
   stepNames,

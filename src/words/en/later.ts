@@ -1,6 +1,8 @@
 import { budgetColumns, budgetLine } from './budgetLines.ts';
 import { spreadPicture } from './classroom.ts';
 import { classTemperatures } from './classTemperatures.ts';
+import { tubeName } from './tubeNames.ts';
+import { listOfSome } from './report/listOfSome.ts';
 import { lessonFault } from './lessonLink.ts';
 import { mouthFacts } from './mouths.ts';
 import { otherFile, intakeFault, intakeRemark } from './intakeFaults.ts';
@@ -62,6 +64,8 @@ export const later = {
   budgetColumns,
   budgetLine,
   spreadPicture,
+  tubeName,
+  listOfSome,
   otherFile,
   intakeFault,
   intakeRemark,
