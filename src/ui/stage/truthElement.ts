@@ -4,8 +4,9 @@ import { presentSolution } from '../../session/experiment/turnRound.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import { readingsBesideTruth } from '../../session/hearing/practiceVerdict.ts';
 import type { Session } from '../../session/session.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { markNames } from '../../words/markNames.ts';
-import { readingWords, truthWords, whyLoudestWords } from '../../words/practiceTruth.ts';
+import { readingWords, truthWords } from '../../words/practiceTruth.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -45,7 +46,7 @@ export class TruthElement extends PartElement {
           : html`<ul>
                 ${readings.map((reading) => html`<li>${readingWords(reading, nameMark)}</li>`)}
               </ul>
-              <p>${whyLoudestWords}</p>`
+              <p>${laterWords.practiceTruth.whyLoudest}</p>`
       }
     </div>`;
   }

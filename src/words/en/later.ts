@@ -1,6 +1,7 @@
 import { budgetColumns, budgetLine } from './budgetLines.ts';
 import { spreadPicture } from './classroom.ts';
 import { classTemperatures } from './classTemperatures.ts';
+import { practiceTruth } from './practiceTruth.ts';
 import { tubeName } from './tubeNames.ts';
 import { listOfSome } from './report/listOfSome.ts';
 import { lessonFault } from './lessonLink.ts';
@@ -64,6 +65,7 @@ export const later = {
   budgetColumns,
   budgetLine,
   spreadPicture,
+  practiceTruth,
   tubeName,
   listOfSome,
   otherFile,
