@@ -60,7 +60,7 @@ describe('a class without a network', () => {
         for (const code of codes) {
           // As a link that is opened where the bench is open already.
           await page.evaluate((hash) => (location.hash = hash), code.slice(code.indexOf('#')));
-          await page.getByText(/is taken in; \d+ row/).waitFor();
+          await page.getByText(/Added: .* has \d+ rows?/).waitFor();
           await page.getByRole('button', { name: 'Close' }).click();
         }
         const table = page.getByRole('region', { name: 'Table of groups' });
@@ -71,7 +71,7 @@ describe('a class without a network', () => {
           (hash) => (location.hash = hash),
           (codes[4] ?? '').slice((codes[4] ?? '').indexOf('#')),
         );
-        await page.getByText('“Table 5” is here already, just so').waitFor();
+        await page.getByText('Here already, unchanged: “Table 5”').waitFor();
         await page.reload();
         await expect.poll(() => table.getByRole('row').count()).toBe(GROUPS + 1);
         await page.getByRole('button', { name: 'Empty the class view' }).click();
@@ -106,7 +106,7 @@ describe('a class without a network', () => {
     const asked = (): Promise<number> => page.evaluate(() => (window as unknown as { asked: number }).asked);
     expect(await asked()).toBe(0);
     await press.click();
-    await page.getByText('“Table 3” is taken in; 1 row in the class.').waitFor();
+    await page.getByText('Added: “Table 3”. The table of groups has 1 row.').waitFor();
     expect(await asked()).toBe(1);
     await page.getByRole('button', { name: 'Stop the camera' }).click();
     expect(await page.locator('bench-code-reader video').count()).toBe(0);

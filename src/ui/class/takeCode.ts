@@ -6,8 +6,9 @@ import {
   readGroupHash,
   readGroupPart,
 } from '../../notebook/groupLink.ts';
+import { laterWords } from '../../words/inUse.ts';
 import { linkFaultWords } from '../../words/lessonLink.ts';
-import { codeTakenWords, notACode, partTakenWords } from '../../words/page/class.ts';
+import { codeTakenWords } from '../../words/page/class.ts';
 
 /** What came of a code or a link, in words. */
 export interface TakenCode {
@@ -24,15 +25,15 @@ export async function takeCode(text: string, desk: ClassDesk): Promise<TakenCode
   if (part === null) return { kind: 'problem', said: linkFaultWords({ code: 'damaged' }) };
   const parts = desk.addPart(part);
   const whole = joinedParts(parts);
-  if (whole === null) return { kind: 'info', said: partTakenWords(parts.length, part.count) };
+  if (whole === null) return { kind: 'info', said: laterWords.codeTaken.part(parts.length, part.count) };
   desk.dropParts(part.of);
   return takeWhole(whole, desk);
 }
 
 async function takeWhole(hash: string, desk: ClassDesk): Promise<TakenCode> {
-  if (!hash.startsWith(GROUP_PREFIX)) return { kind: 'problem', said: notACode };
+  if (!hash.startsWith(GROUP_PREFIX)) return { kind: 'problem', said: laterWords.codeTaken.notACode };
   const read = await readGroupHash(hash);
-  if (read === null) return { kind: 'problem', said: notACode };
+  if (read === null) return { kind: 'problem', said: laterWords.codeTaken.notACode };
   if ('fault' in read) return { kind: 'problem', said: linkFaultWords(read.fault) };
   const taken = await desk.addOne(read);
   return { kind: 'info', said: codeTakenWords(taken, desk.groups.length) };

@@ -12,7 +12,7 @@ import { bringIn } from './page/bringIn.ts';
 import { check, checkLength, gainCheck, soundCheck, tone, sweepCard } from './page/check.ts';
 import { gainAnswer } from './page/gainCheck.ts';
 import { soundFact, forkFinding } from './page/soundCheck.ts';
-import { classPage, camera } from './page/class.ts';
+import { classPage, codeTaken, camera } from './page/class.ts';
 import { code } from './page/code.ts';
 import { compare, temperatures, ends, turned } from './page/compare.ts';
 import { handIn } from './page/handIn.ts';
@@ -89,6 +89,7 @@ export const later = {
   forkFinding,
   classPage,
   classTemperatures,
+  codeTaken,
   camera,
   code,
   compare,

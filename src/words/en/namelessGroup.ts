@@ -1,2 +1,2 @@
 /** A group that came by a code and gave itself no name. */
-export const namelessGroup = 'A group without a name';
+export const namelessGroup = 'Group without a name';

@@ -91,7 +91,7 @@ describe('a group’s code', () => {
     const said: string[] = [];
     for (const part of [...parts].reverse()) said.push((await takeCode(part, deskOn(kept))).said);
     expect(said[0]).toContain(`1 of ${parts.length} codes`);
-    expect(said.at(-1)).toMatch(/“Long” is taken in/);
+    expect(said.at(-1)).toMatch(/^Added: “Long”/);
     expect(deskOn(kept).groups[0]?.source.marks).toHaveLength(150);
   });
 

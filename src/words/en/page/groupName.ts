@@ -4,5 +4,5 @@ export const groupName = {
   take: 'Use it',
   later: 'Later',
   taken: (group: string) =>
-    `Files, report and class call you “${group}” now. It can be changed under Records.`,
+    `Your files, report and class now call you “${group}”. You can change the name under Records.`,
 };
