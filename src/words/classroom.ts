@@ -3,9 +3,11 @@ import type { GroupReason } from '../solver/likelyGroupReason.ts';
 import type { OutlierCause } from '../solver/outlierCause.ts';
 import type { PooledMean } from '../solver/pooledMean.ts';
 import type { SolverWarning } from '../solver/solverWarning.ts';
+import type { LaterWords } from './catalogue.ts';
 import { groupReasonWords } from './groupReasons.ts';
+import { laterWords } from './inUse.ts';
+import { listed } from './lists.ts';
 import type { NameMark } from './markNames.ts';
-import { counted, plural } from './en/grammar.ts';
 import { fixed, roundPair, signed } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
 import { solverWarningWords } from './solverWarnings.ts';
@@ -33,7 +35,7 @@ export interface SpokenGroup {
     readonly warnings: readonly SolverWarning[];
     readonly isOfUnit: boolean;
   } | null;
-  readonly repeat: { readonly of: string; readonly why: keyof typeof REPEATS } | null;
+  readonly repeat: { readonly of: string; readonly why: keyof LaterWords['sameGroup'] } | null;
   readonly differenceMps: number | null;
   readonly reason: GroupReason | null;
 }
@@ -47,6 +49,9 @@ export interface SpokenClass {
   readonly theoryMps: number | null;
 }
 
+/** Of the outlying groups so many are named. */
+const MOST_NAMED = 5;
+
 /** The class's result in rounded sentences. */
 export interface ClassWords {
   /** "343.8 ± 0.4 m/s"; null before there is one. */
@@ -56,25 +61,34 @@ export interface ClassWords {
 
 /** @param hideTheory  where a lesson keeps theory's speed back */
 export function classWords(result: SpokenClass, hideTheory: boolean): ClassWords {
+  const said = laterWords.classResult;
   const { pooled, air, withoutAir, theoryMps } = result;
-  if (pooled === null) return { speed: null, sentences: ['No group has a result yet.'] };
+  if (pooled === null) return { speed: null, sentences: [said.none] };
   const pair = roundPair(pooled.value, pooled.expandedUncertainty);
-  const others = result.rows.length - pooled.groups;
+  const all = result.rows.length;
   const spread = pooled.betweenGroups;
-  const sentences = [
-    `${pooled.groups} of ${counted(result.rows.length, 'group')} counted${others === 0 ? '' : '; the others are in the table with the reason'}. The interval covers the true value in 95 of 100 classes, if the groups share no error.`,
-    spread > 0
-      ? `Beyond their own uncertainties the groups spread by ${fixed(spread, spread < 1 ? 2 : 1)} m/s (standard deviation): errors that single groups don’t see.`
-      : 'The groups differ by no more than their own uncertainties explain.',
+  const counted = [
+    said.counted(pooled.groups, all),
+    ...(pooled.groups === all ? [] : [said.others]),
+    said.interval,
+  ];
+  const airs =
     air === null
-      ? 'No group noted a temperature: the speeds are taken as they are.'
-      : `All speeds are referred to ${fixed(air.temperatureC, 1)} °C by theory’s ratio.${withoutAir === 0 ? '' : ` ${withoutAir} without a temperature: taken as they are.`}`,
-    theoryMps === null || hideTheory
-      ? null
-      : `Theory for this air: ${fixed(theoryMps, 1)} m/s; the class is ${signed(pooled.value - theoryMps, 1)} m/s from it.`,
-    'Errors that all groups share, such as rules of one make, do not average out and are not in the uncertainty.',
-    'Method: random-effects mean, Paule & Mandel 1982; interval after Hartung & Knapp 2001.',
-  ].filter((sentence) => sentence !== null);
+      ? [said.noAir]
+      : [
+          said.referred(fixed(air.temperatureC, 1)),
+          ...(withoutAir === 0 ? [] : [said.withoutAir(withoutAir)]),
+        ];
+  const sentences = [
+    counted.join(' '),
+    spread > 0 ? said.spread(fixed(spread, spread < 1 ? 2 : 1)) : said.noSpread,
+    airs.join(' '),
+    ...(theoryMps === null || hideTheory
+      ? []
+      : [said.theory(fixed(theoryMps, 1), signed(pooled.value - theoryMps, 1))]),
+    said.shared,
+    said.method,
+  ];
   return { speed: `${pair.value} ± ${pair.uncertainty} m/s`, sentences };
 }
 
@@ -89,6 +103,7 @@ export function groupWords(
   isReferred: boolean,
   mayTell: (warning: SolverWarning) => boolean = () => true,
 ): { speed: string; remark: string } {
+  const said = laterWords.classGroup;
   const { group, speedMps, standardUncertaintyMps, state, hold, repeat, reason, differenceMps } = row;
   const { source, outcome } = group;
   const pair =
@@ -97,20 +112,20 @@ export function groupWords(
       : roundPair(speedMps, 2 * standardUncertaintyMps);
   const nameMark = markNamesOf(source);
   const remarks: (string | null)[] = [
-    state === 'no result' ? (reasonWords(row) ?? 'no result') : null,
-    state === 'outlying' && differenceMps !== null
-      ? `Outlying, not counted: ${signed(differenceMps, 1)} m/s from the class. ${reasonWords(row) ?? 'There are no marks to look into.'}`
-      : null,
-    state === 'held' ? 'Held out until somebody has looked: tick it to count it as it is.' : null,
+    state === 'no result' ? (reasonWords(row) ?? said.noResult) : null,
+    ...(state === 'outlying' && differenceMps !== null
+      ? [said.outlier(signed(differenceMps, 1)), reasonWords(row) ?? said.noReason]
+      : []),
+    state === 'held' ? said.held : null,
     hold === null || hold.longestM === null ? null : longColumnWords(hold.longestM),
     state === 'held' && reason !== null ? groupReasonWords(reason, nameMark) : null,
-    repeat === null ? null : `${REPEATS[repeat.why]} “${nameGroup(repeat.of)}”.`,
+    repeat === null ? null : laterWords.sameGroup[repeat.why](nameGroup(repeat.of)),
     ...(outcome === null
       ? []
-      : outcome.outliers.map(({ key, cause }) => `${nameMark(key)}: ${outlierCauseWords(cause)}`)),
+      : outcome.outliers.map(({ key, cause }) => said.markCause(nameMark(key), outlierCauseWords(cause)))),
     ...(outcome === null ? [] : solverWarningWords(toldWarnings(row).filter(mayTell), nameMark)),
-    source.stated !== null && state !== 'outlying' ? 'A stated result, without marks.' : null,
-    isReferred && outcome?.air === null ? 'No temperature noted: taken as it is.' : null,
+    source.stated !== null && state !== 'outlying' ? said.resultAlone : null,
+    isReferred && outcome?.air === null ? said.noAir : null,
   ];
   return {
     speed: pair === null ? '—' : `${pair.value} ± ${pair.uncertainty}`,
@@ -150,16 +165,16 @@ function toldWarnings({
 }
 
 function longColumnWords(longestM: number): string {
-  return `A column of ${fixed(longestM, 2)} m is longer than school tubes are: millimetres typed for centimetres?`;
+  return laterWords.classGroup.longColumn(fixed(longestM, 2));
 }
 
-/** How the groups' results become one, as the class's file says it. */
+/** How the groups' results become one, as the class's file says it, in English as its keys. */
 export const POOLING_METHOD =
   'random-effects mean (Paule & Mandel 1982), interval after Hartung & Knapp 2001';
 
 /** A group that a table of results doesn't name. @param table  the file's name without its ending */
 export function unnamedGroupWords(table: string, row: number): string {
-  return `${table}, row ${row}`;
+  return laterWords.classGroup.unnamed(table, row);
 }
 
 /** What a class may talk about with these results before it, outlying groups named kindly. */
@@ -172,44 +187,35 @@ export function discussionWords(result: {
   })[];
   readonly pooled: PooledMean | null;
 }): readonly string[] {
+  const said = laterWords.classDiscussion;
   const { rows, pooled } = result;
   if (pooled === null) return [];
   const outlying = rows.filter(({ state }) => state === 'outlying').map(({ group }) => group.source.name);
+  const more = outlying.length - MOST_NAMED;
+  const named = [...outlying.slice(0, MOST_NAMED), ...(more > 0 ? [said.others(more)] : [])];
   const degrees = rows.flatMap(({ group }) => group.outcome?.air?.temperatureC ?? []);
   const [coldest, warmest] = [Math.min(...degrees), Math.max(...degrees)];
   return [
-    pooled.betweenGroups > 0
-      ? 'The groups spread more than each of them thought. What did nobody put into the uncertainty?'
-      : 'The groups agree within their uncertainties. What could all of them have wrong together?',
-    ...(outlying.length === 0
-      ? []
-      : [
-          `${outlying.slice(0, 5).join(', ')}${outlying.length > 5 ? ' and others' : ''} found something that the others can learn from: what in the setup would give just this difference?`,
-        ]),
-    ...(warmest - coldest >= 2
-      ? [
-          `The air was from ${fixed(coldest, 1)} to ${fixed(warmest, 1)} °C. Plot the speeds over it: how many m/s a degree do you find, and are the groups’ uncertainties small enough to see it?`,
-        ]
-      : []),
-    'How would the mean change if the class had measured twice as many groups, and how would its uncertainty?',
+    pooled.betweenGroups > 0 ? said.spread : said.agree,
+    ...(outlying.length === 0 ? [] : [said.apart(listed(named))]),
+    ...(warmest - coldest >= 2 ? [said.temperatures(fixed(coldest, 1), fixed(warmest, 1))] : []),
+    said.moreGroups,
   ];
 }
 
 /** What the picture of the class's spread shows, for those who don't see it. */
 export function spreadWords({ rows, pooled }: Pick<SpokenClass, 'rows' | 'pooled'>): string {
+  const said = laterWords.spreadPicture;
+  if (pooled === null) return laterWords.classResult.none;
+  const shown = rows.filter(({ state }) => state !== 'no result').length;
   const outlying = rows.filter(({ state }) => state === 'outlying').length;
-  if (pooled === null) return 'No group has a result yet.';
-  return `${rows.length} groups from the slowest to the fastest with their 95 % intervals; the band is the class’s ${fixed(pooled.value, 1)} ± ${fixed(pooled.expandedUncertainty, 1)} m/s. ${outlying} outlying ${plural(outlying, 'group is a cross', 'groups are crosses')}, what isn’t counted is hollow.${outlying === 0 ? '' : ' A group beyond the edge stands there with its speed.'}`;
+  return [
+    said.shows(shown, fixed(pooled.value, 1), fixed(pooled.expandedUncertainty, 1)),
+    ...(outlying === 0 ? [] : [said.outliers(outlying), said.beyond]),
+  ].join(' ');
 }
-
-const REPEATS = {
-  'same marks': 'The same marks as',
-  'earlier state of the same experiment': 'An earlier state of',
-  'same group again': 'The same group as',
-} as const;
 
 /** "Row 3" of a table, "Mark 3" of an experiment. */
 function markNamesOf({ numbered, markNumbers }: SpokenGroup['group']['source']): NameMark {
-  const noun = numbered === 'row' ? 'Row' : 'Mark';
-  return (key) => `${noun} ${markNumbers.get(key) ?? key}`;
+  return (key) => laterWords.classGroup[numbered](String(markNumbers.get(key) ?? key));
 }

@@ -126,7 +126,7 @@ for (const [scheme, viewport] of [
       ];
       await drop(bench, files);
       const groups = page.getByRole('region', { name: 'Groups' });
-      await groups.getByText(/fit a fork of 480 Hz/).waitFor();
+      await groups.getByText(/fit a 480 Hz fork/).waitFor();
       await groups.getByText('The same marks as “one”.').waitFor();
       expect(await page.getByRole('checkbox', { name: 'Count one (1)' }).isChecked()).toBe(false);
       const together = page.getByRole('region', { name: 'Class', exact: true });
@@ -149,7 +149,7 @@ for (const [scheme, viewport] of [
       // What is in the class view is still there after a look elsewhere.
       await bench.goTo('Measure');
       await page.goBack();
-      await groups.getByText(/fit a fork of 480 Hz/).waitFor();
+      await groups.getByText(/fit a 480 Hz fork/).waitFor();
     });
   });
 }

@@ -1,6 +1,8 @@
 import { budgetColumns, budgetLine } from './budgetLines.ts';
 import { spreadPicture } from './classroom.ts';
 import { classTemperatures } from './classTemperatures.ts';
+import { classDiscussion, classGroup, classResult, sameGroup, spreadPicture } from './classroom.ts';
+import { groupReason } from './groupReasons.ts';
 import { practiceTruth } from './practiceTruth.ts';
 import { tubeName } from './tubeNames.ts';
 import { listOfSome } from './report/listOfSome.ts';
@@ -65,6 +67,11 @@ export const later = {
   budgetColumns,
   budgetLine,
   spreadPicture,
+  classResult,
+  classGroup,
+  sameGroup,
+  groupReason,
+  classDiscussion,
   practiceTruth,
   tubeName,
   listOfSome,
