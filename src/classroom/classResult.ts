@@ -38,8 +38,9 @@ export interface ClassResult {
 }
 
 /**
- * Pools a class: repeats, groups that their own numbers hold out and those that the teacher left out aside, speeds are referred to the mean air of the groups by
- * theory's ratio, then a random-effects mean is taken (see `pooledMean`), which also names the outlying groups.
+ * Pools a class. Repeats, groups that their own numbers hold out and those that the teacher left out don't count. The
+ * others' speeds are referred to the mean air of the groups by theory's ratio; then a random-effects mean is taken (see
+ * `pooledMean`), which also names the outlying groups.
  */
 export function classResult(groups: readonly ClassGroup[]): ClassResult {
   const repeats = findRepeats(groups);
