@@ -1,6 +1,7 @@
 import type { Experiment } from '../notebook/experiment.ts';
 import { placeLabels } from '../notebook/placeLabels.ts';
-import type { Comparison, NoComparison } from '../solver/compare.ts';
+import type { Comparison, ExpectedDifference, NoComparison } from '../solver/compare.ts';
+import { laterWords } from './inUse.ts';
 import type { NameMark } from './markNames.ts';
 import { fixed, significant, stampedHertz } from './numbers.ts';
 import { solverWarningMessage } from './solverWarnings.ts';
@@ -12,14 +13,24 @@ export type NameGroup = (key: string) => string;
 export function comparisonWords(comparison: Comparison, nameGroup: NameGroup): string {
   const { differenceMps, expected } = comparison;
   const [one, other] = [nameGroup(comparison.one), nameGroup(comparison.other)];
-  const size = significant(Math.abs(differenceMps), 2);
-  const doubt = significant(comparison.expandedUncertaintyMps, 2);
-  const found = comparison.isReal
-    ? `Sound is ${size} m/s ${differenceMps > 0 ? 'faster' : 'slower'} in ${one} than in ${other}, ± ${doubt} m/s (95 %): a real difference.`
-    : `${one} and ${other} differ by ${size} m/s, ± ${doubt} m/s (95 %): no difference that these marks can show.`;
-  return expected === null
-    ? found
-    : `${found} Theory expects ${fixed(expected.differenceMps, 1)} m/s for their air, which ${expected.agrees ? 'agrees' : 'does not agree'}.`;
+  const way = !comparison.isReal ? 'alike' : differenceMps > 0 ? 'faster' : 'slower';
+  const found = laterWords.comparison[way](
+    one,
+    other,
+    significant(Math.abs(differenceMps), 2),
+    significant(comparison.expandedUncertaintyMps, 2),
+  );
+  return expected === null ? found : `${found} ${expectedWords(expected)}`;
+}
+
+/** Differences that round to nothing are none. */
+const LEAST_EXPECTED_MPS = 0.05;
+
+function expectedWords({ differenceMps, agrees }: ExpectedDifference): string {
+  const said = agrees ? laterWords.comparison.agrees : laterWords.comparison.disagrees;
+  if (Math.abs(differenceMps) < LEAST_EXPECTED_MPS) return said.alike;
+  const size = fixed(Math.abs(differenceMps), 1);
+  return differenceMps > 0 ? said.faster(size) : said.slower(size);
 }
 
 /** Which of two groups has no result, and why. */
@@ -28,7 +39,9 @@ export function noComparisonWords(
   nameGroup: NameGroup,
   nameMark: NameMark,
 ): readonly string[] {
-  return warnings.map(({ key, warning }) => `${nameGroup(key)}: ${solverWarningMessage(warning, nameMark)}`);
+  return warnings.map(({ key, warning }) =>
+    laterWords.comparison.noResult(nameGroup(key), solverWarningMessage(warning, nameMark)),
+  );
 }
 
 /** Groups of an experiment's marks, put together by their place, fork or ends. */
@@ -39,11 +52,14 @@ export function groupNames(experiment: Experiment, by: 'place' | 'fork' | 'ends'
     case 'fork':
       return nameIn(
         new Map(
-          experiment.forks.map(({ id, nominalHz }) => [id, `the fork of ${stampedHertz(nominalHz)} Hz`]),
+          experiment.forks.map(({ id, nominalHz }) => [
+            id,
+            laterWords.comparison.fork(stampedHertz(nominalHz)),
+          ]),
         ),
       );
     case 'ends':
-      return (key) => (key === 'closed' ? 'the closed column' : 'the open column');
+      return (key) => laterWords.comparison.ends[key === 'closed' ? 'closed' : 'open'];
   }
 }
 

@@ -1,9 +1,8 @@
 import type { NextMark } from '../solver/plan.ts';
 import { words } from './inUse.ts';
-import { ordinal } from './en/grammar.ts';
 import { fixed } from './numbers.ts';
 
-/** Gains below this part aren't worth a hint on the bench. */
+/** Gains below this part aren't worth a hint beside the result. */
 const LEAST_HINT = 0.05;
 
 /**
@@ -12,16 +11,17 @@ const LEAST_HINT = 0.05;
  * @param hidePlace  the lesson keeps back where resonances are to be expected
  */
 export function nextWords(mark: NextMark, zeroOffsetM: number, hidePlace: boolean): string {
-  const where = hidePlace ? '' : `, near ${fixed((mark.lengthM + zeroOffsetM) * 100, 1)} cm`;
-  const again = mark.isRepeat ? ', read once more' : '';
-  return `${ordinal(mark.order)} resonance of the ${fixed(mark.frequencyHz, 0)} Hz fork, ${words.endsShort[mark.ends]} column${where}${again}`;
+  const said = words.nextMark;
+  const resonance = said.resonance[mark.ends](mark.order, fixed(mark.frequencyHz, 0));
+  const placed = hidePlace ? resonance : said.near(resonance, fixed((mark.lengthM + zeroOffsetM) * 100, 1));
+  return mark.isRepeat ? said.again(placed) : placed;
 }
 
 /** What it gains: the part of the uncertainty that goes, and what is left. */
 export function gainWords(mark: NextMark): { readonly gain: string; readonly left: string } {
   return {
-    gain: `${fixed(mark.gain * 100, 0)} % less`,
-    left: `u = ${fixed(mark.standardUncertaintyMps, 2)} m/s`,
+    gain: words.nextMark.gain(percentOf(mark)),
+    left: words.nextMark.left(fixed(mark.standardUncertaintyMps, 2)),
   };
 }
 
@@ -29,5 +29,9 @@ export function gainWords(mark: NextMark): { readonly gain: string; readonly lef
 export function nextHint(marks: readonly NextMark[], zeroOffsetM: number, hidePlace: boolean): string | null {
   const best = marks.at(0);
   if (best === undefined || best.gain < LEAST_HINT) return null;
-  return `Next, to gain most: the ${nextWords(best, zeroOffsetM, hidePlace)} (uncertainty ${gainWords(best).gain}).`;
+  return words.nextMark.hint(nextWords(best, zeroOffsetM, hidePlace), percentOf(best));
+}
+
+function percentOf({ gain }: NextMark): string {
+  return fixed(gain * 100, 0);
 }

@@ -1,4 +1,5 @@
 import type { NoSolution, Solution } from '../solver/solution.ts';
+import { words } from './inUse.ts';
 import { decimalsOf, fixed, roundPair, signed } from './numbers.ts';
 import type { RoundedPair } from './numbers.ts';
 
@@ -16,12 +17,6 @@ export interface ResultFact {
   readonly value: string;
 }
 
-const SOURCE_WORDS = {
-  measured: 'measured',
-  theory: 'from theory',
-  assumed: 'assumed',
-} as const;
-
 /** A speed with its expanded uncertainty. */
 export function speedWords({ value, uncertainty }: RoundedPair): string {
   return `${value} ± ${uncertainty} m/s`;
@@ -30,6 +25,7 @@ export function speedWords({ value, uncertainty }: RoundedPair): string {
 /** Rounds a solution: the speed, its uncertainty, the end correction, and how it compares with theory. */
 export function resultLines(solution: Solution | NoSolution): ResultLines {
   if (solution.speedMps === null) return { speed: null, facts: [] };
+  const said = words.resultFact;
   const end = roundPair(
     solution.endCorrectionM * 1000,
     Math.max(solution.endCorrectionStandardUncertaintyM * 1000, 0.01),
@@ -37,37 +33,39 @@ export function resultLines(solution: Solution | NoSolution): ResultLines {
   return {
     speed: roundPair(solution.speedMps, solution.expandedUncertaintyMps),
     facts: [
-      { kind: 'uncertainty', name: 'Uncertainty', value: coverage(solution.coverageFactor) },
+      {
+        kind: 'uncertainty',
+        name: said.uncertainty,
+        value: said.coverage(fixed(solution.coverageFactor, 2)),
+      },
       {
         kind: 'end-correction',
-        name: 'End correction',
-        value: `${end.value} ± ${end.uncertainty} mm, ${SOURCE_WORDS[solution.endCorrectionSource]}`,
+        name: said.endCorrection,
+        value: said.endFrom[solution.endCorrectionSource](end.value, end.uncertainty),
       },
       ...theoryFacts(solution),
     ],
   };
 }
 
-function coverage(factor: number): string {
-  return `95 % coverage, k = ${fixed(factor, 2)}`;
-}
-
 /** The difference to theory, and whether it is larger than both expanded uncertainties allow (E_n within ±1). */
 function theoryFacts(solution: Solution): ResultFact[] {
+  const said = words.resultFact;
   const { theory, agreement } = solution;
   if (theory === null || agreement === null) {
-    return [{ kind: 'theory', name: 'Theory', value: 'note the air’s temperature to compare' }];
+    return [{ kind: 'theory', name: said.theory, value: said.noTheory }];
   }
   const expandedMps = 2 * theory.standardUncertaintyMps;
   const pair = roundPair(theory.speedMps, expandedMps);
   const decimals = Math.max(1, decimalsOf(expandedMps));
+  const difference = signed(agreement.differenceMps, decimals);
   const isApart = Math.abs(agreement.normalisedError) > 1;
   return [
-    { kind: 'theory', name: 'Theory', value: speedWords(pair) },
+    { kind: 'theory', name: said.theory, value: speedWords(pair) },
     {
       kind: 'difference',
-      name: 'Difference',
-      value: `${signed(agreement.differenceMps, decimals)} m/s, ${isApart ? 'more than the uncertainties explain' : 'within the uncertainties'}`,
+      name: said.difference,
+      value: isApart ? said.apart(difference) : said.within(difference),
     },
   ];
 }

@@ -5,8 +5,8 @@ import type { SweepSpeed, SweptResonance } from '../solver/sweepSpeed.ts';
 import { captureFailureWords } from './capture.ts';
 import { readingFaultWords } from './columnFaults.ts';
 import { inFull } from './faultWords.ts';
-import { words } from './inUse.ts';
-import { counted, ordinal } from './en/grammar.ts';
+import { laterWords, words } from './inUse.ts';
+import { listed } from './lists.ts';
 import { fixed, fullMillimetres, hertz, roundPair } from './numbers.ts';
 
 /** One resonance of a swept column as a row of its table. */
@@ -20,14 +20,14 @@ export interface SweepRow {
 export function sweepRows(found: SweepSpeed): readonly SweepRow[] {
   return [
     ...found.resonances.map((one) => ({
-      order: ordinal(one.order),
+      order: laterWords.sweep.order(one.order),
       frequency: frequencyWords(one),
       speed: `${fixed(one.speedMps, 1)} m/s`,
     })),
     ...found.leftOut.map((one) => ({
-      order: 'none',
+      order: laterWords.sweep.noOrder,
       frequency: frequencyWords(one),
-      speed: 'left out',
+      speed: laterWords.sweep.outlier,
     })),
   ];
 }
@@ -40,37 +40,36 @@ function frequencyWords({ frequencyHz, standardUncertaintyHz }: SweptResonance):
 /** The speed with what it rests on, in whole sentences. */
 export function sweepWords(found: SweepSpeed): { readonly speed: string; readonly detail: string } {
   const pair = roundPair(found.speedMps, found.expandedUncertaintyMps);
-  const walls = found.wallsRemoved
-    ? 'The walls’ slowing is taken off.'
-    : 'Note the tube’s diameter: the end correction is a guess and the walls’ slowing is still in it.';
+  const { basis, wallsCorrected, noDiameter } = laterWords.sweep;
+  const rests = basis(
+    found.resonances.length,
+    fixed(found.coverageFactor, 2),
+    fixed(found.endCorrectionM * 1000, 1),
+  );
   return {
     speed: `${pair.value} ± ${pair.uncertainty} m/s`,
-    detail: `95 %, k = ${fixed(found.coverageFactor, 2)}, from ${counted(found.resonances.length, 'resonance')} and an end correction of ${fixed(found.endCorrectionM * 1000, 1)} mm by theory, which one length can’t measure. ${walls}`,
+    detail: `${rests} ${found.wallsRemoved ? wallsCorrected : noDiameter}`,
   };
 }
 
 /** What was lost of a sweep's sound and what that leaves unknown; null where nothing was. */
 export function lostWords({ lostS, voidHz, gaps }: SweepResonances): string | null {
   if (gaps === 0) return null;
-  const lost = lostS >= 0.01 ? `${fixed(lostS, 2)} s of sound were lost` : 'The sound broke off for a moment';
-  if (voidHz.length === 0) return `${lost}; no resonance was near.`;
-  const frequencies = voidHz.map((hz) => fixed(hz, 0)).join(' and ');
-  return `${lost}: the resonance near ${frequencies} Hz is left out. Close other programs and sweep again.`;
+  const said = laterWords.sweep;
+  const lost = lostS >= 0.01 ? said.lost(fixed(lostS, 2)) : said.lostMoment;
+  if (voidHz.length === 0) return `${lost} ${said.noneNear}`;
+  return `${lost} ${said.nearLost(voidHz.length, listed(voidHz.map((hz) => fixed(hz, 0))))}`;
 }
 
 /** What else the notes say of a sweep: that it was simulated, or what is to be said of its level. */
 export type SweepRemark = 'practice' | 'unproven' | 'doubtful';
 
-const REMARKS: Readonly<Record<SweepRemark, string>> = {
-  practice: 'simulated, in practice',
-  unproven: 'level not proven raw',
-  doubtful: 'level in doubt',
-};
-
 /** A line for the experiment's notes. */
 export function sweepNote(found: SweepSpeed, lengthM: number, remark: SweepRemark | null): string {
-  const list = found.resonances.map((one) => `${ordinal(one.order)} ${frequencyWords(one)}`).join(', ');
-  return `Sweep at ${fixed(lengthM * 100, 2)} cm: ${list}; speed ${sweepWords(found).speed}${remark === null ? '' : ` (${REMARKS[remark]})`}.`;
+  const said = laterWords.sweep;
+  const list = listed(found.resonances.map((one) => said.found(one.order, frequencyWords(one))));
+  const note = said.note(fixed(lengthM * 100, 2), list, sweepWords(found).speed);
+  return remark === null ? note : `${note} ${said.remarks[remark]}`;
 }
 
 /** Why a column can’t be swept, and what to do. */
@@ -79,9 +78,13 @@ export function sweepFaultWords(fault: SweepFault): string {
     case 'no-column':
       return readingFaultWords(fault.fault);
     case 'ends-below-start':
-      return 'The sweep must end at a higher pitch than it starts at.';
+      return laterWords.sweep.endsBelowStart;
     case 'beyond-theory':
-      return `In practice a tube of ${fullMillimetres(fault.diameterM)} mm can be swept up to ${Math.floor(fault.highestHz)} Hz, got ${hertz(fault.toHz)} Hz: beyond it there is no theory of its open end. Sweep less far, or a narrower tube.`;
+      return laterWords.sweep.beyondTheory(
+        fullMillimetres(fault.diameterM),
+        hertz(Math.floor(fault.highestHz)),
+        hertz(fault.toHz),
+      );
   }
 }
 

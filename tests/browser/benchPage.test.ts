@@ -152,7 +152,7 @@ describe('apparatus', () => {
     await bench.fill('Fork 1', '20');
     await bench.page.getByText('must be 64 to 4096 Hz, not 20 Hz').waitFor();
     await bench.goTo('Measure');
-    await bench.page.getByText('Theory').first().waitFor();
+    await bench.page.getByText('Predicted speed').first().waitFor();
   });
 });
 

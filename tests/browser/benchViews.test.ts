@@ -71,7 +71,7 @@ for (const viewport of [
       await bench.goTo('Measure');
       await bench.addMarks(['15.2', '47.75']);
       await bench.goTo('Compare');
-      await page.getByText(/Sound is \d+ m\/s faster in Lab than in Cold store.*a real difference/).waitFor();
+      await page.getByText(/“Lab” against “Cold store”: [\d.]+ m\/s faster.*The difference is real/).waitFor();
     });
 
     it('lesson: a link sets up forks, column and task, and keeps the expected places and theory back', async () => {
@@ -99,7 +99,7 @@ for (const viewport of [
       await page.getByText('Find two resonances.').waitFor();
       expect(await page.getByRole('combobox', { name: 'Column' }).inputValue()).toBe('open');
       await bench.goTo('Compare');
-      await page.getByText('Theory is hidden in this lesson.').waitFor();
+      await page.getByText('This lesson hides the predicted speed.').waitFor();
     });
   });
 }

@@ -57,7 +57,7 @@ describe.each([
     const { speedMps } = await bench.speed();
     // Steps of 33.6 cm: 2 · 0.336 m · 512 Hz = 344.1 m/s in the tube.
     expect(Math.abs(speedMps - 345.4)).toBeLessThan(2);
-    await page.getByText(/Next, to gain most: the \w+ resonance of the \d+ Hz fork/).waitFor();
+    await page.getByText(/Best next: \w+ resonance, \d+ Hz fork/).waitFor();
 
     await bench.deleteMark(3);
     await page.getByRole('button', { name: /^Undo/ }).click();

@@ -101,11 +101,11 @@ function everythingOn(page: Page): Promise<string> {
 describe('a lesson that hides theory', () => {
   it('shows theory’s speed on no view, and the same lesson without hiding shows it', async () => {
     const shown = await everyView(false);
-    const theory = /Theory (3\d\d)\.\d+ ± [\d.]+ m\/s/.exec(shown.get('measure') ?? '')?.[1];
+    const theory = /Predicted speed (3\d\d)\.\d+ ± [\d.]+ m\/s/.exec(shown.get('measure') ?? '')?.[1];
     if (theory === undefined) throw new Error('The page shows no theory.');
     // 21 °C: 344 m/s and some tenths, by Cramer 1993; no mark, group or tick of an axis says 344.
     const speed = new RegExp(
-      String.raw`\b${theory}(\.\d+)?( ±| m/s)|the predicted speed, more|Theory (for|expects)|with theory’s speed|the uncertainties explain`,
+      String.raw`\b${theory}(\.\d+)?( ±| m/s)|the predicted speed, more|Theory predicts|has the predicted speed|the uncertainties explain`,
     );
     for (const view of TELLING_VIEWS) expect(shown.get(view), view).toMatch(speed);
 
@@ -113,7 +113,7 @@ describe('a lesson that hides theory', () => {
     for (const view of VIEWS) expect(speed.exec(hidden.get(view) ?? '')?.[0] ?? null, view).toBeNull();
     // What the students measured is still there.
     expect(hidden.get('measure')).toMatch(/35\d\.\d ± /);
-    expect(hidden.get('compare')).toContain('Theory is hidden in this lesson.');
+    expect(hidden.get('compare')).toContain('This lesson hides the predicted speed.');
   });
 
   it('draws no place of a resonance while the column sounds, and the same lesson without hiding does', async () => {

@@ -45,8 +45,8 @@ export class NextElement extends PartElement {
               ${marks.map(
                 (mark) =>
                   html`<li>
-                    ${nextWords(mark, offset, isWithheld)}: <strong>${gainWords(mark).gain}</strong>,
-                    ${gainWords(mark).left}
+                    ${nextWords(mark, offset, isWithheld)}<br />
+                    <strong>${gainWords(mark).gain}</strong> ${gainWords(mark).left}
                   </li>`,
               )}
             </ol>`

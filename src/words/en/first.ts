@@ -30,6 +30,8 @@ import { soundChannel } from './soundChannel.ts';
 import { tooLong } from './records.ts';
 import { experimentTitle } from './titles.ts';
 import { readingTaken } from './readingTaken.ts';
+import { nextMark } from './nextMarks.ts';
+import { resultFact } from './result.ts';
 import { groupName } from './page/groupName.ts';
 import { outlierCause } from './outlierCauses.ts';
 
@@ -72,6 +74,8 @@ export const first = {
   result,
   doubts,
   practice,
+  nextMark,
+  resultFact,
   columnFault,
   keepingFault,
   mended,

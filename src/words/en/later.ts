@@ -17,6 +17,9 @@ import { soundFact, forkFinding } from './page/soundCheck.ts';
 import { classPage, codeTaken, camera } from './page/class.ts';
 import { code } from './page/code.ts';
 import { compare, temperatures, ends, turned } from './page/compare.ts';
+import { comparison } from './comparison.ts';
+import { sweep } from './sweep.ts';
+import { turnRound } from './turnRound.ts';
 import { handIn } from './page/handIn.ts';
 import { homeScreen } from './page/homeScreen.ts';
 import { pastedName } from './intakeFaults.ts';
@@ -103,6 +106,9 @@ export const later = {
   temperatures,
   ends,
   turned,
+  comparison,
+  turnRound,
+  sweep,
   handIn,
   homeScreen,
   intakePage,

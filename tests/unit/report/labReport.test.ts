@@ -142,7 +142,7 @@ describe('labReportFile', () => {
     const yard = { ...place, id: 'place-2', name: 'Yard', temperatureC: 4 };
     const marks = [...three.marks, exampleMark('d', { lengthM: 0.153, placeId: 'place-2' })];
     const text = documentOf({ ...three, places: [place, yard], marks }).body.textContent;
-    expect(text).toMatch(/(in Lab than in Yard|Lab and Yard differ by).*Theory expects/);
+    expect(text).toMatch(/“Lab” against “Yard”: .*Theory predicts/);
   });
 
   it('is one file on its own: no script, no address, nothing that people typed becomes markup', () => {

@@ -88,7 +88,7 @@ describe('a sweep that loses sound', () => {
       expect(offHz, `lost at ${atS} s`).toBeLessThan(one?.standardUncertaintyHz ?? 0);
       expect(found.voidHz).toEqual([]);
       expect(found.lostS).toBeGreaterThan(0.8 * lostS);
-      expect(lostWords(found)).toMatch(/^(0\.\d\d|1\.\d\d) s of sound were lost; no resonance was near\.$/);
+      expect(lostWords(found)).toMatch(/^(0\.\d\d|1\.\d\d) s of sound were lost\. No resonance was near\.$/);
     }
   });
 
@@ -97,7 +97,7 @@ describe('a sweep that loses sound', () => {
     expect(found.resonances).toEqual([]);
     expect(found.voidHz).toHaveLength(1);
     expect(Math.abs((found.voidHz[0] ?? 0) - 421)).toBeLessThan(6);
-    expect(lostWords(found)).toMatch(/s of sound were lost: the resonance near 4[12]\d Hz is left out\./);
+    expect(lostWords(found)).toMatch(/s of sound were lost\. The resonance near 4[12]\d Hz isn’t used\./);
   });
 
   it('draws no line across what was lost', async () => {

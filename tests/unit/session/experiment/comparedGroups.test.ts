@@ -52,10 +52,10 @@ describe('compareGroups', () => {
 
   it('compares forks and ends in the same way, and all pairs up to the limit', () => {
     const forks = compareGroups(few, { ...ask, by: 'fork' }).groupIds;
-    expect(forks.map(groupNames(few, 'fork'))).toEqual(['the fork of 512 Hz', 'the fork of 480 Hz']);
+    expect(forks.map(groupNames(few, 'fork'))).toEqual(['512 Hz fork', '480 Hz fork']);
     const ends = compareGroups(few, { ...ask, by: 'ends' }).groupIds;
     expect(ends).toEqual(['closed']);
-    expect(ends.map(groupNames(few, 'ends'))).toEqual(['the closed column']);
+    expect(ends.map(groupNames(few, 'ends'))).toEqual(['closed column']);
     const six = largeExperiment({ marks: 24, places: MOST_FOR_ALL_PAIRS, forks: 1, seed: 3 });
     expect(compareGroups(six, ask).pairs).toHaveLength(15);
   });
