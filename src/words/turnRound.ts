@@ -1,3 +1,4 @@
+import { LOW_FREQUENCY_END_RATIO } from '../air/endCorrection.ts';
 import { LIMITS } from '../limits/limits.ts';
 import { measuredEnd } from '../solver/measuredEnd.ts';
 import type { AirTemperature } from '../solver/airTemperature.ts';
@@ -41,9 +42,8 @@ function gasAndSpeed({ gas, speedMps }: GasMatch): string {
   return laterWords.turnRound.gas(words.gasNames[gas.id], fixed(speedMps, 0));
 }
 
-/** End correction over diameter: of a thin rim (Levine & Schwinger 1948), and as a rule of thumb. */
-const THIN_RIM = 0.307;
-const USUAL = 0.3;
+/** End correction over diameter as a rule of thumb. */
+const USUAL_RATIO = 0.3;
 
 /** The end correction as a part of the tube's diameter, beside what theory and the rule of thumb say. */
 export function endRatioWords(solution: Solution | null, diameterM: number | null): string {
@@ -54,5 +54,10 @@ export function endRatioWords(solution: Solution | null, diameterM: number | nul
     measured.endCorrectionM / diameterM,
     (2 * measured.standardUncertaintyM) / diameterM,
   );
-  return laterWords.turnRound.endRatio(pair.value, pair.uncertainty, fixed(THIN_RIM, 3), fixed(USUAL, 1));
+  return laterWords.turnRound.endRatio(
+    pair.value,
+    pair.uncertainty,
+    fixed(LOW_FREQUENCY_END_RATIO.unflanged / 2, 3),
+    fixed(USUAL_RATIO, 1),
+  );
 }

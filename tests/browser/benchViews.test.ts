@@ -38,7 +38,7 @@ for (const viewport of [
         .getByText(/% less/)
         .first()
         .waitFor();
-      const fit = page.getByRole('img', { name: /Length against the sound/ });
+      const fit = page.getByRole('img', { name: /Length against the time/ });
       expect(await fit.evaluate((image) => (image as HTMLImageElement).naturalWidth)).toBeGreaterThan(0);
       for (const [type, head] of [
         ['SVG', '<svg'],
@@ -71,7 +71,9 @@ for (const viewport of [
       await bench.goTo('Measure');
       await bench.addMarks(['15.2', '47.75']);
       await bench.goTo('Compare');
-      await page.getByText(/“Lab” against “Cold store”: [\d.]+ m\/s faster.*The difference is real/).waitFor();
+      await page
+        .getByText(/“Lab” against “Cold store”: [\d.]+ m\/s faster.*The difference is real/)
+        .waitFor();
     });
 
     it('lesson: a link sets up forks, column and task, and keeps the expected places and theory back', async () => {
@@ -153,7 +155,7 @@ describe('the system’s own colours', () => {
     await expect.poll(drawn).not.toBe(before);
     await page.emulateMedia({ forcedColors: 'none' });
     await bench.goTo('Working');
-    const fit = page.getByRole('img', { name: /Length against the sound/ });
+    const fit = page.getByRole('img', { name: /Length against the time/ });
     const source = await fit.getAttribute('src');
     await page.emulateMedia({ forcedColors: 'active' });
     await expect.poll(() => fit.getAttribute('src')).not.toBe(source);

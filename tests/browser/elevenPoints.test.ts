@@ -150,7 +150,7 @@ describe.each([
     await card.getByRole('button', { name: 'Cancel the sweep' }).waitFor();
     await card.getByText(/^34\d\.\d* ± [\d.]+ m\/s$/).waitFor({ timeout: 60_000 });
     await card.getByRole('row', { name: /2nd 42\d\.\d* ± [\d.]+ Hz/ }).waitFor();
-    await card.getByRole('img', { name: /Level against the pitch of the tone/ }).waitFor();
+    await card.getByRole('img', { name: /Level against the frequency of the tone/ }).waitFor();
     await card.getByRole('button', { name: 'Add it to the notes' }).click();
     await bench.goTo('Records');
     await expect

@@ -1,5 +1,6 @@
 import type { Complex } from '../../numeric/complex.ts';
 import { loudestPlace, phasorAt } from '../../resonance/following/loudestPlace.ts';
+import { circlePlotWords } from '../../words/circle.ts';
 import { laterWords } from '../../words/inUse.ts';
 import type { Picture } from './picture.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
@@ -29,7 +30,7 @@ export function circlePlot(share: Complex, name: string, aspect: number): Plot {
     title: laterWords.circlePlot.title(name),
     xLabel: laterWords.circlePlot.x,
     yLabel: laterWords.circlePlot.y,
-    words: laterWords.circlePlot.shows(
+    words: circlePlotWords(
       Math.hypot(share.re, share.im),
       (180 / Math.PI) * Math.atan2(share.im, share.re),
       place?.halfWidths ?? null,

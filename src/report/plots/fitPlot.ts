@@ -4,7 +4,7 @@ import type { Mark } from '../../marks/mark.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import type { Solution, SolvedMark } from '../../solver/solution.ts';
 import { forkInUse } from '../../notebook/forkInUse.ts';
-import { residualPlotWords } from '../../words/report/fitPlot.ts';
+import { fitLabel, fitPlotWords, residualPlotWords } from '../../words/report/fitPlot.ts';
 import { laterWords } from '../../words/inUse.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
@@ -12,7 +12,7 @@ interface FitPoint {
   readonly mark: Mark;
   readonly solved: SolvedMark;
   readonly frequencyHz: number;
-  /** Half waves over twice the pitch, ms: the time that sound takes for the column. */
+  /** Half waves over twice the frequency, ms: the time that sound takes for the column. */
   readonly timeMs: number;
   /** Zero offset taken off. */
   readonly lengthM: number;
@@ -24,7 +24,7 @@ interface FitPoint {
  */
 export function fitPlot(experiment: Experiment, solution: Solution): Plot {
   const points = fitPoints(experiment, solution);
-  const labels = points.map((point) => laterWords.fitPlot.label(point.solved.order, point.frequencyHz));
+  const labels = points.map((point) => fitLabel(point.solved.order, point.frequencyHz));
   const labelled = new Set<string>();
   const firstOf = (label: string): string | null =>
     labelled.size === labelled.add(label).size ? null : label;
@@ -43,7 +43,7 @@ export function fitPlot(experiment: Experiment, solution: Solution): Plot {
     title: laterWords.fitPlot.title,
     xLabel: laterWords.fitPlot.x,
     yLabel: laterWords.fitPlot.y,
-    words: laterWords.fitPlot.shows(points.length, solution.endCorrectionM),
+    words: fitPlotWords(points.length, solution.endCorrectionM),
     points: points.map((point, index): PlotPoint => ({
       x: point.timeMs,
       y: 100 * point.lengthM,

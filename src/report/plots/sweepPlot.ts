@@ -2,10 +2,11 @@ import type { SweepResonances } from '../../resonance/sweep/sweepResonances.ts';
 import type { SweepCurve } from '../../tone/sweepCurve.ts';
 import { levelDb } from '../../tone/level.ts';
 import { laterWords } from '../../words/inUse.ts';
+import { sweepPlotWords, sweptLabel } from '../../words/report/sweepPlot.ts';
 import type { Plot, PlotLine, PlotPoint } from './plot.ts';
 
 /**
- * Level against pitch on both ways of a sweep, its resonances marked.
+ * Level against frequency on both ways of a sweep, its resonances marked.
  * @param rangeHz  that the picture shows in any case
  */
 export function sweepPlot(found: SweepResonances, rangeHz: readonly number[] = []): Plot {
@@ -16,14 +17,14 @@ export function sweepPlot(found: SweepResonances, rangeHz: readonly number[] = [
     title: laterWords.sweepPlot.title,
     xLabel: laterWords.sweepPlot.x,
     yLabel: laterWords.sweepPlot.y,
-    words: laterWords.sweepPlot.shows(resonances.map((one) => one.frequencyHz)),
+    words: sweepPlotWords(resonances.map((one) => one.frequencyHz)),
     points: resonances.map((one): PlotPoint => ({
       x: one.frequencyHz,
       y: top + 2,
       yBar: null,
       shape: 'diamond',
       colour: 'ink',
-      label: laterWords.sweepPlot.label(one.frequencyHz),
+      label: sweptLabel(one.frequencyHz),
     })),
     lines: [...linesOf(up, null), ...linesOf(down, '5 4')],
     bands: [],

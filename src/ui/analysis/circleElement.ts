@@ -7,6 +7,7 @@ import { resonanceCircles } from '../../session/experiment/resonanceCircles.ts';
 import { presentSolution } from '../../session/experiment/turnRound.ts';
 import type { Session } from '../../session/session.ts';
 import { ratioDb } from '../../tone/level.ts';
+import { loudestPlaceWords } from '../../words/circle.ts';
 import { laterWords } from '../../words/inUse.ts';
 import { markNames } from '../../words/markNames.ts';
 import { choice } from '../parts/choice.ts';
@@ -17,8 +18,6 @@ import '../parts/pictureElement.ts';
 
 /** Where no mark has a circle: 1.5 times the fork's own sound, 60° ahead. */
 const EXAMPLE: Complex = { re: 0.75, im: 1.5 * Math.sin(Math.PI / 3) };
-/** Nearer than this the loudest place is the resonance, half widths: what is said has two decimals. */
-const ALIKE = 0.005;
 
 /** Why the loudest place is not the resonance, with this experiment's own circle. */
 @customElement('bench-circle')
@@ -66,13 +65,12 @@ export class CircleElement extends PartElement {
 
   private found(share: Complex, halfWidthM: number | null) {
     const place = loudestPlace(share);
-    if (place === null) return html`<p>${laterWords.circle.nowhere}</p>`;
+    if (place === null) return html`<p>${loudestPlaceWords(null)}</p>`;
     const { halfWidths, size } = place;
-    if (Math.abs(halfWidths) < ALIKE) return html`<p>${laterWords.circle.alike}</p>`;
     const { re, im } = phasorAt(share, 0);
     const louderDb = ratioDb(size * size, re * re + im * im);
     const offsetM = halfWidthM === null ? null : halfWidths * halfWidthM;
-    return html`<p><strong>${laterWords.circle.offset(halfWidths, offsetM, louderDb)}</strong></p>`;
+    return html`<p><strong>${loudestPlaceWords({ halfWidths, offsetM, louderDb })}</strong></p>`;
   }
 }
 

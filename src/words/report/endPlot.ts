@@ -1,3 +1,4 @@
+import { LOW_FREQUENCY_END_RATIO } from '../../air/endCorrection.ts';
 import type { EndRatio } from '../../solver/endRatio.ts';
 import { laterWords } from '../inUse.ts';
 import { fixed, roundPair } from '../numbers.ts';
@@ -12,7 +13,7 @@ export interface SpokenTube {
 /** What the plot shows. @param line  the line as e/d, null where there is none yet */
 export function endPlotWords(tubes: readonly SpokenTube[], line: EndRatio | null): string {
   const said = laterWords.endPlot;
-  const theory = said.theory(fixed(0.307, 3));
+  const theory = said.theory(fixed(LOW_FREQUENCY_END_RATIO.unflanged / 2, 3));
   if (line !== null) {
     const pair = roundPair(line.ratio / 2, line.expandedUncertainty / 2);
     return `${said.line(pair.value, pair.uncertainty)} ${theory}`;
@@ -22,5 +23,5 @@ export function endPlotWords(tubes: readonly SpokenTube[], line: EndRatio | null
       said.tube(fixed(2000 * radiusM, 1), fixed(1000 * endCorrectionM, 1)),
     ),
   );
-  return list === '' ? `${said.noTube} ${theory}` : `${list}. ${said.anotherTube} ${theory}`;
+  return list === '' ? `${said.noTube} ${theory}` : `${said.tubes(list)} ${said.anotherTube} ${theory}`;
 }

@@ -8,6 +8,16 @@ export interface SpokenResidual {
   readonly residualM: number;
 }
 
+/** A mark's order and fork, beside its point. */
+export function fitLabel(order: number, frequencyHz: number): string {
+  return laterWords.fitPlot.label(order, fixed(frequencyHz, 0));
+}
+
+/** What the plot of the fit shows. */
+export function fitPlotWords(marks: number, endCorrectionM: number): string {
+  return laterWords.fitPlot.shows(marks, fixed(1000 * endCorrectionM, 1));
+}
+
 /** What the plot of residuals shows. */
 export function residualPlotWords(residuals: readonly SpokenResidual[], hasOutliers: boolean): string {
   const said = laterWords.residualPlot;

@@ -17,5 +17,7 @@ export function temperaturePlotWords(places: readonly SpokenSpeed[], isNamed: bo
       said.place(name, fixed(speedMps, 1), fixed(temperatureC, 1)),
     ),
   );
-  return [`${list === '' ? said.none : list}.`, ...(isNamed ? [] : [said.nameless]), said.band].join(' ');
+  return [list === '' ? said.none : said.places(list), ...(isNamed ? [] : [said.nameless]), said.band].join(
+    ' ',
+  );
 }

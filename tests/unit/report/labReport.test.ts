@@ -77,7 +77,7 @@ describe('the report of a very large experiment', () => {
   });
 
   it('names no point of a picture that has too many for names, and lists some in words', () => {
-    expect(text).toContain('and 20 more. So many points bear no names in the picture.');
+    expect(text).toContain('and 20 more. There are too many points to name them in the picture.');
     const labels = [...body.querySelectorAll('figure:last-of-type svg text')].map((one) => one.textContent);
     expect(labels.length).toBeGreaterThan(5);
     expect(labels.filter((label) => label.startsWith('Room'))).toEqual([]);

@@ -56,6 +56,6 @@ describe('the circle of a resonance', () => {
     await (root.host as CircleElement).updateComplete;
     expect(textOf(root)).toContain('This is the circle of Mark 1');
     expect(textOf(root)).toContain('is too long.');
-    expect(textOf(root)).toContain('In millimetres, too, once');
+    expect(textOf(root)).toContain('in millimetres, too, once');
   });
 });

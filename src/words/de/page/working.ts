@@ -15,7 +15,7 @@ export const budget: LaterWords['budget'] = {
 
 export const fit: LaterWords['fit'] = {
   heading: 'Ausgleichsgerade',
-  lead: 'Die Steigung ist die Geschwindigkeit im Rohr; der Anfang unter null ist die Mündungskorrektur.',
+  lead: 'Die Steigung ist die Geschwindigkeit im Rohr; wie weit unter null die Gerade beginnt, ist die Mündungskorrektur (bei offenen Säulen zweimal sie).',
 };
 
 export const nextMarks: LaterWords['nextMarks'] = {
@@ -31,11 +31,17 @@ export const circle: LaterWords['circle'] = {
   own: (name) => `Das ist der gehörte Kreis: ${name}.`,
   example:
     'Ein Beispiel, noch nicht deins: Der Ton der Säule ist 1,5-mal so stark wie der der Gabel und eilt ihm um 60° voraus. Schieb durch eine Resonanz, während diese Seite zuhört: Ihre Marke bringt deinen eigenen Kreis.',
-  offset: (halfWidths, offsetM, louderDb) => {
-    const size = fixed(Math.abs(halfWidths), 2);
-    const mm = offsetM === null ? '' : ` (${fixed(Math.abs(offsetM) * 1000, 1)} mm)`;
-    const side = halfWidths > 0 ? 'zu lang' : 'zu kurz';
-    return `Die lauteste Stelle liegt ${size} halbe Breiten${mm} neben der Resonanz und ist ${fixed(louderDb, 1)} dB lauter: Eine Säule, die man dort abliest, ist ${side}.`;
+  tooLong: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten neben der Resonanz und ist ${louderDb} dB lauter: Eine Säule, die man dort abliest, ist zu lang.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten (${mm} mm) neben der Resonanz und ist ${louderDb} dB lauter: Eine Säule, die man dort abliest, ist zu lang.`,
+  },
+  tooShort: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten neben der Resonanz und ist ${louderDb} dB lauter: Eine Säule, die man dort abliest, ist zu kurz.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten (${mm} mm) neben der Resonanz und ist ${louderDb} dB lauter: Eine Säule, die man dort abliest, ist zu kurz.`,
   },
   alike: 'Hier sind die lauteste Stelle und die Resonanz dieselbe: Beide Töne schwingen im Takt.',
   nowhere: 'Hier schwächt der Ton der Säule den der Gabel nur: Keine Stelle ist die lauteste.',

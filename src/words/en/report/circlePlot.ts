@@ -1,5 +1,3 @@
-import { fixed } from '../../numbers.ts';
-
 export const circlePlot = {
   title: (name: string) => `What the microphone hears: ${name}`,
   example: 'an example',
@@ -11,13 +9,15 @@ export const circlePlot = {
   loudest: 'loudest',
   tooShort: 'too short',
   tooLong: 'too long',
-  /** @param loudestHalfWidths  from resonance to the loudest place, > 0 too long; null where none is loudest */
-  shows: (size: number, angleDegrees: number, loudestHalfWidths: number | null) => {
-    const way =
-      'A circle from the fork’s own sound (ring) through the resonance opposite (diamond) and back, from 6 half widths too short to 6 too long; crosses mark zero and one half width to either side.';
-    const part = `At resonance the column’s sound is ${fixed(size, 1)} times the fork’s own, ${fixed(Math.abs(angleDegrees), 0)}° ${angleDegrees < 0 ? 'behind' : 'ahead'}.`;
-    if (loudestHalfWidths === null) return `${way} ${part}`;
-    const side = loudestHalfWidths < 0 ? 'too short' : 'too long';
-    return `${way} ${part} The dashed line leads from zero to the loudest place (disc), ${fixed(Math.abs(loudestHalfWidths), 2)} half widths ${side}.`;
-  },
+  way: 'A circle from the fork’s own sound (ring) through the resonance opposite (diamond) and back, from 6 half widths too short to 6 too long. Crosses mark zero and one half width to either side.',
+  ahead: (times: string, degrees: string) =>
+    `At resonance the column’s sound is ${times} times the fork’s own, ${degrees}° ahead of it.`,
+  behind: (times: string, degrees: string) =>
+    `At resonance the column’s sound is ${times} times the fork’s own, ${degrees}° behind it.`,
+  /** @param halfWidths  from the resonance */
+  loudestTooLong: (halfWidths: string) =>
+    `The dashed line leads from zero to the loudest place (disc), ${halfWidths} half widths too long.`,
+  loudestTooShort: (halfWidths: string) =>
+    `The dashed line leads from zero to the loudest place (disc), ${halfWidths} half widths too short.`,
+  loudestAlike: 'The dashed line leads from zero to the loudest place (disc), which is the resonance itself.',
 };

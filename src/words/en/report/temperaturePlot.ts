@@ -3,7 +3,8 @@ export const temperaturePlot = {
   x: 'air temperature, °C',
   y: 'speed of sound, m/s',
   place: (name: string, mps: string, celsius: string) => `${name}: ${mps} m/s at ${celsius} °C`,
-  none: 'No place with a temperature yet',
-  nameless: 'So many points bear no names in the picture.',
-  band: 'The band is theory from dry to saturated air.',
+  places: (list: string) => `${list}.`,
+  none: 'No place has both a speed and a temperature yet.',
+  nameless: 'There are too many points to name them in the picture.',
+  band: 'The band is the predicted speed, from dry to saturated air.',
 };

@@ -15,7 +15,7 @@ export const budget: LaterWords['budget'] = {
 
 export const fit: LaterWords['fit'] = {
   heading: 'Ajuste',
-  lead: 'La pendiente es la velocidad en el tubo; el inicio por debajo de cero es la corrección de extremo.',
+  lead: 'La pendiente es la velocidad en el tubo; la recta empieza por debajo de cero, en una corrección de extremo (dos si la columna es abierta).',
 };
 
 export const nextMarks: LaterWords['nextMarks'] = {
@@ -31,11 +31,17 @@ export const circle: LaterWords['circle'] = {
   own: (name) => `Este es el círculo tal como se oyó: ${name}.`,
   example:
     'Un ejemplo, aún no el tuyo: el sonido de la columna es 1,5 veces el del diapasón y va 60° por delante. Desliza más allá de una resonancia mientras esta página escucha: su marca trae tu propio círculo.',
-  offset: (halfWidths, offsetM, louderDb) => {
-    const size = fixed(Math.abs(halfWidths), 2);
-    const mm = offsetM === null ? '' : ` (${fixed(Math.abs(offsetM) * 1000, 1)} mm)`;
-    const side = halfWidths > 0 ? 'demasiado larga' : 'demasiado corta';
-    return `La posición más sonora está a ${size} semianchuras${mm} de la resonancia y suena ${fixed(louderDb, 1)} dB más fuerte: una columna leída ahí es ${side}.`;
+  tooLong: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras de la resonancia y suena ${louderDb} dB más fuerte: una columna leída ahí es demasiado larga.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras (${mm} mm) de la resonancia y suena ${louderDb} dB más fuerte: una columna leída ahí es demasiado larga.`,
+  },
+  tooShort: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras de la resonancia y suena ${louderDb} dB más fuerte: una columna leída ahí es demasiado corta.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras (${mm} mm) de la resonancia y suena ${louderDb} dB más fuerte: una columna leída ahí es demasiado corta.`,
   },
   alike: 'Aquí la posición más sonora y la resonancia son la misma: los dos sonidos van en fase.',
   nowhere: 'Aquí el sonido de la columna solo debilita el del diapasón: ninguna posición es la más sonora.',

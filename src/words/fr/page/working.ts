@@ -16,7 +16,7 @@ export const budget: LaterWords['budget'] = {
 
 export const fit: LaterWords['fit'] = {
   heading: 'Ajustement',
-  lead: 'La pente est la vitesse dans le tube ; le départ sous zéro est la correction d’extrémité.',
+  lead: 'La pente est la vitesse dans le tube ; la droite commence sous zéro, d’une correction d’extrémité (deux pour une colonne ouverte).',
 };
 
 export const nextMarks: LaterWords['nextMarks'] = {
@@ -32,12 +32,17 @@ export const circle: LaterWords['circle'] = {
   own: (name) => `Voici le cercle tel qu’il a été entendu\u00a0: ${name}.`,
   example:
     'Un exemple, pas encore le vôtre : une colonne dont le son vaut 1,5 fois celui du diapason et le devance de 60°. Faites glisser au-delà d’une résonance pendant que cette page écoute : son repère apporte votre propre cercle.',
-  offset: (halfWidths, offsetM, louderDb) => {
-    const size = fixed(Math.abs(halfWidths), 2);
-    const mm = offsetM === null ? '' : ` (${fixed(Math.abs(offsetM) * 1000, 1)} mm)`;
-    const widths = plural(Math.abs(halfWidths), 'demi-largeur', 'demi-largeurs');
-    const side = halfWidths > 0 ? 'trop longue' : 'trop courte';
-    return `La position la plus sonore est à ${size} ${widths}${mm} de la résonance et plus forte de ${fixed(louderDb, 1)} dB\u00a0: une colonne lue là est ${side}.`;
+  tooLong: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `La position la plus sonore est à ${fixed(halfWidths, 2)} ${plural(halfWidths, 'demi-largeur', 'demi-largeurs')} de la résonance et plus forte de ${louderDb} dB\u00a0: une colonne lue là est trop longue.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `La position la plus sonore est à ${fixed(halfWidths, 2)} ${plural(halfWidths, 'demi-largeur', 'demi-largeurs')} (${mm} mm) de la résonance et plus forte de ${louderDb} dB\u00a0: une colonne lue là est trop longue.`,
+  },
+  tooShort: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `La position la plus sonore est à ${fixed(halfWidths, 2)} ${plural(halfWidths, 'demi-largeur', 'demi-largeurs')} de la résonance et plus forte de ${louderDb} dB\u00a0: une colonne lue là est trop courte.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `La position la plus sonore est à ${fixed(halfWidths, 2)} ${plural(halfWidths, 'demi-largeur', 'demi-largeurs')} (${mm} mm) de la résonance et plus forte de ${louderDb} dB\u00a0: une colonne lue là est trop courte.`,
   },
   alike: 'Ici, la position la plus sonore et la résonance sont les mêmes : les deux sons sont en phase.',
   nowhere:

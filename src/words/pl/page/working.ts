@@ -15,7 +15,7 @@ export const budget: LaterWords['budget'] = {
 
 export const fit: LaterWords['fit'] = {
   heading: 'Dopasowanie',
-  lead: 'Nachylenie to prędkość w rurze; początek poniżej zera to poprawka na końcu rury.',
+  lead: 'Nachylenie to prędkość w rurze; prosta zaczyna się poniżej zera o poprawkę na końcu rury (przy słupie otwartym o dwie).',
 };
 
 export const nextMarks: LaterWords['nextMarks'] = {
@@ -31,11 +31,17 @@ export const circle: LaterWords['circle'] = {
   own: (name) => `Tak wygląda usłyszany okrąg: ${name}.`,
   example:
     'Przykład, jeszcze nie twój: dźwięk słupa jest 1,5 raza silniejszy od dźwięku kamertonu i wyprzedza go o 60°. Przesuń słup przez rezonans, gdy ta strona słucha: jego znacznik przyniesie twój własny okrąg.',
-  offset: (halfWidths, offsetM, louderDb) => {
-    const size = fixed(Math.abs(halfWidths), 2);
-    const mm = offsetM === null ? '' : ` (${fixed(Math.abs(offsetM) * 1000, 1)} mm)`;
-    const side = halfWidths > 0 ? 'za długi' : 'za krótki';
-    return `Najgłośniejsze miejsce leży ${size} połowy szerokości${mm} od rezonansu i jest o ${fixed(louderDb, 1)} dB głośniejsze: słup odczytany w tym miejscu jest ${side}.`;
+  tooLong: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości od rezonansu i jest o ${louderDb} dB głośniejsze: słup odczytany w tym miejscu jest za długi.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości (${mm} mm) od rezonansu i jest o ${louderDb} dB głośniejsze: słup odczytany w tym miejscu jest za długi.`,
+  },
+  tooShort: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości od rezonansu i jest o ${louderDb} dB głośniejsze: słup odczytany w tym miejscu jest za krótki.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości (${mm} mm) od rezonansu i jest o ${louderDb} dB głośniejsze: słup odczytany w tym miejscu jest za krótki.`,
   },
   alike: 'Tutaj najgłośniejsze miejsce i rezonans są tym samym: oba dźwięki są w zgodnej fazie.',
   nowhere: 'Tutaj dźwięk słupa tylko osłabia dźwięk kamertonu: żadne miejsce nie jest najgłośniejsze.',

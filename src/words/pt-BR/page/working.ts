@@ -16,7 +16,7 @@ export const budget: LaterWords['budget'] = {
 
 export const fit: LaterWords['fit'] = {
   heading: 'Ajuste',
-  lead: 'A inclinação é a velocidade no tubo; o início abaixo de zero é a correção de extremidade.',
+  lead: 'A inclinação é a velocidade no tubo; a reta começa abaixo de zero, em uma correção de extremidade (duas, se a coluna for aberta).',
 };
 
 export const nextMarks: LaterWords['nextMarks'] = {
@@ -32,12 +32,17 @@ export const circle: LaterWords['circle'] = {
   own: (name) => `Este é o círculo como foi ouvido: ${name}.`,
   example:
     'Um exemplo, ainda não o seu: o som da coluna é 1,5 vez o do diapasão e está 60° à frente dele. Deslize além de uma ressonância enquanto esta página ouve: a marca dela traz o seu próprio círculo.',
-  offset: (halfWidths, offsetM, louderDb) => {
-    const size = fixed(Math.abs(halfWidths), 2);
-    const mm = offsetM === null ? '' : ` (${fixed(Math.abs(offsetM) * 1000, 1)} mm)`;
-    const widths = plural(Math.abs(halfWidths), 'meia largura', 'meias larguras');
-    const side = halfWidths > 0 ? 'longa demais' : 'curta demais';
-    return `A posição mais sonora fica a ${size} ${widths}${mm} da ressonância e é ${fixed(louderDb, 1)} dB mais forte: uma coluna lida ali é ${side}.`;
+  tooLong: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} da ressonância e é ${louderDb} dB mais forte: uma coluna lida ali é longa demais.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} (${mm} mm) da ressonância e é ${louderDb} dB mais forte: uma coluna lida ali é longa demais.`,
+  },
+  tooShort: {
+    inHalfWidths: (halfWidths, louderDb) =>
+      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} da ressonância e é ${louderDb} dB mais forte: uma coluna lida ali é curta demais.`,
+    inMillimetres: (halfWidths, mm, louderDb) =>
+      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} (${mm} mm) da ressonância e é ${louderDb} dB mais forte: uma coluna lida ali é curta demais.`,
   },
   alike: 'Aqui a posição mais sonora e a ressonância são a mesma: os dois sons estão em fase.',
   nowhere: 'Aqui o som da coluna só enfraquece o do diapasão: nenhuma posição é a mais sonora.',
