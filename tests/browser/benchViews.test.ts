@@ -76,7 +76,7 @@ for (const viewport of [
         .waitFor();
     });
 
-    it('lesson: a link sets up forks, column and task, and keeps the expected places and theory back', async () => {
+    it('lesson: a link sets up forks, column and task, and keeps the expected lengths and theory back', async () => {
       const bench = await open({ viewport });
       const { page } = bench;
       await page.getByRole('combobox', { name: 'Column' }).selectOption('open at both ends');
@@ -190,7 +190,7 @@ describe('hands on the bench', () => {
     // Done is done: the offer goes at once.
     await page.getByRole('button', { name: 'Note these readings' }).waitFor({ state: 'detached' });
     await bench.listen();
-    await page.getByText('Guide, 2 of 7: Strike the fork, hold it to the mouth.').waitFor();
+    await page.getByText('Guide, 2 of 7: Strike the fork and hold it at the mouth.').waitFor();
   });
 
   it('practice takes the tube as it was noted, and its readings leave the experiment’s own as they are', async () => {

@@ -76,7 +76,7 @@ describe.each([
     const handle = page.getByRole('slider', { name: 'Length of the column' });
     await handle.fill('12');
     await bench.listen();
-    await page.getByText('Strike the fork, hold it to the mouth').waitFor();
+    await page.getByText('Strike the fork and hold it at the mouth').waitFor();
     await page.getByRole('button', { name: 'Strike the fork' }).click();
     await page.getByText('Drag the handle slowly to the far end').waitFor();
     await handle.fill('20');
@@ -110,7 +110,7 @@ describe.each([
     ] as const) {
       await handle.fill(lengthCm);
       await bench.listen();
-      await page.getByText('Strike the fork, hold it to the mouth').waitFor();
+      await page.getByText('Strike the fork and hold it at the mouth').waitFor();
       await card.getByRole('button', { name: 'Begin the check' }).click();
       await page.getByRole('button', { name: 'Strike the fork' }).click();
       for (let comings = 0; comings < 7; comings += 1) {
@@ -158,7 +158,7 @@ describe.each([
       .toMatch(/Sweep at 60\.00 cm: 2nd 42/);
   });
 
-  it('the wave is drawn as pressure or displacement, or not at all, and expected places come and go', async () => {
+  it('the wave is drawn as pressure or displacement, or not at all, and expected lengths come and go', async () => {
     const bench = await open();
     const { page } = bench;
     const column = page.getByRole('img', { name: /^Air column/ });
@@ -166,7 +166,7 @@ describe.each([
     await page.getByRole('combobox', { name: 'Wave drawn' }).selectOption('displacement');
     await expect.poll(() => column.innerHTML()).not.toBe(pressure);
     await page.getByRole('combobox', { name: 'Wave drawn' }).selectOption('nothing');
-    await page.getByRole('checkbox', { name: 'Expected places' }).uncheck();
+    await page.getByRole('checkbox', { name: 'Expected lengths' }).uncheck();
     await expect.poll(() => column.innerHTML()).not.toMatch(/class="(wave|expected)/);
   });
 

@@ -44,7 +44,7 @@ async function practise({ person, site }: MainJob): Promise<void> {
   await person.slide('Length of the column', '12');
   await person.click('button', 'Note these readings');
   await person.click('button', 'Listen');
-  await person.waitForWords(/Strike the fork, hold it to the mouth/);
+  await person.waitForWords(/Strike the fork and hold it at the mouth/);
   await person.click('button', 'Strike the fork');
   await person.wait(1500);
   await person.slide('Length of the column', '20');

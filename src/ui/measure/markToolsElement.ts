@@ -6,6 +6,7 @@ import type { Setup } from '../../notebook/markList.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import type { Session } from '../../session/session.ts';
 import { words } from '../../words/inUse.ts';
+import { stampedForkWords } from '../../words/page/stage.ts';
 import { choice } from '../parts/choice.ts';
 import { send } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -110,7 +111,7 @@ export class MarkToolsElement extends PartElement {
     const labels = placeLabels(experiment);
     return html`${choice({
       label: words.markRow.fork(number),
-      options: forks.map(({ id, nominalHz }) => ({ value: id, name: words.now.pitch(nominalHz) })),
+      options: forks.map(({ id, nominalHz }) => ({ value: id, name: stampedForkWords(nominalHz) })),
       now: () => this.markNow().forkId,
       choose: (forkId) => this.onSetup({ forkId }),
     })}

@@ -4,6 +4,7 @@ import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { words } from '../../words/inUse.ts';
+import { stampedForkWords } from '../../words/page/stage.ts';
 import { columnWords } from '../../words/page/columnPicture.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import { shownPlaces } from '../../notebook/keptBack.ts';
@@ -157,7 +158,7 @@ export class ColumnElement extends PartElement {
           }
           ${isUnknown ? wallsArt(geometry, mouthM) : tubeArt(geometry, look)}
           ${forkArt(geometry, {
-            label: words.now.pitch(fork.nominalHz),
+            label: stampedForkWords(fork.nominalHz),
             isSounding: trace.presentSounding !== null && isListening,
             isAtMouth: this.forkAtMouth,
           })}

@@ -11,7 +11,7 @@ import type { Drawn } from './drawn.ts';
 const WAVES = ['pressure', 'displacement', 'none'] as const;
 
 /**
- * Chooses what is drawn in the column: the standing wave of pressure or of displacement, the expected places.
+ * Chooses what is drawn in the column: the standing wave of pressure or of displacement, the expected lengths.
  * @fires drawn-change  detail: the choice
  */
 @customElement('bench-drawn')
@@ -33,7 +33,7 @@ export class DrawnElement extends PartElement {
   ];
 
   @property({ attribute: false }) drawn!: Drawn;
-  /** The teacher keeps the expected places back. */
+  /** The teacher keeps the expected lengths back. */
   @property({ type: Boolean }) withheld = false;
 
   private say(change: Partial<Drawn>): void {

@@ -6,6 +6,7 @@ import type { Setup } from '../../notebook/markList.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import type { Session } from '../../session/session.ts';
 import { words } from '../../words/inUse.ts';
+import { stampedForkWords } from '../../words/page/stage.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { choice } from '../parts/choice.ts';
@@ -88,7 +89,7 @@ export class NowElement extends PartElement {
           >${words.now.fork}
           ${choice({
             options: [
-              ...forks.map(({ id, nominalHz }) => ({ value: id, name: words.now.pitch(nominalHz) })),
+              ...forks.map(({ id, nominalHz }) => ({ value: id, name: stampedForkWords(nominalHz) })),
               { value: ADD, name: words.now.addFork },
             ],
             now: () => this.session.experiment.present.forkId,

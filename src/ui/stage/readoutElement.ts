@@ -4,7 +4,7 @@ import { stageWords } from '../../words/page/stageLine.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { lengthAnswerWords } from '../../words/page/lengthCheck.ts';
-import { distanceWords } from '../../words/page/stage.ts';
+import { distanceWords, riseWords } from '../../words/page/stage.ts';
 import { words } from '../../words/inUse.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -124,7 +124,7 @@ export class ReadoutElement extends PartElement {
   private level() {
     const { shownDb } = this;
     return html`<p class="number ${shownDb === null ? 'none' : ''}" role="img" aria-label=${this.label()}>
-        ${shownDb === null ? words.readout.none : words.readout.level(shownDb)}
+        ${shownDb === null ? words.readout.none : riseWords(shownDb)}
       </p>
       <p class="unit" aria-hidden="true">${words.readout.unit}</p>`;
   }
@@ -151,7 +151,9 @@ export class ReadoutElement extends PartElement {
   }
 
   private label(): string {
-    return this.shownDb === null ? words.readout.noneSpoken : words.readout.levelSpoken(this.shownDb);
+    return this.shownDb === null
+      ? words.readout.noneSpoken
+      : words.readout.levelSpoken(riseWords(this.shownDb));
   }
 }
 

@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Stopper } from '../../notebook/experiment.ts';
 import { FRESH_S } from '../../session/hearing/wayBack.ts';
 import type { WayBack } from '../../session/hearing/wayBack.ts';
-import { wayBackWords } from '../../words/page/stage.ts';
+import { heardAgoWords, wayBackWords } from '../../words/page/stage.ts';
 import { words } from '../../words/inUse.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
@@ -148,7 +148,7 @@ export class WayBackElement extends PartElement {
       case 'off': {
         return html`<p>
           <strong>${wayBackWords(way.place.halfWidths, this.stopper)}</strong>
-          ${way.ageS > FRESH_S ? words.wayBack.heardAgo(way.ageS) : nothing}
+          ${way.ageS > FRESH_S ? heardAgoWords(way.ageS) : nothing}
         </p>`;
       }
       case 'lost':

@@ -22,6 +22,7 @@ import { keepingBar } from './page/keepingBar.ts';
 import { marks, markRow, result, doubts } from './page/measure.ts';
 import { practice, guide } from './page/practice.ts';
 import { source, now, drawn, readout, wayBack, task } from './page/stage.ts';
+import { stageLine } from './page/stageLine.ts';
 import { stripLabels } from './page/strip.ts';
 import { pageFault } from './pageFaults.ts';
 import { recordingFault } from './recordingFaults.ts';
@@ -89,6 +90,7 @@ export const first = {
   now,
   drawn,
   readout,
+  stageLine,
   wayBack,
   task,
   stripLabels,

@@ -2,12 +2,27 @@ import { stepsThatAre } from '../../capture/processingSteps.ts';
 import type { CaptureSettings } from '../../capture/soundSource.ts';
 import type { Stopper } from '../../notebook/experiment.ts';
 import { words } from '../inUse.ts';
-import { fixed } from '../numbers.ts';
+import { fixed, stampedHertz } from '../numbers.ts';
 
-/** The microphone's sound in three words; what to do about one that isn't raw stands elsewhere. */
+/** The sound's rate, and whether it comes as it is; what to do about one that doesn't stands elsewhere. */
 export function soundWords(settings: CaptureSettings, sampleRateHz: number): string {
   const worst = (['on', 'unknown'] as const).find((state) => stepsThatAre(state, settings).length > 0);
-  return words.source.rate(fixed(sampleRateHz / 1000, 1), words.source.raw[worst ?? 'off']);
+  return words.source.rate(fixed(sampleRateHz / 1000, 1), words.source.processing[worst ?? 'off']);
+}
+
+/** The rise above the room as a large number. */
+export function riseWords(riseDb: number): string {
+  return fixed(riseDb, 0);
+}
+
+/** How long ago the way back was heard. */
+export function heardAgoWords(ageS: number): string {
+  return words.wayBack.heardAgo(fixed(Math.max(1, ageS), 0));
+}
+
+/** A fork by what is stamped on it. */
+export function stampedForkWords(nominalHz: number): string {
+  return words.now.hertz(stampedHertz(nominalHz));
 }
 
 /** The side, and what to do, in words of the apparatus in use. @param halfWidths  above 0: too long */

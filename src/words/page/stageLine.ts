@@ -16,11 +16,11 @@ function isTooFast({ warnings, latest }: Session['hearing']['trace']): boolean {
 /** What comes before any next step while the page listens; null where nothing does. */
 export function urgentWords({ capture, trace }: Session['hearing']): string | null {
   if (capture.kind === 'starting')
-    return capture.waitsFor === undefined ? 'Waiting for the sound…' : words.waitsFor[capture.waitsFor];
+    return capture.waitsFor === undefined ? words.stageLine.waiting : words.waitsFor[capture.waitsFor];
   if (capture.kind !== 'running') return null;
   if (capture.isSilent === true) return words.noSound;
-  if (isTooFast(trace)) return `Too fast: a resonance went by. ${words.listening.slower}`;
-  return trace.latest === null ? 'Measuring the room noise: keep quiet.' : null;
+  if (isTooFast(trace)) return `${words.stageLine.tooFast} ${words.listening.slower}`;
+  return trace.latest === null ? words.stageLine.roomNoise : null;
 }
 
 /** What is going on and what to do next, in one line. @param isRecording  whether that is the source that is chosen */
@@ -29,28 +29,23 @@ export function stageWords(
   isRecording: boolean,
 ): string {
   const { capture, trace } = hearing;
+  const said = words.stageLine;
   switch (capture.kind) {
     case 'idle':
-      return isRecording
-        ? 'Open a recording of the fork over the column.'
-        : 'Press Listen. Then both hands are free for fork and tube.';
+      return isRecording ? said.openRecording : said.listenFirst;
     case 'interrupted':
       return words.hold[capture.hold];
     case 'failed':
       return inFull(captureFailureWords(capture.failure));
     case 'ended':
-      return waitingMarks(experiment).length > 0
-        ? 'The recording is over. Type the lengths of the marks.'
-        : 'The recording is over.';
+      return waitingMarks(experiment).length > 0 ? said.overTypeLengths : said.over;
     case 'starting':
     case 'running': {
       const urgent = urgentWords(hearing);
       if (urgent !== null) return urgent;
-      if (!trace.soundsOrDid) return 'Listening. Strike the fork, hold it to the mouth.';
-      if (trace.guidance === null) return 'The fork sounds: slide slowly.';
-      return hearing.isUndecided
-        ? 'Perhaps a resonance: pass the place again.'
-        : 'Resonance marked. Go back to read it, or slide on.';
+      if (!trace.soundsOrDid) return said.strike;
+      if (trace.guidance === null) return said.slide;
+      return hearing.isUndecided ? said.perhaps : said.marked;
     }
   }
 }

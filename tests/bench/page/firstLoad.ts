@@ -36,7 +36,7 @@ export async function measureFirstLoad(page: Page, url: string): Promise<FirstLo
   const loaded = await Promise.all(bodies);
   const pressed = performance.now();
   await page.getByRole('button', { name: 'Listen', exact: true }).click();
-  await page.getByText('Strike the fork, hold it to the mouth').waitFor();
+  await page.getByText('Strike the fork and hold it at the mouth').waitFor();
   const listeningMs = performance.now() - pressed;
   await page.waitForTimeout(1000);
   const listening = await Promise.all(bodies);

@@ -126,7 +126,7 @@ describe('what may be a resonance, on the page', () => {
     hear(flagged(sure(2)));
     expect(stageWords(session, false)).toBe('Resonance marked. Go back to read it, or slide on.');
     hear(flagged(maybe(4)));
-    expect(stageWords(session, false)).toBe('Perhaps a resonance: pass the place again.');
+    expect(stageWords(session, false)).toBe('Perhaps a resonance: slide past it again.');
     expect(told(session)).toBe(
       'Perhaps a resonance, 62 % sure. Pass the place again, or keep it (K) if you heard it too.',
     );

@@ -49,7 +49,7 @@ describe('spokenWayBack', () => {
   it('stays with what was said where the sound tells nothing new', () => {
     expect(spokenWayBack(off(-1.5, 2), 'Too long: push in.', 'piston')).toBe('Too long: push in.');
     expect(spokenWayBack({ kind: 'lost' }, 'Too long: push in.', 'piston')).toBe(
-      'Can’t tell. Slide past once more.',
+      'Can’t tell where it is. Slide past it once more.',
     );
   });
 

@@ -40,7 +40,7 @@ export const guide = {
   /** Short enough for two lines on a telephone. */
   says: {
     listen: 'Press Listen and wait a moment.',
-    strike: 'Strike the fork, hold it to the mouth.',
+    strike: 'Strike the fork and hold it at the mouth.',
     slide: 'Drag the handle slowly to the far end: each flash is a mark.',
     slideAgain: 'Too few were found: strike again and slide past them, slower.',
     back: 'Go back as the picture says, until it says “Here”.',

@@ -1,5 +1,5 @@
+import { plural } from '../grammar.ts';
 import type { Stopper } from '../../../notebook/experiment.ts';
-import { fixed, stampedHertz } from '../../numbers.ts';
 
 /** Where the sound comes from. */
 export const source = {
@@ -10,17 +10,23 @@ export const source = {
   open: 'Open a recording',
   file: 'Recording to open',
   progress: 'Listening to the recording',
-  rate: (kilohertz: string, raw: string) => `${kilohertz} kHz, ${raw}`,
-  raw: { on: 'not raw', unknown: 'not proven raw', off: 'raw' },
+  rate: (kilohertz: string, processing: string) => `${kilohertz} kHz, ${processing}`,
+  /** Whether the browser changes the sound before it comes. */
+  processing: {
+    on: 'changed by the browser',
+    unknown: 'perhaps changed by the browser',
+    off: 'unchanged by the browser',
+  },
 };
 
 /** What is measured now. */
 export const now = {
   legend: 'Measured now',
   fork: 'Fork',
-  pitch: (frequencyHz: number) => `${stampedHertz(frequencyHz)} Hz`,
+  hertz: (frequency: string) => `${frequency} Hz`,
   addFork: 'Add a fork…',
-  alsoChange: (count: number) => `Also change the ${count === 1 ? 'mark' : `${count} marks`} made so far`,
+  alsoChange: (marks: number) =>
+    plural(marks, 'Also change the mark made so far', `Also change the ${marks} marks made so far`),
   column: 'Column',
   place: 'Place',
 };
@@ -30,16 +36,15 @@ export const drawn = {
   wave: 'Wave',
   waveNamed: 'Wave drawn',
   waves: { pressure: 'pressure', displacement: 'displacement', none: 'nothing' },
-  expected: 'Expected places',
+  expected: 'Expected lengths',
 };
 
 /** The level above the room, read from afar. */
 export const readout = {
   none: '–',
-  level: (riseDb: number) => fixed(riseDb, 0),
   unit: 'dB above the room',
   noneSpoken: 'Rise above the room: no tone heard',
-  levelSpoken: (riseDb: number) => `Rise above the room: ${fixed(riseDb, 0)} decibels`,
+  levelSpoken: (riseDb: string) => `Rise above the room: ${riseDb} decibels`,
   check: (sign: string, verdict: string) => `This length: ${sign} ${verdict}`,
 };
 
@@ -59,8 +64,8 @@ export const wayBack = {
     filled: { tooLong: 'raise the water', tooShort: 'lower the water' },
   } satisfies Readonly<Record<Stopper, { readonly tooLong: string; readonly tooShort: string }>>,
   off: (side: string, move: string) => `${side}: ${move}`,
-  heardAgo: (ageS: number) => `(${fixed(Math.max(1, ageS), 0)} s ago)`,
-  lost: 'Can’t tell where. Slide past once more, then come back from both sides.',
+  heardAgo: (seconds: string) => `(${seconds} s ago)`,
+  lost: 'Can’t tell where it is. Slide past it once more, then come back from both sides.',
   byLevel: 'Back to the loudest place: pass it from both sides.',
   tooShort: 'too short',
   tooLong: 'too long',
@@ -71,7 +76,7 @@ export const wayBack = {
     tooLongBy: (mm: string, move: string) => `Too long by ${mm} mm: ${move}.`,
     tooShort: (move: string) => `Too short: ${move}.`,
     tooShortBy: (mm: string, move: string) => `Too short by ${mm} mm: ${move}.`,
-    lost: 'Can’t tell. Slide past once more.',
+    lost: 'Can’t tell where it is. Slide past it once more.',
     close: 'Close to the loudest place.',
     away: 'Away from the loudest place.',
   },
