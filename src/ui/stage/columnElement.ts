@@ -5,7 +5,7 @@ import { live } from 'lit/directives/live.js';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { words } from '../../words/inUse.ts';
 import { stampedForkWords } from '../../words/page/stage.ts';
-import { columnWords } from '../../words/page/columnPicture.ts';
+import { columnWords, ruleReadingWords } from '../../words/page/columnPicture.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import { shownPlaces } from '../../notebook/keptBack.ts';
 import { predictColumn } from '../../session/experiment/predictColumn.ts';
@@ -188,7 +188,7 @@ export class ColumnElement extends PartElement {
         data-column
         aria-label=${words.columnLabels.handle}
         class=${this.isSet ? '' : 'waits'}
-        aria-valuetext=${this.isSet ? words.columnLabels.reading(mouthM + this.goalM) : words.columnLabels.notSet}
+        aria-valuetext=${this.isSet ? ruleReadingWords(mouthM + this.goalM) : words.columnLabels.notSet}
         min=${shortestM * 100}
         max=${longestM * 100}
         step=${FINE_STEP_M * 100}

@@ -6,6 +6,7 @@ import { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Lesson } from '../../notebook/experiment.ts';
 import type { Session } from '../../session/session.ts';
 import { words } from '../../words/inUse.ts';
+import { ruleReadingWords } from '../../words/page/columnPicture.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -171,7 +172,7 @@ export class StageElement extends PartElement {
   private speakLength(): void {
     const lengthM = this.kind === 'practice' ? this.practice.column.goalM : (this.drawnLengthM ?? UNKNOWN_M);
     const readingM = this.session.experiment.rule.zeroOffsetM + lengthM;
-    this.spokenLength = this.column?.hasKeyboard === true ? '' : words.columnLabels.reading(readingM);
+    this.spokenLength = this.column?.hasKeyboard === true ? '' : ruleReadingWords(readingM);
   }
 
   private onSession(): void {

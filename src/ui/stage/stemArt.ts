@@ -1,6 +1,6 @@
 import { svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { words } from '../../words/inUse.ts';
+import { stemLabel } from '../../words/page/columnPicture.ts';
 import { toPx } from './columnGeometry.ts';
 import type { ColumnGeometry } from './columnGeometry.ts';
 import type { Stem } from './columnScene.ts';
@@ -54,11 +54,7 @@ function stemArt(geometry: ColumnGeometry, stem: Stem, isLabelled: boolean): Tem
           ? null
           : svg`<path class="fitted" d=${`M${toPx(geometry, stem.fittedLengthM)} ${ruleTopPx} l-5 -8 h10 Z`} />`
       }
-      ${
-        isLabelled
-          ? svg`<text x=${x} y=${top - 9} text-anchor="middle">${words.columnLabels.mark(stem.order, stem.lengthM, stem.passes, stem.isUnsure)}</text>`
-          : null
-      }
+      ${isLabelled ? svg`<text x=${x} y=${top - 9} text-anchor="middle">${stemLabel(stem)}</text>` : null}
     </g>
   `;
 }

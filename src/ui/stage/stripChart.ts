@@ -2,7 +2,7 @@ import { Chart, Decimation, LinearScale, LineController, LineElement, PointEleme
 import type { ChartDataset, Plugin, Point } from 'chart.js';
 import { TRACE_S } from '../../session/hearing/recentLevels.ts';
 import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
-import { words } from '../../words/inUse.ts';
+import { levelTick, timeTick } from '../../words/page/strip.ts';
 import { stripFlags } from './stripFlags.ts';
 import type { LevelPoint } from '../../session/hearing/listeningTypes.ts';
 
@@ -83,10 +83,7 @@ export class StripChart {
       scale.ticks = {
         ...scale.ticks,
         color: ink,
-        callback: (value) =>
-          name === 'x'
-            ? words.stripLabels.timeTick(Number(value))
-            : words.stripLabels.levelTick(Number(value)),
+        callback: (value) => (name === 'x' ? timeTick(Number(value)) : levelTick(Number(value))),
       };
       scale.grid = { color: grid };
     }

@@ -6,13 +6,13 @@ import { markIndex } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { words } from '../../words/inUse.ts';
-import { stripWords } from '../../words/page/strip.ts';
+import { flagLabel, stripWords } from '../../words/page/strip.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { ThemeWatch } from '../themeWatch.ts';
 import type { StripChart } from './stripChart.ts';
 
-/** The last minute as a strip: tone at the fork's pitch, the room in the same band, the whole sound; flags on it. */
+/** The last minute as a strip: tone at the fork's frequency, the room in the same band, the whole sound; flags on it. */
 @customElement('bench-strip')
 export class StripElement extends PartElement {
   static override styles = [
@@ -108,7 +108,7 @@ export class StripElement extends PartElement {
       const heard = experiment.marks.flatMap((mark) =>
         mark.evidence === null
           ? []
-          : [[mark.evidence.timeS, words.stripLabels.flag(index.numberOf(mark.id), isUnsure(mark))] as const],
+          : [[mark.evidence.timeS, flagLabel(index.numberOf(mark.id), isUnsure(mark))] as const],
       );
       const at = new Map(heard);
       this.labels = { of: experiment, at: (timeS) => at.get(timeS) ?? '' };

@@ -7,7 +7,7 @@ import { listening, unheardFrequency } from './listening.ts';
 import { linkFault } from './linkFault.ts';
 import { mouthNames } from './mouths.ts';
 import { capture, processingFlag, trustPart } from './page/capture.ts';
-import { columnLabels } from './page/columnPicture.ts';
+import { columnLabels, columnSpoken } from './page/columnPicture.ts';
 import { field } from './page/fields.ts';
 import { columnFault } from './columnFaults.ts';
 import { mended } from './mended.ts';
@@ -23,7 +23,7 @@ import { marks, markRow, result, doubts } from './page/measure.ts';
 import { practice, guide } from './page/practice.ts';
 import { source, now, drawn, readout, wayBack, task } from './page/stage.ts';
 import { stageLine } from './page/stageLine.ts';
-import { stripLabels } from './page/strip.ts';
+import { stripLabels, stripSpoken } from './page/strip.ts';
 import { pageFault } from './pageFaults.ts';
 import { recordingFault } from './recordingFaults.ts';
 import { resonanceWhy } from './resonances.ts';
@@ -66,6 +66,7 @@ export const first = {
   capture,
   trustPart,
   columnLabels,
+  columnSpoken,
   field,
   frame,
   failed,
@@ -94,6 +95,7 @@ export const first = {
   wayBack,
   task,
   stripLabels,
+  stripSpoken,
   pageFault,
   tooLong,
   linkFault,

@@ -1,6 +1,5 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import { words } from '../inUse.ts';
-import { ordinal } from '../en/grammar.ts';
 import { fixed } from '../numbers.ts';
 
 /** A mark as it stands on the rule. */
@@ -24,18 +23,47 @@ export function columnWords(
   lengthM: number | null,
   stems: readonly MarkOnRule[],
 ): string {
-  const drawn =
-    lengthM === null
-      ? ''
-      : `, drawn at ${fixed((lengthM + experiment.rule.zeroOffsetM) * 100, 1)} cm on the rule`;
-  const marks = stems.map(
-    (stem) =>
-      `${stem.isUnsure ? 'perhaps ' : ''}${stem.order === null ? '' : `${ordinal(stem.order)} resonance `}at ${fixed(stem.lengthM * 100, 1)} cm`,
-  );
-  const more = marks.length > MOST_NAMED ? ` and ${marks.length - MOST_NAMED} more` : '';
-  const list =
-    marks.length === 0
-      ? 'No marks on the rule yet.'
-      : `Marks: ${marks.slice(0, MOST_NAMED).join(', ')}${more}.`;
-  return `Air column ${words.endsLong[experiment.present.ends]}${drawn}. ${list}`;
+  const said = words.columnSpoken;
+  const drawnAt = lengthM === null ? [] : [said.drawnAt(centimetres(lengthM + experiment.rule.zeroOffsetM))];
+  return [said.column[experiment.present.ends], ...drawnAt, marksOnRuleWords(stems)].join(' ');
+}
+
+function marksOnRuleWords(stems: readonly MarkOnRule[]): string {
+  const said = words.columnSpoken;
+  if (stems.length === 0) return said.noMarks;
+  const named = stems.slice(0, MOST_NAMED).map(markOnRuleWords).join(', ');
+  const more = stems.length - MOST_NAMED;
+  return more > 0 ? said.marksAndMore(named, more) : said.marks(named);
+}
+
+function markOnRuleWords({ lengthM, order, isUnsure }: MarkOnRule): string {
+  const { mark, perhapsMark, resonance, perhapsResonance } = words.columnSpoken;
+  const at = centimetres(lengthM);
+  if (order === null) return isUnsure ? perhapsMark(at) : mark(at);
+  return isUnsure ? perhapsResonance(order, at) : resonance(order, at);
+}
+
+/** What stands at a mark in the picture: its order if known, its length, its passes, and whether it is doubtful. */
+export function stemLabel({
+  order,
+  lengthM,
+  isUnsure,
+  passes,
+}: MarkOnRule & { readonly passes: number }): string {
+  const parts = [
+    ...(order === null ? [] : [words.columnLabels.order(order)]),
+    centimetres(lengthM),
+    ...(passes === 1 ? [] : [`${passes}×`]),
+  ];
+  return `${parts.join(' · ')}${isUnsure ? '?' : ''}`;
+}
+
+/** Where on the rule the column ends, for the handle. */
+export function ruleReadingWords(readingM: number): string {
+  return words.columnLabels.reading(centimetres(readingM));
+}
+
+/** To the millimetre. */
+function centimetres(lengthM: number): string {
+  return fixed(lengthM * 100, 1);
 }

@@ -1,19 +1,33 @@
 import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
 import { words } from '../inUse.ts';
-import { counted } from '../en/grammar.ts';
 import { fixed } from '../numbers.ts';
 
+/** So many of the newest resonances are told. */
+const MOST_TOLD = 5;
+
 /** The strip in words: what was last heard, and each flag. Changes only when something happens. */
-export function stripWords(trace: RecentLevels): string {
-  const { resonances, soundings } = trace;
-  if (trace.points.length === 0) return words.stripLabels.nothing;
-  const flags = resonances
-    .slice(-5)
-    .map(
-      ({ timeS, riseDb, certainty }) =>
-        `${certainty === 'maybe' ? 'perhaps ' : ''}at ${fixed(timeS, 1)} s, rise ${fixed(riseDb, 0)} dB`,
-    )
-    .join('; ');
-  const heard = counted(soundings.length, 'sounding');
-  return resonances.length === 0 ? `${heard}, no resonance flagged.` : `${heard}. Resonances: ${flags}.`;
+export function stripWords({ points, resonances, soundings }: RecentLevels): string {
+  if (points.length === 0) return words.stripLabels.nothing;
+  const said = words.stripSpoken;
+  const told = resonances
+    .slice(-MOST_TOLD)
+    .map(({ timeS, riseDb, certainty }) =>
+      said[certainty === 'maybe' ? 'perhaps' : 'resonance'](fixed(timeS, 1), fixed(riseDb, 0)),
+    );
+  const found = told.length === 0 ? said.noResonance : said.resonances(told.join('; '));
+  return `${said.strikes(soundings.length)} ${found}`;
+}
+
+/** What stands at a flag: the number of its mark, with a question mark where it may be no resonance. */
+export function flagLabel(markNumber: number, isUnsure: boolean): string {
+  return `${markNumber}${isUnsure ? '?' : ''}`;
+}
+
+/** A tick of the time axis. @param timeS  below 0: so long ago */
+export function timeTick(timeS: number): string {
+  return words.stripLabels.timeTick(fixed(timeS, 0));
+}
+
+export function levelTick(levelDb: number): string {
+  return words.stripLabels.levelTick(fixed(levelDb, 0));
 }

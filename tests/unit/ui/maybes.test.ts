@@ -202,7 +202,7 @@ describe('what may be a resonance, on the page', () => {
     const trace = new RecentLevels();
     trace.add(flagged(sure(2), maybe(4)));
     expect(stripWords(trace)).toBe(
-      '1 sounding. Resonances: at 2.0 s, rise 13 dB; perhaps at 4.0 s, rise 13 dB.',
+      'One strike heard. Resonances: at 2.0 s, rise 13 dB; perhaps at 4.0 s, rise 13 dB.',
     );
   });
 

@@ -1,14 +1,23 @@
-import { fixed } from '../../numbers.ts';
+import { plural } from '../grammar.ts';
 
 /** What stands on the strip and beside it. */
 export const stripLabels = {
   nothing: 'Nothing heard yet.',
   alternative: (words: string) => `Level of the last minute. ${words}`,
-  empty: 'The last minute of sound shows here while the bench listens.',
-  tone: 'tone at the fork’s pitch',
-  room: 'room at the same pitch',
-  all: 'everything',
-  timeTick: (timeS: number) => `${fixed(timeS, 0)} s`,
-  levelTick: (levelDb: number) => `${fixed(levelDb, 0)} dB`,
-  flag: (markNumber: number, isUnsure: boolean) => `${markNumber}${isUnsure ? '?' : ''}`,
+  empty: 'The last minute of sound shows here while this page listens.',
+  tone: 'tone at the fork’s frequency',
+  room: 'room noise at the same frequency',
+  all: 'all sound',
+  timeTick: (seconds: string) => `${seconds} s`,
+  levelTick: (levelDb: string) => `${levelDb} dB`,
+};
+
+/** The strip in words. */
+export const stripSpoken = {
+  strikes: (strikes: number) => plural(strikes, 'One strike heard.', `${strikes} strikes heard.`),
+  noResonance: 'No resonance found.',
+  /** @param resonances  as below, a list */
+  resonances: (resonances: string) => `Resonances: ${resonances}.`,
+  resonance: (seconds: string, riseDb: string) => `at ${seconds} s, rise ${riseDb} dB`,
+  perhaps: (seconds: string, riseDb: string) => `perhaps at ${seconds} s, rise ${riseDb} dB`,
 };
