@@ -15,32 +15,52 @@ export function truthWords(truth: PracticeTruth, solution: Solution): string {
   const said = laterWords.practiceTruth;
   const errorMps = solution.speedMps - truth.freeSpeedMps;
   const isCovered = Math.abs(errorMps) <= solution.expandedUncertaintyMps;
-  const beside = isCovered ? said.covered : said.notCovered;
-  const speed = beside(
-    fixed(truth.freeSpeedMps, 2),
-    signed(errorMps, 2),
-    signed((100 * errorMps) / truth.freeSpeedMps, 2),
-  );
-  return `${speed} ${said.fork(fixed(truth.forkHz, 2))}`;
+  return [
+    said.speed(fixed(truth.freeSpeedMps, 2)),
+    said[isCovered ? 'covered' : 'notCovered'](
+      signed(errorMps, 2),
+      signed((100 * errorMps) / truth.freeSpeedMps, 2),
+    ),
+    said.fork(fixed(truth.forkHz, 2)),
+  ].join(' ');
 }
 
 /** One typed length beside its resonance and the loudest place. */
 export function readingWords(reading: PracticeReading, nameMark: NameMark): string {
-  const { key, lengthM, resonance, verdict } = reading;
-  const said = laterWords.practiceTruth;
-  const beside = said.reading(
-    nameMark(key),
-    centimetresOf(lengthM),
-    centimetresOf(resonance.lengthM),
-    centimetresOf(resonance.loudestM),
-    signed(1000 * (resonance.loudestM - resonance.lengthM), 1),
-  );
-  const how = said.verdicts[verdict];
-  return `${beside} ${typeof how === 'string' ? how : how(offMm(reading))}`;
+  const { key, lengthM, resonance } = reading;
+  const said = laterWords.practiceReading;
+  const besideM = resonance.loudestM - resonance.lengthM;
+  const loudest = besideM > 0 ? said.loudestLonger : said.loudestShorter;
+  return [
+    said.typed(nameMark(key), centimetres(lengthM)),
+    loudest(centimetres(resonance.lengthM), centimetres(resonance.loudestM), millimetres(besideM)),
+    verdictWords(reading),
+  ].join(' ');
+}
+
+function verdictWords({ verdict, lengthM, resonance }: PracticeReading): string {
+  const { atResonance, atLoudest, between, tooLong, tooShort } = laterWords.practiceReading;
+  const off = millimetres(lengthM - resonance.lengthM);
+  switch (verdict) {
+    case 'resonance':
+      return atResonance;
+    case 'loudest':
+      return atLoudest;
+    case 'between':
+      return between;
+    case 'too-long':
+      return tooLong(off);
+    case 'too-short':
+      return tooShort(off);
+  }
 }
 
 /** To the tenth of a millimetre. */
-const centimetresOf = (lengthM: number): string => fixed(100 * lengthM, 2);
+function centimetres(lengthM: number): string {
+  return fixed(100 * lengthM, 2);
+}
 
-const offMm = ({ lengthM, resonance }: PracticeReading): string =>
-  fixed(1000 * Math.abs(lengthM - resonance.lengthM), 1);
+/** Without the side. */
+function millimetres(lengthM: number): string {
+  return fixed(1000 * Math.abs(lengthM), 1);
+}

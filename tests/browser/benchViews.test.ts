@@ -82,7 +82,7 @@ for (const viewport of [
       await page.getByRole('combobox', { name: 'Column' }).selectOption('open at both ends');
       await bench.goTo('Records');
       await page.getByRole('textbox', { name: 'What to measure' }).fill('Find two resonances.');
-      await page.getByText(/“Show the truth” still gives the speed of sound away/).waitFor();
+      await page.getByText(/“Show the true values” still gives the speed of sound away/).waitFor();
       await page.getByRole('checkbox', { name: 'Hide the predicted speed' }).check();
       await page.getByRole('button', { name: 'Make the link' }).click();
       const link = await page.getByRole('textbox', { name: 'Link', exact: true }).inputValue();

@@ -124,7 +124,7 @@ describe('the whole main job in a browser', () => {
       await bench.lengthOf(mark).press('Enter');
     }
     const shown = await bench.speed();
-    await page.getByRole('button', { name: 'Show the truth' }).click();
+    await page.getByRole('button', { name: 'Show the true values' }).click();
     const truth = await page.getByText(/The true speed is/).innerText();
     const trueMps = Number(/true speed is ([\d.]+) m/.exec(truth)?.[1]);
     expect(Math.abs(shown.speedMps / trueMps - 1)).toBeLessThan(TOLERANCES.speedPart);

@@ -53,7 +53,7 @@ async function practise({ person, site }: MainJob): Promise<void> {
   await person.click('button', 'Stop');
   await person.fill('Length of mark 1', readingCm.toFixed(2).replace('.', ','), 'Enter');
   const { speedMps } = await person.speed();
-  await person.click('button', 'Show the truth');
+  await person.click('button', 'Show the true values');
   const truth = await person.waitForWords(/true speed is [\d.]+ m/);
   const trueMps = Number(/true speed is ([\d.]+) m/.exec(truth)?.[1]);
   expect(Math.abs(speedMps / trueMps - 1)).toBeLessThan(TOLERANCES.practicePart);

@@ -9,6 +9,7 @@ import {
   PRACTICE_PLACE,
 } from '../../session/hearing/practiceReadings.ts';
 import { words } from '../../words/inUse.ts';
+import { instrumentWords, otherTubeWords } from '../../words/page/practice.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { send } from '../parts/events.ts';
 import { HoldRepeat } from '../parts/holdRepeat.ts';
@@ -164,7 +165,6 @@ export class PracticeDeskElement extends PartElement {
 
   override render() {
     const { experiment } = this.session;
-    const { diameterM, temperatureC, humidityPct } = this.practice.readings;
     return html`
       <section class="desk" aria-label=${words.practice.heading}>
         <div class="row">
@@ -185,9 +185,7 @@ export class PracticeDeskElement extends PartElement {
           this.isNoted
             ? nothing
             : html`<div class="instruments">
-                <span
-                  >${words.practice.instruments(temperatureC, humidityPct ?? 50, diameterM, this.ownPlace())}</span
-                >
+                <span>${instrumentWords(this.practice.readings, this.ownPlace())}</span>
                 <button @click=${this.onReadings}>${words.practice.note}</button>
               </div>`
         }
@@ -214,7 +212,7 @@ export class PracticeDeskElement extends PartElement {
     const { diameterM } = this.session.experiment.tube;
     const practiceM = this.practice.readings.diameterM;
     if (diameterM === null || diameterM === practiceM) return nothing;
-    return html`<p class="caution">${words.practice.otherTube(diameterM, practiceM)}</p>`;
+    return html`<p class="caution">${otherTubeWords(diameterM, practiceM)}</p>`;
   }
 }
 

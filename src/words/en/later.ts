@@ -32,6 +32,7 @@ import { lesson, keptBack } from './page/lesson.ts';
 import { administratorHelp, benchHelp, microphone } from './page/microphone.ts';
 import { partNames } from './page/partNames.ts';
 import { pages, list } from './page/pages.ts';
+import { practiceReading, practiceTruth } from './practiceTruth.ts';
 import { picture } from './page/picture.ts';
 import { records, experiments, files, tables, tableKinds, sounds, stored } from './page/records.ts';
 import { reportPage } from './page/report.ts';
@@ -131,6 +132,8 @@ export const later = {
   pages,
   list,
   picture,
+  practiceTruth,
+  practiceReading,
   records,
   experiments,
   files,

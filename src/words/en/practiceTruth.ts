@@ -1,22 +1,26 @@
 /** The practice column's true values beside what was found. */
 export const practiceTruth = {
-  covered: (trueMps: string, difference: string, percent: string) =>
-    `The true speed is ${trueMps} m/s. Your result is off by ${difference} m/s (${percent} %): your uncertainty covers that.`,
-  notCovered: (trueMps: string, difference: string, percent: string) =>
-    `The true speed is ${trueMps} m/s. Your result is off by ${difference} m/s (${percent} %): more than your uncertainty covers.`,
+  speed: (mps: string) => `The true speed is ${mps} m/s.`,
+  /** @param off  with its sign */
+  covered: (off: string, percent: string) =>
+    `Your result is off by ${off} m/s (${percent} %), which its uncertainty covers.`,
+  notCovered: (off: string, percent: string) =>
+    `Your result is off by ${off} m/s (${percent} %), more than its uncertainty says.`,
   fork: (hertz: string) => `The fork’s true frequency is ${hertz} Hz.`,
-  /** Why the two lengths of each line differ. */
   whyLoudest:
-    'The loudest place lies beside the resonance because the microphone hears the fork, too: both sounds together are loudest a little beside it.',
-  /** One typed length, all in cm but the difference. @param mark  its name, like “Mark 3” */
-  reading: (mark: string, typed: string, resonance: string, loudest: string, differenceMm: string) =>
-    `${mark}: you typed ${typed} cm. The resonance is at ${resonance} cm, the loudest place at ${loudest} cm (${differenceMm} mm).`,
-  /** How well it was read. */
-  verdicts: {
-    resonance: 'Well read, at the resonance.',
-    loudest: 'Well read, at the loudest place.',
-    between: 'Well read, between the two.',
-    'too-long': (millimetres: string) => `You are ${millimetres} mm too long for the resonance.`,
-    'too-short': (millimetres: string) => `You are ${millimetres} mm too short for the resonance.`,
-  },
+    'The loudest place is not quite at the resonance: the microphone hears the fork itself, too, and fork and column together are loudest a little beside it.',
+};
+
+/** One typed length beside its resonance and the loudest place. */
+export const practiceReading = {
+  typed: (mark: string, centimetres: string) => `${mark}: you typed ${centimetres} cm.`,
+  loudestLonger: (resonance: string, loudest: string, apartMm: string) =>
+    `The column resonates at ${resonance} cm and is loudest at ${loudest} cm, ${apartMm} mm longer.`,
+  loudestShorter: (resonance: string, loudest: string, apartMm: string) =>
+    `The column resonates at ${resonance} cm and is loudest at ${loudest} cm, ${apartMm} mm shorter.`,
+  atResonance: 'Read well, at the resonance.',
+  atLoudest: 'Read well, at the loudest place.',
+  between: 'Read well, between the two.',
+  tooLong: (millimetres: string) => `Your length is ${millimetres} mm too long for the resonance.`,
+  tooShort: (millimetres: string) => `Your length is ${millimetres} mm too short for the resonance.`,
 };

@@ -30,8 +30,8 @@ describe('the truth of the practice column', () => {
     expect(items).toHaveLength(2);
     for (const [i, item] of items.entries()) {
       expect(item).toContain(`Mark ${i + 1}: you typed`);
-      expect(item).toContain('Well read, at the loudest place');
+      expect(item).toContain('Read well, at the loudest place');
     }
-    expect(truth.textContent).toContain('The loudest place lies beside the resonance because');
+    expect(truth.textContent).toContain('The loudest place is not quite at the resonance');
   });
 });

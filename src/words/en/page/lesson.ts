@@ -7,7 +7,7 @@ export const lesson = {
   hideTheory: 'Hide the predicted speed',
   hideTruth: 'Hide the practice column’s true values',
   apart:
-    'The last two are separate. With only the prediction hidden, “Show the truth” still gives the speed of sound away to anyone who practises. Tick both to hide it everywhere.',
+    'The last two are separate. With only the prediction hidden, “Show the true values” still gives the speed of sound away to anyone who practises. Tick both to hide it everywhere.',
   limits:
     'What can’t be hidden: what students work out themselves or look up, this page opened without the link, and the program’s source. Hiding keeps the answer out of sight; it is no lock.',
   make: 'Make the link',
