@@ -128,7 +128,7 @@ describe('on a phone', () => {
     await bench.listen();
     await page.getByRole('button', { name: 'Stop' }).waitFor();
     await bench.deleteMark(2);
-    const words = page.getByText('Mark deleted. It can be brought back below the list.');
+    const words = page.getByText('Mark deleted. You can bring it back below the list.');
     await words.waitFor();
     await page.evaluate(() => scrollTo(0, 0));
     const bar = await words.locator('..').boundingBox();
@@ -174,11 +174,11 @@ describe('hands on the bench', () => {
     await page.keyboard.type('15.8');
     await page.keyboard.press('Enter');
     await expect.poll(() => bench.lengths()).toEqual(['15.8', '49.2']);
-    await page.getByRole('button', { name: 'Undo type length' }).click();
+    await page.getByRole('button', { name: 'Undo: type length' }).click();
     await expect.poll(() => bench.lengths()).toEqual(['', '49.2']);
-    await page.getByRole('button', { name: 'Undo type length' }).click();
+    await page.getByRole('button', { name: 'Undo: type length' }).click();
     await expect.poll(() => bench.lengths()).toEqual(['', '']);
-    await page.getByRole('button', { name: 'Undo add mark' }).waitFor();
+    await page.getByRole('button', { name: 'Undo: add mark' }).waitFor();
   });
 
   it('the guide follows what is done', async () => {

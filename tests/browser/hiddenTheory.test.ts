@@ -177,10 +177,10 @@ describe('a lesson that hides theory', () => {
     expect(await saysTheory()).toBe(false);
     // As a link that the teacher projects; a wrong one shows nothing.
     await page.evaluate(() => (location.hash = '#reveal=K7QM3G'));
-    await page.getByText(/No lesson on this device is opened by this code/).waitFor();
+    await page.getByText(/This code opens no lesson on this device/).waitFor();
     expect(await saysTheory()).toBe(false);
     await page.evaluate(() => (location.hash = '#reveal=K7QM3F'));
-    await page.getByText(/Nothing is kept back any more in 3 experiments/).waitFor();
+    await page.getByText(/3 experiments of this lesson show everything now/).waitFor();
     expect(await saysTheory()).toBe(true);
   });
 });

@@ -87,7 +87,7 @@ async function reloadAndUndo({ person }: MainJob): Promise<void> {
   await person.page.reload();
   expect(await person.speed()).toEqual(shown);
   expect(await person.lengths()).toEqual(lengths);
-  await person.click('button', /^Undo type length/);
+  await person.click('button', /^Undo: type length/);
   await person.until('the length to go', async () => (await person.lengths())[1] === '');
   await person.click('button', /^Redo/);
   await person.until('the length to come back', async () => (await person.lengths())[1] === lengths[1]);

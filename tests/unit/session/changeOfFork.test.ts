@@ -112,7 +112,7 @@ describe('a change of fork while listening', () => {
     source.playUntil(second.timeS - 2);
     bench.setPresent({ forkId: 'fork-1' });
     expect(source.starts).toBe(2);
-    expect(told(bench)).toMatch(/heard again from its beginning/);
+    expect(told(bench)).toMatch(/being analysed again, from its beginning/);
     source.end();
     const timesS = bench.experiment.marks.map(({ evidence }) => evidence?.timeS ?? 0);
     expect(timesS).toHaveLength(2);

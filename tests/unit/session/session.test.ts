@@ -181,7 +181,7 @@ describe('Session', () => {
       fourth?.id,
     ]);
     expect(waitingMarks(bench.experiment)).toHaveLength(2);
-    expect(told(bench)).toMatch(/joined with mark 2\. If it is another resonance, part them/);
+    expect(told(bench)).toMatch(/joined with mark 2\. If it is another resonance, choose “Separate”/);
     // Parted, it waits by itself.
     bench.editMark(fifth?.id ?? '', { repeatOf: null }, 'separate marks');
     expect(waitingMarks(bench.experiment)).toHaveLength(3);

@@ -128,7 +128,7 @@ describe('what may be a resonance, on the page', () => {
     hear(flagged(maybe(4)));
     expect(stageWords(session, false)).toBe('Perhaps a resonance: slide past it again.');
     expect(told(session)).toBe(
-      'Perhaps a resonance, 62 % sure. Pass the place again, or keep it (K) if you heard it too.',
+      'Perhaps a resonance, 62 % sure. Slide through it again, or press K to keep it if you heard it too.',
     );
     session.hearing.stop();
   });

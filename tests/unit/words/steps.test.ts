@@ -7,7 +7,7 @@ describe('stepWords', () => {
     expect(stepWords('add mark')).toBe('add mark');
   });
 
-  it('leaves a step of another bench as it was kept', () => {
+  it('leaves a step of another version as it was saved', () => {
     expect(stepWords('bring mark back')).toBe('bring mark back');
     expect(stepWords('constructor')).toBe('constructor');
   });

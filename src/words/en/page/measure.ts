@@ -4,7 +4,7 @@ import { fixed } from '../../numbers.ts';
 /** The list of marks. */
 export const marks = {
   heading: 'Marks',
-  undo: (step: string | null) => (step === null ? 'Undo' : `Undo ${step}`),
+  undo: (step: string | null) => (step === null ? 'Undo' : `Undo: ${step}`),
   redo: 'Redo',
   newMark: 'New mark',
   newLength: 'Length of a new mark',

@@ -455,7 +455,7 @@ describe('what a visit begins with', () => {
   it('is said where it can’t be read; it is listed with its reason, and the others open', async () => {
     const broken = { id: 'broken', schemaVersion: 2, title: 'Half', marks: 'none' };
     const bench = await begin(new MemoryStore([one, two, broken]));
-    expect(told(bench)).toMatch(/couldn’t be read: .*It is kept as it is, under Records/);
+    expect(told(bench)).toMatch(/couldn’t be read: .*It is saved as it is, under Records/);
     const listed = await bench.keeping.list();
     const entries = 'value' in listed ? experimentList(listed.value, mendedNote) : [];
     expect(faultOf(entries, 'broken')).toMatch(/forks must be a list/);
