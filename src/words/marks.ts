@@ -5,7 +5,6 @@ import type { SolvedMark } from '../solver/solution.ts';
 import { placeLabel } from '../notebook/placeLabels.ts';
 import { doubtWords } from './captureTrust.ts';
 import { words } from './inUse.ts';
-import { ordinal } from './en/grammar.ts';
 import { fixed, roundPair, signed, stampedHertz } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
 
@@ -44,26 +43,32 @@ export function markWords(
   if (experiment.places.length > 1)
     parts.push(labels?.get(mark.placeId) ?? placeLabel(experiment, mark.placeId));
   const { evidence } = mark;
+  const said = words.markFacts;
   const residualMm = solved === null ? null : signed(solved.residualM * 1000, 1);
   return {
     apparatus: parts.join(' · '),
     evidence:
       evidence === null
-        ? 'by hand'
-        : `at ${fixed(evidence.timeS, 1)} s · rise ${fixed(evidence.riseDb, 0)} dB · ${fixed(100 * evidence.confidence, 0)} % sure`,
+        ? said.byHand
+        : said.heard(
+            fixed(evidence.timeS, 1),
+            fixed(evidence.riseDb, 0),
+            fixed(100 * evidence.confidence, 0),
+          ),
     doubt: doubtWords(evidence?.doubt),
     bracket: bracketWords(mark),
     order: solved === null ? null : orderWords(solved, mark.order !== null),
     residualMm,
-    residual: residualMm === null ? null : `${residualMm} mm from the fit`,
+    residual: residualMm === null ? null : said.fromFit(residualMm),
     cause: solved === null || solved.cause === null ? null : outlierCauseWords(solved.cause),
   };
 }
 
 function orderWords(solved: SolvedMark, isFixed: boolean): string {
-  if (isFixed) return `${ordinal(solved.order)} (set)`;
-  if (solved.orderConfidence >= SURE) return ordinal(solved.order);
-  return `${ordinal(solved.order)}, ${fixed(100 * solved.orderConfidence, 0)} % sure`;
+  const said = words.markFacts;
+  if (isFixed) return said.orderSet(solved.order);
+  if (solved.orderConfidence >= SURE) return said.order(solved.order);
+  return said.orderSure(solved.order, fixed(100 * solved.orderConfidence, 0));
 }
 
 /** A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7). */
@@ -74,5 +79,16 @@ function bracketWords(mark: Mark): string | null {
   // A file may give the same length twice: that is one length.
   if (widthM === 0) return null;
   const pair = roundPair(middleM * 100, (widthM * 100) / Math.sqrt(12));
-  return `between both: ${pair.value} cm, u = ${pair.uncertainty} cm`;
+  return words.markFacts.between(pair.value, pair.uncertainty);
+}
+
+/** A deleted mark, told apart by its length, and the button that brings it back. */
+export function deletedMarkWords({ lengthM }: Pick<Mark, 'lengthM'>): {
+  readonly mark: string;
+  readonly bringBack: string;
+} {
+  const said = words.marks;
+  if (lengthM === null) return { mark: said.withoutLength, bringBack: said.bringBackWithoutLength };
+  const shown = fixed(lengthM * 100, 2);
+  return { mark: said.atLength(shown), bringBack: said.bringBackAtLength(shown) };
 }

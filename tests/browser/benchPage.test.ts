@@ -172,7 +172,7 @@ describe('nothing moves under the eye', () => {
     await page.waitForTimeout(300);
     const before = await places();
     await bench.addMarks(['15.8', '49.2', '82.6', '60']);
-    await page.getByRole('list', { name: 'To look at' }).waitFor();
+    await page.getByRole('list', { name: 'Warnings' }).waitFor();
     expect(await places()).toEqual(before);
     // What is doubtful is one press away, from wherever the level is watched.
     await page.getByRole('button', { name: /^\d warnings?$/ }).click();

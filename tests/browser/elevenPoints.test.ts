@@ -52,7 +52,7 @@ describe.each([
     // A bracket around the first resonance, single lengths for the others; the offset is on all of them.
     await bench.addMarks(['15.3 – 16.5', '49,4', '83.0 cm']);
     const bracket = page.getByRole('group', { name: 'Mark 1', exact: true });
-    await bracket.getByText('between both: 15.90 cm, u = 0.35 cm').waitFor();
+    await bracket.getByText('in the middle: 15.90 cm, standard uncertainty 0.35 cm').waitFor();
     expect(await bench.lengthOf(1).inputValue()).toBe('15.3 – 16.5');
     const { speedMps } = await bench.speed();
     // Steps of 33.6 cm: 2 · 0.336 m · 512 Hz = 344.1 m/s in the tube.
@@ -91,7 +91,7 @@ describe.each([
     await first.getByText(/again .* at [\d.]+ s/).waitFor({ timeout: 30_000 });
     expect(await bench.marks.count()).toBe(1);
     await bench.stop();
-    await first.getByRole('button', { name: 'Make the repeat of mark 1 a mark of its own' }).click();
+    await first.getByRole('button', { name: 'Separate the repeat from mark 1' }).click();
     expect(await bench.marks.count()).toBe(2);
     await page.getByRole('button', { name: 'Mark 2 is the same resonance as mark 1' }).click();
     expect(await bench.marks.count()).toBe(1);

@@ -155,7 +155,7 @@ describe('a lesson that hides theory', () => {
     };
     const { page, bench } = await openLesson(lesson);
     await page.getByText('Find three resonances.').waitFor();
-    const result = page.getByRole('region', { name: 'What belongs to the speed' });
+    const result = page.getByRole('region', { name: 'Details of the result' });
     const saysTheory = async (): Promise<boolean> => {
       await bench.goTo('Apparatus');
       await bench.fill('Air temperature', '21');

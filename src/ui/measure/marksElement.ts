@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Mark } from '../../marks/mark.ts';
 import { markIndex, nextWaitingMark, ownMarks, waitingMarks } from '../../notebook/markList.ts';
 import type { Session } from '../../session/session.ts';
+import { deletedMarkWords } from '../../words/marks.ts';
 import { stepWords } from '../../words/steps.ts';
 import { words } from '../../words/inUse.ts';
 import { laterTexts } from '../languageChoice.ts';
@@ -191,18 +192,7 @@ export class MarksElement extends PartElement {
       <details ?open=${this.showDeleted} @toggle=${this.onToggle}>
         <summary>${words.marks.deleted(deletedMarks.length)}</summary>
         <ul class="stack">
-          ${pageOf(deletedMarks, this.deletedFrom, PAGE).map(
-            (mark) =>
-              html`<li class="row">
-                <span>${words.marks.deletedMark(mark.lengthM)}</span>
-                <button
-                  aria-label=${words.marks.bringBackNamed(words.marks.deletedMark(mark.lengthM))}
-                  @click=${() => this.session.restoreMark(mark.id)}
-                >
-                  ${words.marks.bringBack}
-                </button>
-              </li>`,
-          )}
+          ${pageOf(deletedMarks, this.deletedFrom, PAGE).map((mark) => this.deletedRow(mark))}
         </ul>
         <bench-pages
           list="deletedMarks"
@@ -213,6 +203,16 @@ export class MarksElement extends PartElement {
         ></bench-pages>
       </details>
     `;
+  }
+
+  private deletedRow(mark: Mark) {
+    const said = deletedMarkWords(mark);
+    return html`<li class="row">
+      <span>${said.mark}</span>
+      <button aria-label=${said.bringBack} @click=${() => this.session.restoreMark(mark.id)}>
+        ${words.marks.bringBack}
+      </button>
+    </li>`;
   }
 
   private onToggle(event: Event): void {

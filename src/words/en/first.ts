@@ -6,6 +6,7 @@ import { found } from './found.ts';
 import { gasNames, fillingNames } from './gasNames.ts';
 import { linkFault } from './linkFault.ts';
 import { listening, unheardFrequency } from './listening.ts';
+import { markFacts } from './marks.ts';
 import { mended } from './mended.ts';
 import { mouthNames } from './mouths.ts';
 import { nextMark } from './nextMarks.ts';
@@ -23,6 +24,7 @@ import { resultFact } from './result.ts';
 import { soundChannel } from './soundChannel.ts';
 import { undoStep } from './steps.ts';
 import { storageFault } from './storageFaults.ts';
+import { age } from './times.ts';
 import { experimentTitle } from './titles.ts';
 import { tube } from './page/apparatus.ts';
 import { capture, processingFlag, trustPart } from './page/capture.ts';
@@ -59,6 +61,7 @@ export const first = {
   linkFault,
   listening,
   unheardFrequency,
+  markFacts,
   mended,
   mouthNames,
   nextMark,
@@ -78,6 +81,7 @@ export const first = {
   soundChannel,
   undoStep,
   storageFault,
+  age,
   experimentTitle,
   tube,
   capture,

@@ -127,7 +127,7 @@ describe('labReportFile', () => {
     const twice = exampleMark('a', { lengthM: 0.158, otherLengthM: 0.158 });
     const text = documentOf({ ...three, marks: [twice] }).body.textContent;
     expect(text).toContain('15.80');
-    expect(text).not.toMatch(/between both|15.80 to/);
+    expect(text).not.toMatch(/in the middle|15.80 to/);
   });
 
   it('keeps theory back where the lesson does', () => {

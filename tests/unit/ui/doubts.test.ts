@@ -164,7 +164,7 @@ describe('a mark that waits', () => {
     const session = bench();
     await (await row(session, 'c')).press('Mark 3 is the same resonance as mark 2');
     expect(session.experiment.marks.map((mark) => mark.repeatOf ?? null)).toEqual([null, null, 'b']);
-    await (await row(session, 'b')).press('Make the repeat of mark 2 a mark of its own');
+    await (await row(session, 'b')).press('Separate the repeat from mark 2');
     expect(session.experiment.marks.map((mark) => mark.repeatOf ?? null)).toEqual([null, null, null]);
   });
 
@@ -177,7 +177,7 @@ describe('a mark that waits', () => {
       const { root } = await row(session, own);
       const number = own === 'a' ? 1 : 3;
       const choice = root.querySelector<HTMLSelectElement>(
-        `select[aria-label="Another mark that has the resonance of mark ${number}"]`,
+        `select[aria-label="Mark with the same resonance as mark ${number}"]`,
       );
       if (choice === null) throw new Error('there is a choice');
       choice.value = other;

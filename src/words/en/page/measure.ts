@@ -1,5 +1,4 @@
 import { ordinal, plural } from '../grammar.ts';
-import { fixed } from '../../numbers.ts';
 
 /** The list of marks. */
 export const marks = {
@@ -10,14 +9,16 @@ export const marks = {
   newLength: 'Length of a new mark',
   add: 'Add mark',
   waiting: (count: number) =>
-    `${count} ${plural(count, 'mark waits', 'marks wait')} for a length. Enter goes on to the next.`,
-  none: 'No marks yet. A resonance that is found makes one; so does the key M, or a length typed over the tube.',
+    count === 1
+      ? '1 mark needs its length. Type it and press Enter.'
+      : `${count} marks need their lengths. Type one and press Enter to go to the next.`,
+  none: 'No marks yet. Each resonance that is found makes one. You can also press M, or type a length over the tube.',
   deleted: (count: number) => `Deleted marks (${count})`,
   bringBack: 'Bring back',
-  bringBackNamed: (mark: string) => `Bring back the mark ${mark}`,
-  /** @param lengthM  null where it was never typed */
-  deletedMark: (lengthM: number | null) =>
-    lengthM === null ? 'without length' : `at ${fixed(lengthM * 100, 2)} cm`,
+  atLength: (centimetres: string) => `at ${centimetres} cm`,
+  bringBackAtLength: (centimetres: string) => `Bring back the mark at ${centimetres} cm`,
+  withoutLength: 'without a length',
+  bringBackWithoutLength: 'Bring back the mark without a length',
 };
 
 /** One mark, by its number in the notebook. */
@@ -34,12 +35,12 @@ export const markRow = {
   place: (number: number) => `Place of mark ${number}`,
   alsoChange: (count: number) =>
     `Also change the other ${plural(count, 'mark', `${count} marks`)} of the same kind`,
-  unsure: (confidence: number) =>
-    `Only ${fixed(100 * confidence, 0)} % sure to be a resonance: pass it again before you trust it.`,
-  /** In which ringing of the fork, and its how-manieth resonance there. */
+  unsure: (percent: string) =>
+    `Only ${percent} % sure to be a resonance: slide through it again before you trust it.`,
+  /** In which strike of the fork, and its how-manieth resonance there. */
   pass: (strike: number, pass: number) => `strike ${strike}, ${ordinal(pass)} pass`,
   untested: (missing: 1 | 2) =>
-    missing === 1 ? 'a third resonance would test it' : 'two more resonances would test it',
+    missing === 1 ? 'one more resonance would test it' : 'two more resonances would test it',
   notSolved: 'not solved yet',
   leftOut: 'left out',
   outlier: (cause: string) => `Outlier: ${cause}`,
@@ -53,11 +54,11 @@ export const markRow = {
   leaveOutNamed: (number: number) => `Leave mark ${number} out of the fit`,
   delete: 'Delete',
   deleteNamed: (number: number) => `Delete mark ${number}`,
-  again: (evidence: string) => `again ${evidence}`,
+  again: (evidence: string) => `Repeat: ${evidence}`,
   separate: 'Separate',
-  separateNamed: (number: number) => `Make the repeat of mark ${number} a mark of its own`,
+  separateNamed: (number: number) => `Separate the repeat from mark ${number}`,
   sameAsOther: 'Same as…',
-  sameAsNamed: (number: number) => `Another mark that has the resonance of mark ${number}`,
+  sameAsNamed: (number: number) => `Mark with the same resonance as mark ${number}`,
   same: (number: number) => `Same as ${number}`,
   sameNamed: (number: number, other: number) => `Mark ${number} is the same resonance as mark ${other}`,
 };
@@ -65,11 +66,11 @@ export const markRow = {
 /** The speed of sound at the present place. */
 export const result = {
   region: 'Speed of sound',
-  heading: 'What belongs to the speed',
+  heading: 'Details of the result',
   spoken: (speed: string) => `Speed of sound: ${speed}.`,
   none: '—',
   unit: 'm/s',
 };
 
 /** What is doubtful about marks and sound. */
-export const doubts = { heading: 'To look at' };
+export const doubts = { heading: 'Warnings' };
