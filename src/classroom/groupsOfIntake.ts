@@ -6,7 +6,6 @@ import { measuredMarks } from '../notebook/measuredMarks.ts';
 import { solverMarks } from '../session/experiment/solverMarks.ts';
 import { marksOfRows } from '../solver/marksOfRows.ts';
 import { unnamedGroupWords } from '../words/classroom.ts';
-import { titleWords } from '../words/titles.ts';
 import { shortId } from '../notebook/groupLink.ts';
 import type { GroupSource } from './classGroup.ts';
 
@@ -39,11 +38,11 @@ export function groupsOfIntake(intake: Intake): readonly GroupSource[] {
 
 function groupOfExperiment(experiment: Experiment, fileName: string, stem: string): GroupSource {
   // What a group calls itself comes before the title, which may be the lesson’s.
-  const named = experiment.group.trim();
-  const isNamed = named !== '' || experiment.title.trim() !== '';
+  const named = experiment.group.trim() || experiment.title.trim();
+  const isNamed = named !== '';
   const numbers = markIndex(experiment);
   return {
-    name: isNamed ? (named === '' ? titleWords(experiment).trim() : named) : stem,
+    name: isNamed ? named : stem,
     isNamed,
     fileName,
     experimentId: shortId(experiment.id),
