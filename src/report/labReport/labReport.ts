@@ -1,9 +1,10 @@
 import { titleWords } from '../../words/titles.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
+import { letterWords } from '../../words/workingLetters.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
 import { questionWords } from '../../words/report/questions.ts';
-import { sourcesWords, termsWords } from '../../words/report/readingHelp.ts';
+import { sourcesWords } from '../../words/report/readingHelp.ts';
 import type { Experiment } from '../../notebook/experiment.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import { markup } from '../markup.ts';
@@ -56,7 +57,7 @@ ${
 }
 ${leavesWorking ? null : comparisonPart(input)}
 ${leavesWorking ? null : warningsPart(input, labels)}
-${readingPart(experiment)}
+${readingPart(experiment, worked)}
 <section class="whole"><h2>${laterWords.report.cautions}</h2><ul>${laterWords.report.cautionList.map((caution) => markup`<li>${caution}</li>`)}</ul></section>
 ${questionsPart(input)}
 <section class="whole"><h2>${laterWords.report.discussion}</h2>
@@ -101,11 +102,13 @@ function lines(count: number): readonly Markup[] {
 }
 
 /** What the letters mean and what the working rests on. */
-function readingPart(experiment: Experiment): Markup {
+function readingPart(experiment: Experiment, worked: readonly PlaceSolution[]): Markup {
   const isHidden = hidesTheory(experiment);
-  return markup`<section class="whole"><h2>${laterWords.readingHelp.termsHeading}</h2><ul>${termsWords(
-    isHidden,
-  ).map(({ name, words }) => markup`<li><strong>${name}</strong>: ${words}</li>`)}</ul></section>
+  const steps = worked.flatMap(({ solution }) => (solution.speedMps === null ? [] : solution.working));
+  const letters = letterWords(isHidden ? stepsWithoutTheory(steps) : steps, ['c', 'k', 'ν']);
+  return markup`<section class="whole"><h2>${laterWords.readingHelp.termsHeading}</h2><ul>${letters.map(
+    ({ letter, meaning }) => markup`<li><strong>${letter}</strong>: ${meaning}</li>`,
+  )}</ul></section>
 <section class="whole"><h2>${laterWords.readingHelp.sourcesHeading}</h2><ul>${sourcesWords(isHidden).map((source) => markup`<li>${source}</li>`)}</ul></section>`;
 }
 

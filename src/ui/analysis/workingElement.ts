@@ -8,6 +8,7 @@ import type { NoSolution, Solution } from '../../solver/solution.ts';
 import { laterWords } from '../../words/inUse.ts';
 import { markNames } from '../../words/markNames.ts';
 import { solverWarningWords } from '../../words/solverWarnings.ts';
+import { letterWords } from '../../words/workingLetters.ts';
 import { workingStepWords } from '../../words/workingSteps.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -47,6 +48,12 @@ export class WorkingElement extends PartElement {
       .budget td {
         white-space: nowrap;
       }
+      .letters {
+        display: grid;
+        grid-template-columns: auto 1fr;
+        gap: var(--gap-1) var(--gap-3);
+      }
+      .letters dt,
       .formula {
         font-style: italic;
       }
@@ -98,6 +105,16 @@ export class WorkingElement extends PartElement {
     return html`<section class="sheet stack" aria-label=${laterWords.working.heading}>
       <h2>${laterWords.working.heading}${workingOut(this.session.isWorkingOut)}</h2>
       <p class="lead">${laterWords.working.lead}</p>
+      <details>
+        <summary>${laterWords.readingHelp.termsHeading}</summary>
+        <dl class="letters small">
+          ${letterWords(steps).map(
+            ({ letter, meaning }) =>
+              html`<dt>${letter}</dt>
+                <dd>${meaning}</dd>`,
+          )}
+        </dl>
+      </details>
       <ol>
         ${steps.map(workingStepWords).map(
           (step) =>

@@ -28,8 +28,8 @@ export const workingStep: LaterWords['workingStep'] = {
   differenceFormula: 'Δ = c − c(berechnet), Eₙ = Δ/√(U² + U(berechnet)²)',
   centres: 'Stellen, die als Mitte gezeigt wurden: jede für sich',
   loudest: 'Lauteste Stellen: neben der Resonanz, bei gleicher Gabel und gleichem Aufbau auf derselben Seite',
-  placeFormula: 'u(Stelle) = a·h',
-  loudestFormula: 'u(Stelle) = a·h, a² = R/√(R² − 1) − 1, R: der Anstieg als Verhältnis',
+  placeFormula: 'u(Stelle) = a·b',
+  loudestFormula: 'u(Stelle) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks, cm) =>
     marks === 1 ? `1 Marke, bei ${cm} cm` : `von ${marks} Marken die breiteste, bei ${cm} cm`,
   halfWidth: (part, mm) => `${part} · ${mm} mm halbe Breite`,

@@ -28,8 +28,8 @@ export const workingStep = {
   differenceFormula: 'Δ = c − c(predicted), Eₙ = Δ/√(U² + U(predicted)²)',
   centres: 'Places shown as the centre: each for itself',
   loudest: 'Loudest places: beside the resonance, with one fork and setup to the same side',
-  placeFormula: 'u(place) = a·h',
-  loudestFormula: 'u(place) = a·h, a² = R/√(R² − 1) − 1, R: the rise as a ratio',
+  placeFormula: 'u(place) = a·b',
+  loudestFormula: 'u(place) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks: number, cm: string) =>
     marks === 1 ? `1 mark, at ${cm} cm` : `of ${marks} marks the widest, at ${cm} cm`,
   halfWidth: (part: string, mm: string) => `${part} · ${mm} mm half width`,

@@ -29,8 +29,8 @@ export const workingStep: LaterWords['workingStep'] = {
   centres: 'Posiciones mostradas como el centro: cada una por sí misma',
   loudest:
     'Posiciones más sonoras: al lado de la resonancia, hacia el mismo lado con un mismo diapasón y montaje',
-  placeFormula: 'u(posición) = a·h',
-  loudestFormula: 'u(posición) = a·h, a² = R/√(R² − 1) − 1, R: la subida como cociente',
+  placeFormula: 'u(posición) = a·b',
+  loudestFormula: 'u(posición) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks, cm) =>
     marks === 1 ? `1 marca, en ${cm} cm` : `de ${marks} marcas la más ancha, en ${cm} cm`,
   halfWidth: (part, mm) => `${part} · ${mm} mm de semianchura`,

@@ -29,8 +29,8 @@ export const workingStep: LaterWords['workingStep'] = {
   centres: 'Positions montrées comme le centre : chacune pour elle-même',
   loudest:
     'Positions les plus sonores : à côté de la résonance, du même côté avec un même diapason et un même montage',
-  placeFormula: 'u(position) = a·h',
-  loudestFormula: 'u(position) = a·h, a² = R/√(R² − 1) − 1, R : la hausse, en rapport',
+  placeFormula: 'u(position) = a·b',
+  loudestFormula: 'u(position) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks, cm) =>
     marks === 1 ? `1 repère, à ${cm} cm` : `sur ${marks} repères le plus large, à ${cm} cm`,
   halfWidth: (part, mm) => `${part} · ${mm} mm de demi-largeur`,

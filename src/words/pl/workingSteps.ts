@@ -29,8 +29,8 @@ export const workingStep: LaterWords['workingStep'] = {
   centres: 'Miejsca wskazane jako środek: każde osobno',
   loudest:
     'Najgłośniejsze miejsca: obok rezonansu, przy tym samym kamertonie i układzie po tej samej stronie',
-  placeFormula: 'u(miejsce) = a·h',
-  loudestFormula: 'u(miejsce) = a·h, a² = R/√(R² − 1) − 1, R: wzrost jako stosunek',
+  placeFormula: 'u(miejsce) = a·b',
+  loudestFormula: 'u(miejsce) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks, cm) =>
     marks === 1 ? `1 znacznik, przy ${cm} cm` : `najszerszy z ${marks} znaczników, przy ${cm} cm`,
   halfWidth: (part, mm) => `${part} · ${mm} mm połowy szerokości`,

@@ -29,8 +29,8 @@ export const workingStep: LaterWords['workingStep'] = {
   centres: 'Posições mostradas como o centro: cada uma por si',
   loudest:
     'Posições mais sonoras: ao lado da ressonância, para o mesmo lado com um mesmo diapasão e montagem',
-  placeFormula: 'u(posição) = a·h',
-  loudestFormula: 'u(posição) = a·h, a² = R/√(R² − 1) − 1, R: o aumento como razão',
+  placeFormula: 'u(posição) = a·b',
+  loudestFormula: 'u(posição) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks, cm) =>
     marks === 1 ? `1 marca, em ${cm} cm` : `de ${marks} marcas a mais larga, em ${cm} cm`,
   halfWidth: (part, mm) => `${part} · ${mm} mm de meia largura`,

@@ -1,17 +1,5 @@
 import { laterWords } from '../inUse.ts';
 
-/** A sentence each. @param hideTheory  where a lesson keeps the comparison back */
-export function termsWords(
-  hideTheory: boolean,
-): readonly { readonly name: string; readonly words: string }[] {
-  const { terms } = laterWords.readingHelp;
-  return [
-    { name: 'k', words: terms.k },
-    { name: 'ν', words: terms.ν },
-    ...(hideTheory ? [] : [{ name: 'Eₙ', words: terms.Eₙ }]),
-  ];
-}
-
 /** Where it is to be found, as every language cites it. */
 const REFERENCES = {
   speed: 'O. Cramer, J. Acoust. Soc. Am. 93, 2510 (1993)',

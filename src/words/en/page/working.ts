@@ -5,6 +5,32 @@ export const working = {
   heading: 'Working',
   empty: 'Each step appears here with its numbers as soon as a mark has its length.',
   lead: 'Every step with its numbers, so that you can check it by hand.',
+  /** What the letters of the formulas mean; the report's `terms` have the rest. */
+  letters: {
+    L: 'length read off the rule, less its zero offset',
+    n: 'order of the resonance',
+    f: 'frequency of the fork',
+    λ: 'wavelength',
+    e: 'end correction',
+    ℓ: 'length of the air column, end correction included',
+    v: 'speed of sound in the tube',
+    w: 'part of the speed that the walls take off',
+    c: 'speed of sound in free air',
+    'χ²': 'sum of the squared residuals, each over its uncertainty',
+    a: 'part of the half width by which the place may lie beside the resonance',
+    b: 'half width of the resonance',
+    q: 'rise over the fork alone, as a ratio of amplitudes',
+    u: 'standard uncertainty',
+    U: 'expanded uncertainty, k·u',
+    t: 'temperature of the air',
+    h: 'relative humidity',
+    p: 'air pressure',
+    γ: 'ratio of the two specific heats of the gas',
+    R: 'gas constant',
+    T: 'absolute temperature',
+    M: 'molar mass of the gas',
+    Δ: 'difference of the two speeds',
+  },
 };
 
 /** Where the uncertainty comes from. */
