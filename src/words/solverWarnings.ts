@@ -1,5 +1,6 @@
 import { UNKNOWN_END_M } from '../air/mouth.ts';
 import type { MarkFault, OrderGap, OtherExplanation, SolverWarning } from '../solver/solverWarning.ts';
+import type { LaterWords } from './catalogue.ts';
 import { laterWords, words } from './inUse.ts';
 import { listed } from './lists.ts';
 import type { NameMark } from './markNames.ts';
@@ -33,7 +34,7 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
     case 'contradiction':
       return said.contradiction;
     case 'bad-mark':
-      return said.badMark(nameMark(warning.key), markFaultWords(warning.fault));
+      return unusableMarkWords(nameMark(warning.key), warning.fault);
     case 'outlier':
       return said.outlier(nameMark(warning.key), outlierCauseWords(warning.cause));
     case 'inconsistent':
@@ -150,21 +151,31 @@ function gapWords({ frequencyHz, ends, orders }: OrderGap): string {
   );
 }
 
-function markFaultWords(fault: MarkFault): string {
+function unusableMarkWords(mark: string, fault: MarkFault): string {
   const said = laterWords.unusableMark;
   switch (fault.code) {
-    case 'out-of-range': {
-      const { quantity, lowest, highest, value } = fault;
-      return said.outOfRange(said.quantities[quantity], tidy(lowest), tidy(highest), tidy(value));
-    }
+    case 'out-of-range':
+      return outOfRangeWords(mark, fault.quantity, fault);
     case 'another-gas':
-      return said.anotherGas(words.fillingNames[fault.filling], words.fillingNames[fault.others]);
+      return said.anotherGas(mark, words.fillingNames[fault.filling], words.fillingNames[fault.others]);
     case 'order-not-whole':
-      return said.orderNotWhole(tidy(fault.order));
+      return said.orderNotWhole(mark, tidy(fault.order));
     case 'air': {
-      if (fault.fault === null) return said.air;
-      const { quantity, lowest, highest, value } = fault.fault;
-      return said.airOf(quantity, tidy(lowest), tidy(highest), tidy(value));
+      const quantity = AIR_QUANTITIES.find((one) => one === fault.fault?.quantity);
+      return fault.fault === null || quantity === undefined
+        ? said.air(mark)
+        : outOfRangeWords(mark, quantity, fault.fault);
     }
   }
+}
+
+/** What the formula for the air may find out of range. */
+const AIR_QUANTITIES = ['temperatureC', 'humidityPct', 'pressurePa'] as const;
+
+function outOfRangeWords(
+  mark: string,
+  quantity: keyof LaterWords['unusableMark']['outOfRange'],
+  { lowest, highest, value }: { readonly lowest: number; readonly highest: number; readonly value: number },
+): string {
+  return laterWords.unusableMark.outOfRange[quantity](mark, tidy(lowest), tidy(highest), tidy(value));
 }

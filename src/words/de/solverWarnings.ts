@@ -7,7 +7,6 @@ export const solverWarning: LaterWords['solverWarning'] = {
   noOrders: 'Keine Wahl von Ordnungen passt zu diesen Marken.',
   contradiction:
     'Mit diesen Ordnungen hätte eine längere Säule eine kürzere Welle. Prüfe die Längen und die festgelegten Ordnungen.',
-  badMark: (mark, fault) => `${mark} zählt nicht mit: ${fault}.`,
   outlier: (mark, cause) => `${mark} passt nicht und zählt in der Ausgleichsrechnung nicht mit. ${cause}`,
   inconsistent: (marks) =>
     `Die Marken widersprechen sich, und es ist nicht zu erkennen, welche davon falsch ist: ${marks}. Wiederhole diese.`,
@@ -95,22 +94,32 @@ export const solverWarning: LaterWords['solverWarning'] = {
 };
 
 export const unusableMark: LaterWords['unusableMark'] = {
-  outOfRange: (quantity, lowest, highest, value) =>
-    `${quantity} muss zwischen ${lowest} und ${highest} liegen, ist aber ${value}`,
-  quantities: {
-    frequencyHz: 'die Frequenz in Hz',
-    frequencyStandardUncertaintyHz: 'die Unsicherheit der Frequenz in Hz',
-    lengthM: 'die Länge in m',
-    otherLengthM: 'die andere Länge in m',
-    lengthStandardUncertaintyM: 'die Unsicherheit der Länge in m',
-    radiusM: 'der Radius des Rohrs in m',
-    otherRadiusM: 'der andere Radius des Rohrs in m',
-    temperatureC: 'die Lufttemperatur in °C',
+  outOfRange: {
+    frequencyHz: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Die Frequenz muss zwischen ${lowest} und ${highest} Hz liegen, ist aber ${value} Hz.`,
+    frequencyStandardUncertaintyHz: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Die Unsicherheit der Frequenz muss zwischen ${lowest} und ${highest} Hz liegen, ist aber ${value} Hz.`,
+    lengthM: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Die Länge muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+    otherLengthM: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Die andere Länge muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+    lengthStandardUncertaintyM: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Die Unsicherheit der Länge muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+    radiusM: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Der Radius des Rohrs muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+    otherRadiusM: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Der andere Radius des Rohrs muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+    temperatureC: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Die Lufttemperatur muss zwischen ${lowest} und ${highest} °C liegen, ist aber ${value} °C.`,
+    humidityPct: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Die Luftfeuchtigkeit muss zwischen ${lowest} und ${highest} % liegen, ist aber ${value} %.`,
+    pressurePa: (mark, lowest, highest, value) =>
+      `${mark} zählt nicht mit: Der Luftdruck muss zwischen ${lowest} und ${highest} Pa liegen, ist aber ${value} Pa.`,
   },
-  anotherGas: (gas, firstGas) =>
-    `das Gas ist hier ${gas}, bei der ersten Marke ${firstGas}: Werte jedes Gas für sich aus`,
-  orderNotWhole: (order) => `die Ordnung muss eine ganze Zahl über 0 sein, ist aber ${order}`,
-  air: 'die Angaben zur Luft liegen außerhalb des Bereichs',
-  airOf: (quantity, lowest, highest, value) =>
-    `die Angaben zur Luft liegen außerhalb des Bereichs (${quantity} muss zwischen ${lowest} und ${highest} liegen, ist aber ${value})`,
+  anotherGas: (mark, gas, firstGas) =>
+    `${mark} zählt nicht mit: Das Gas ist hier ${gas}, bei der ersten Marke ${firstGas}. Werte jedes Gas für sich aus.`,
+  orderNotWhole: (mark, order) =>
+    `${mark} zählt nicht mit: Die Ordnung muss eine ganze Zahl über 0 sein, ist aber ${order}.`,
+  air: (mark) =>
+    `${mark} zählt nicht mit: Temperatur, Feuchtigkeit und Druck der Luft können nicht alle stimmen.`,
 };

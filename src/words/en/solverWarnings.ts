@@ -6,7 +6,6 @@ export const solverWarning = {
   noOrders: 'No choice of orders fits these marks.',
   contradiction:
     'With these orders a longer column would have a shorter wave. Check the lengths and the orders that were set.',
-  badMark: (mark: string, fault: string) => `${mark} is not used: ${fault}.`,
   outlier: (mark: string, cause: string) => `${mark} doesn’t fit and is left out of the fit. ${cause}`,
   inconsistent: (marks: string) =>
     `The marks contradict each other, and can’t tell which of ${marks} is wrong. Repeat these.`,
@@ -92,24 +91,33 @@ export const solverWarning = {
     'This air is outside of 0 to 30 °C and 750 to 1020 hPa, where the formula for the predicted speed was checked; its uncertainty is made larger.',
 };
 
-/** Why a mark isn't used, in the sentence `solverWarning.badMark`. */
+/** Why a mark isn't used. It comes by its name. */
 export const unusableMark = {
-  outOfRange: (quantity: string, lowest: string, highest: string, value: string) =>
-    `its ${quantity} must be ${lowest} to ${highest}, and is ${value}`,
-  quantities: {
-    frequencyHz: 'frequency in Hz',
-    frequencyStandardUncertaintyHz: 'frequency’s uncertainty in Hz',
-    lengthM: 'length in m',
-    otherLengthM: 'other length in m',
-    lengthStandardUncertaintyM: 'length’s uncertainty in m',
-    radiusM: 'tube’s radius in m',
-    otherRadiusM: 'tube’s other radius in m',
-    temperatureC: 'air temperature in °C',
+  outOfRange: {
+    frequencyHz: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: its frequency must be ${lowest} to ${highest} Hz, not ${value} Hz.`,
+    frequencyStandardUncertaintyHz: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: the uncertainty of its frequency must be ${lowest} to ${highest} Hz, not ${value} Hz.`,
+    lengthM: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: its length must be ${lowest} to ${highest} m, not ${value} m.`,
+    otherLengthM: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: its other length must be ${lowest} to ${highest} m, not ${value} m.`,
+    lengthStandardUncertaintyM: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: the uncertainty of its length must be ${lowest} to ${highest} m, not ${value} m.`,
+    radiusM: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: the tube’s radius must be ${lowest} to ${highest} m, not ${value} m.`,
+    otherRadiusM: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: the tube’s other radius must be ${lowest} to ${highest} m, not ${value} m.`,
+    temperatureC: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: its air temperature must be ${lowest} to ${highest} °C, not ${value} °C.`,
+    humidityPct: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: its humidity must be ${lowest} to ${highest} %, not ${value} %.`,
+    pressurePa: (mark: string, lowest: string, highest: string, value: string) =>
+      `${mark} is not used: its air pressure must be ${lowest} to ${highest} Pa, not ${value} Pa.`,
   },
-  anotherGas: (gas: string, firstGas: string) =>
-    `it was taken in ${gas} and the first one in ${firstGas}: solve each gas by itself`,
-  orderNotWhole: (order: string) => `its order must be a whole number above 0, and is ${order}`,
-  air: 'its air is out of range',
-  airOf: (quantity: string, lowest: string, highest: string, value: string) =>
-    `its air is out of range (${quantity} must be ${lowest} to ${highest}, and is ${value})`,
+  anotherGas: (mark: string, gas: string, firstGas: string) =>
+    `${mark} is not used: its gas is ${gas}, that of the first mark is ${firstGas}. Solve each gas by itself.`,
+  orderNotWhole: (mark: string, order: string) =>
+    `${mark} is not used: its order must be a whole number above 0, not ${order}.`,
+  air: (mark: string) => `${mark} is not used: its temperature, humidity and pressure can’t all be right.`,
 };

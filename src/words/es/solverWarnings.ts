@@ -7,7 +7,6 @@ export const solverWarning: LaterWords['solverWarning'] = {
   noOrders: 'Ninguna elección de órdenes encaja con estas marcas.',
   contradiction:
     'Con estos órdenes, una columna más larga tendría una onda más corta. Comprueba las longitudes y los órdenes fijados.',
-  badMark: (mark, fault) => `${mark} no se usa: ${fault}.`,
   outlier: (mark, cause) => `${mark} no encaja y no cuenta en el ajuste. ${cause}`,
   inconsistent: (marks) =>
     `Las marcas se contradicen y no se puede saber cuál de estas está mal: ${marks}. Repítelas.`,
@@ -95,22 +94,32 @@ export const solverWarning: LaterWords['solverWarning'] = {
 };
 
 export const unusableMark: LaterWords['unusableMark'] = {
-  outOfRange: (quantity, lowest, highest, value) =>
-    `${quantity} debe estar entre ${lowest} y ${highest}, y es ${value}`,
-  quantities: {
-    frequencyHz: 'su frecuencia en Hz',
-    frequencyStandardUncertaintyHz: 'la incertidumbre de su frecuencia en Hz',
-    lengthM: 'su longitud en m',
-    otherLengthM: 'su otra longitud en m',
-    lengthStandardUncertaintyM: 'la incertidumbre de su longitud en m',
-    radiusM: 'el radio de su tubo en m',
-    otherRadiusM: 'el otro radio de su tubo en m',
-    temperatureC: 'su temperatura del aire en °C',
+  outOfRange: {
+    frequencyHz: (mark, lowest, highest, value) =>
+      `${mark} no se usa: su frecuencia debe estar entre ${lowest} y ${highest} Hz, y es ${value} Hz.`,
+    frequencyStandardUncertaintyHz: (mark, lowest, highest, value) =>
+      `${mark} no se usa: la incertidumbre de su frecuencia debe estar entre ${lowest} y ${highest} Hz, y es ${value} Hz.`,
+    lengthM: (mark, lowest, highest, value) =>
+      `${mark} no se usa: su longitud debe estar entre ${lowest} y ${highest} m, y es ${value} m.`,
+    otherLengthM: (mark, lowest, highest, value) =>
+      `${mark} no se usa: su otra longitud debe estar entre ${lowest} y ${highest} m, y es ${value} m.`,
+    lengthStandardUncertaintyM: (mark, lowest, highest, value) =>
+      `${mark} no se usa: la incertidumbre de su longitud debe estar entre ${lowest} y ${highest} m, y es ${value} m.`,
+    radiusM: (mark, lowest, highest, value) =>
+      `${mark} no se usa: el radio de su tubo debe estar entre ${lowest} y ${highest} m, y es ${value} m.`,
+    otherRadiusM: (mark, lowest, highest, value) =>
+      `${mark} no se usa: el otro radio de su tubo debe estar entre ${lowest} y ${highest} m, y es ${value} m.`,
+    temperatureC: (mark, lowest, highest, value) =>
+      `${mark} no se usa: su temperatura del aire debe estar entre ${lowest} y ${highest} °C, y es ${value} °C.`,
+    humidityPct: (mark, lowest, highest, value) =>
+      `${mark} no se usa: su humedad del aire debe estar entre ${lowest} y ${highest} %, y es ${value} %.`,
+    pressurePa: (mark, lowest, highest, value) =>
+      `${mark} no se usa: su presión del aire debe estar entre ${lowest} y ${highest} Pa, y es ${value} Pa.`,
   },
-  anotherGas: (gas, firstGas) =>
-    `se tomó en ${gas}, y la primera en ${firstGas}; calcula cada gas por separado`,
-  orderNotWhole: (order) => `su orden debe ser un número entero mayor que 0, y es ${order}`,
-  air: 'los datos de su aire están fuera de los límites',
-  airOf: (quantity, lowest, highest, value) =>
-    `los datos de su aire están fuera de los límites (${quantity} debe estar entre ${lowest} y ${highest}, y es ${value})`,
+  anotherGas: (mark, gas, firstGas) =>
+    `${mark} no se usa: se tomó en ${gas}, y la primera en ${firstGas}. Calcula cada gas por separado.`,
+  orderNotWhole: (mark, order) =>
+    `${mark} no se usa: su orden debe ser un número entero mayor que 0, y es ${order}.`,
+  air: (mark) =>
+    `${mark} no se usa: la temperatura, la humedad y la presión de su aire no pueden ser todas correctas.`,
 };

@@ -7,7 +7,6 @@ export const solverWarning: LaterWords['solverWarning'] = {
   noOrders: 'Aucun choix d’ordres ne convient à ces repères.',
   contradiction:
     'Avec ces ordres, une colonne plus longue aurait une onde plus courte. Vérifiez les longueurs et les ordres fixés.',
-  badMark: (mark, fault) => `${mark} n’est pas utilisé\u00a0: ${fault}.`,
   outlier: (mark, cause) => `${mark} ne convient pas et ne compte pas dans l’ajustement. ${cause}`,
   inconsistent: (marks) =>
     `Les repères se contredisent, et on ne peut pas dire lequel de ceux-ci est faux\u00a0: ${marks}. Refaites-les.`,
@@ -98,22 +97,32 @@ export const solverWarning: LaterWords['solverWarning'] = {
 };
 
 export const unusableMark: LaterWords['unusableMark'] = {
-  outOfRange: (quantity, lowest, highest, value) =>
-    `${quantity} doit aller de ${lowest} à ${highest}, et vaut ${value}`,
-  quantities: {
-    frequencyHz: 'sa fréquence en Hz',
-    frequencyStandardUncertaintyHz: 'l’incertitude de sa fréquence en Hz',
-    lengthM: 'sa longueur en m',
-    otherLengthM: 'son autre longueur en m',
-    lengthStandardUncertaintyM: 'l’incertitude de sa longueur en m',
-    radiusM: 'le rayon de son tube en m',
-    otherRadiusM: 'l’autre rayon de son tube en m',
-    temperatureC: 'sa température de l’air en °C',
+  outOfRange: {
+    frequencyHz: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: sa fréquence doit aller de ${lowest} à ${highest} Hz, et vaut ${value} Hz.`,
+    frequencyStandardUncertaintyHz: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: l’incertitude de sa fréquence doit aller de ${lowest} à ${highest} Hz, et vaut ${value} Hz.`,
+    lengthM: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: sa longueur doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+    otherLengthM: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: son autre longueur doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+    lengthStandardUncertaintyM: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: l’incertitude de sa longueur doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+    radiusM: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: le rayon de son tube doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+    otherRadiusM: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: l’autre rayon de son tube doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+    temperatureC: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: sa température de l’air doit aller de ${lowest} à ${highest} °C, et vaut ${value} °C.`,
+    humidityPct: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: son humidité de l’air doit aller de ${lowest} à ${highest} %, et vaut ${value} %.`,
+    pressurePa: (mark, lowest, highest, value) =>
+      `${mark} n’est pas utilisé\u00a0: sa pression de l’air doit aller de ${lowest} à ${highest} Pa, et vaut ${value} Pa.`,
   },
-  anotherGas: (gas, firstGas) =>
-    `son gaz est ${gas}, celui du premier repère est ${firstGas}\u00a0; calculez chaque gaz séparément`,
-  orderNotWhole: (order) => `son ordre doit être un nombre entier supérieur à 0, et vaut ${order}`,
-  air: 'les valeurs de son air sont hors limites',
-  airOf: (quantity, lowest, highest, value) =>
-    `les valeurs de son air sont hors limites (${quantity} doit aller de ${lowest} à ${highest}, et vaut ${value})`,
+  anotherGas: (mark, gas, firstGas) =>
+    `${mark} n’est pas utilisé\u00a0: son gaz est ${gas}, celui du premier repère est ${firstGas}. Calculez chaque gaz séparément.`,
+  orderNotWhole: (mark, order) =>
+    `${mark} n’est pas utilisé\u00a0: son ordre doit être un nombre entier supérieur à 0, et vaut ${order}.`,
+  air: (mark) =>
+    `${mark} n’est pas utilisé\u00a0: la température, l’humidité et la pression de son air ne peuvent pas être toutes justes.`,
 };

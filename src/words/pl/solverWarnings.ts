@@ -5,7 +5,6 @@ export const solverWarning: LaterWords['solverWarning'] = {
   noMarks: 'Żaden znacznik nie ma jeszcze przydatnej długości. Zaznacz rezonans i odczytaj jego długość.',
   noOrders: 'Żaden wybór rzędów nie pasuje do tych znaczników.',
   contradiction: 'Przy tych rzędach dłuższy słup miałby krótszą falę. Sprawdź długości i ustawione rzędy.',
-  badMark: (mark, fault) => `${mark} się nie liczy: ${fault}.`,
   outlier: (mark, cause) => `${mark} nie pasuje i nie liczy się w dopasowaniu. ${cause}`,
   inconsistent: (marks) =>
     `Znaczniki są ze sobą sprzeczne i nie da się stwierdzić, który z tych jest błędny: ${marks}. Powtórz je.`,
@@ -90,22 +89,32 @@ export const solverWarning: LaterWords['solverWarning'] = {
 };
 
 export const unusableMark: LaterWords['unusableMark'] = {
-  outOfRange: (quantity, lowest, highest, value) =>
-    `${quantity} musi wynosić od ${lowest} do ${highest}, a wynosi ${value}`,
-  quantities: {
-    frequencyHz: 'częstotliwość w Hz',
-    frequencyStandardUncertaintyHz: 'niepewność częstotliwości w Hz',
-    lengthM: 'długość w m',
-    otherLengthM: 'druga długość w m',
-    lengthStandardUncertaintyM: 'niepewność długości w m',
-    radiusM: 'promień rury w m',
-    otherRadiusM: 'drugi promień rury w m',
-    temperatureC: 'temperatura powietrza w °C',
+  outOfRange: {
+    frequencyHz: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: częstotliwość musi wynosić od ${lowest} do ${highest} Hz, a wynosi ${value} Hz.`,
+    frequencyStandardUncertaintyHz: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: niepewność częstotliwości musi wynosić od ${lowest} do ${highest} Hz, a wynosi ${value} Hz.`,
+    lengthM: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: długość musi wynosić od ${lowest} do ${highest} m, a wynosi ${value} m.`,
+    otherLengthM: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: druga długość musi wynosić od ${lowest} do ${highest} m, a wynosi ${value} m.`,
+    lengthStandardUncertaintyM: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: niepewność długości musi wynosić od ${lowest} do ${highest} m, a wynosi ${value} m.`,
+    radiusM: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: promień rury musi wynosić od ${lowest} do ${highest} m, a wynosi ${value} m.`,
+    otherRadiusM: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: drugi promień rury musi wynosić od ${lowest} do ${highest} m, a wynosi ${value} m.`,
+    temperatureC: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: temperatura powietrza musi wynosić od ${lowest} do ${highest} °C, a wynosi ${value} °C.`,
+    humidityPct: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: wilgotność powietrza musi wynosić od ${lowest} do ${highest} %, a wynosi ${value} %.`,
+    pressurePa: (mark, lowest, highest, value) =>
+      `${mark} się nie liczy: ciśnienie powietrza musi wynosić od ${lowest} do ${highest} Pa, a wynosi ${value} Pa.`,
   },
-  anotherGas: (gas, firstGas) =>
-    `jego gaz to ${gas}, a gaz pierwszego to ${firstGas}; oblicz każdy gaz osobno`,
-  orderNotWhole: (order) => `rząd musi być liczbą całkowitą większą od 0, a wynosi ${order}`,
-  air: 'dane powietrza są poza zakresem',
-  airOf: (quantity, lowest, highest, value) =>
-    `dane powietrza są poza zakresem (${quantity} musi wynosić od ${lowest} do ${highest}, a wynosi ${value})`,
+  anotherGas: (mark, gas, firstGas) =>
+    `${mark} się nie liczy: jego gaz to ${gas}, a gaz pierwszego to ${firstGas}. Oblicz każdy gaz osobno.`,
+  orderNotWhole: (mark, order) =>
+    `${mark} się nie liczy: rząd musi być liczbą całkowitą większą od 0, a wynosi ${order}.`,
+  air: (mark) =>
+    `${mark} się nie liczy: temperatura, wilgotność i ciśnienie powietrza nie mogą być wszystkie prawdziwe.`,
 };

@@ -7,7 +7,6 @@ export const solverWarning: LaterWords['solverWarning'] = {
   noOrders: 'Nenhuma escolha de ordens serve para estas marcas.',
   contradiction:
     'Com estas ordens, uma coluna mais longa teria uma onda mais curta. Confira os comprimentos e as ordens fixadas.',
-  badMark: (mark, fault) => `${mark} não é usada: ${fault}.`,
   outlier: (mark, cause) => `${mark} não se encaixa e não conta no ajuste. ${cause}`,
   inconsistent: (marks) =>
     `As marcas se contradizem, e não dá para saber qual destas está errada: ${marks}. Repita-as.`,
@@ -95,22 +94,32 @@ export const solverWarning: LaterWords['solverWarning'] = {
 };
 
 export const unusableMark: LaterWords['unusableMark'] = {
-  outOfRange: (quantity, lowest, highest, value) =>
-    `${quantity} deve ficar entre ${lowest} e ${highest}, e é ${value}`,
-  quantities: {
-    frequencyHz: 'a frequência em Hz',
-    frequencyStandardUncertaintyHz: 'a incerteza da frequência em Hz',
-    lengthM: 'o comprimento em m',
-    otherLengthM: 'o outro comprimento em m',
-    lengthStandardUncertaintyM: 'a incerteza do comprimento em m',
-    radiusM: 'o raio do tubo em m',
-    otherRadiusM: 'o outro raio do tubo em m',
-    temperatureC: 'a temperatura do ar em °C',
+  outOfRange: {
+    frequencyHz: (mark, lowest, highest, value) =>
+      `${mark} não é usada: a frequência deve ficar entre ${lowest} e ${highest} Hz, e é ${value} Hz.`,
+    frequencyStandardUncertaintyHz: (mark, lowest, highest, value) =>
+      `${mark} não é usada: a incerteza da frequência deve ficar entre ${lowest} e ${highest} Hz, e é ${value} Hz.`,
+    lengthM: (mark, lowest, highest, value) =>
+      `${mark} não é usada: o comprimento deve ficar entre ${lowest} e ${highest} m, e é ${value} m.`,
+    otherLengthM: (mark, lowest, highest, value) =>
+      `${mark} não é usada: o outro comprimento deve ficar entre ${lowest} e ${highest} m, e é ${value} m.`,
+    lengthStandardUncertaintyM: (mark, lowest, highest, value) =>
+      `${mark} não é usada: a incerteza do comprimento deve ficar entre ${lowest} e ${highest} m, e é ${value} m.`,
+    radiusM: (mark, lowest, highest, value) =>
+      `${mark} não é usada: o raio do tubo deve ficar entre ${lowest} e ${highest} m, e é ${value} m.`,
+    otherRadiusM: (mark, lowest, highest, value) =>
+      `${mark} não é usada: o outro raio do tubo deve ficar entre ${lowest} e ${highest} m, e é ${value} m.`,
+    temperatureC: (mark, lowest, highest, value) =>
+      `${mark} não é usada: a temperatura do ar deve ficar entre ${lowest} e ${highest} °C, e é ${value} °C.`,
+    humidityPct: (mark, lowest, highest, value) =>
+      `${mark} não é usada: a umidade do ar deve ficar entre ${lowest} e ${highest} %, e é ${value} %.`,
+    pressurePa: (mark, lowest, highest, value) =>
+      `${mark} não é usada: a pressão do ar deve ficar entre ${lowest} e ${highest} Pa, e é ${value} Pa.`,
   },
-  anotherGas: (gas, firstGas) =>
-    `foi feita em ${gas}, e a primeira em ${firstGas}; calcule cada gás em separado`,
-  orderNotWhole: (order) => `a ordem deve ser um número inteiro maior que 0, e é ${order}`,
-  air: 'os dados do ar estão fora dos limites',
-  airOf: (quantity, lowest, highest, value) =>
-    `os dados do ar estão fora dos limites (${quantity} deve ficar entre ${lowest} e ${highest}, e é ${value})`,
+  anotherGas: (mark, gas, firstGas) =>
+    `${mark} não é usada: foi feita em ${gas}, e a primeira em ${firstGas}. Calcule cada gás em separado.`,
+  orderNotWhole: (mark, order) =>
+    `${mark} não é usada: a ordem deve ser um número inteiro maior que 0, e é ${order}.`,
+  air: (mark) =>
+    `${mark} não é usada: a temperatura, a umidade e a pressão do ar não podem estar todas certas.`,
 };
