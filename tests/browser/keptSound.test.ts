@@ -16,7 +16,7 @@ describe('sound, if wanted', () => {
     expect(await card.getByRole('checkbox').isChecked()).toBe(false);
     await card.getByRole('checkbox').check();
     await bench.goTo('Measure');
-    await page.getByText('Sound is being kept').waitFor();
+    await page.getByText('Sound is being saved').waitFor();
     const handle = page.getByRole('slider', { name: 'Length of the column' });
     await handle.fill('12');
     await bench.listen();
@@ -95,8 +95,8 @@ describe('sound, if wanted', () => {
     await page.getByRole('button', { name: 'Strike the fork' }).click();
     await page.waitForTimeout(4000);
     await bench.stop();
-    await page.getByRole('button', { name: 'Keep no more' }).click();
-    await page.getByText('Sound is being kept').waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Stop saving sound' }).click();
+    await page.getByText('Sound is being saved').waitFor({ state: 'detached' });
     await bench.goTo('Records');
     const erase = page.getByRole('button', { name: 'Erase sound 1' });
     const question = page.getByRole('dialog', { name: 'Erase sound 1?' });

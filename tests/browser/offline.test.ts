@@ -58,7 +58,7 @@ async function askForUpdate(page: Page): Promise<void> {
   await page.evaluate(async () => {
     await (await navigator.serviceWorker.ready).update();
   });
-  await page.getByText('A newer version of this bench is ready').waitFor();
+  await page.getByText('A newer version of this page is ready').waitFor();
 }
 
 describe('with the network off', () => {
@@ -115,7 +115,7 @@ describe('a newer version', () => {
     host.folder = laterSite();
     await askForUpdate(page);
     expect(await page.title()).toBe('Air Column Bench');
-    const take = page.getByRole('button', { name: 'Use the newer version' });
+    const take = page.getByRole('button', { name: 'Update now' });
     await bench.listen();
     await expect.poll(() => take.isDisabled()).toBe(true);
     await bench.stop();

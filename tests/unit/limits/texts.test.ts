@@ -162,7 +162,7 @@ describe('a text that is too long', () => {
     const field = { maxLength: 10, value: '12345678', selectionStart: 2, selectionEnd: 4 };
     expect(pasteFault(field, 'abcd')).toBeNull();
     expect(pasteFault(field, 'abcde')).toBe(
-      'Nothing was pasted: the field would have 11 characters, and 10 is the most. Paste a shorter text.',
+      'Not pasted: the field would have 11 characters, and can have 10. Paste a shorter text.',
     );
     expect(pasteFault({ ...field, maxLength: -1 }, 'x'.repeat(1e6))).toBeNull();
     expect(pasteFault(field, 'a\r\nb\r\n')).toBeNull();

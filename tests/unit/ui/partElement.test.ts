@@ -81,7 +81,9 @@ describe('a part of the page that throws', () => {
       session.addMarkByHand(0.2);
       await Promise.all([bad.updateComplete, good.updateComplete]);
       expect(textOf(bad)).toContain('This part of the page has failed');
-      await vi.waitFor(() => expect(textOf(bad)).toContain('has failed: test-part. The rest goes on.'));
+      await vi.waitFor(() =>
+        expect(textOf(bad)).toContain('has failed: test-part. Everything else still works.'),
+      );
       expect(textOf(bad)).not.toContain('3 things');
       // What a person can't use stays out of the message.
       expect(textOf(bad)).not.toContain('stampedHz');

@@ -3,11 +3,11 @@ export const field = {
   length: 'Length',
   centimetres: 'cm',
   changeSign: 'Above or below zero',
-  dash: 'Dash: a second length follows',
-  take: 'Take it all the same',
-  stillWaits: 'Typed before and not taken yet: Enter takes it.',
-  forget: 'Forget it',
+  dash: 'Dash, then a second length',
+  take: 'Use it anyway',
+  stillWaits: 'You typed this before, and it isn’t used yet. Press Enter to use it.',
+  forget: 'Clear it',
   tooLong: (characters: number, most: number) =>
-    `Nothing was pasted: the field would have ${characters} characters, and ${most} is the most. Paste a shorter text.`,
-  workingOut: 'being worked out…',
+    `Not pasted: the field would have ${characters} characters, and can have ${most}. Paste a shorter text.`,
+  workingOut: 'calculating…',
 };

@@ -15,11 +15,11 @@ export const frame = {
   keys: 'Keys',
   language: 'Language',
   languageNotLoaded:
-    'This language couldn’t be loaded: the page goes on in the present one. Try again when the network is back.',
+    'This language couldn’t be loaded, so the page keeps the present one. Try again when you are online.',
   theme: 'Theme',
   themeNames: { system: 'auto', light: 'light', dark: 'dark' },
   drop: 'Drop to open',
-  groupsTaken: (count: number) => `${counted(count, 'group')} taken into the class view.`,
+  groupsTaken: (count: number) => `${counted(count, 'group')} added to the class view.`,
   close: 'Close',
   doubts: (count: number) => counted(count, 'warning'),
   lengthsToType: (count: number) => `Type ${plural(count, 'a length', `${count} lengths`)}`,
@@ -32,7 +32,7 @@ export const failed = {
   heading: (part: string | null) =>
     part === null ? 'This part of the page has failed.' : `This part of the page has failed: ${part}.`,
   detail:
-    'The rest goes on. Try again; if your last step brought it about, undo that step. The experiment’s file can be saved in any case.',
+    'Everything else still works. Try again. If it failed right after your last step, undo that step. You can save the experiment’s file in any case.',
   again: 'Try again',
   undo: 'Undo the last step',
   save: 'Save the experiment’s file',
