@@ -58,7 +58,7 @@ export class CodeElement extends PartElement {
     return html`<div class="stack">
       <svg
         role="img"
-        aria-label=${laterWords.code.picture(this.name, this.at + 1, this.links.length)}
+        aria-label=${several ? laterWords.code.pictureOfSeveral(this.name, this.at + 1, this.links.length) : laterWords.code.picture(this.name)}
         viewBox="0 0 ${rows.length} ${rows.length}"
         shape-rendering="crispEdges"
       >
