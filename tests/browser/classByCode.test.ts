@@ -34,7 +34,7 @@ async function handIn(page: Page, group: number): Promise<string> {
   await bench.goTo('Records');
   await page.getByRole('textbox', { name: 'Group', exact: true }).fill(`Table ${group}`);
   await page.getByRole('button', { name: 'Show the code' }).click();
-  await page.getByText(`Table ${group}, 3 marks`).waitFor();
+  await page.getByText(`Table ${group}: 3 marks`).waitFor();
   return page.getByRole('textbox', { name: 'The same as a link' }).inputValue();
 }
 
