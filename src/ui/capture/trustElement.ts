@@ -8,7 +8,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { trustWords } from '../../words/captureTrust.ts';
 import { words } from '../../words/inUse.ts';
-import { flagWords } from '../../words/page/capture.ts';
+import { flagWords, keepMaybeWords, maybeWords, withheldFlagWords } from '../../words/page/capture.ts';
 import { captureStyles } from './captureStyles.ts';
 
 /** So many flags that may be resonances are offered at once; older ones come back as these are kept. */
@@ -81,12 +81,10 @@ export class TrustElement extends PartElement {
       <p>${words.trustPart.maybes}</p>
       <ul>
         ${newest.map((flag, index) => {
-          const { timeS, confidence } = flag.resonance;
-          const reason = flag.mark.evidence?.reason ?? '';
           return html`<li class="row">
-            <span>${words.trustPart.maybe(timeS, confidence, reason)}</span>
+            <span>${maybeWords(flag.resonance)}</span>
             <button
-              aria-label=${words.trustPart.keepNamed(timeS)}
+              aria-label=${keepMaybeWords(flag.resonance)}
               aria-keyshortcuts=${index === 0 ? 'K' : nothing}
               @click=${() => this.session.hearing.letIn([flag])}
             >
@@ -105,7 +103,7 @@ export class TrustElement extends PartElement {
       <p>${words.trustPart.withheld(withheld.length)}</p>
       <ul>
         ${withheld.map((flag) => {
-          const named = words.trustPart.flag(flag.resonance.timeS, flag.resonance.riseDb);
+          const named = withheldFlagWords(flag.resonance);
           return html`<li class="row">
             <span>${named}</span>
             <button

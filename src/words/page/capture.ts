@@ -1,6 +1,9 @@
 import type { CaptureSettings } from '../../capture/soundSource.ts';
 import { PROCESSING_STEPS } from '../../capture/processingSteps.ts';
+import type { Resonance } from '../../session/hearing/listeningTypes.ts';
 import { words } from '../inUse.ts';
+import { fixed } from '../numbers.ts';
+import { resonanceReason } from '../resonances.ts';
 
 /** The three steps of a browser that rewrite a level, and what it says of each. */
 export function flagWords(
@@ -10,4 +13,20 @@ export function flagWords(
     name: words.stepLabels[step],
     state: words.processingFlag[settings[step]],
   }));
+}
+
+/** A flag that was withheld, by its moment and its rise. */
+export function withheldFlagWords({ timeS, riseDb }: Pick<Resonance, 'timeS' | 'riseDb'>): string {
+  return words.trustPart.flag(fixed(timeS, 1), fixed(riseDb, 0));
+}
+
+/** What only may be a resonance, how sure it is, and why it was heard as one. */
+export function maybeWords(resonance: Resonance): string {
+  const { timeS, confidence } = resonance;
+  return words.trustPart.maybe(fixed(timeS, 1), fixed(100 * confidence, 0), resonanceReason(resonance));
+}
+
+/** The name of the button that keeps it. */
+export function keepMaybeWords({ timeS }: Pick<Resonance, 'timeS'>): string {
+  return words.trustPart.keepNamed(fixed(timeS, 1));
 }

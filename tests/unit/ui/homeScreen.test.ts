@@ -27,7 +27,7 @@ function withSavedMark(): Session {
   return session;
 }
 
-const ADVICE = /erases what this page stored .* seven days.*add this page to the home screen first/s;
+const ADVICE = /erases what this page has saved .* seven days.*first add this page to the home screen/s;
 
 describe('a tab whose storage the browser clears', () => {
   it('is one of an iPhone or iPad, not an app on its home screen, and no other browser', () => {

@@ -1,4 +1,3 @@
-import { fixed } from '../../numbers.ts';
 import type { FirstWords } from '../../catalogue.ts';
 
 export const capture: FirstWords['capture'] = {
@@ -23,13 +22,12 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Noch nicht geprüft.',
   withheld: (flags) =>
     `Gehört, aber nicht markiert: ${flags}. Der Ton brach im Durchgang ab, wie wenn eine Rauschunterdrückung den Ton abschneidet: Vielleicht war es keine Resonanz.`,
-  flag: (timeS, riseDb) => `bei ${fixed(timeS, 1)} s, Anstieg ${fixed(riseDb, 0)} dB`,
+  flag: (seconds, riseDb) => `bei ${seconds} s, Anstieg ${riseDb} dB`,
   maybes:
     'Vielleicht eine Resonanz. Schieb noch einmal hindurch: Wird sie wieder gehört, wird sie zur Marke. Oder behalte sie, wenn du sie auch gehört hast.',
-  maybe: (timeS, probability, reason) =>
-    `○ bei ${fixed(timeS, 1)} s, zu ${fixed(100 * probability, 0)} % sicher: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ bei ${seconds} s, zu ${percent} % sicher: ${reason}`,
   keep: 'Behalten',
-  keepNamed: (timeS) => `Die Resonanz bei ${fixed(timeS, 1)} s behalten`,
+  keepNamed: (seconds) => `Die Resonanz bei ${seconds} s behalten`,
   letIn: 'Trotzdem markieren',
   letInNamed: (flag) => `Die Resonanz ${flag} markieren`,
   letAllIn: 'Alle markieren',

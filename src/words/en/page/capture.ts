@@ -1,5 +1,4 @@
 import type { ProcessingFlag } from '../../../capture/soundSource.ts';
-import { fixed } from '../../numbers.ts';
 
 export const capture = {
   ended: 'Listening ended',
@@ -23,15 +22,15 @@ export const trustPart = {
   doubtful: 'The level is in doubt.',
   unproven: 'Not checked yet.',
   withheld: (flags: number) =>
-    `Heard but not marked: ${flags}. The sound broke off in the passage, as when noise suppression cuts the tone away: it may have been no resonance.`,
-  flag: (timeS: number, riseDb: number) => `at ${fixed(timeS, 1)} s, rise ${fixed(riseDb, 0)} dB`,
+    `Heard but not marked: ${flags}. The sound broke off during the pass, as when noise suppression cuts the tone away: it may have been no resonance.`,
+  flag: (seconds: string, riseDb: string) => `at ${seconds} s, rise ${riseDb} dB`,
   maybes:
     'Perhaps a resonance. Slide through it once more: if it is heard again, it becomes a mark. Or keep it, if you heard it too.',
-  maybe: (timeS: number, probability: number, reason: string) =>
-    `○ at ${fixed(timeS, 1)} s, ${fixed(100 * probability, 0)} % sure: ${reason}`,
+  maybe: (seconds: string, percent: string, reason: string) =>
+    `○ at ${seconds} s, ${percent} % sure: ${reason}`,
   keep: 'Keep',
-  keepNamed: (timeS: number) => `Keep the resonance at ${fixed(timeS, 1)} s`,
-  letIn: 'Mark it all the same',
+  keepNamed: (seconds: string) => `Keep the resonance at ${seconds} s`,
+  letIn: 'Mark it anyway',
   letInNamed: (flag: string) => `Mark the resonance ${flag}`,
   letAllIn: 'Mark all of them',
   toCheck: 'Go to the gain check',

@@ -1,4 +1,3 @@
-import { fixed } from '../../numbers.ts';
 import type { FirstWords } from '../../catalogue.ts';
 
 export const capture: FirstWords['capture'] = {
@@ -23,13 +22,12 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Aún sin comprobar.',
   withheld: (flags) =>
     `Oídas pero sin marca: ${flags}. El sonido se cortó en la pasada, como cuando una supresión de ruido quita el tono: quizá no era una resonancia.`,
-  flag: (timeS, riseDb) => `a los ${fixed(timeS, 1)} s, subida ${fixed(riseDb, 0)} dB`,
+  flag: (seconds, riseDb) => `a los ${seconds} s, subida ${riseDb} dB`,
   maybes:
     'Quizá una resonancia. Pasa otra vez por ella: si se oye de nuevo, se convierte en marca. O consérvala, si tú también la has oído.',
-  maybe: (timeS, probability, reason) =>
-    `○ a los ${fixed(timeS, 1)} s, segura al ${fixed(100 * probability, 0)} %: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ a los ${seconds} s, segura al ${percent} %: ${reason}`,
   keep: 'Conservar',
-  keepNamed: (timeS) => `Conservar la resonancia a los ${fixed(timeS, 1)} s`,
+  keepNamed: (seconds) => `Conservar la resonancia a los ${seconds} s`,
   letIn: 'Marcar igualmente',
   letInNamed: (flag) => `Marcar la resonancia ${flag}`,
   letAllIn: 'Marcarlas todas',

@@ -1,4 +1,3 @@
-import { fixed } from '../../numbers.ts';
 import type { FirstWords } from '../../catalogue.ts';
 
 export const capture: FirstWords['capture'] = {
@@ -23,13 +22,12 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Pas encore contrôlé.',
   withheld: (flags) =>
     `Entendues mais sans repère\u00a0: ${flags}. Le son s’est interrompu pendant le passage, comme quand une suppression du bruit le coupe\u00a0: ce n’était peut-être pas une résonance.`,
-  flag: (timeS, riseDb) => `à ${fixed(timeS, 1)} s, hausse ${fixed(riseDb, 0)} dB`,
+  flag: (seconds, riseDb) => `à ${seconds} s, hausse ${riseDb} dB`,
   maybes:
     'Peut-être une résonance. Passez-y encore une fois : si elle s’entend de nouveau, elle devient un repère. Ou gardez-la, si vous l’avez entendue aussi.',
-  maybe: (timeS, probability, reason) =>
-    `○ à ${fixed(timeS, 1)} s, sûre à ${fixed(100 * probability, 0)} %\u00a0: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ à ${seconds} s, sûre à ${percent} %\u00a0: ${reason}`,
   keep: 'Garder',
-  keepNamed: (timeS) => `Garder la résonance à ${fixed(timeS, 1)} s`,
+  keepNamed: (seconds) => `Garder la résonance à ${seconds} s`,
   letIn: 'Ajouter quand même',
   letInNamed: (flag) => `Ajouter un repère pour la résonance ${flag}`,
   letAllIn: 'Les ajouter toutes',

@@ -1,4 +1,3 @@
-import { fixed } from '../../numbers.ts';
 import type { FirstWords } from '../../catalogue.ts';
 
 export const capture: FirstWords['capture'] = {
@@ -23,13 +22,12 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Jeszcze nie sprawdzono.',
   withheld: (flags) =>
     `Usłyszane, ale bez znacznika: ${flags}. Dźwięk urwał się w czasie przejścia, jak wtedy, gdy tłumienie szumu wycina ton: może to nie był rezonans.`,
-  flag: (timeS, riseDb) => `w ${fixed(timeS, 1)} s, wzrost ${fixed(riseDb, 0)} dB`,
+  flag: (seconds, riseDb) => `w ${seconds} s, wzrost ${riseDb} dB`,
   maybes:
     'Może to rezonans. Przejdź przez niego jeszcze raz: jeśli znów go słychać, stanie się znacznikiem. Albo zachowaj go, jeśli też go słyszysz.',
-  maybe: (timeS, probability, reason) =>
-    `○ w ${fixed(timeS, 1)} s, pewność ${fixed(100 * probability, 0)} %: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ w ${seconds} s, pewność ${percent} %: ${reason}`,
   keep: 'Zachowaj',
-  keepNamed: (timeS) => `Zachowaj rezonans w ${fixed(timeS, 1)} s`,
+  keepNamed: (seconds) => `Zachowaj rezonans w ${seconds} s`,
   letIn: 'Dodaj mimo to',
   letInNamed: (flag) => `Dodaj znacznik rezonansu ${flag}`,
   letAllIn: 'Dodaj wszystkie',

@@ -1,4 +1,3 @@
-import { fixed } from '../../numbers.ts';
 import type { FirstWords } from '../../catalogue.ts';
 
 export const capture: FirstWords['capture'] = {
@@ -23,13 +22,12 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Ainda não verificado.',
   withheld: (flags) =>
     `Ouvidas, mas sem marca: ${flags}. O som foi cortado na passagem, como quando uma supressão de ruído tira o tom: talvez não fosse ressonância.`,
-  flag: (timeS, riseDb) => `em ${fixed(timeS, 1)} s, aumento ${fixed(riseDb, 0)} dB`,
+  flag: (seconds, riseDb) => `em ${seconds} s, aumento ${riseDb} dB`,
   maybes:
     'Talvez uma ressonância. Passe por ela mais uma vez: se for ouvida de novo, vira marca. Ou mantenha-a, se você também a ouviu.',
-  maybe: (timeS, probability, reason) =>
-    `○ em ${fixed(timeS, 1)} s, ${fixed(100 * probability, 0)} % de certeza: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ em ${seconds} s, ${percent} % de certeza: ${reason}`,
   keep: 'Manter',
-  keepNamed: (timeS) => `Manter a ressonância em ${fixed(timeS, 1)} s`,
+  keepNamed: (seconds) => `Manter a ressonância em ${seconds} s`,
   letIn: 'Marcar mesmo assim',
   letInNamed: (flag) => `Marcar a ressonância ${flag}`,
   letAllIn: 'Marcar todas',
