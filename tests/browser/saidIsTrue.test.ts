@@ -187,7 +187,7 @@ describe('what is opened and typed', () => {
     await page.keyboard.type('15.');
     await page.reload();
     await expect.poll(() => length.inputValue()).toBe('15.');
-    await page.getByText('not taken yet: Enter takes it').waitFor();
+    await page.getByText('it isn’t used yet. Press Enter').waitFor();
     await expect.poll(() => bench.lengths()).toEqual(['10']);
     await length.click();
     await page.keyboard.press('End');

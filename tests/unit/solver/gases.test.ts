@@ -75,7 +75,7 @@ describe('a tube full of another gas', () => {
       `${HEADING}\n512,closed,15.8,35,air,20,,\n512,closed,49.3,35,,20,,\n512,closed,12,35,argon,20,,\n`,
     );
     if ('error' in answer) throw new Error(answer.error);
-    expect(JSON.stringify(answer)).toContain('argon and the first one in air');
+    expect(JSON.stringify(answer)).toContain('its gas is argon, that of the first mark is air');
   });
 
   it('that the bench doesn’t know is a fault with the words that it takes', () => {

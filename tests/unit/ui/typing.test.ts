@@ -182,14 +182,14 @@ describe('a length that is typed', () => {
       field.remove();
       const again = await lengthField(bench, isFleeting);
       expect(fieldOf(again.field).value).toBe('15.');
-      expect(again.field.renderRoot.textContent).toContain('not taken yet: Enter takes it');
+      expect(again.field.renderRoot.textContent).toContain('it isn’t used yet. Press Enter');
       expect([...taken, ...again.taken]).toEqual([]);
       await type(again.field, '15.8');
       enter(again.field);
       expect(again.taken).toEqual([{ lengthM: 0.158, otherLengthM: null }]);
       expect(bench.drafts.get(bench.experiment.id, 'new length')).toBeNull();
       await again.field.updateComplete;
-      expect(again.field.renderRoot.textContent).not.toContain('not taken yet');
+      expect(again.field.renderRoot.textContent).not.toContain('isn’t used yet');
     });
   }
 
