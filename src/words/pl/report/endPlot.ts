@@ -1,0 +1,15 @@
+import type { LaterWords } from '../../catalogue.ts';
+
+export const endPlot: LaterWords['endPlot'] = {
+  title: 'Zależność poprawki na końcu rury od średnicy',
+  x: 'średnica wewnętrzna rury, mm',
+  y: 'poprawka na końcu rury, mm',
+  line: (slope, uncertainty) =>
+    `Prosta przez punkty rur ma nachylenie ${slope} ± ${uncertainty} (95 %): o tyle mm rośnie poprawka na każdy mm średnicy.`,
+  tube: (diameterMm, endMm) => `${diameterMm} mm: ${endMm} mm`,
+  tubes: (list) => `${list}.`,
+  noTube: 'Nie ma jeszcze rury ze zmierzoną poprawką.',
+  anotherTube:
+    'Do prostej potrzeba rury o innej średnicy. Zacznij dla niej nowe doświadczenie w widoku Archiwum.',
+  theory: (slope) => `Linia przerywana to teoria dla cienkiego brzegu, ${slope} średnicy.`,
+};
