@@ -1,0 +1,9 @@
+import type { FirstWords } from '../catalogue.ts';
+import { counted } from './grammar.ts';
+
+export const age: FirstWords['age'] = {
+  justNow: 'przed chwilą',
+  seconds: (seconds) => `${seconds} s temu`,
+  minutes: (minutes) => `${counted(minutes, 'minutę', 'minuty', 'minut')} temu`,
+  at: (time) => `o ${time}`,
+};
