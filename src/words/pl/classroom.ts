@@ -23,7 +23,7 @@ export const classResult: LaterWords['classResult'] = {
   theory: (mps, difference) =>
     `Prędkość przewidywana dla tego powietrza to ${mps} m/s. Wynik klasy minus przewidywana: ${difference} m/s.`,
   shared:
-    'Błędy wspólne dla wszystkich grup, na przykład linijek tego samego wyrobu, nie uśredniają się i nie ma ich w tej niepewności.',
+    'Błędy wspólne dla wszystkich grup, na przykład przez jednakowe linijki, nie uśredniają się i nie ma ich w tej niepewności.',
   method: 'Metoda: średnia w modelu efektów losowych (Paule & Mandel 1982); przedział: Hartung & Knapp 2001.',
 };
 
@@ -56,7 +56,7 @@ export const classDiscussion: LaterWords['classDiscussion'] = {
     `Te wyniki odstają: ${groups}. Każdy może się z nich czegoś nauczyć: co w układzie dałoby dokładnie taką różnicę?`,
   others: (count) => counted(count, 'inna', 'inne', 'innych'),
   temperatures: (coldest, warmest) =>
-    `Powietrze miało od ${coldest} do ${warmest} °C. Narysujcie wykres prędkości od temperatury. Ile m/s przypada na jeden stopień i czy niepewności grup są dość małe, żeby to zobaczyć?`,
+    `Powietrze miało od ${coldest} do ${warmest} °C. Narysujcie wykres zależności prędkości od temperatury. Ile m/s przypada na jeden stopień i czy niepewności grup są dość małe, żeby to zobaczyć?`,
   moreGroups: 'Jak zmieniłyby się średnia i jej niepewność, gdyby mierzyło dwa razy więcej grup?',
 };
 

@@ -17,7 +17,7 @@ export const notice: FirstWords['notice'] = {
       : `Znaleziono rezonans: do wpisania ${plural(waiting, 'jest', 'są', 'jest')} ${counted(waiting, 'długość', 'długości', 'długości')}.`,
   resonanceMaybe: (percent) =>
     `Może to rezonans, pewność ${percent} %. Przejdź przez niego jeszcze raz albo naciśnij K, żeby go zachować, jeśli też go słyszysz.`,
-  resonanceAgain: (mark) => `Znowu ten sam rezonans: zaliczono go do znacznika ${mark}.`,
+  resonanceAgain: (mark) => `Znowu ten sam rezonans: liczy się ze znacznikiem ${mark}.`,
   resonanceJoined: (mark) =>
     `Znaleziono rezonans: połączono go ze znacznikiem ${mark}. Jeśli to inny rezonans, wybierz „Rozdziel” na liście znaczników.`,
   notMarked:

@@ -10,6 +10,6 @@ export const endPlot: LaterWords['endPlot'] = {
   tubes: (list) => `${list}.`,
   noTube: 'Nie ma jeszcze rury ze zmierzoną poprawką.',
   anotherTube:
-    'Do prostej potrzeba rury o innej średnicy. Zacznij dla niej nowe doświadczenie w widoku Archiwum.',
+    'Do wyznaczenia prostej potrzeba rury o innej średnicy. Zacznij dla niej nowe doświadczenie w widoku Archiwum.',
   theory: (slope) => `Linia przerywana to teoria dla cienkiego brzegu, ${slope} średnicy.`,
 };
