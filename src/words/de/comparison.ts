@@ -1,0 +1,25 @@
+import type { LaterWords } from '../catalogue.ts';
+
+export const comparison: LaterWords['comparison'] = {
+  faster: (one, other, mps, uncertaintyMps) =>
+    `„${one}“ gegenüber „${other}“: ${mps} m/s schneller, ± ${uncertaintyMps} m/s (95 %). Der Unterschied ist echt.`,
+  slower: (one, other, mps, uncertaintyMps) =>
+    `„${one}“ gegenüber „${other}“: ${mps} m/s langsamer, ± ${uncertaintyMps} m/s (95 %). Der Unterschied ist echt.`,
+  alike: (one, other, mps, uncertaintyMps) =>
+    `„${one}“ gegenüber „${other}“: ${mps} m/s Unterschied, ± ${uncertaintyMps} m/s (95 %). Diese Marken zeigen keinen echten Unterschied.`,
+  agrees: {
+    faster: (mps) => `Theorie für ihre Luft: ${mps} m/s schneller. Messung und Theorie stimmen überein.`,
+    slower: (mps) => `Theorie für ihre Luft: ${mps} m/s langsamer. Messung und Theorie stimmen überein.`,
+    alike: 'Theorie für ihre Luft: kein Unterschied. Messung und Theorie stimmen überein.',
+  },
+  disagrees: {
+    faster: (mps) =>
+      `Theorie für ihre Luft: ${mps} m/s schneller. Messung und Theorie stimmen nicht überein.`,
+    slower: (mps) =>
+      `Theorie für ihre Luft: ${mps} m/s langsamer. Messung und Theorie stimmen nicht überein.`,
+    alike: 'Theorie für ihre Luft: kein Unterschied. Messung und Theorie stimmen nicht überein.',
+  },
+  noResult: (group, warning) => `${group}: ${warning}`,
+  fork: (hertz) => `Gabel mit ${hertz} Hz`,
+  ends: { closed: 'geschlossene Säule', open: 'offene Säule' },
+};

@@ -1,0 +1,22 @@
+import type { LaterWords } from '../catalogue.ts';
+
+export const groupReason: LaterWords['groupReason'] = {
+  otherFork: (fittingHertz, notedHertz) =>
+    `Die Längen passen zu einer Gabel mit ${fittingHertz} Hz, notiert sind aber ${notedHertz} Hz. War es eine andere Gabel?`,
+  allLong: (centimetres) =>
+    `Wenn die Geschwindigkeit der Klasse stimmt, sind alle Längen etwa ${centimetres} cm zu groß.`,
+  allShort: (centimetres) =>
+    `Wenn die Geschwindigkeit der Klasse stimmt, sind alle Längen etwa ${centimetres} cm zu klein.`,
+  checkZero: {
+    closed:
+      'Liegt der Nullpunkt des Maßstabs am geschlossenen Ende des Rohrs? Wenn nicht, gib die Nullpunktverschiebung ein.',
+    open: 'Liegt der Nullpunkt des Maßstabs am anderen Ende des Rohrs? Wenn nicht, gib die Nullpunktverschiebung ein.',
+    mixed:
+      'Liegt der Nullpunkt des Maßstabs am Ende der Säule? Wenn nicht, gib die Nullpunktverschiebung ein.',
+  },
+  markOff: (mark, centimetres, cause) => `${mark} (${centimetres} cm): ${cause}`,
+  allLonger: (percent) =>
+    `Die Längen passen zueinander, sind aber für die Geschwindigkeit der Klasse alle ${percent} % zu groß. Prüfe die Frequenz der Gabel, den Maßstab und die Temperatur.`,
+  allShorter: (percent) =>
+    `Die Längen passen zueinander, sind aber für die Geschwindigkeit der Klasse alle ${percent} % zu klein. Prüfe die Frequenz der Gabel, den Maßstab und die Temperatur.`,
+};

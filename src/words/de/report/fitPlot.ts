@@ -1,0 +1,20 @@
+import type { LaterWords } from '../../catalogue.ts';
+import { counted } from '../grammar.ts';
+
+export const fitPlot: LaterWords['fitPlot'] = {
+  title: 'Länge über der Zeit, die der Schall durch die Säule braucht',
+  x: 'halbe Wellen in der Säule ÷ (2 × Frequenz), ms',
+  y: 'Länge, cm',
+  label: (order, hertz) => `n = ${order}, ${hertz} Hz`,
+  shows: (marks, endMm) =>
+    `${counted(marks, 'Marke', 'Marken')}. Die Steigung der Geraden ist die Geschwindigkeit. Die Gerade beginnt unter null: um die Mündungskorrektur von ${endMm} mm, bei offenen Säulen um das Doppelte.`,
+};
+
+export const residualPlot: LaterWords['residualPlot'] = {
+  title: 'Abweichungen von der Ausgleichsgeraden',
+  x: 'Länge, cm',
+  y: 'gemessen − Ausgleichsgerade, mm',
+  residual: (cm, mm) => `${cm} cm: ${mm} mm`,
+  residuals: (list) => `Gemessene Länge minus Länge nach der Ausgleichsgeraden: ${list}.`,
+  noOutliers: 'Ausreißer sind nicht gezeigt.',
+};

@@ -1,0 +1,12 @@
+import type { LaterWords } from '../../catalogue.ts';
+
+export const temperaturePlot: LaterWords['temperaturePlot'] = {
+  title: 'Schallgeschwindigkeit über der Temperatur',
+  x: 'Lufttemperatur, °C',
+  y: 'Schallgeschwindigkeit, m/s',
+  place: (name, mps, celsius) => `${name}: ${mps} m/s bei ${celsius} °C`,
+  places: (list) => `${list}.`,
+  none: 'Noch kein Ort hat sowohl eine Geschwindigkeit als auch eine Temperatur.',
+  nameless: 'Es sind zu viele Punkte, um sie im Bild zu beschriften.',
+  band: 'Das Band ist die berechnete Geschwindigkeit, von trockener bis zu gesättigter Luft.',
+};
