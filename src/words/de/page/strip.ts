@@ -1,0 +1,21 @@
+import type { FirstWords } from '../../catalogue.ts';
+import { plural } from '../grammar.ts';
+
+export const stripLabels: FirstWords['stripLabels'] = {
+  nothing: 'Noch nichts gehört.',
+  alternative: (words) => `Pegel der letzten Minute. ${words}`,
+  empty: 'Hier erscheint die letzte Minute Ton, während diese Seite zuhört.',
+  tone: 'Ton bei der Frequenz der Gabel',
+  room: 'Raumgeräusch bei derselben Frequenz',
+  all: 'gesamter Schall',
+  timeTick: (seconds) => `${seconds} s`,
+  levelTick: (levelDb) => `${levelDb} dB`,
+};
+
+export const stripSpoken: FirstWords['stripSpoken'] = {
+  strikes: (strikes) => plural(strikes, 'Ein Anschlag gehört.', `${strikes} Anschläge gehört.`),
+  noResonance: 'Keine Resonanz gefunden.',
+  resonances: (resonances) => `Resonanzen: ${resonances}.`,
+  resonance: (seconds, riseDb) => `bei ${seconds} s, Anstieg ${riseDb} dB`,
+  perhaps: (seconds, riseDb) => `vielleicht bei ${seconds} s, Anstieg ${riseDb} dB`,
+};
