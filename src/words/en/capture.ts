@@ -33,7 +33,7 @@ export const captureFailure = {
   },
   'audio-broken': {
     what: 'The browser’s audio stopped working.',
-    advice: 'What was found before is kept. Start again; if it happens once more, reload the page.',
+    advice: 'What was found before is still there. Start again; if it happens once more, reload the page.',
   },
   'insecure-context': {
     what: 'The browser gives the microphone only to pages with a secure address.',
@@ -46,7 +46,7 @@ export const captureFailure = {
   'permission-withdrawn': {
     what: 'The permission for the microphone was withdrawn.',
     advice:
-      'What was found before is kept. Press the icon beside the address, allow the microphone again, and start again.',
+      'What was found before is still there. Press the icon beside the address, allow the microphone again, and start again.',
   },
   'microphone-busy': {
     what: 'The microphone can’t be opened: another program or tab may be using it.',
@@ -54,12 +54,12 @@ export const captureFailure = {
   },
   'microphone-lost': {
     what: 'The microphone was unplugged or switched off.',
-    advice: 'What was found before is kept. Plug it in and start again.',
+    advice: 'What was found before is still there. Plug it in and start again.',
   },
   'uneven-sound': {
     what: 'Sound is arriving faster or slower than the browser reports, or the computer is too busy to keep up: times and frequencies would be wrong.',
     advice:
-      'What was found before is kept. Close other programs, unplug and plug in the microphone, and start again.',
+      'What was found before is still there. Close other programs, unplug and plug in the microphone, and start again.',
   },
   closed: {
     what: 'The question about the microphone was closed without an answer.',

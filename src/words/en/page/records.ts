@@ -122,7 +122,7 @@ export const sounds = {
 };
 
 export const stored = {
-  heading: 'Stored on this device',
+  heading: 'Saved on this device',
   lead: 'Experiments with their marks, level traces, notes and undo steps; sound only where you asked for it; your settings; what you typed and haven’t entered yet; and a copy of this site, so that it works offline. All of it stays in this browser: nothing is sent anywhere.',
   inAll: (bytes: number) => `${megabytes(bytes)} in all, by the browser’s count.`,
   promised: 'The browser has promised to keep it until you erase it.',
@@ -134,7 +134,7 @@ export const stored = {
     'The browser didn’t agree to keep your data. Save files of anything important; installing this page may help.',
   erase: 'Erase everything…',
   askErase: {
-    heading: 'Erase everything that is stored here?',
+    heading: 'Erase everything that is saved here?',
     message:
       'All experiments, deleted ones too, and all saved sound are erased from this browser and can’t come back. First save files of what you still need.',
     no: 'Keep everything',
