@@ -1,0 +1,27 @@
+import type { FirstWords } from '../../catalogue.ts';
+import { ordinal } from '../grammar.ts';
+
+export const columnLabels: FirstWords['columnLabels'] = {
+  handle: 'Comprimento da coluna',
+  reading: (centimetres) => `${centimetres} cm na régua`,
+  notSet: 'não definido',
+  unit: 'cm',
+  node: 'N',
+  antinode: 'V',
+  order: (order) => ordinal(order),
+};
+
+export const columnSpoken: FirstWords['columnSpoken'] = {
+  column: {
+    closed: 'Coluna de ar fechada em uma extremidade.',
+    open: 'Coluna de ar aberta nas duas extremidades.',
+  },
+  drawnAt: (centimetres) => `Está desenhada em ${centimetres} cm na régua.`,
+  noMarks: 'Ainda não há marcas na régua.',
+  marks: (marks) => `Marcas: ${marks}.`,
+  marksAndMore: (marks, more) => `Marcas: ${marks} e mais ${more}.`,
+  mark: (centimetres) => `em ${centimetres} cm`,
+  perhapsMark: (centimetres) => `talvez em ${centimetres} cm`,
+  resonance: (order, centimetres) => `${ordinal(order)} ressonância em ${centimetres} cm`,
+  perhapsResonance: (order, centimetres) => `talvez ${ordinal(order)} ressonância em ${centimetres} cm`,
+};
