@@ -1,0 +1,9 @@
+import type { FirstWords } from '../catalogue.ts';
+import { counted } from './grammar.ts';
+
+export const age: FirstWords['age'] = {
+  justNow: 'agora mesmo',
+  seconds: (seconds) => `há ${seconds} s`,
+  minutes: (minutes) => `há ${counted(minutes, 'minuto', 'minutos')}`,
+  at: (time) => `às ${time}`,
+};
