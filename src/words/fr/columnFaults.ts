@@ -6,5 +6,5 @@ export const columnFault: FirstWords['columnFault'] = {
   deletedMark: ({ zeroOffset, reading, column, lowest, highest }) =>
     `Avec le décalage du zéro de ${zeroOffset} cm, le repère supprimé à ${reading} cm serait une colonne de ${column} cm\u00a0: les lectures doivent aller de ${lowest} cm à ${highest} cm. Corrigez le décalage, ou récupérez ce repère et corrigez sa longueur.`,
   reading: ({ zeroOffset, reading, column, lowest, highest }) =>
-    `Avec le décalage du zéro de ${zeroOffset} cm, une lecture de ${reading} cm serait une colonne de ${column} cm\u00a0: les lectures doivent aller de ${lowest} cm à ${highest} cm. Corrigez-la, ou le décalage du zéro sous MBntage.`,
+    `Avec le décalage du zéro de ${zeroOffset} cm, une lecture de ${reading} cm serait une colonne de ${column} cm\u00a0: les lectures doivent aller de ${lowest} cm à ${highest} cm. Corrigez-la, ou le décalage du zéro sous Montage.`,
 };

@@ -43,7 +43,7 @@ export const intakeFault: LaterWords['intakeFault'] = {
   otherMouth: (mouth, ownMouth) =>
     `cette embouchure est ${mouth}, celle de l’expérience ${ownMouth}. Un autre tube est une autre expérience.`,
   noReading: (zeroOffsetM, columnM, { lowest, highest }) =>
-    `avec le décalage du zéro de la règle de ${fullCentimetres(zeroOffsetM)} cm, une colonne de ${fullCentimetres(columnM)} cm se lirait à ${fullCentimetres(columnM + zeroOffsetM)} cm\u00a0; les lectures vont de ${fullCentimetres(lowest)} cm à ${fullCentimetres(highest)} cm. Ouvrez le tableau comme nouvelle expérience, ou changez d’abord le décalage du zéro sous MBntage.`,
+    `avec le décalage du zéro de la règle de ${fullCentimetres(zeroOffsetM)} cm, une colonne de ${fullCentimetres(columnM)} cm se lirait à ${fullCentimetres(columnM + zeroOffsetM)} cm\u00a0; les lectures vont de ${fullCentimetres(lowest)} cm à ${fullCentimetres(highest)} cm. Ouvrez le tableau comme nouvelle expérience, ou changez d’abord le décalage du zéro sous Montage.`,
 };
 
 export const intakeRemark: LaterWords['intakeRemark'] = {
