@@ -33,11 +33,11 @@ export const classGroup: LaterWords['classGroup'] = {
   markCause: (mark, cause) => `${mark}\u00a0: ${cause}`,
   noResult: 'Pas de résultat.',
   outlier: (difference) =>
-    `Valeur aberrante, non comptée\u00a0: à ${difference} m/s du résultat de la classe.`,
+    `Valeur aberrante, non comptée\u00a0: écart de ${difference} m/s au résultat de la classe.`,
   noReason: 'Il est venu sans repères qui pourraient montrer pourquoi.',
   held: 'Non compté tant que vous ne l’avez pas vérifié. Cochez-le pour le compter tel quel.',
   longColumn: (metres) =>
-    `Une colonne de ${metres} m est plus longue que les tubes d’un labo scolaire. A-t-on tapé des millimètres pour des centimètres\u00a0?`,
+    `Une colonne de ${metres} m est plus longue que les tubes scolaires. A-t-on tapé des millimètres pour des centimètres\u00a0?`,
   resultAlone: 'Un résultat sans repères.',
   noAir: 'Température non notée : la vitesse est utilisée telle quelle.',
   unnamed: (table, row) => `${table}, ligne ${row}`,

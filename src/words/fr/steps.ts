@@ -34,7 +34,7 @@ export const undoStep: FirstWords['undoStep'] = {
   'restore mark': 'récupération d’un repère',
   'separate marks': 'séparation de repères',
   'set order': 'ordre fixé',
-  'set place': 'choix de la façon de trouver une longueur',
+  'set place': 'façon dont une longueur a été trouvée',
   'type length': 'longueur tapée',
   'use measured pitch': 'utilisation de la fréquence mesurée',
   'write note': 'note écrite',

@@ -6,7 +6,7 @@ export const turnRound: LaterWords['turnRound'] = {
   fork: (hertz, uncertaintyHz) =>
     `Le diapason choisi ci-dessus a ${hertz} ± ${uncertaintyHz} Hz (95 %), si le son a la vitesse prévue pour la température notée.`,
   noTemperature: (lowestC, highestC) =>
-    `Il n’y a pas encore de vitesse, ou pas une que l’air puisse avoir entre ${lowestC} et ${highestC} °C.`,
+    `Il n’y a pas encore de vitesse, ou c’en est une que l’air n’a pas entre ${lowestC} et ${highestC} °C.`,
   temperature: (celsius, uncertaintyC) =>
     `Si le gaz est de l’air, sa température est de ${celsius} ± ${uncertaintyC} °C (95 %).`,
   noGas: 'Notez la température et mettez un repère à au moins une résonance.',

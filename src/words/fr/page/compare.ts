@@ -6,8 +6,8 @@ export const compare: LaterWords['compare'] = {
   lead: 'Les erreurs communes aux deux résultats (même règle, même diapason) se compensent. Seules les autres comptent.',
   by: 'Comparer',
   ways: {
-    place: 'des lieux (et leurs températures)',
-    fork: 'des diapasons',
+    place: 'lieux (et leurs températures)',
+    fork: 'diapasons',
     ends: 'colonnes fermées et ouvertes',
   },
   theoryHidden: 'Cette séance cache la vitesse prévue.',

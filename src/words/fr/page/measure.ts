@@ -34,7 +34,7 @@ export const markRow: FirstWords['markRow'] = {
   alsoChange: (count) =>
     `Modifier aussi ${plural(count, 'l’autre repère', `les ${count} autres repères`)} du même type`,
   unsure: (percent) =>
-    `Sûr à ${percent} % seulement d’être une résonance\u00a0: passez-y encore une fois avant de vous y fier.`,
+    `Résonance sûre à ${percent} % seulement\u00a0: passez-y encore une fois avant de vous y fier.`,
   pass: (strike, pass) => `frappe ${strike}, passage ${pass}`,
   untested: (missing) =>
     missing === 1

@@ -2,9 +2,9 @@ import type { FirstWords, LaterWords } from '../../catalogue.ts';
 import { counted } from '../grammar.ts';
 
 export const pages: FirstWords['pages'] = {
-  previous: 'Précédents',
-  next: 'Suivants',
-  shown: 'Affichés',
+  previous: 'Précédent',
+  next: 'Suivant',
+  shown: 'Affichage',
   part: (first, last) => `${first} à ${last}`,
 };
 

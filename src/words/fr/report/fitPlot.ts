@@ -7,7 +7,7 @@ export const fitPlot: LaterWords['fitPlot'] = {
   y: 'longueur, cm',
   label: (order, hertz) => `${ordinal(order)}, ${hertz} Hz`,
   shows: (marks, endMm) =>
-    `${counted(marks, 'repère', 'repères')}. La pente de la droite est la vitesse. La droite commence sous zéro, de la correction d’extrémité de ${endMm} mm, ou du double pour une colonne ouverte.`,
+    `${counted(marks, 'repère', 'repères')}. La pente de la droite est la vitesse. Son ordonnée à l’origine est négative\u00a0: c’est l’opposé de la correction d’extrémité, ${endMm} mm, ou de son double pour une colonne ouverte.`,
 };
 
 export const residualPlot: LaterWords['residualPlot'] = {
