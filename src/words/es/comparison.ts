@@ -1,0 +1,23 @@
+import type { LaterWords } from '../catalogue.ts';
+
+export const comparison: LaterWords['comparison'] = {
+  faster: (one, other, mps, uncertaintyMps) =>
+    `«${one}» frente a «${other}»: ${mps} m/s más rápido, ± ${uncertaintyMps} m/s (95 %). La diferencia es real.`,
+  slower: (one, other, mps, uncertaintyMps) =>
+    `«${one}» frente a «${other}»: ${mps} m/s más lento, ± ${uncertaintyMps} m/s (95 %). La diferencia es real.`,
+  alike: (one, other, mps, uncertaintyMps) =>
+    `«${one}» frente a «${other}»: ${mps} m/s de diferencia, ± ${uncertaintyMps} m/s (95 %). Estas marcas no muestran ninguna diferencia real.`,
+  agrees: {
+    faster: (mps) => `Para su aire, la teoría prevé ${mps} m/s más. Concuerda.`,
+    slower: (mps) => `Para su aire, la teoría prevé ${mps} m/s menos. Concuerda.`,
+    alike: 'Para su aire, la teoría no prevé ninguna diferencia. Concuerda.',
+  },
+  disagrees: {
+    faster: (mps) => `Para su aire, la teoría prevé ${mps} m/s más. No concuerda.`,
+    slower: (mps) => `Para su aire, la teoría prevé ${mps} m/s menos. No concuerda.`,
+    alike: 'Para su aire, la teoría no prevé ninguna diferencia. No concuerda.',
+  },
+  noResult: (group, warning) => `${group}: ${warning}`,
+  fork: (hertz) => `diapasón de ${hertz} Hz`,
+  ends: { closed: 'columna cerrada', open: 'columna abierta' },
+};
