@@ -5,5 +5,6 @@ export const age: FirstWords['age'] = {
   justNow: 'ahora mismo',
   seconds: (seconds) => `hace ${seconds} s`,
   minutes: (minutes) => `hace ${counted(minutes, 'minuto', 'minutos')}`,
-  at: (time) => `hora: ${time}`,
+  // One o'clock is the only hour in the singular.
+  at: (time) => (/^0?1\D/.test(time) ? `a la ${time}` : `a las ${time}`),
 };
