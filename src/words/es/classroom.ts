@@ -34,7 +34,7 @@ export const classGroup: LaterWords['classGroup'] = {
   noResult: 'Sin resultado.',
   outlier: (difference) => `Valor atípico, no cuenta: a ${difference} m/s del resultado de la clase.`,
   noReason: 'No llegó con marcas que puedan mostrar por qué.',
-  held: 'No cuenta hasta que lo hayas comprobado. Márcalo para que cuente tal como está.',
+  held: 'No cuenta hasta que lo hayas comprobado. Activa su casilla para que cuente tal como está.',
   longColumn: (metres) =>
     `Una columna de ${metres} m es más larga que los tubos escolares. ¿Se escribieron milímetros en lugar de centímetros?`,
   resultAlone: 'Un resultado sin marcas.',

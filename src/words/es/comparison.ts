@@ -2,9 +2,9 @@ import type { LaterWords } from '../catalogue.ts';
 
 export const comparison: LaterWords['comparison'] = {
   faster: (one, other, mps, uncertaintyMps) =>
-    `«${one}» frente a «${other}»: ${mps} m/s más rápido, ± ${uncertaintyMps} m/s (95 %). La diferencia es real.`,
+    `«${one}» frente a «${other}»: ${mps} m/s más, ± ${uncertaintyMps} m/s (95 %). La diferencia es real.`,
   slower: (one, other, mps, uncertaintyMps) =>
-    `«${one}» frente a «${other}»: ${mps} m/s más lento, ± ${uncertaintyMps} m/s (95 %). La diferencia es real.`,
+    `«${one}» frente a «${other}»: ${mps} m/s menos, ± ${uncertaintyMps} m/s (95 %). La diferencia es real.`,
   alike: (one, other, mps, uncertaintyMps) =>
     `«${one}» frente a «${other}»: ${mps} m/s de diferencia, ± ${uncertaintyMps} m/s (95 %). Estas marcas no muestran ninguna diferencia real.`,
   agrees: {

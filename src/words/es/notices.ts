@@ -21,7 +21,7 @@ export const notice: FirstWords['notice'] = {
     ),
   resonanceMaybe: (percent) =>
     `Quizá una resonancia, segura al ${percent} %. Desliza otra vez por ella, o pulsa K para conservarla si tú también la has oído.`,
-  resonanceAgain: (mark) => `La misma resonancia otra vez: se suma a la marca ${mark}.`,
+  resonanceAgain: (mark) => `La misma resonancia otra vez: cuenta junto con la marca ${mark}.`,
   resonanceJoined: (mark) =>
     `Resonancia encontrada: unida a la marca ${mark}. Si es otra resonancia, elige «Separar» en la lista de marcas.`,
   notMarked:

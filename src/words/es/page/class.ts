@@ -3,7 +3,7 @@ import { counted } from '../grammar.ts';
 
 export const classPage: LaterWords['classPage'] = {
   heading: 'Clase',
-  lead: 'Suelta aquí los archivos de los grupos (JSON o CSV, los que sean) o pega una tabla: de marcas con una columna group, o de resultados con las columnas group, speed_mps y standard_uncertainty_mps. O lee los códigos de las pantallas de los grupos. Todo se queda en este dispositivo hasta que vacíes la vista Clase. No se envía nada.',
+  lead: 'Suelta aquí los archivos de los grupos (JSON o CSV, cuantos quieras) o pega una tabla: de marcas con una columna group, o de resultados con las columnas group, speed_mps y standard_uncertainty_mps. O lee los códigos de las pantallas de los grupos. Todo se queda en este dispositivo hasta que vacíes la vista Clase. No se envía nada.',
   back: 'Volver a Archivo',
   print: 'Imprimir el resumen',
   saveCsv: 'Guardar clase como CSV',

@@ -39,8 +39,7 @@ export const markRow: FirstWords['markRow'] = {
       'Cambiar también la otra marca del mismo tipo',
       `Cambiar también las otras ${count} marcas del mismo tipo`,
     ),
-  unsure: (percent) =>
-    `Solo es segura al ${percent} % como resonancia: desliza otra vez por ella antes de fiarte.`,
+  unsure: (percent) => `Resonancia segura solo al ${percent} %: desliza otra vez por ella antes de fiarte.`,
   pass: (strike, pass) => `golpe ${strike}, ${ordinal(pass)} pasada`,
   untested: (missing) =>
     missing === 1 ? 'otra resonancia la pondría a prueba' : 'otras dos resonancias la pondrían a prueba',

@@ -2,7 +2,7 @@ import type { FirstWords } from '../../catalogue.ts';
 import { plural } from '../grammar.ts';
 
 export const source: FirstWords['source'] = {
-  legend: 'Sonido de',
+  legend: 'Fuente de sonido',
   names: { practice: 'Columna de práctica', microphone: 'Micrófono', recording: 'Grabación' },
   listen: 'Escuchar',
   stop: 'Parar',
