@@ -99,7 +99,7 @@ export const methodPart: LaterWords['methodPart'] = {
   bracketed: (marks) =>
     `Donde una marca tiene dos longitudes (${marks}), la resonancia está entre ellas y cuenta el punto medio.`,
   theory:
-    'Una columna cerrada por un extremo resuena cuando su longitud es un número impar de cuartos de longitud de onda; una abierta por los dos, cuando es un número entero de medias longitudes de onda, menos una corrección en cada extremo abierto. La velocidad es la longitud de onda por la frecuencia. Un solo ajuste ponderado usa todas las marcas, cada una con su incertidumbre. Si se conoce el diámetro del tubo, se corrige el freno de la onda por la pared.',
+    'Una columna cerrada por un extremo resuena cuando su longitud es un número impar de cuartos de longitud de onda; una abierta por los dos, cuando es un número entero de medias longitudes de onda, menos una corrección de extremo por cada extremo abierto. La velocidad es la longitud de onda por la frecuencia. Un solo ajuste ponderado usa todas las marcas, cada una con su incertidumbre. Si se conoce el diámetro del tubo, se corrige el freno de la onda por la pared.',
 };
 
 export const marksPart: LaterWords['marksPart'] = {
