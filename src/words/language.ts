@@ -7,9 +7,14 @@ interface LanguageFacts {
   readonly lists: string;
 }
 
-/** The languages of the page, by their tags (BCP 47). */
+/** The languages of the page, by their tags (BCP 47), in the order of their names. */
 export const LANGUAGES = {
+  de: { name: 'Deutsch', decimalSign: ',', lists: 'de' },
   en: { name: 'English', decimalSign: '.', lists: 'en-GB' },
+  es: { name: 'Español', decimalSign: ',', lists: 'es' },
+  fr: { name: 'Français', decimalSign: ',', lists: 'fr' },
+  pl: { name: 'Polski', decimalSign: ',', lists: 'pl' },
+  'pt-BR': { name: 'Português (Brasil)', decimalSign: ',', lists: 'pt-BR' },
 } as const satisfies Readonly<Record<string, LanguageFacts>>;
 
 export type Language = keyof typeof LANGUAGES;

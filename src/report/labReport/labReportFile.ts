@@ -1,5 +1,6 @@
 import type { Experiment } from '../../notebook/experiment.ts';
 import { laterWords } from '../../words/inUse.ts';
+import { language } from '../../words/language.ts';
 import { titleWords } from '../../words/titles.ts';
 import { markup, trusted } from '../markup.ts';
 import { labReport } from './labReport.ts';
@@ -20,7 +21,7 @@ export function labReportFile(input: LabReportInput): string {
   const { experiment } = input;
   const title = reportTitle(experiment);
   return markup`<!doctype html>
-<html lang="en">
+<html lang="${language}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${POLICY}">

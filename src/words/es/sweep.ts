@@ -3,7 +3,7 @@ import { counted, ordinal, plural } from './grammar.ts';
 
 export const sweep: LaterWords['sweep'] = {
   order: (order) => ordinal(order),
-  noOrder: 'ninguno',
+  noOrder: 'ninguna',
   outlier: 'valor atípico',
   basis: (resonances, factor, endMm) =>
     `95 %, k = ${factor}, con ${counted(resonances, 'resonancia', 'resonancias')}. La corrección de extremo de ${endMm} mm es la prevista: una sola longitud no puede medirla.`,

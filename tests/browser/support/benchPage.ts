@@ -144,7 +144,7 @@ export function scratchFolder(): string {
   return mkdtempSync(join(tmpdir(), 'bench-'));
 }
 
-async function keep(download: Download): Promise<string> {
+export async function keep(download: Download): Promise<string> {
   const path = join(scratchFolder(), download.suggestedFilename());
   await download.saveAs(path);
   return path;

@@ -28,6 +28,22 @@ describe('the language that the page begins in', () => {
     return language;
   };
 
+  it.each([
+    [['de-AT', 'en'], 'de'],
+    [['nl', 'fr-CA', 'en'], 'fr'],
+    [['es-419'], 'es'],
+    [['pl'], 'pl'],
+    [['pt-PT'], 'pt-BR'],
+    [['en-GB', 'de'], 'en'],
+  ] as const)('is the first of the browser’s that it has: of %j', async (wanted, begun) => {
+    expect(await begin(...wanted)).toBe(begun);
+  });
+
+  it('is the one chosen here, whatever the browser asks for', async () => {
+    await chooseLanguage('pl', document);
+    expect(await begin('de-AT')).toBe('pl');
+  });
+
   it('is English where it has none of them', async () => {
     expect(await begin('nl', 'ja-JP')).toBe('en');
   });

@@ -33,7 +33,37 @@ describe('each language', () => {
   });
 });
 
+describe('counts', () => {
+  // Source: Unicode CLDR, plural rules of cardinals: Polish one (1), few (2–4, 22–24 …), many (0, 5–21, 25 …).
+  it.each([
+    ['de', ['1 Marke', '2 Marken', '5 Marken', '22 Marken']],
+    ['en', ['1 mark', '2 marks', '5 marks', '22 marks']],
+    ['es', ['1 marca', '2 marcas', '5 marcas', '22 marcas']],
+    ['fr', ['1 repère', '2 repères', '5 repères', '22 repères']],
+    ['pl', ['1 znacznik', '2 znaczniki', '5 znaczników', '22 znaczniki']],
+    ['pt-BR', ['1 marca', '2 marcas', '5 marcas', '22 marcas']],
+  ] as const)('have the plural forms of %s', async (tag, forms) => {
+    const { later } = await LATER_TEXTS[tag]();
+    for (const [at, count] of [1, 2, 5, 22].entries()) {
+      expect(later.experiments.counts(count, 1)).toContain(forms[at] ?? '?');
+    }
+  });
+});
+
 describe('lists', () => {
+  // Source: Unicode CLDR, list patterns.
+  it.each([
+    ['de', 'a, b und c', 'a oder b'],
+    ['es', 'a, b y c', 'a o b'],
+    ['fr', 'a, b et c', 'a ou b'],
+    ['pl', 'a, b i c', 'a lub b'],
+    ['pt-BR', 'a, b e c', 'a ou b'],
+  ] as const)('are written as %s writes them', async (tag, all, one) => {
+    speakFirst(tag, (await FIRST_TEXTS[tag]()).first);
+    expect(listed(['a', 'b', 'c'])).toBe(all);
+    expect(either(['a', 'b'])).toBe(one);
+  });
+
   it('are written as English writes them', () => {
     expect(listed(['a', 'b', 'c'])).toBe('a, b and c');
     expect(either(['a', 'b'])).toBe('a or b');

@@ -13,7 +13,7 @@ export const drawing: LaterWords['drawing'] = {
   below: (zeroOffsetM) =>
     zeroOffsetM === 0
       ? 'Maßstab, cm; darunter die Längen bei Resonanz'
-      : `Maßstab, cm, Nullpunkt um ${fixed(zeroOffsetM * 1000, 1)} mm verschoben; darunter die Längen bei Resonanz`,
+      : `Maßstab, cm, Nullpunktverschiebung ${fixed(zeroOffsetM * 1000, 1)} mm; darunter die Längen bei Resonanz`,
   caption:
     'Der Aufbau, maßstäblich entlang des Maßstabs, nicht quer dazu. Striche darunter: Längen, bei denen die Säule in Resonanz war.',
 };

@@ -17,9 +17,9 @@ export const circlePlot: LaterWords['circlePlot'] = {
   behind: (times, degrees) =>
     `En resonancia, el sonido de la columna es ${times} veces el del diapasón y va ${degrees}° por detrás.`,
   loudestTooLong: (halfWidths) =>
-    `La línea discontinua va del cero a la posición más sonora (disco), ${halfWidths} semianchuras demasiado larga.`,
+    `La línea discontinua va del cero a la posición más sonora (disco), a ${halfWidths} semianchuras de más.`,
   loudestTooShort: (halfWidths) =>
-    `La línea discontinua va del cero a la posición más sonora (disco), ${halfWidths} semianchuras demasiado corta.`,
+    `La línea discontinua va del cero a la posición más sonora (disco), a ${halfWidths} semianchuras de menos.`,
   loudestAlike:
     'La línea discontinua va del cero a la posición más sonora (disco), que es la propia resonancia.',
 };

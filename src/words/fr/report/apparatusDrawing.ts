@@ -13,7 +13,7 @@ export const drawing: LaterWords['drawing'] = {
   below: (zeroOffsetM) =>
     zeroOffsetM === 0
       ? 'règle, cm ; dessous, les longueurs lues à la résonance'
-      : `règle, cm, zéro décalé de ${fixed(zeroOffsetM * 1000, 1)} mm ; dessous, les longueurs lues à la résonance`,
+      : `règle, cm, décalage du zéro ${fixed(zeroOffsetM * 1000, 1)} mm ; dessous, les longueurs lues à la résonance`,
   caption:
     'Le montage, à l’échelle le long de la règle mais pas en travers. Traits sous la règle : longueurs où la colonne résonnait.',
 };

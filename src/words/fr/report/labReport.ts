@@ -100,7 +100,7 @@ export const methodPart: LaterWords['methodPart'] = {
   bracketed: (marks) =>
     `Quand un repère a deux longueurs (${marks}), la résonance est entre les deux et le milieu compte.`,
   theory:
-    'Une colonne fermée à une extrémité résonne quand sa longueur est un nombre impair de quarts de longueur d’onde, une colonne ouverte aux deux extrémités quand c’est un nombre entier de demi-longueurs d’onde, moins une correction à chaque extrémité ouverte. La vitesse est la longueur d’onde multipliée par la fréquence. Un seul ajustement pondéré utilise tous les repères, chacun avec son incertitude. Si le diamètre du tube est connu, le ralentissement de l’onde par la paroi est corrigé.',
+    'Une colonne fermée à une extrémité résonne quand sa longueur est un nombre impair de quarts de longueur d’onde, une colonne ouverte aux deux extrémités quand c’est un nombre entier de demi-longueurs d’onde, moins la correction d’extrémité à chaque bout ouvert. La vitesse est la longueur d’onde multipliée par la fréquence. Un seul ajustement pondéré utilise tous les repères, chacun avec son incertitude. Si le diamètre du tube est connu, le ralentissement de l’onde par la paroi est corrigé.',
 };
 
 export const marksPart: LaterWords['marksPart'] = {

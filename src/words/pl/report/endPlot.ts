@@ -8,7 +8,7 @@ export const endPlot: LaterWords['endPlot'] = {
     `Prosta przez punkty rur ma nachylenie ${slope} ± ${uncertainty} (95 %): o tyle mm rośnie poprawka na każdy mm średnicy.`,
   tube: (diameterMm, endMm) => `${diameterMm} mm: ${endMm} mm`,
   tubes: (list) => `${list}.`,
-  noTube: 'Nie ma jeszcze rury ze zmierzoną poprawką.',
+  noTube: 'Nie ma jeszcze rury ze zmierzoną poprawką na końcu.',
   anotherTube:
     'Do wyznaczenia prostej potrzeba rury o innej średnicy. Zacznij dla niej nowe doświadczenie w widoku Archiwum.',
   theory: (slope) => `Linia przerywana to teoria dla cienkiego brzegu, ${slope} średnicy.`,

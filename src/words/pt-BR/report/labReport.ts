@@ -99,7 +99,7 @@ export const methodPart: LaterWords['methodPart'] = {
   bracketed: (marks) =>
     `Onde uma marca tem dois comprimentos (${marks}), a ressonância fica entre eles e vale o meio.`,
   theory:
-    'Uma coluna fechada em uma extremidade ressoa quando seu comprimento é um número ímpar de quartos de comprimento de onda; uma aberta nas duas, quando é um número inteiro de meios comprimentos de onda, menos uma correção em cada extremidade aberta. A velocidade é o comprimento de onda vezes a frequência. Um só ajuste ponderado usa todas as marcas, cada uma com sua incerteza. Quando se conhece o diâmetro do tubo, corrige-se o freio da onda pela parede.',
+    'Uma coluna fechada em uma extremidade ressoa quando seu comprimento é um número ímpar de quartos de comprimento de onda; uma aberta nas duas, quando é um número inteiro de meios comprimentos de onda, menos a correção de extremidade em cada ponta aberta. A velocidade é o comprimento de onda vezes a frequência. Um só ajuste ponderado usa todas as marcas, cada uma com sua incerteza. Quando se conhece o diâmetro do tubo, corrige-se o freio da onda pela parede.',
 };
 
 export const marksPart: LaterWords['marksPart'] = {
