@@ -4,7 +4,7 @@ import { counted } from '../grammar.ts';
 export const classPage: LaterWords['classPage'] = {
   heading: 'Classe',
   lead: 'Déposez ici les fichiers des groupes (JSON ou CSV, autant que vous voulez) ou collez un tableau : de repères avec une colonne group, ou de résultats avec les colonnes group, speed_mps et standard_uncertainty_mps. Ou lisez les codes sur les écrans des groupes. Tout reste sur cet appareil jusqu’à ce que vous vidiez la vue Classe. Rien n’est envoyé.',
-  back: 'Retour aux dossiers',
+  back: 'Retour aux Dossiers',
   print: 'Imprimer la vue d’ensemble',
   saveCsv: 'Enregistrer la classe en CSV',
   saveJson: 'Enregistrer la classe en JSON',
