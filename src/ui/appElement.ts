@@ -183,7 +183,11 @@ export class AppElement extends PartElement {
   /** Views that aren't needed to listen come when they are first opened. */
   private async goTo(view: ViewId): Promise<void> {
     const loadView = LATER_VIEWS[view];
-    if (loadView !== undefined) await Promise.all([loadView(), laterTexts()]);
+    if (loadView !== undefined) {
+      // Before the view: parts that it brings may stand in the first one already, and speak as soon as they are known.
+      await laterTexts();
+      await loadView();
+    }
     if (view === 'class') await this.openDesk();
     // Whoever has gone on while it loaded isn't brought back.
     if (view !== viewOf(location.hash)) return;
