@@ -47,8 +47,10 @@ export class HeaderElement extends PartElement {
       }
       h1 {
         font-size: var(--text);
+        line-height: 1.15;
         font-weight: 700;
         margin: 0;
+        max-inline-size: 10rem;
       }
       nav {
         display: flex;
@@ -97,7 +99,34 @@ export class HeaderElement extends PartElement {
         font-size: var(--text-small);
         color: var(--ink-soft);
       }
-      @media (max-width: 900px) {
+      /* The list has the languages' names; closed it shows the tag alone, so that the head stays one row. */
+      .language {
+        position: relative;
+        display: grid;
+      }
+      .language::before {
+        content: attr(data-tag) ' ▾';
+        position: absolute;
+        inset-inline-start: var(--gap-2);
+        align-self: center;
+        pointer-events: none;
+      }
+      .language select {
+        color: transparent;
+        inline-size: 3.5rem;
+      }
+      .language option {
+        color: var(--ink);
+      }
+      @media (forced-colors: active) {
+        .language::before {
+          content: none;
+        }
+        .language select {
+          inline-size: auto;
+        }
+      }
+      @media (max-width: 1440px) {
         label {
           position: absolute;
           inline-size: 1px;
@@ -105,6 +134,8 @@ export class HeaderElement extends PartElement {
           overflow: hidden;
           clip-path: inset(50%);
         }
+      }
+      @media (max-width: 900px) {
         /* The views have the first row, which may scroll away; the second stays. */
         :host {
           inset-block-start: -3rem;
@@ -129,6 +160,10 @@ export class HeaderElement extends PartElement {
         }
       }
       @media (max-width: 640px) {
+        /* What is this narrow has no keyboard, and where it has, the question mark opens them. */
+        .keys {
+          display: none;
+        }
         nav a {
           padding: 0 0.1875rem;
           font-size: var(--text-small);
@@ -140,7 +175,7 @@ export class HeaderElement extends PartElement {
         nav {
           justify-content: space-between;
         }
-        select {
+        #theme {
           padding-inline: var(--gap-1);
         }
       }
@@ -198,7 +233,7 @@ export class HeaderElement extends PartElement {
       </nav>
       ${this.result()}
       <p class="unseen" role="status">${this.spoken}</p>
-      <button @click=${this.onKeys}>${words.frame.keys}</button>
+      <button class="keys" @click=${this.onKeys}>${words.frame.keys}</button>
       ${this.languages()}
       <label for="theme">${words.frame.theme}</label>
       ${choice({
@@ -213,15 +248,18 @@ export class HeaderElement extends PartElement {
   /** Nothing where there is nothing to choose. */
   private languages() {
     if (LANGUAGE_TAGS.length < 2) return nothing;
-    return html`<label for="language">${words.frame.language}</label> ${choice({
-        id: 'language',
-        options: LANGUAGE_TAGS.map((tag) => ({
-          value: tag,
-          name: html`<span lang=${tag}>${LANGUAGES[tag].name}</span>`,
-        })),
-        now: () => language,
-        choose: (tag) => this.onLanguage(tag),
-      })}`;
+    return html`<label for="language">${words.frame.language}</label>
+      <span class="language" data-tag=${language.slice(0, 2).toUpperCase()}
+        >${choice({
+          id: 'language',
+          options: LANGUAGE_TAGS.map((tag) => ({
+            value: tag,
+            name: html`<span lang=${tag}>${LANGUAGES[tag].name}</span>`,
+          })),
+          now: () => language,
+          choose: (tag) => this.onLanguage(tag),
+        })}</span
+      >`;
   }
 
   private result() {

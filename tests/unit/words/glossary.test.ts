@@ -34,7 +34,6 @@ const TERMS = [
   'uncertainty budget',
   'degrees of freedom',
   'zero offset',
-  'practice column',
 ] as const;
 
 const texts = catalogueTexts();

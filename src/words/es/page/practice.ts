@@ -35,7 +35,7 @@ export const guide: FirstWords['guide'] = {
     back: 'Vuelve como indica la imagen, hasta que diga «Aquí».',
     type: 'Lee la longitud en la lupa y escríbela encima del tubo.',
     rest: 'Vuelve igual a la marca siguiente; lee y escribe su longitud.',
-    read: 'Pulsa «Anotar estas lecturas», junto a los botones del diapasón.',
+    read: 'Pulsa «Anotar estas lecturas», junto al diapasón.',
     faintSliding: 'El diapasón suena débil: golpéalo otra vez y sigue deslizando.',
     faint: 'El diapasón suena débil: golpéalo otra vez. La vuelta se conserva.',
   },

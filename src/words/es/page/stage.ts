@@ -3,7 +3,7 @@ import { plural } from '../grammar.ts';
 
 export const source: FirstWords['source'] = {
   legend: 'Fuente de sonido',
-  names: { practice: 'Columna de práctica', microphone: 'Micrófono', recording: 'Grabación' },
+  names: { practice: 'Práctica', microphone: 'Micrófono', recording: 'Grabación' },
   listen: 'Escuchar',
   stop: 'Parar',
   open: 'Abrir una grabación',

@@ -3,7 +3,7 @@ import { plural } from '../grammar.ts';
 
 export const source: FirstWords['source'] = {
   legend: 'Source du son',
-  names: { practice: 'Colonne d’entraînement', microphone: 'Micro', recording: 'Enregistrement' },
+  names: { practice: 'Entraînement', microphone: 'Micro', recording: 'Enregistrement' },
   listen: 'Écouter',
   stop: 'Arrêter',
   open: 'Ouvrir un enregistrement',
