@@ -59,7 +59,7 @@ export const classDiscussion = {
   /** The end of a list of groups. */
   others: (count: number) => counted(count, 'other'),
   temperatures: (coldest: string, warmest: string) =>
-    `The air was from ${coldest} to ${warmest} °C. Plot the speeds against the temperature. How many m/s per degree do you find, and are the groups’ uncertainties small enough to see it?`,
+    `The air was from ${coldest} to ${warmest} °C. In the picture of speed and temperature, how many m/s per degree do you find, and are the groups’ uncertainties small enough to see it?`,
   moreGroups: 'How would the mean and its uncertainty change if twice as many groups had measured?',
 };
 

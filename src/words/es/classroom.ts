@@ -57,7 +57,7 @@ export const classDiscussion: LaterWords['classDiscussion'] = {
     `Estos resultados se apartan de los demás: ${groups}. Todos pueden aprender de ellos: ¿qué habría en el montaje para que saliera justo esa diferencia?`,
   others: (count) => counted(count, 'más', 'más'),
   temperatures: (coldest, warmest) =>
-    `El aire estaba entre ${coldest} y ${warmest} °C. Representa las velocidades frente a la temperatura. ¿Cuántos m/s por grado salen, y son las incertidumbres de los grupos lo bastante pequeñas para verlo?`,
+    `El aire estaba entre ${coldest} y ${warmest} °C. En el gráfico de velocidad y temperatura, ¿cuántos m/s por grado salen, y son las incertidumbres de los grupos lo bastante pequeñas para verlo?`,
   moreGroups: '¿Cómo cambiarían la media y su incertidumbre si hubiera medido el doble de grupos?',
 };
 

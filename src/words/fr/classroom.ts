@@ -57,7 +57,7 @@ export const classDiscussion: LaterWords['classDiscussion'] = {
     `Ces résultats sont à l’écart\u00a0: ${groups}. Ils apprennent quelque chose à tous\u00a0: qu’est-ce qui, dans le montage, donnerait exactement cet écart\u00a0?`,
   others: (count) => counted(count, 'autre', 'autres'),
   temperatures: (coldest, warmest) =>
-    `La température de l’air allait de ${coldest} à ${warmest} °C. Tracez les vitesses en fonction de la température. Combien de m/s par degré trouvez-vous, et les incertitudes des groupes sont-elles assez petites pour le voir\u00a0?`,
+    `La température de l’air allait de ${coldest} à ${warmest} °C. Sur le graphique de la vitesse et de la température, combien de m/s par degré trouvez-vous, et les incertitudes des groupes sont-elles assez petites pour le voir\u00a0?`,
   moreGroups: 'Que deviendraient la moyenne et son incertitude si deux fois plus de groupes avaient mesuré ?',
 };
 

@@ -56,7 +56,7 @@ export const classDiscussion: LaterWords['classDiscussion'] = {
     `Te wyniki odstają: ${groups}. Każdy może się z nich czegoś nauczyć: co w układzie dałoby dokładnie taką różnicę?`,
   others: (count) => counted(count, 'inna', 'inne', 'innych'),
   temperatures: (coldest, warmest) =>
-    `Powietrze miało od ${coldest} do ${warmest} °C. Narysujcie wykres zależności prędkości od temperatury. Ile m/s przypada na jeden stopień i czy niepewności grup są dość małe, żeby to zobaczyć?`,
+    `Powietrze miało od ${coldest} do ${warmest} °C. Ile m/s na jeden stopień odczytujecie z wykresu prędkości i temperatury i czy niepewności grup są dość małe, żeby to zobaczyć?`,
   moreGroups: 'Jak zmieniłyby się średnia i jej niepewność, gdyby mierzyło dwa razy więcej grup?',
 };
 

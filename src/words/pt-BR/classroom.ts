@@ -56,7 +56,7 @@ export const classDiscussion: LaterWords['classDiscussion'] = {
     `Estes resultados estão afastados dos outros: ${groups}. Todos podem aprender com eles: o que na montagem causaria exatamente essa diferença?`,
   others: (count) => counted(count, 'outro', 'outros'),
   temperatures: (coldest, warmest) =>
-    `O ar estava entre ${coldest} e ${warmest} °C. Faça um gráfico das velocidades em função da temperatura. Quantos m/s por grau você encontra, e as incertezas dos grupos são pequenas o bastante para mostrar isso?`,
+    `O ar estava entre ${coldest} e ${warmest} °C. No gráfico de velocidade e temperatura, quantos m/s por grau você encontra, e as incertezas dos grupos são pequenas o bastante para mostrar isso?`,
   moreGroups: 'Como mudariam a média e sua incerteza se o dobro de grupos tivesse medido?',
 };
 
