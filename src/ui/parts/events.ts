@@ -18,6 +18,8 @@ export interface PageEvents {
   'files-bring': readonly File[];
   /** To go to where forks are added. */
   'fork-add': undefined;
+  /** The group's name was asked for and isn't any more, while the question had the focus. */
+  'group-answered': undefined;
   /** To show the keys. */
   'keys-show': undefined;
   /** The page is to speak this language. */

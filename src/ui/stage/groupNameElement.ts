@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { LONGEST } from '../../limits/longest.ts';
 import type { Session } from '../../session/session.ts';
 import { words } from '../../words/inUse.ts';
+import { send } from '../parts/events.ts';
 import { TypedEntry, fieldDraft } from '../parts/typedEntry.ts';
 import type { FieldDraft } from '../parts/typedEntry.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -12,6 +13,7 @@ import { sharedStyles } from '../sharedStyles.ts';
 /**
  * Asks a lesson's group what it calls itself, once: files, report and the class know it by that name. Nothing waits for
  * the answer, and it can be put off.
+ * @fires group-answered  when it goes while it has the focus
  */
 @customElement('bench-group-name')
 export class GroupNameElement extends PartElement {
@@ -63,8 +65,16 @@ export class GroupNameElement extends PartElement {
     return fieldDraft(this.session, 'group asked');
   }
 
+  /** Before the question goes, so that its focus goes where the work goes on. */
   override willUpdate(): void {
     this.entry.follow();
+    const hasFocus = (this.shadowRoot?.activeElement ?? null) !== null;
+    if (hasFocus && !this.isAsked) send(this, 'group-answered');
+  }
+
+  private get isAsked(): boolean {
+    const { id, group, lesson } = this.session.experiment;
+    return lesson !== undefined && group.trim() === '' && this.laterId !== id;
   }
 
   private onSubmit(event: Event): void {
@@ -87,8 +97,7 @@ export class GroupNameElement extends PartElement {
   }
 
   override render() {
-    const { id, group, lesson } = this.session.experiment;
-    if (lesson === undefined || group.trim() !== '' || this.laterId === id) return nothing;
+    if (!this.isAsked) return nothing;
     return html`<form @submit=${this.onSubmit}>
       <label
         >${words.groupName.ask}

@@ -91,6 +91,11 @@ export class SourceElement extends PartElement {
     else send(this, 'listen-start');
   }
 
+  /** To where listening begins. */
+  focusListening(): void {
+    this.renderRoot.querySelector<HTMLElement>('.listen')?.focus();
+  }
+
   private onKind(kind: SourceKind): void {
     this.session.hearing.stop();
     send(this, 'source-change', kind);

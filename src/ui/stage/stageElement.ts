@@ -266,10 +266,14 @@ export class StageElement extends PartElement {
     `;
   }
 
+  private onGroupAnswered(): void {
+    this.renderRoot.querySelector('bench-source')?.focusListening();
+  }
+
   private lessonPart({ task, language }: Lesson) {
     return html`<div class="lesson">
       ${task === '' ? nothing : html`<p class="task"><strong>${words.task.task}</strong> <span lang=${language ?? ''}>${task}</span></p>`}
-      ${this.use === 'measure' ? html`<bench-group-name .session=${this.session}></bench-group-name>` : nothing}
+      ${this.use === 'measure' ? html`<bench-group-name .session=${this.session} @group-answered=${this.onGroupAnswered}></bench-group-name>` : nothing}
     </div>`;
   }
 

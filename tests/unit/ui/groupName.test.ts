@@ -55,6 +55,23 @@ describe('a lesson’s group', () => {
     expect(field()).not.toBeNull();
   });
 
+  it('hands the focus on when the question goes, and only if it had it', async () => {
+    for (const hasFocus of [true, false]) {
+      const { part, field, type } = await asked(true);
+      let handed = 0;
+      part.addEventListener('group-answered', () => (handed += 1));
+      await type('Table 7');
+      if (hasFocus) field()?.focus();
+      else field()?.blur();
+      expect(handed).toBe(0);
+      part.renderRoot.querySelector('form')?.dispatchEvent(new Event('submit', { cancelable: true }));
+      await part.updateComplete;
+      expect(field()).toBeNull();
+      expect(handed).toBe(hasFocus ? 1 : 0);
+      part.remove();
+    }
+  });
+
   it('is not named by nothing, and may put the answer off', async () => {
     const { session, part, field, press, type } = await asked(true);
     await type('   ');
