@@ -9,5 +9,5 @@ export const markFacts: FirstWords['markFacts'] = {
   order: (order) => `${ordinal(order)} Ordnung`,
   orderSet: (order) => `${ordinal(order)} Ordnung (von Hand festgelegt)`,
   orderSure: (order, percent) => `${ordinal(order)} Ordnung, zu ${percent} % sicher`,
-  fromFit: (millimetres) => `${millimetres} mm neben der Ausgleichsgeraden`,
+  fromFit: (millimetres) => `Abweichung ${millimetres} mm`,
 };

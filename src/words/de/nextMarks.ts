@@ -6,7 +6,7 @@ export const nextMark: FirstWords['nextMark'] = {
     closed: (order, hertz) => `${ordinal(order)} Resonanz, Gabel mit ${hertz} Hz, geschlossene Säule`,
     open: (order, hertz) => `${ordinal(order)} Resonanz, Gabel mit ${hertz} Hz, offene Säule`,
   },
-  near: (resonance, cm) => `${resonance}, nahe ${cm} cm`,
+  near: (resonance, cm) => `${resonance}, bei etwa ${cm} cm`,
   again: (resonance) => `${resonance} (noch einmal ablesen)`,
   gain: (percent) => `Unsicherheit: ${percent} % kleiner.`,
   left: (mps) => `Standardunsicherheit dann: ${mps} m/s.`,

@@ -2,7 +2,7 @@ import type { FirstWords } from '../catalogue.ts';
 
 export const resultFact: FirstWords['resultFact'] = {
   uncertainty: 'Unsicherheit',
-  coverage: (factor) => `± enthält den wahren Wert in 95 von 100 Fällen (k = ${factor})`,
+  coverage: (factor) => `Der ±-Bereich enthält den wahren Wert in 95 von 100 Fällen (k = ${factor})`,
   endCorrection: 'Mündungskorrektur',
   endFrom: {
     measured: (mm, uncertaintyMm) => `${mm} mm, gemessen; Standardunsicherheit ${uncertaintyMm} mm`,

@@ -80,15 +80,15 @@ export const solverWarning: LaterWords['solverWarning'] = {
   endFromTheory:
     'Die Marken allein ergeben die Mündungskorrektur nicht gut. Benutzt wird, was über die Mündung des Rohrs bekannt ist, mit dessen Unsicherheit.',
   endUnknown: (expected, giveOrTake) =>
-    `Die Marken ergeben die Mündungskorrektur nicht, und es ist kein Durchmesser angegeben. Angenommen wird wie bei üblichen Rohren: ${expected} mm, plus oder minus ${giveOrTake} mm.`,
+    `Die Marken ergeben die Mündungskorrektur nicht, und es ist kein Durchmesser angegeben. Angenommen wird wie bei üblichen Rohren: ${expected} ± ${giveOrTake} mm.`,
   noDiameter: (lowestPercent, highestPercent) =>
-    `Es ist kein Durchmesser angegeben, daher ist nicht bekannt, wie sehr die Rohrwand die Welle bremst (${lowestPercent} bis ${highestPercent} %). Es wird nichts dafür korrigiert; die Unsicherheit schließt es ein.`,
+    `Es ist kein Durchmesser angegeben, daher ist nicht bekannt, wie sehr die Rohrwand die Welle bremst (${lowestPercent} bis ${highestPercent} %). Korrigiert wird das nicht; die Unsicherheit schließt es ein.`,
   someDiametersMissing: 'Wo kein Durchmesser angegeben ist, gilt der Mittelwert der anderen.',
   someTemperaturesMissing: 'Wo keine Lufttemperatur angegeben ist, gilt der Mittelwert der anderen.',
   noTemperature:
     'Es ist keine Lufttemperatur angegeben, daher lässt sich die Geschwindigkeit nicht mit der berechneten vergleichen.',
   ifAir: (celsius, giveOrTake) =>
-    `Wenn das Gas Luft ist, gehört diese Geschwindigkeit zu ${celsius} °C, plus oder minus ${giveOrTake} °C.`,
+    `Wenn das Gas Luft ist, gehört zu dieser Geschwindigkeit eine Temperatur von ${celsius} ± ${giveOrTake} °C.`,
   airBeyondFormula:
     'Diese Luft liegt außerhalb von 0 bis 30 °C und 750 bis 1020 hPa, wo die Formel für die berechnete Geschwindigkeit geprüft wurde; deren Unsicherheit wird vergrößert.',
 };

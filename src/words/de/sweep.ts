@@ -14,7 +14,7 @@ export const sweep: LaterWords['sweep'] = {
   lostMoment: 'Der Ton brach kurz ab.',
   noneNear: 'Keine Resonanz lag in der Nähe.',
   nearLost: (resonances, hertz) =>
-    `${plural(resonances, 'Die Resonanz', 'Die Resonanzen')} nahe ${hertz} Hz ${plural(resonances, 'wird', 'werden')} nicht benutzt. Schließ andere Programme und wiederhole den Sweep.`,
+    `${plural(resonances, 'Die Resonanz', 'Die Resonanzen')} bei etwa ${hertz} Hz ${plural(resonances, 'wird', 'werden')} nicht benutzt. Schließ andere Programme und wiederhole den Sweep.`,
   note: (cm, list, speed) => `Sweep bei ${cm} cm: ${list}; Geschwindigkeit ${speed}.`,
   found: (order, frequency) => `${ordinal(order)} Ordnung ${frequency}`,
   remarks: {

@@ -8,7 +8,7 @@ export const turnRound: LaterWords['turnRound'] = {
   noTemperature: (lowestC, highestC) =>
     `Es gibt noch keine Geschwindigkeit, oder eine, die Luft zwischen ${lowestC} und ${highestC} °C nicht hat.`,
   temperature: (celsius, uncertaintyC) =>
-    `Wenn das Gas Luft ist, hat es ${celsius} ± ${uncertaintyC} °C (95 %).`,
+    `Wenn das Gas Luft ist, ist es ${celsius} ± ${uncertaintyC} °C warm (95 %).`,
   noGas: 'Notiere die Temperatur und setz mindestens eine Marke bei einer Resonanz.',
   nearestGas: (gas) => `Kein Gas der Liste hat diese Geschwindigkeit. Am nächsten liegt: ${gas}.`,
   fittingGases: (gases) => `Die Geschwindigkeit passt zu: ${gases}. Die anderen Gase der Liste passen nicht.`,

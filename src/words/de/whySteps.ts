@@ -10,9 +10,9 @@ export const workingWhy: LaterWords['workingWhy'] = {
   noEnd:
     'Sie kann kaum null oder kleiner sein: Eine der zwei Längen ist falsch abgelesen, oder ihre Ordnung ist eine andere.',
   beyondRim: (endMm) =>
-    `Die Luft dicht vor der Mündung schwingt mit, also kehrt die Welle erst ${endMm} mm hinter dem Rand dieses Rohrs um.`,
+    `Die Luft dicht vor der Mündung schwingt mit, also kehrt die Welle erst ${endMm} mm außerhalb dieses Rohrs um.`,
   beyondRimOfRadius: (endMm, radii) =>
-    `Die Luft dicht vor der Mündung schwingt mit, also kehrt die Welle erst ${endMm} mm hinter dem Rand dieses Rohrs um, beim ${radii}-Fachen seines Radius.`,
+    `Die Luft dicht vor der Mündung schwingt mit, also kehrt die Welle erst ${endMm} mm außerhalb dieses Rohrs um; das ist das ${radii}-Fache seines Radius.`,
   endKnown: (known) =>
     `Eine Länge kann e und λ nicht trennen, also kommt e aus dem, was über diese Mündung bekannt ist: ${known}.`,
   theoryOfEnds: (thinRadii, flangedRadii) =>

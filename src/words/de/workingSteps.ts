@@ -11,9 +11,9 @@ export const workingStep: LaterWords['workingStep'] = {
   allMarksAndMouth: 'Alle Marken und die Mündung zusammen',
   allMarksFormula: 'L = (2n − 1)·v/4f − e (geschlossen), L = n·v/2f − 2e (offen)',
   fitOf: (marks, chiSquared, degrees) =>
-    `v und e aus ${marks === 1 ? 'der Marke' : `allen ${marks} Marken`} mit gewichteten kleinsten Quadraten; χ² = ${chiSquared} bei ${counted(degrees, 'Freiheitsgrad', 'Freiheitsgraden')}`,
+    `v und e aus ${marks === 1 ? 'der Marke' : `allen ${marks} Marken`} mit der Methode der gewichteten kleinsten Quadrate; χ² = ${chiSquared} bei ${counted(degrees, 'Freiheitsgrad', 'Freiheitsgraden')}`,
   fitWithMouth: (marks, mouth, chiSquared, degrees) =>
-    `v und e aus ${marks === 1 ? 'der Marke' : `allen ${marks} Marken`} und dem, was über diese Mündung bekannt ist (${mouth}), mit gewichteten kleinsten Quadraten; χ² = ${chiSquared} bei ${counted(degrees, 'Freiheitsgrad', 'Freiheitsgraden')}`,
+    `v und e aus ${marks === 1 ? 'der Marke' : `allen ${marks} Marken`} und dem, was über diese Mündung bekannt ist (${mouth}), mit der Methode der gewichteten kleinsten Quadrate; χ² = ${chiSquared} bei ${counted(degrees, 'Freiheitsgrad', 'Freiheitsgraden')}`,
   fitGives: (mps, endMm) => `c = ${mps} m/s in freier Luft, e = ${endMm} mm`,
   freeAir: 'Freie Luft: Die Rohrwand bremst die Welle',
   standardUncertainty: 'Standardunsicherheit',
@@ -31,11 +31,11 @@ export const workingStep: LaterWords['workingStep'] = {
   placeFormula: 'u(Stelle) = a·b',
   loudestFormula: 'u(Stelle) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks, cm) =>
-    marks === 1 ? `1 Marke, bei ${cm} cm` : `von ${marks} Marken die breiteste, bei ${cm} cm`,
+    marks === 1 ? `1 Marke, bei ${cm} cm` : `die breiteste Resonanz von ${marks} Marken, bei ${cm} cm`,
   halfWidth: (part, mm) => `${part} · ${mm} mm halbe Breite`,
   halfWidthUsual: (part, mm) => `${part} · ${mm} mm halbe Breite, in einem üblichen Rohr`,
   rise: (decibels) => `Anstieg ${decibels} dB über der Gabel allein`,
   riseAssumed: (decibels) => `Anstieg mit ${decibels} dB über der Gabel allein angenommen`,
-  placeGives: (mm, mps) => `u(Stelle) = ${mm} mm, ${mps} m/s von u`,
-  placeInLengths: (mm) => `u(Stelle) = ${mm} mm, Teil des u jeder Länge`,
+  placeGives: (mm, mps) => `u(Stelle) = ${mm} mm, das sind ${mps} m/s von u`,
+  placeInLengths: (mm) => `u(Stelle) = ${mm} mm, in u jeder Länge enthalten`,
 };

@@ -9,7 +9,7 @@ export const tube: LaterWords['tube'] = {
   otherDiameterHint: 'bei einem Rohr, das in einem anderen gleitet, beidseitig offen; leer: derselbe',
   travel: 'Längste Säule',
   travelHint: 'größte Länge, die du einstellen kannst',
-  stopper: 'Was sie verschließt',
+  stopper: 'Abschluss der Säule',
   stoppers: {
     piston: 'ein Kolben',
     dipped: 'Wasser, das Rohr bewegt sich',
@@ -17,19 +17,19 @@ export const tube: LaterWords['tube'] = {
   },
   reading: 'Ableseunsicherheit',
   readingHint: (taken) =>
-    `Standardunsicherheit einer Länge, mit dem Finden der Resonanz. Wenn leer: ${taken}.`,
+    `Standardunsicherheit einer Länge, das Finden der Resonanz eingeschlossen. Wenn leer: ${taken}.`,
   zero: 'Nullpunktverschiebung',
   zeroHint: 'was der Maßstab bei Säulenlänge null zeigt; wird von jeder Ablesung abgezogen',
   caution:
-    'Ein Glasrohr bricht: klemme es weich ein, und halte Wasser vom Laptop fern. Die Regeln eures Fachraums gehen vor.',
+    'Ein Glasrohr bricht leicht: Klemm es weich ein, und halte Wasser vom Laptop fern. Die Regeln eures Fachraums gehen vor.',
 };
 
 export const mouthChoice: LaterWords['mouthChoice'] = {
   legend: 'Mündung des Rohrs',
-  lead: 'Die Säule wirkt länger als ihr Rohr; wie viel, hängt von der Mündung ab (gestrichelt in den Bildern). Dieser Wert zählt zusammen mit deinen Längen; sind sie genauer, korrigieren sie ihn.',
+  lead: 'Die Säule wirkt länger als ihr Rohr; um wie viel, hängt von der Mündung ab (gestrichelt in den Bildern). Dieser Wert zählt zusammen mit deinen Längen; sind sie genauer, korrigieren sie ihn.',
   notDescribed: 'Nicht beschrieben',
-  anyOf: 'Es kann jede von diesen sein.',
-  ratio: (ratio, uncertainty) => `Mündungskorrektur: ${ratio} ± ${uncertainty} Radien.`,
+  anyOf: 'Es kann jede der folgenden sein.',
+  ratio: (ratio, uncertainty) => `Mündungskorrektur: Radius mal (${ratio} ± ${uncertainty}).`,
   names: {
     'thin-rim': 'Dünner Rand',
     'thick-rim': 'Dicker Rand',
@@ -48,7 +48,7 @@ export const mouthChoice: LaterWords['mouthChoice'] = {
 
 export const forks: LaterWords['forks'] = {
   heading: 'Gabeln',
-  lead: 'Aufgedruckte Frequenz, und ihre Standardunsicherheit, bis die Gabel gemessen ist.',
+  lead: 'Aufgedruckte Frequenz und ihre Standardunsicherheit; sie gelten, bis die Gabel gemessen ist.',
   pitch: (number) => `Gabel ${number}`,
   uncertainty: (number) => `± Gabel ${number}`,
   remove: 'Entfernen',
@@ -60,9 +60,9 @@ export const forks: LaterWords['forks'] = {
   add: 'Gabel hinzufügen',
   choose: 'Frequenz wählen…',
   offered: (frequencyHz) => `${hertz(frequencyHz)} Hz`,
-  others: 'Andere Frequenz: füge die nächste hinzu und ändere die Zahl.',
+  others: 'Andere Frequenz: Füge die nächste hinzu und ändere die Zahl.',
   caution:
-    'Schlag die Gabel auf Gummi oder an der Schuhsohle an, nie an Glas oder einer harten Kante. Halte eine klingende Gabel von Zähnen und Glas fern.',
+    'Schlag die Gabel an Gummi oder einer Schuhsohle an, nie an Glas oder einer harten Kante. Halte eine klingende Gabel von Zähnen und Glas fern.',
 };
 
 export const places: LaterWords['places'] = {
@@ -73,9 +73,9 @@ export const places: LaterWords['places'] = {
   remove: 'Entfernen',
   removeNamed: (number) => `Ort ${number} entfernen`,
   temperature: 'Lufttemperatur',
-  temperatureUncertainty: 'Ihre Unsicherheit',
-  temperatureUncertaintyHint: 'der Luft im Rohr: Hände und Atem wärmen sie',
-  filling: 'Im Rohr',
+  temperatureUncertainty: 'Deren Unsicherheit',
+  temperatureUncertaintyHint: 'im Rohr: Hände und Atem wärmen die Luft',
+  filling: 'Gas im Rohr',
   humidity: 'Luftfeuchte',
   pressure: 'Luftdruck',
   co2: 'Kohlendioxid',

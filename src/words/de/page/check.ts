@@ -22,18 +22,18 @@ export const checkLength: LaterWords['checkLength'] = {
 export const gainCheck: LaterWords['gainCheck'] = {
   name: 'Verstärkungstest',
   heading: 'Verändert etwas den Pegel?',
-  lead: 'Systeme für Anrufe ändern die Lautstärke von selbst und entfernen, was nicht Sprache ist, vor allem Stimmgabeln. In einem ruhigen Raum fällt das nicht auf.',
+  lead: 'Die Sprachverarbeitung für Anrufe ändert die Lautstärke von selbst und entfernt, was keine Sprache ist, vor allem Stimmgabeln. In einem ruhigen Raum fällt das nicht auf.',
   browserSays: 'Was der Browser sagt',
   steps: [
     'Mach Säule und Mikrofon fest.',
-    'Schlag die Gabel einmal an, auf Gummi, und setz ihren Stiel nahe am Mikrofon auf.',
+    'Schlag die Gabel einmal an Gummi an und setz ihren Stiel nahe am Mikrofon auf.',
     'Halte zehn Sekunden still, während jemand spricht.',
   ],
   begin: 'Verstärkungstest beginnen',
   again: 'Von vorn beginnen',
   end: 'Verstärkungstest beenden',
-  listenFirst: 'Hör zuerst dem Mikrofon zu.',
-  help: 'Hilfe zum Mikrofon, und was die Verwaltung tun kann',
+  listenFirst: 'Wähle zuerst „Mikrofon“ und drück „Zuhören“.',
+  help: 'Hilfe zum Mikrofon, auch für die Schuladministration',
   microphone: 'Mikrofon',
   systemsChoice: 'Wahl des Systems',
 };
@@ -44,7 +44,7 @@ export const soundCheck: LaterWords['soundCheck'] = {
   fork: 'Gabel',
   use: 'Gemessene Frequenz in der Ausgleichsrechnung benutzen',
   used: 'Jetzt zählt die gemessene Frequenz in der Ausgleichsrechnung.',
-  caution: 'Schlag die Gabel auf Gummi oder einer Schuhsohle an, nie auf Glas oder einer harten Kante.',
+  caution: 'Schlag die Gabel an Gummi oder einer Schuhsohle an, nie an Glas oder einer harten Kante.',
   usePractice: {
     heading: 'Die Frequenz der Übungsgabel benutzen?',
     message:
@@ -66,7 +66,7 @@ export const tone: LaterWords['tone'] = {
   cannotPlay:
     'Der Ton lässt sich hier nicht spielen. Prüfe, ob ein Lautsprecher angeschlossen ist und kein anderes Programm ihn belegt, und versuch es noch einmal; wenn das nicht hilft, lade die Seite neu.',
   caution:
-    'Beginnt leise und bleibt unter einer Obergrenze. Stell zuerst die Lautstärke des Geräts herunter, und spiel den Ton nie über Kopfhörer, die jemand trägt.',
+    'Der Ton beginnt leise und bleibt unter einer Obergrenze. Stell zuerst die Lautstärke des Geräts herunter, und spiel den Ton nie über Kopfhörer, die jemand trägt.',
 };
 
 export const sweepCard: LaterWords['sweepCard'] = {
@@ -86,7 +86,7 @@ export const sweepCard: LaterWords['sweepCard'] = {
     'Was bis jetzt zu hören war. Eine Resonanz zeigt sich als Hügel, auf dem Weg nach oben und auf dem nach unten.',
   noLength: 'Tipp zuerst die Länge der Säule ein.',
   noResonance:
-    'Keine Resonanz dieser Säule war sowohl auf dem Weg nach oben als auch auf dem nach unten zu hören. Rück Lautsprecher und Mikrofon näher an die Mündung, oder mach den Sweep größer.',
+    'Keine Resonanz dieser Säule war sowohl auf dem Weg nach oben als auch auf dem nach unten zu hören. Rück Lautsprecher und Mikrofon näher an die Mündung, oder wähle einen größeren Frequenzbereich.',
   order: 'Ordnung',
   resonance: 'Resonanz',
   speed: 'Geschwindigkeit daraus',

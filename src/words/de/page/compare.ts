@@ -27,7 +27,7 @@ export const compare: LaterWords['compare'] = {
 
 export const temperatures: LaterWords['temperatures'] = {
   heading: 'Geschwindigkeit über der Temperatur',
-  lead: 'Ein Punkt für jeden Ort. Das Band ist die berechnete Geschwindigkeit, von trockener bis zu gesättigter Luft.',
+  lead: 'Ein Punkt für jeden Ort. Das Band zeigt die berechnete Geschwindigkeit, von trockener bis zu gesättigter Luft.',
   columns: { place: 'Ort', speed: 'Geschwindigkeit', theory: 'Unterschied zur Berechnung' },
   noSpeed: '—',
   noTemperature: 'Temperatur nicht notiert',

@@ -3,7 +3,7 @@ import { megabytes } from '../../numbers.ts';
 import { counted } from '../grammar.ts';
 
 export const intakePage: LaterWords['intakePage'] = {
-  heading: 'Was hereinkam',
+  heading: 'Eingelesen',
   files: 'Dateien',
   toClass: 'In die Klasse übernehmen',
   add: 'Zu diesem Experiment hinzufügen',

@@ -9,9 +9,9 @@ export const lesson: LaterWords['lesson'] = {
   hideTheory: 'Die berechnete Geschwindigkeit verbergen',
   hideTruth: 'Die wahren Werte der Übungssäule verbergen',
   apart:
-    'Die letzten beiden sind getrennt. Ist nur die Berechnung verborgen, verrät „Wahre Werte zeigen“ die Schallgeschwindigkeit jedem, der übt. Wähle beide, um sie überall zu verbergen.',
+    'Die letzten beiden gelten unabhängig voneinander. Ist nur die Berechnung verborgen, verrät „Wahre Werte zeigen“ die Schallgeschwindigkeit allen, die üben. Wähle beide, um sie überall zu verbergen.',
   limits:
-    'Was sich nicht verbergen lässt: was Schüler selbst ausrechnen oder nachschlagen, diese Seite ohne den Link, und der Quelltext des Programms. Verbergen hält die Lösung außer Sicht; ein Schloss ist es nicht.',
+    'Was sich nicht verbergen lässt: was die Klasse selbst ausrechnet oder nachschlägt, diese Seite ohne den Link, und der Quelltext des Programms. Verbergen hält die Lösung außer Sicht; ein Schloss ist es nicht.',
   make: 'Link erstellen',
   link: 'Link',
   copy: 'Link kopieren',

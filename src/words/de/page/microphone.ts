@@ -19,16 +19,16 @@ export const benchHelp: LaterWords['benchHelp'] = {
   asking: {
     seen: 'Nach „Zuhören“ passiert nichts',
     why: 'Der Browser wartet noch auf deine Erlaubnis, oft in einem kleinen Fenster bei der Adresse.',
-    toDo: 'Wähle „Zulassen“. Hast du das Fenster geschlossen, drücke noch einmal „Zuhören“.',
+    toDo: 'Wähle „Zulassen“. Hast du das Fenster geschlossen, drück noch einmal „Zuhören“.',
   },
   refused: {
     seen: 'Das Mikrofon wurde verweigert',
     why: 'Jemand hat für diese Seite einmal „Blockieren“ gewählt, und der Browser merkt sich das.',
-    toDo: 'Drücke das Symbol neben der Adresse, stelle das Mikrofon auf „Zulassen“ und drücke noch einmal „Zuhören“.',
+    toDo: 'Drück das Symbol neben der Adresse, stell das Mikrofon auf „Zulassen“ und drück noch einmal „Zuhören“.',
   },
   insecure: {
     seen: 'Die Seite verlangt eine sichere Adresse',
-    why: 'Über einfaches http und bei einer Datei von der Platte geben Browser kein Mikrofon frei.',
+    why: 'Über einfaches http und bei einer Datei von der Festplatte geben Browser kein Mikrofon frei.',
     toDo: 'Öffne die Seite über ihre https-Adresse oder auf diesem Rechner unter localhost.',
   },
   framed: {
@@ -39,12 +39,12 @@ export const benchHelp: LaterWords['benchHelp'] = {
   missing: {
     seen: 'Es wurde kein Mikrofon gefunden, oder es ist belegt',
     why: 'Es ist nicht angeschlossen oder ausgeschaltet, oder ein anderes Programm (etwa ein Anruf) benutzt es.',
-    toDo: 'Schließe es an, suche seinen Schalter, beende den Anruf und drücke noch einmal „Zuhören“.',
+    toDo: 'Schließ es an, such seinen Schalter, beende den Anruf und drück noch einmal „Zuhören“.',
   },
   doubtful: {
     seen: 'Der Pegel ist fraglich: Etwas verändert ihn vielleicht',
     why: 'Ein Sprachmodus von Browser, System oder Headset verstellt die Lautstärke von selbst.',
-    toDo: 'Nimm das Headset ab, wähle das eingebaute Mikrofon, schalte den Sprachmodus aus oder versuche einen anderen Browser.',
+    toDo: 'Nimm das Headset ab, wähle das eingebaute Mikrofon, schalte den Sprachmodus aus oder versuch einen anderen Browser.',
   },
   hopeless: {
     seen: 'Nichts hilft',
@@ -61,7 +61,7 @@ export const administratorHelp: LaterWords['administratorHelp'] = {
   },
   platform: {
     seen: 'Lernplattform',
-    why: 'Ein Rahmen gibt das Mikrofon nur weiter, wenn das in ihm steht.',
+    why: 'Ein Rahmen gibt das Mikrofon nur weiter, wenn er es ausdrücklich erlaubt.',
     toDo: '<iframe allow="microphone" …> oder ein Link, der einen eigenen Tab öffnet',
   },
   policies: {

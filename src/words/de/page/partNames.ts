@@ -5,7 +5,7 @@ export const partNames: LaterWords['partNames'] = {
   'bench-app': 'die Seite',
   'bench-apparatus': 'der Aufbau',
   'bench-ask': 'eine Frage',
-  'bench-bring-in': 'das Hereinholen von Dateien und Tabellen',
+  'bench-bring-in': 'das Öffnen von Dateien und Tabellen',
   'bench-capture-state': 'der Zustand des Mikrofons',
   'bench-check': 'die Prüfungen',
   'bench-check-length': 'die Prüfung einer Länge',

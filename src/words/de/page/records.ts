@@ -3,8 +3,9 @@ import { counted, plural } from '../grammar.ts';
 import { fixed, megabytes } from '../../numbers.ts';
 
 export const records: LaterWords['records'] = {
-  bringIn: 'Hereinholen',
-  bringInLead: 'Oder zieh Dateien irgendwo auf die Seite, oder füge eine Tabelle außerhalb der Felder ein.',
+  bringIn: 'Öffnen und einfügen',
+  bringInLead:
+    'Du kannst auch Dateien irgendwo auf die Seite ziehen oder eine Tabelle außerhalb der Felder einfügen.',
   toClass: { before: 'Dateien vieler Gruppen: ', part: 'Klasse öffnen', after: '' },
   report: 'Protokoll',
   reportLead:
@@ -102,7 +103,7 @@ export const sounds: LaterWords['sounds'] = {
   heading: 'Gespeicherter Ton',
   keep: 'Ab jetzt den Ton jedes Anschlags speichern',
   lead: (usedBytes, limitBytes) =>
-    `Nach jedem Öffnen der Seite aus, weil auch Stimmen im Raum aufgenommen werden. Der Ton bleibt auf diesem Gerät. Alle Experimente brauchen ${megabytes(usedBytes)} von ${megabytes(limitBytes)}.`,
+    `Nach jedem Öffnen der Seite ist das ausgeschaltet, weil auch Stimmen im Raum aufgenommen werden. Der Ton bleibt auf diesem Gerät. Alle Experimente belegen ${megabytes(usedBytes)} von ${megabytes(limitBytes)}.`,
   again:
     '„Noch einmal anhören“ wertet einen Ton mit der jetzt gewählten Gabel aus und ersetzt die darin gefundenen Marken. „Rückgängig“ bringt die alten zurück.',
   marks: (count, numbers) => `${plural(count, 'Marke', 'Marken')} ${numbers}`,
@@ -124,8 +125,8 @@ export const sounds: LaterWords['sounds'] = {
 
 export const stored: LaterWords['stored'] = {
   heading: 'Auf diesem Gerät gespeichert',
-  lead: 'Experimente mit Marken, Pegelverläufen, Notizen und Schritten zum Rückgängigmachen; Ton nur, wo du es wolltest; deine Einstellungen; was du getippt und noch nicht übernommen hast; und eine Kopie dieser Seite, damit sie ohne Netz läuft. Alles bleibt in diesem Browser: nichts wird gesendet.',
-  inAll: (bytes) => `Zusammen ${megabytes(bytes)}, wie der Browser zählt.`,
+  lead: 'Experimente mit Marken, Pegelverläufen, Notizen und Schritten zum Rückgängigmachen; Ton nur, wo du es wolltest; deine Einstellungen; was du getippt und noch nicht übernommen hast; und eine Kopie dieser Seite, damit sie ohne Netz läuft. Alles bleibt in diesem Browser: Nichts wird gesendet.',
+  inAll: (bytes) => `Zusammen ${megabytes(bytes)}, so zählt es der Browser.`,
   promised: 'Der Browser hat zugesagt, alles zu behalten, bis du es löschst.',
   notPromised:
     'Der Browser kann alles löschen, wenn der Platz knapp wird oder diese Seite lange nicht benutzt wird.',

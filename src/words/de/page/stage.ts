@@ -37,7 +37,7 @@ export const drawn: FirstWords['drawn'] = {
 
 export const readout: FirstWords['readout'] = {
   none: '–',
-  unit: 'dB über dem Raum',
+  unit: 'dB über Raumgeräusch',
   noneSpoken: 'Anstieg über das Raumgeräusch: kein Ton gehört',
   levelSpoken: (riseDb) => `Anstieg über das Raumgeräusch: ${riseDb} Dezibel`,
   check: (sign, verdict) => `Diese Länge: ${sign} ${verdict}`,

@@ -4,7 +4,7 @@ import { fixed } from '../../numbers.ts';
 export const working: LaterWords['working'] = {
   heading: 'Rechnung',
   empty: 'Jeder Schritt erscheint hier mit seinen Zahlen, sobald eine Marke ihre Länge hat.',
-  lead: 'Damit du jeden Schritt von Hand nachrechnen kannst.',
+  lead: 'So kannst du jeden Schritt von Hand nachrechnen.',
   letters: {
     L: 'am Maßstab abgelesene Länge, ohne die Nullpunktverschiebung',
     n: 'Ordnung der Resonanz',
@@ -15,7 +15,7 @@ export const working: LaterWords['working'] = {
     v: 'Schallgeschwindigkeit im Rohr',
     w: 'Teil der Geschwindigkeit, den die Wände wegnehmen',
     c: 'Schallgeschwindigkeit in freier Luft',
-    'χ²': 'Summe der quadrierten Abweichungen, jede durch ihre Unsicherheit geteilt',
+    'χ²': 'Summe der Quadrate der Abweichungen, jede vorher durch ihre Unsicherheit geteilt',
     a: 'Teil der halben Breite, um den die Stelle neben der Resonanz liegen kann',
     b: 'halbe Breite der Resonanz',
     q: 'Anstieg über die Gabel allein, als Verhältnis der Amplituden',
@@ -40,11 +40,11 @@ export const budget: LaterWords['budget'] = {
 
 export const fit: LaterWords['fit'] = {
   heading: 'Ausgleichsgerade',
-  lead: 'Die Steigung ist die Geschwindigkeit im Rohr; wie weit unter null die Gerade beginnt, ist die Mündungskorrektur (bei offenen Säulen zweimal sie).',
+  lead: 'Die Steigung ist die Geschwindigkeit im Rohr; wie weit unter null die Gerade beginnt, ist die Mündungskorrektur (bei offenen Säulen das Doppelte davon).',
 };
 
 export const nextMarks: LaterWords['nextMarks'] = {
-  heading: 'Was als Nächstes',
+  heading: 'Was als Nächstes?',
   lead: 'Marken, die mit deinen Gabeln die Unsicherheit am meisten verkleinern würden.',
   none: 'Setz zuerst eine Marke bei einer Resonanz, mit ihrer Länge.',
 };
@@ -55,7 +55,7 @@ export const circle: LaterWords['circle'] = {
   mark: 'Resonanz von',
   own: (name) => `Das ist der gehörte Kreis: ${name}.`,
   example:
-    'Ein Beispiel, noch nicht deins: Der Ton der Säule ist 1,5-mal so stark wie der der Gabel und eilt ihm um 60° voraus. Schieb durch eine Resonanz, während diese Seite zuhört: Ihre Marke bringt deinen eigenen Kreis.',
+    'Ein Beispiel, noch nicht deins: Der Ton der Säule ist 1,5-mal so stark wie der der Gabel und eilt ihm um 60° voraus. Schieb durch eine Resonanz, während diese Seite zuhört: Zu ihrer Marke gehört dann dein eigener Kreis.',
   tooLong: {
     inHalfWidths: (halfWidths, louderDb) =>
       `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten neben der Resonanz und ist ${louderDb} dB lauter: Eine Säule, die man dort abliest, ist zu lang.`,
@@ -73,5 +73,5 @@ export const circle: LaterWords['circle'] = {
   noMillimetres:
     'Auch in Millimetern, sobald der Durchmesser des Rohrs und die Ordnung der Resonanz bekannt sind.',
   stays:
-    'Solange Gabel, Hand und Mikrofon bleiben, wie sie sind, geht das bei jeder Resonanz zur selben Seite: Wiederholen mittelt es nicht heraus. Wer abliest, wenn diese Seite „Hier“ zeigt, vermeidet es.',
+    'Solange Gabel, Hand und Mikrofon bleiben, wie sie sind, ist die Abweichung bei jeder Resonanz gleich gerichtet: Durch Wiederholen mittelt sie sich nicht heraus. Wer abliest, wenn diese Seite „Hier“ zeigt, vermeidet sie.',
 };

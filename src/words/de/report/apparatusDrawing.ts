@@ -2,7 +2,7 @@ import type { LaterWords } from '../../catalogue.ts';
 import { fixed, stampedHertz } from '../../numbers.ts';
 
 export const drawing: LaterWords['drawing'] = {
-  title: 'Der Aufbau, entlang des Maßstabs maßstäblich',
+  title: 'Der Aufbau, in Längsrichtung maßstäblich',
   fork: (hz) => `Gabel, ${stampedHertz(hz)} Hz`,
   column: (ends, diameterM) =>
     diameterM === null
@@ -15,5 +15,5 @@ export const drawing: LaterWords['drawing'] = {
       ? 'Maßstab, cm; darunter die Längen bei Resonanz'
       : `Maßstab, cm, Nullpunktverschiebung ${fixed(zeroOffsetM * 1000, 1)} mm; darunter die Längen bei Resonanz`,
   caption:
-    'Der Aufbau, maßstäblich entlang des Maßstabs, nicht quer dazu. Striche darunter: Längen, bei denen die Säule in Resonanz war.',
+    'Der Aufbau, maßstäblich nur in Längsrichtung. Striche darunter: Längen, bei denen die Säule in Resonanz war.',
 };

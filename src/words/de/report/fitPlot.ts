@@ -2,12 +2,12 @@ import type { LaterWords } from '../../catalogue.ts';
 import { counted } from '../grammar.ts';
 
 export const fitPlot: LaterWords['fitPlot'] = {
-  title: 'Länge über der Zeit, die der Schall durch die Säule braucht',
+  title: 'Länge über der Laufzeit des Schalls',
   x: 'halbe Wellen in der Säule ÷ (2 × Frequenz), ms',
   y: 'Länge, cm',
   label: (order, hertz) => `n = ${order}, ${hertz} Hz`,
   shows: (marks, endMm) =>
-    `${counted(marks, 'Marke', 'Marken')}. Die Steigung der Geraden ist die Geschwindigkeit. Die Gerade beginnt unter null: um die Mündungskorrektur von ${endMm} mm, bei offenen Säulen um das Doppelte.`,
+    `${counted(marks, 'Marke', 'Marken')}. Die Steigung der Geraden ist die Geschwindigkeit. Sie beginnt um die Mündungskorrektur (${endMm} mm) unter null, bei offenen Säulen um das Doppelte.`,
 };
 
 export const residualPlot: LaterWords['residualPlot'] = {

@@ -19,9 +19,9 @@ export const report: LaterWords['report'] = {
     `Diagramme, Rechnung und Budget von ${counted(places, 'weiteren Ort', 'weiteren Orten')} sind nicht gedruckt. „Rechnung“ auf der Seite zeigt die des gewählten Orts.`,
   cautions: 'Vorsicht',
   cautionList: [
-    'Schlag die Gabel auf Gummi oder an der Schuhsohle an, nie an Glas oder einer harten Kante.',
+    'Schlag die Gabel an Gummi oder einer Schuhsohle an, nie an Glas oder einer harten Kante.',
     'Halte eine klingende Gabel von Zähnen und Glas fern.',
-    'Ein Glasrohr bricht: klemme es weich ein. Halte Wasser von elektrischen Geräten fern.',
+    'Ein Glasrohr bricht leicht: Klemm es weich ein. Halte Wasser von elektrischen Geräten fern.',
     'Gespielte Töne beginnen leise. Die Regeln eures Fachraums gehen vor.',
   ],
   discussion: 'Diskussion',
@@ -72,7 +72,7 @@ export const apparatusFacts: LaterWords['apparatusFacts'] = {
   noDiameter: 'Innendurchmesser nicht gemessen',
   diameter: (mm) => `Innendurchmesser ${mm} mm`,
   otherDiameter: (mm) => `${mm} mm am anderen offenen Ende`,
-  reading: (mm) => `eine Ablesung ± ${mm} mm (Standardunsicherheit, mit dem Finden der Resonanz)`,
+  reading: (mm) => `eine Ablesung ± ${mm} mm (Standardunsicherheit, das Finden der Resonanz eingeschlossen)`,
   readingNotStated: (taken) => `Ableseunsicherheit nicht angegeben: ${taken}`,
   zeroOffset: (mm) => `Nullpunktverschiebung ${mm} mm`,
   temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty} °C (Standardunsicherheit)`,
@@ -130,7 +130,7 @@ export const comparisonPart: LaterWords['comparisonPart'] = {
   headingHidden: 'Vergleich',
   hidden: 'Diese Unterrichtsstunde verbirgt die berechnete Geschwindigkeit.',
   theory:
-    'Die berechnete Geschwindigkeit gilt für Schall in Luft bei notierter Temperatur, Feuchte und notiertem Druck (Cramer 1993); in einem anderen Gas ist sie √(γRT/M).',
+    'Die berechnete Geschwindigkeit gilt für Schall in Luft bei den notierten Werten von Temperatur, Feuchte und Druck (Cramer 1993); in einem anderen Gas ist sie √(γRT/M).',
   place: (place, difference) =>
     difference === null
       ? `${place}: Die Lufttemperatur wurde nicht notiert, also lässt sich keine Geschwindigkeit berechnen.`

@@ -7,7 +7,7 @@ export const questions: LaterWords['questions'] = {
   outlierHidden: (cm) =>
     `Die Marke bei ${cm} cm liegt neben den anderen. Was kann passiert sein, und wie würdest du es herausfinden?`,
   largestPart: (source) =>
-    `Der größte Teil der Unsicherheit kommt daher: ${source}. Was würdest du ändern, um ihn zu halbieren?`,
+    `Der größte Beitrag zur Unsicherheit: ${source}. Was würdest du ändern, um ihn zu halbieren?`,
   largestPartHidden:
     'Woher kommt der größte Teil der Unsicherheit? Was würdest du ändern, um ihn zu halbieren?',
   sources: {
@@ -34,9 +34,9 @@ export const questions: LaterWords['questions'] = {
   apartFromTheoryHidden:
     'Vergleiche deine Geschwindigkeit mit der berechneten. Welcher einzelne Fehler würde genau diesen Unterschied ergeben?',
   nearTheory: (differenceMps) =>
-    `Gemessene minus berechnete Geschwindigkeit ist ${differenceMps} m/s, innerhalb der Unsicherheiten. Beweist das die Theorie? Einen wie kleinen Unterschied hättest du finden können?`,
+    `Gemessene minus berechnete Geschwindigkeit ist ${differenceMps} m/s, innerhalb der Unsicherheiten. Beweist das die Theorie? Wie klein dürfte ein Unterschied sein, damit du ihn noch bemerkst?`,
   nearTheoryHidden:
-    'Vergleiche deine Geschwindigkeit mit der berechneten. Einen wie kleinen Unterschied hättest du finden können?',
+    'Vergleiche deine Geschwindigkeit mit der berechneten. Wie klein dürfte ein Unterschied sein, damit du ihn noch bemerkst?',
   twoPlaces: (oneMps, otherMps) =>
     `Du hast an zwei Orten ${oneMps} und ${otherMps} m/s gefunden. Welche Fehler sind an beiden gleich, und was heißt das für den Unterschied?`,
   twoPlacesHidden:

@@ -2,7 +2,7 @@ import type { LaterWords } from '../../catalogue.ts';
 
 export const readingHelp: LaterWords['readingHelp'] = {
   legend:
-    'In den Diagrammen ist ein Punkt eine Marke, der Balken darin ihre Unsicherheit. Die Linie ist die Ausgleichsrechnung. Ein Kreuz ist ein Ausreißer, der darin nicht zählt.',
+    'In den Diagrammen ist ein Punkt eine Marke, der Balken dazu ihre Unsicherheit. Die Linie ist die Ausgleichsgerade. Ein Kreuz ist ein Ausreißer, der für sie nicht zählt.',
   termsHeading: 'Was die Buchstaben bedeuten',
   terms: {
     k: 'der Erweiterungsfaktor. Standardunsicherheit mal k ergibt einen Bereich, der bei 95 von 100 solchen Messungen den wahren Wert enthält.',

@@ -8,5 +8,5 @@ export const temperaturePlot: LaterWords['temperaturePlot'] = {
   places: (list) => `${list}.`,
   none: 'Noch kein Ort hat sowohl eine Geschwindigkeit als auch eine Temperatur.',
   nameless: 'Es sind zu viele Punkte, um sie im Bild zu beschriften.',
-  band: 'Das Band ist die berechnete Geschwindigkeit, von trockener bis zu gesättigter Luft.',
+  band: 'Das Band zeigt die berechnete Geschwindigkeit, von trockener bis zu gesättigter Luft.',
 };
