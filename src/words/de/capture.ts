@@ -64,7 +64,7 @@ export const captureFailure: FirstWords['captureFailure'] = {
   refused: {
     what: 'Das Mikrofon wurde verweigert.',
     advice:
-      'Drück auf das Symbol neben der Adresse, erlaube das Mikrofon für diese Seite und starte neu. Wenn es dort nichts zu erlauben gibt, hat die Verwaltung der Schule es abgeschaltet.',
+      'Drück auf das Symbol neben der Adresse, erlaube das Mikrofon für diese Seite und starte neu. Wenn es dort nichts zu erlauben gibt, hat die Administration der Schule es abgeschaltet.',
   },
   system: {
     what: 'Die Datenschutzeinstellungen des Computers geben dem Browser das Mikrofon nicht.',
@@ -72,7 +72,7 @@ export const captureFailure: FirstWords['captureFailure'] = {
   },
   policy: {
     what: 'Eine Richtlinie dieser Website oder der Schule gibt Seiten das Mikrofon nicht.',
-    advice: 'Bitte die Verwaltung, es zu erlauben.',
+    advice: 'Bitte die Administration der Schule, es zu erlauben.',
   },
   'none-given': {
     what: 'Dieser Browser lässt Webseiten kein Mikrofon benutzen.',

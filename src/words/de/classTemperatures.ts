@@ -9,5 +9,5 @@ export const classTemperatures: LaterWords['classTemperatures'] = {
     `${counted(groups, 'Gruppe', 'Gruppen')} mit der Temperatur und der Geschwindigkeit, die sie gemessen haben, und dem 95-%-Intervall.`,
   outlying: 'Ein Kreuz ist eine Gruppe, deren Ergebnis ein Ausreißer ist.',
   nameless: 'Nur Ausreißer sind hier mit Namen beschriftet.',
-  band: 'Das Band ist die berechnete Geschwindigkeit, von trockener bis zu gesättigter Luft.',
+  band: 'Das Band zeigt die berechnete Geschwindigkeit, von trockener bis zu gesättigter Luft.',
 };

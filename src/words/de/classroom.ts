@@ -58,7 +58,7 @@ export const classDiscussion: LaterWords['classDiscussion'] = {
     `Diese Ergebnisse fallen heraus: ${groups}. Daraus können alle lernen: Was am Aufbau würde genau diesen Unterschied bewirken?`,
   others: (count) => `${count} weitere`,
   temperatures: (coldest, warmest) =>
-    `Die Luft hatte ${coldest} bis ${warmest} °C. Wie viele m/s je Grad lest ihr aus dem Bild von Geschwindigkeit und Temperatur ab, und sind die Unsicherheiten der Gruppen klein genug, um das zu sehen?`,
+    `Die Lufttemperatur lag zwischen ${coldest} und ${warmest} °C. Wie viele m/s je Grad lest ihr aus dem Bild von Geschwindigkeit und Temperatur ab, und sind die Unsicherheiten der Gruppen klein genug, um das zu sehen?`,
   moreGroups:
     'Wie würden sich der Mittelwert und seine Unsicherheit ändern, wenn doppelt so viele Gruppen gemessen hätten?',
 };

@@ -2,11 +2,11 @@ import type { LaterWords } from '../catalogue.ts';
 
 export const comparison: LaterWords['comparison'] = {
   faster: (one, other, mps, uncertaintyMps) =>
-    `„${one}“ gegenüber „${other}“: ${mps} m/s schneller, ± ${uncertaintyMps} m/s (95 %). Der Unterschied ist echt.`,
+    `„${one}“ gegenüber „${other}“: (${mps} ± ${uncertaintyMps}) m/s schneller (95 %). Der Unterschied ist echt.`,
   slower: (one, other, mps, uncertaintyMps) =>
-    `„${one}“ gegenüber „${other}“: ${mps} m/s langsamer, ± ${uncertaintyMps} m/s (95 %). Der Unterschied ist echt.`,
+    `„${one}“ gegenüber „${other}“: (${mps} ± ${uncertaintyMps}) m/s langsamer (95 %). Der Unterschied ist echt.`,
   alike: (one, other, mps, uncertaintyMps) =>
-    `„${one}“ gegenüber „${other}“: ${mps} m/s Unterschied, ± ${uncertaintyMps} m/s (95 %). Diese Marken zeigen keinen echten Unterschied.`,
+    `„${one}“ gegenüber „${other}“: (${mps} ± ${uncertaintyMps}) m/s Unterschied (95 %). Diese Marken zeigen keinen echten Unterschied.`,
   agrees: {
     faster: (mps) => `Theorie für ihre Luft: ${mps} m/s schneller. Messung und Theorie stimmen überein.`,
     slower: (mps) => `Theorie für ihre Luft: ${mps} m/s langsamer. Messung und Theorie stimmen überein.`,

@@ -29,7 +29,7 @@ export const listening: FirstWords['listening'] = {
   gainPumping:
     'Der Raum wird leiser, wenn die Gabel laut ist: Eine automatische Verstärkung verändert die Lautstärke, Pegel sind so nicht vergleichbar. Schalte automatische Verstärkung, Rauschunterdrückung und Echounterdrückung des Mikrofons aus.',
   tooShort:
-    'Die Aufnahme ist kürzer als eine Sekunde: zu kurz, um darin eine Gabel zu finden. Nimm ein ganzes Verschieben auf.',
+    'Die Aufnahme ist kürzer als eine Sekunde: zu kurz, um darin eine Gabel zu finden. Nimm einen ganzen Durchgang auf.',
   silent: 'Es kommt gar kein Ton an: Das Mikrofon ist stumm, oder es ist das falsche gewählt.',
   gap: (losses, timeS) =>
     `Ton ging ${times(losses)} verloren, zuerst bei ${timeS} s: Dort wird keine Resonanz markiert. Schließ andere Programme und schieb dort noch einmal.`,
