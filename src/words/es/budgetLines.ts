@@ -13,26 +13,26 @@ export const budgetColumns: LaterWords['budgetColumns'] = {
 };
 
 export const budgetLine: LaterWords['budgetLine'] = {
-  reading: 'Longitudes: leer y encontrar la resonancia',
-  readingWidened: 'Longitudes: leer y encontrar la resonancia, corregidas según su dispersión',
+  reading: 'Longitudes: leerlas y encontrar la resonancia',
+  readingWidened: 'Longitudes: leerlas y encontrar la resonancia, corregido según su dispersión',
   fork: (hertz) => `Frecuencia del diapasón de ${hertz} Hz`,
   loudest: 'Posición más sonora, al lado de la resonancia',
   zero: 'Cero de la regla',
-  scale: 'Divisiones de la regla',
+  scale: 'Escala de la regla',
   endOfMouth: 'Corrección de extremo conocida por la boca, dividida por el radio',
   endOfTubes: 'Corrección de extremo habitual de los tubos',
-  wall: 'Freno de la pared',
-  wallLeft: 'Freno de la pared, sin corregir',
+  wall: 'Frenado por la pared',
+  wallLeft: 'Frenado por la pared, sin corregir',
   distributions: {
     normal: 'normal',
     rectangular: 'rectangular',
     arcsine: 'arcoseno',
   },
   types:
-    'Tipo A: de la dispersión de las longitudes. Tipo B: de lo que se sabe por otra vía, como un valor grabado o un instrumento. Sensibilidad: m/s que cambia la velocidad por una unidad de la magnitud. (JCGM 100:2008, 4.2, 4.3 y 5.1)',
+    'Tipo A: de la dispersión de las longitudes. Tipo B: de lo que se sabe por otra vía, como un valor grabado o un instrumento. Sensibilidad: cuántos m/s cambia la velocidad por cada unidad de la magnitud. (JCGM 100:2008, 4.2, 4.3 y 5.1)',
   perMillimetre: (mps) => `${mps} m/s por mm`,
   perHertz: (mps) => `${mps} m/s por Hz`,
-  correlation: 'Correlación de la velocidad y la corrección de extremo',
+  correlation: 'Correlación entre la velocidad y la corrección de extremo',
   degrees: 'Grados de libertad efectivos',
   degreesBy: (degrees) => `ν = ${degrees}, según Welch y Satterthwaite`,
   repeatability: 'Repetibilidad de una lectura',

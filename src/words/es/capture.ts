@@ -62,9 +62,9 @@ export const captureFailure: FirstWords['captureFailure'] = {
     advice: 'Empieza de nuevo y elige «Permitir».',
   },
   refused: {
-    what: 'Se denegó el micrófono.',
+    what: 'Se denegó el permiso para el micrófono.',
     advice:
-      'Pulsa el icono junto a la dirección, permite el micrófono para esta página y empieza de nuevo. Si no hay nada que permitir, lo ha desactivado la administración del centro.',
+      'Pulsa el icono junto a la dirección, permite el micrófono para esta página y empieza de nuevo. Si no hay nada que permitir, lo ha desactivado el administrador del centro.',
   },
   system: {
     what: 'Los ajustes de privacidad del ordenador niegan el micrófono al navegador.',
@@ -72,7 +72,7 @@ export const captureFailure: FirstWords['captureFailure'] = {
   },
   policy: {
     what: 'Una norma de este sitio o del centro niega el micrófono a las páginas.',
-    advice: 'Pide a la administración que lo permita.',
+    advice: 'Pide al administrador que lo permita.',
   },
   'none-given': {
     what: 'Este navegador no deja que las páginas web usen un micrófono.',

@@ -9,5 +9,5 @@ export const markFacts: FirstWords['markFacts'] = {
   order: (order) => ordinal(order),
   orderSet: (order) => `${ordinal(order)} (fijada a mano)`,
   orderSure: (order, percent) => `${ordinal(order)}, segura al ${percent} %`,
-  fromFit: (millimetres) => `a ${millimetres} mm del ajuste`,
+  fromFit: (millimetres) => `${millimetres} mm respecto al ajuste`,
 };

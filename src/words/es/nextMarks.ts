@@ -9,6 +9,6 @@ export const nextMark: FirstWords['nextMark'] = {
   near: (resonance, cm) => `${resonance}, hacia ${cm} cm`,
   again: (resonance) => `${resonance} (leerla otra vez)`,
   gain: (percent) => `Incertidumbre: un ${percent} % menos.`,
-  left: (mps) => `Incertidumbre típica entonces: ${mps} m/s.`,
+  left: (mps) => `Quedaría una incertidumbre típica de ${mps} m/s.`,
   hint: (resonance, percent) => `Lo mejor ahora: ${resonance}. Reduciría la incertidumbre un ${percent} %.`,
 };

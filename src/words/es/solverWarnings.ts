@@ -68,7 +68,7 @@ export const solverWarning: LaterWords['solverWarning'] = {
   endImplausibleInRadii: (millimetres, radii, usualRadii) =>
     `La corrección de extremo sale ${millimetres} mm, ${radii} veces el radio; lo habitual es unas ${usualRadii} veces. Comprueba el cero de la regla, el diámetro y los extremos.`,
   speedImplausible: (mps, lowest, highest) =>
-    `${mps} m/s está fuera de ${lowest} a ${highest} m/s para el aire. Comprueba la frecuencia del diapasón y los órdenes.`,
+    `${mps} m/s está fuera de lo posible en el aire, de ${lowest} a ${highest} m/s. Comprueba la frecuencia del diapasón y los órdenes.`,
   aboveTheory: (mps) =>
     `El resultado está ${mps} m/s por encima de la velocidad prevista, más de lo que permiten las dos incertidumbres. Comprueba qué hay en la boca, las longitudes y el cero de la regla, y después el termómetro y la frecuencia del diapasón.`,
   belowTheory: (mps) =>
@@ -80,15 +80,15 @@ export const solverWarning: LaterWords['solverWarning'] = {
   endFromTheory:
     'Las marcas solas no dan bien la corrección de extremo. Se usa lo que se sabe de la boca del tubo, con su incertidumbre.',
   endUnknown: (expected, giveOrTake) =>
-    `Las marcas no dan la corrección de extremo y no se indicó ningún diámetro. Se suponen ${expected} mm, como en los tubos habituales, más o menos ${giveOrTake} mm.`,
+    `Las marcas no dan la corrección de extremo y no se indicó el diámetro del tubo. Se suponen ${expected} mm, como en los tubos habituales, con un margen de ± ${giveOrTake} mm.`,
   noDiameter: (lowestPercent, highestPercent) =>
-    `No se indicó ningún diámetro, así que no se sabe cuánto frena la pared a la onda (${lowestPercent} a ${highestPercent} %). No se corrige nada; la incertidumbre lo incluye.`,
+    `No se indicó el diámetro del tubo, así que no se sabe cuánto frena la pared a la onda (entre un ${lowestPercent} y un ${highestPercent} %). No se corrige nada; la incertidumbre lo incluye.`,
   someDiametersMissing: 'Donde no se indicó el diámetro, se usa la media de los demás.',
   someTemperaturesMissing: 'Donde no se indicó la temperatura del aire, se usa la media de las demás.',
   noTemperature:
     'No se indicó la temperatura del aire, así que la velocidad no se puede comparar con la prevista.',
   ifAir: (celsius, giveOrTake) =>
-    `Si el gas es aire, esta velocidad corresponde a ${celsius} °C, más o menos ${giveOrTake} °C.`,
+    `Si el gas es aire, esta velocidad corresponde a ${celsius} °C, con un margen de ± ${giveOrTake} °C.`,
   airBeyondFormula:
     'Este aire está fuera de 0 a 30 °C y de 750 a 1020 hPa, donde se comprobó la fórmula de la velocidad prevista; la incertidumbre de esa velocidad se aumenta.',
 };

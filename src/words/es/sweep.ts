@@ -7,9 +7,9 @@ export const sweep: LaterWords['sweep'] = {
   outlier: 'valor atípico',
   basis: (resonances, factor, endMm) =>
     `95 %, k = ${factor}, con ${counted(resonances, 'resonancia', 'resonancias')}. La corrección de extremo de ${endMm} mm es la prevista: una sola longitud no puede medirla.`,
-  wallsCorrected: 'Está corregido el freno de la onda por la pared.',
+  wallsCorrected: 'Está corregido el frenado de la onda por la pared.',
   noDiameter:
-    'Anota el diámetro del tubo: sin él, la corrección de extremo es una suposición y no se corrige el freno por la pared.',
+    'Anota el diámetro del tubo: sin él, la corrección de extremo es una suposición y no se corrige el frenado por la pared.',
   lost: (seconds) => `Se perdieron ${seconds} s de sonido.`,
   lostMoment: 'El sonido se cortó un momento.',
   noneNear: 'Cerca no había ninguna resonancia.',

@@ -3,15 +3,15 @@ import type { LaterWords } from '../catalogue.ts';
 export const workingWhy: LaterWords['workingWhy'] = {
   difference: {
     closed: (farCm, nearCm) =>
-      `Cada columna se comporta como si fuera más larga que su tubo en el mismo e, así que e desaparece de ${farCm} cm − ${nearCm} cm: ninguna boca puede estropear λ. (Longitudes de resonancia: OpenStax University Physics 1, sección 17.4.)`,
+      `Cada columna se comporta como si su tubo fuera más largo, siempre en la misma longitud e. Por eso e desaparece al restar ${farCm} cm − ${nearCm} cm: la boca no influye en λ. (Longitudes de resonancia: OpenStax University Physics 1, sección 17.4.)`,
     open: (farCm, nearCm) =>
-      `Cada columna se comporta como si fuera más larga que su tubo en el mismo 2e, así que 2e desaparece de ${farCm} cm − ${nearCm} cm: ninguna boca puede estropear λ. (Longitudes de resonancia: OpenStax University Physics 1, sección 17.4.)`,
+      `Cada columna se comporta como si su tubo fuera más largo, siempre en la misma longitud 2e. Por eso 2e desaparece al restar ${farCm} cm − ${nearCm} cm: la boca no influye en λ. (Longitudes de resonancia: OpenStax University Physics 1, sección 17.4.)`,
   },
   noEnd: 'Es muy difícil que sea cero o menos: una de las dos longitudes se leyó mal, o su orden es otro.',
   beyondRim: (endMm) =>
-    `El aire justo fuera de la boca también oscila, así que la onda da la vuelta ${endMm} mm más allá del borde de este tubo.`,
+    `El aire justo fuera de la boca también oscila, así que la onda se refleja ${endMm} mm más allá del borde de este tubo.`,
   beyondRimOfRadius: (endMm, radii) =>
-    `El aire justo fuera de la boca también oscila, así que la onda da la vuelta ${endMm} mm más allá del borde de este tubo, ${radii} veces su radio.`,
+    `El aire justo fuera de la boca también oscila, así que la onda se refleja ${endMm} mm más allá del borde de este tubo, ${radii} veces su radio.`,
   endKnown: (known) =>
     `Una sola longitud no puede separar e y λ, así que e se toma de lo que se sabe de esta boca: ${known}.`,
   theoryOfEnds: (thinRadii, flangedRadii) =>
@@ -26,7 +26,7 @@ export const workingWhy: LaterWords['workingWhy'] = {
   loudest: (mm) =>
     `El micrófono oye el diapasón además de la columna. La suma suena más fuerte donde los dos están más cerca de ir en fase, no donde la columna vibra más, sino al lado: aquí con una incertidumbre típica de ${mm} mm. (Anchura de una resonancia: Fletcher & Rossing 1998, cap. 8.)`,
   squares: (sumMps) =>
-    `Los errores independientes rara vez van todos en el mismo sentido, así que se suman sus cuadrados: la suma no es ${sumMps} m/s, como lo sería sin cuadrados. (JCGM 100:2008, 5.1.2.)`,
+    `Los errores independientes rara vez van todos en el mismo sentido, así que se suman los cuadrados de las contribuciones: el resultado no es ${sumMps} m/s, como al sumarlas sin elevarlas al cuadrado. (JCGM 100:2008, 5.1.2.)`,
   coverage: (degrees, factor, normalFactor) =>
     `u cubre unos dos de cada tres casos. Para cubrir 95 de cada 100, ν = ${degrees} pide k = ${factor}; sería ${normalFactor} si u se conociera exactamente. (JCGM 100:2008, G.3 y G.4.)`,
   warmth: (mpsPerDegree) =>

@@ -14,8 +14,8 @@ export const workingStep: LaterWords['workingStep'] = {
     `v y e a partir de ${marks === 1 ? 'la marca' : `las ${marks} marcas`} por mínimos cuadrados ponderados; χ² = ${chiSquared} con ${counted(degrees, 'grado', 'grados')} de libertad`,
   fitWithMouth: (marks, mouth, chiSquared, degrees) =>
     `v y e a partir de ${marks === 1 ? 'la marca' : `las ${marks} marcas`} y de lo que se sabe de esta boca (${mouth}) por mínimos cuadrados ponderados; χ² = ${chiSquared} con ${counted(degrees, 'grado', 'grados')} de libertad`,
-  fitGives: (mps, endMm) => `c = ${mps} m/s en aire libre, e = ${endMm} mm`,
-  freeAir: 'Aire libre: la pared frena la onda',
+  fitGives: (mps, endMm) => `c = ${mps} m/s en el aire, fuera del tubo; e = ${endMm} mm`,
+  freeAir: 'Fuera del tubo: sin el frenado por la pared',
   standardUncertainty: 'Incertidumbre típica',
   standardFormula: 'u = √(u₁² + u₂² + …), las líneas del balance',
   shortened: ', sin las líneas menores del 1 % de u',
@@ -32,11 +32,11 @@ export const workingStep: LaterWords['workingStep'] = {
   placeFormula: 'u(posición) = a·b',
   loudestFormula: 'u(posición) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks, cm) =>
-    marks === 1 ? `1 marca, en ${cm} cm` : `de ${marks} marcas la más ancha, en ${cm} cm`,
+    marks === 1 ? `1 marca, en ${cm} cm` : `la más ancha de ${marks} marcas, en ${cm} cm`,
   halfWidth: (part, mm) => `${part} · ${mm} mm de semianchura`,
   halfWidthUsual: (part, mm) => `${part} · ${mm} mm de semianchura, en un tubo habitual`,
   rise: (decibels) => `subida de ${decibels} dB sobre el diapasón solo`,
   riseAssumed: (decibels) => `subida supuesta de ${decibels} dB sobre el diapasón solo`,
-  placeGives: (mm, mps) => `u(posición) = ${mm} mm, ${mps} m/s de u`,
+  placeGives: (mm, mps) => `u(posición) = ${mm} mm, que aporta ${mps} m/s a u`,
   placeInLengths: (mm) => `u(posición) = ${mm} mm, parte de la u de cada longitud`,
 };

@@ -4,12 +4,12 @@ import { fixed, hertz } from '../../numbers.ts';
 export const tube: LaterWords['tube'] = {
   heading: 'Tubo y regla',
   diameter: 'Diámetro interior',
-  diameterHint: 'para la corrección de extremo y el freno de la pared',
+  diameterHint: 'para la corrección de extremo y el frenado por la pared',
   otherDiameter: 'Diámetro en el otro extremo',
   otherDiameterHint: 'de un tubo que desliza dentro de otro, abierto por los dos extremos; vacío: el mismo',
   travel: 'Columna más larga',
   travelHint: 'la mayor longitud que puedes poner',
-  stopper: 'Qué la cierra',
+  stopper: 'Qué cierra la columna',
   stoppers: {
     piston: 'un pistón',
     dipped: 'agua, se mueve el tubo',
@@ -17,7 +17,7 @@ export const tube: LaterWords['tube'] = {
   },
   reading: 'Incertidumbre de lectura',
   readingHint: (taken) =>
-    `incertidumbre típica de una longitud, incluido encontrar la resonancia. Si está vacío: ${taken}.`,
+    `incertidumbre típica de una longitud, incluida la de encontrar la resonancia. Si está vacío: ${taken}.`,
   zero: 'Desfase del cero',
   zeroHint: 'lo que marca la regla cuando la columna mide cero; se resta de cada lectura',
   caution:
@@ -48,12 +48,12 @@ export const mouthChoice: LaterWords['mouthChoice'] = {
 
 export const forks: LaterWords['forks'] = {
   heading: 'Diapasones',
-  lead: 'Frecuencia grabada y su incertidumbre típica hasta que se mide el diapasón.',
+  lead: 'Frecuencia grabada y su incertidumbre típica. Valen hasta que midas el diapasón.',
   pitch: (number) => `Diapasón ${number}`,
   uncertainty: (number) => `± diapasón ${number}`,
   remove: 'Quitar',
   removeNamed: (number) => `Quitar el diapasón ${number}`,
-  notMeasured: 'Sin medir todavía (ver Comprobar).',
+  notMeasured: 'Sin medir todavía (véase Comprobar).',
   measured: (frequencyHz, standardUncertaintyHz) =>
     `Medido ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)} Hz; el ajuste usa este valor.`,
   useStamp: 'Usar el valor grabado',
@@ -62,12 +62,12 @@ export const forks: LaterWords['forks'] = {
   offered: (frequencyHz) => `${hertz(frequencyHz)} Hz`,
   others: 'Otra frecuencia: añade la más cercana y cambia el número.',
   caution:
-    'Golpea el diapasón contra goma o la suela del zapato, nunca contra vidrio o un borde duro. Mantén un diapasón que vibra lejos de los dientes y del vidrio.',
+    'Golpea el diapasón contra goma o la suela del zapato, nunca contra vidrio o un borde duro. Mantén el diapasón, cuando vibra, lejos de los dientes y del vidrio.',
 };
 
 export const places: LaterWords['places'] = {
   heading: 'Lugares y aire',
-  lead: 'Lo que marcan allí termómetro, higrómetro y barómetro. Deja vacío lo que no hayas leído.',
+  lead: 'Lo que marcan allí el termómetro, el higrómetro y el barómetro. Deja vacío lo que no hayas leído.',
   place: (number) => `Lugar ${number}`,
   name: 'Nombre',
   remove: 'Quitar',

@@ -12,7 +12,7 @@ export const check: LaterWords['check'] = {
 
 export const checkLength: LaterWords['checkLength'] = {
   heading: 'Comprobar una longitud',
-  lead: 'La columna se queda como está. Golpea el diapasón, ponlo en la boca y lejos de ella por turnos: esta página dice si esta longitud resuena.',
+  lead: 'La columna se queda como está. Golpea el diapasón y, varias veces, acércalo a la boca y apártalo: esta página dice si esta longitud resuena.',
   begin: 'Empezar la comprobación',
   again: 'Empezar de nuevo',
   end: 'Terminar la comprobación',
@@ -21,19 +21,19 @@ export const checkLength: LaterWords['checkLength'] = {
 
 export const gainCheck: LaterWords['gainCheck'] = {
   name: 'Control de ganancia',
-  heading: '¿Cambia algo el nivel?',
+  heading: '¿Hay algo que cambie el nivel?',
   lead: 'Los sistemas hechos para llamadas cambian el volumen por sí solos y quitan los sonidos que no son voz, sobre todo los diapasones. En una sala silenciosa no se nota.',
   browserSays: 'Lo que dice el navegador',
   steps: [
     'Fija la columna y el micrófono.',
-    'Golpea el diapasón una vez, en goma, y apoya su mango cerca del micrófono.',
+    'Golpea el diapasón una vez contra goma y apoya su mango cerca del micrófono.',
     'No te muevas durante diez segundos mientras alguien habla.',
   ],
   begin: 'Empezar el control de ganancia',
   again: 'Empezar de nuevo',
   end: 'Terminar el control de ganancia',
   listenFirst: 'Escucha primero con el micrófono.',
-  help: 'Ayuda con el micrófono, y qué puede hacer la administración',
+  help: 'Ayuda con el micrófono, y qué puede hacer el administrador',
   microphone: 'Micrófono',
   systemsChoice: 'El que elige el sistema',
 };
@@ -44,7 +44,7 @@ export const soundCheck: LaterWords['soundCheck'] = {
   fork: 'Diapasón',
   use: 'Usar la frecuencia medida en el ajuste',
   used: 'Ahora cuenta la frecuencia medida en el ajuste.',
-  caution: 'Golpea el diapasón en goma o en la suela de un zapato, nunca en vidrio ni en un borde duro.',
+  caution: 'Golpea el diapasón contra goma o la suela del zapato, nunca contra vidrio o un borde duro.',
   usePractice: {
     heading: '¿Usar la frecuencia del diapasón de práctica?',
     message:
@@ -62,16 +62,16 @@ export const tone: LaterWords['tone'] = {
   loudnessNow: (percent) => `${percent} % del límite`,
   play: 'Reproducir el tono',
   stop: 'Parar el tono',
-  mute: 'Un móvil o una tableta no reproduce nada mientras está en silencio: desactívalo primero.',
+  mute: 'Un móvil o una tableta en silencio no reproduce nada: desactiva primero el modo de silencio.',
   cannotPlay:
     'El tono no se puede reproducir aquí. Comprueba que hay un altavoz conectado y que ningún otro programa lo ocupa, y prueba otra vez; si no sirve, recarga la página.',
   caution:
-    'Empieza bajo y no pasa de un límite. Baja primero el volumen del aparato, y no lo reproduzcas nunca por unos auriculares que alguien lleve puestos.',
+    'El tono empieza bajo y no pasa de un límite. Baja primero el volumen del aparato, y no lo reproduzcas nunca por unos auriculares que alguien lleve puestos.',
 };
 
 export const sweepCard: LaterWords['sweepCard'] = {
   heading: 'Barrido con la columna fija',
-  lead: 'La longitud se queda; un tono reproducido sube despacio y vuelve a bajar. Donde suena más fuerte tanto al subir como al bajar, la columna resuena.',
+  lead: 'La longitud no cambia; la frecuencia de un tono reproducido sube despacio y vuelve a bajar. Donde suena más fuerte tanto al subir como al bajar, la columna resuena.',
   length: 'Longitud de la columna',
   lengthField: 'Longitud de la columna del barrido',
   from: 'Barrer desde',

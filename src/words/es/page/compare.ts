@@ -14,11 +14,11 @@ export const compare: LaterWords['compare'] = {
   noMark: 'Ninguna marca tiene todavía su longitud. Marca primero una resonancia en Medir.',
   onlyOne: {
     place: (name) =>
-      `Para comparar solo hay «${name}» por ahora. Añade un lugar en Montaje, elígelo encima de la columna y marca allí una resonancia.`,
+      `Por ahora solo está «${name}», sin nada con qué compararlo. Añade un lugar en Montaje, elígelo encima de la columna y marca allí una resonancia.`,
     fork: (name) =>
-      `Para comparar solo hay «${name}» por ahora. Añade un diapasón en Montaje, elígelo encima de la columna y marca con él una resonancia.`,
+      `Por ahora solo está «${name}», sin nada con qué compararlo. Añade un diapasón en Montaje, elígelo encima de la columna y marca con él una resonancia.`,
     ends: (name) =>
-      `Para comparar solo hay «${name}» por ahora. Elige el otro tipo de columna encima de la imagen y marca en ella una resonancia.`,
+      `Por ahora solo está «${name}», sin nada con qué compararlo. Elige el otro tipo de columna encima de la imagen y marca en ella una resonancia.`,
   },
   manyPairs: (groups) =>
     `Con ${groups} se forman ${(groups * (groups - 1)) / 2} pares. Elige uno para compararlo con cada uno de los demás.`,
@@ -26,7 +26,7 @@ export const compare: LaterWords['compare'] = {
 };
 
 export const temperatures: LaterWords['temperatures'] = {
-  heading: 'Velocidad frente a temperatura',
+  heading: 'Velocidad frente a la temperatura',
   lead: 'Un punto por lugar. La banda es la velocidad prevista, de aire seco a aire saturado.',
   columns: { place: 'Lugar', speed: 'Velocidad', theory: 'Diferencia con la prevista' },
   noSpeed: '—',
@@ -34,12 +34,12 @@ export const temperatures: LaterWords['temperatures'] = {
 };
 
 export const ends: LaterWords['ends'] = {
-  heading: 'Corrección de extremo frente a diámetro',
+  heading: 'Corrección de extremo frente al diámetro',
   lead: 'Un punto por tubo. Mide cada tubo en un experimento propio; la corrección de extremo necesita resonancias de dos órdenes.',
 };
 
 export const turned: LaterWords['turned'] = {
-  heading: 'Al revés',
+  heading: 'A la inversa',
   lead: 'Las mismas marcas, con otra magnitud como incógnita.',
   fork: 'Velocidad conocida, diapasón desconocido',
   temperature: 'Diapasón conocido, temperatura desconocida',

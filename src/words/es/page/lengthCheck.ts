@@ -10,7 +10,7 @@ export const lengthAnswer: FirstWords['lengthAnswer'] = {
     'cannot-tell': 'Aún no se sabe',
   },
   fewChanges: (comparisons) =>
-    `El diapasón ha venido a la boca o se ha ido ${counted(comparisons, 'vez', 'veces')} hasta ahora; hacen falta al menos tres.`,
+    `El diapasón ha llegado a la boca o se ha apartado ${counted(comparisons, 'vez', 'veces')} hasta ahora; hacen falta al menos tres.`,
   hindrances: {
     'no-fork': 'Aún no se ha oído ningún diapasón. Golpéalo y ponlo en la boca.',
     'lost-sound': 'Entretanto se perdió sonido: cierra otros programas y empieza de nuevo.',

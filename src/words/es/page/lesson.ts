@@ -4,14 +4,14 @@ export const lesson: LaterWords['lesson'] = {
   heading: 'Enlace de la clase',
   lead: 'Para profesores: un enlace para la clase con los diapasones, el tubo, la regla, los lugares y la columna tal como están ahora. No contiene marcas ni nombres.',
   task: 'Qué hay que medir',
-  language: 'Idioma de la tarea (en, de, fr …)',
+  language: 'Idioma de la tarea (es, en, fr …)',
   hideExpected: 'Ocultar dónde se esperan resonancias',
   hideTheory: 'Ocultar la velocidad prevista',
-  hideTruth: 'Ocultar los valores verdaderos de la columna de práctica',
+  hideTruth: 'Ocultar los valores verdaderos (práctica)',
   apart:
-    'Las dos últimas son independientes. Si solo se oculta la previsión, «Mostrar los valores verdaderos» sigue dando la velocidad del sonido a quien practica. Marca las dos para ocultarla en todas partes.',
+    'Las dos últimas opciones son independientes. Si solo ocultas la velocidad prevista, «Mostrar los valores verdaderos» sigue dando la velocidad del sonido a quien practica. Marca las dos para ocultarla en todas partes.',
   limits:
-    'Lo que no se puede ocultar: lo que los alumnos calculan o buscan por su cuenta, esta página abierta sin el enlace y el código fuente del programa. Ocultar deja la respuesta fuera de la vista; no es un candado.',
+    'Lo que no se puede ocultar: lo que los alumnos calculan o buscan por su cuenta, esta página abierta sin el enlace y el código fuente del programa. Ocultar solo quita la respuesta de la vista; no la protege.',
   make: 'Crear el enlace',
   link: 'Enlace',
   copy: 'Copiar el enlace',

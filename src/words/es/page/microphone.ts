@@ -1,14 +1,14 @@
 import type { LaterWords } from '../../catalogue.ts';
 
 export const microphone: LaterWords['microphone'] = {
-  name: 'Ayuda del micrófono',
+  name: 'Ayuda con el micrófono',
   heading: 'Ayuda con el micrófono',
   lead: 'El micrófono solo hace falta para escuchar. Sin él puedes escribir longitudes, abrir grabaciones y usar la columna de práctica.',
   bench: 'Mientras mides',
   benchHeads: { seen: 'Qué ves', why: 'Por qué', toDo: 'Qué hacer' },
   administratorHeading: 'Para el administrador del centro',
   administratorLead:
-    'Esta página necesita el micrófono sin ningún procesado de voz. Guarda los experimentos en el navegador y no envía nada.',
+    'Esta página necesita el micrófono sin ningún procesamiento de voz. Guarda los experimentos en el navegador y no envía nada.',
   administrator: 'Administrador',
   administratorHeads: { seen: 'Dónde', why: 'Qué importa', toDo: 'Ajuste' },
   print: 'Imprimir esta página',
@@ -22,18 +22,18 @@ export const benchHelp: LaterWords['benchHelp'] = {
     toDo: 'Elige Permitir. Si has cerrado el cuadro, pulsa Escuchar otra vez.',
   },
   refused: {
-    seen: 'El micrófono está denegado',
+    seen: 'El permiso para el micrófono está denegado',
     why: 'Alguien eligió una vez Bloquear para esta página y el navegador lo recuerda.',
     toDo: 'Pulsa el icono junto a la dirección, pon el micrófono en Permitir y pulsa Escuchar otra vez.',
   },
   insecure: {
     seen: 'La página pide una dirección segura',
-    why: 'Los navegadores no dan el micrófono por http simple ni a un archivo del disco.',
+    why: 'Los navegadores no dan acceso al micrófono por http sin cifrar ni a un archivo del disco.',
     toDo: 'Abre la página por su dirección https, o en localhost en este ordenador.',
   },
   framed: {
     seen: 'La página está dentro de otra página',
-    why: 'Una plataforma educativa la muestra en un marco que no le pasa el micrófono.',
+    why: 'Una plataforma educativa la muestra en un marco que no le da acceso al micrófono.',
     toDo: 'Ábrela en su propia pestaña.',
   },
   missing: {
@@ -61,7 +61,7 @@ export const administratorHelp: LaterWords['administratorHelp'] = {
   },
   platform: {
     seen: 'Plataforma educativa',
-    why: 'Un marco solo pasa el micrófono si lo indica.',
+    why: 'Un marco solo da acceso al micrófono si se indica en él.',
     toDo: '<iframe allow="microphone" …>, o un enlace que abra su propia pestaña',
   },
   policies: {
@@ -91,8 +91,8 @@ export const administratorHelp: LaterWords['administratorHelp'] = {
   },
   linux: {
     seen: 'Linux',
-    why: 'El servidor de sonido puede tener activa una cancelación de eco.',
-    toDo: 'Elegir la entrada simple en los ajustes de sonido',
+    why: 'El servidor de sonido puede tener activada una cancelación de eco.',
+    toDo: 'Elegir la entrada sin procesar en los ajustes de sonido',
   },
   network: {
     seen: 'Red',

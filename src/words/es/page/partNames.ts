@@ -38,7 +38,7 @@ export const partNames: LaterWords['partNames'] = {
   'bench-mark-row': 'una marca',
   'bench-mark-tools': 'los botones de una marca',
   'bench-marks': 'las marcas',
-  'bench-microphone': 'la ayuda del micrófono',
+  'bench-microphone': 'la ayuda con el micrófono',
   'bench-mouth': 'la elección de la boca',
   'bench-next': 'qué medir ahora',
   'bench-notice': 'los mensajes',

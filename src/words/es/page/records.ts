@@ -59,7 +59,7 @@ export const files: LaterWords['files'] = {
   notSaved: (why) => `No guardado en este dispositivo (${why}). Guarda el archivo JSON antes de irte.`,
   save: 'Guardar todo como JSON',
   form: {
-    before: 'El archivo JSON lo contiene todo; su forma está descrita en un ',
+    before: 'El archivo JSON lo contiene todo; su formato está descrito en un ',
     part: 'esquema JSON',
     after: '.',
   },
@@ -108,7 +108,7 @@ export const sounds: LaterWords['sounds'] = {
   heading: 'Sonido guardado',
   keep: 'Guardar desde ahora el sonido de cada golpe',
   lead: (usedBytes, limitBytes) =>
-    `Desactivado cada vez que se abre la página, porque también se graban las voces de la sala. El sonido se queda en este dispositivo. Todos los experimentos usan ${megabytes(usedBytes)} de ${megabytes(limitBytes)}.`,
+    `Desactivado cada vez que se abre la página, porque también se graban las voces de la sala. El sonido se queda en este dispositivo. El sonido de todos los experimentos ocupa ${megabytes(usedBytes)} de ${megabytes(limitBytes)}.`,
   again:
     '«Escuchar otra vez» analiza un sonido con el diapasón elegido ahora y sustituye las marcas encontradas en él. Deshacer recupera las anteriores.',
   marks: (count, numbers) => `${plural(count, 'marca', 'marcas')} ${numbers}`,
@@ -130,7 +130,7 @@ export const sounds: LaterWords['sounds'] = {
 
 export const stored: LaterWords['stored'] = {
   heading: 'Guardado en este dispositivo',
-  lead: 'Experimentos con sus marcas, registros de nivel, notas y pasos para deshacer; sonido solo donde lo pediste; tus ajustes; lo que has escrito y aún no has introducido; y una copia de este sitio, para que funcione sin conexión. Todo se queda en este navegador: no se envía nada.',
+  lead: 'Experimentos con sus marcas, registros de nivel, notas y pasos para deshacer; sonido solo si lo pediste; tus ajustes; lo que has escrito y aún no has introducido; y una copia de este sitio, para que funcione sin conexión. Todo se queda en este navegador: no se envía nada.',
   inAll: (bytes) => `${megabytes(bytes)} en total, según el navegador.`,
   promised: 'El navegador ha prometido conservarlo hasta que lo borres.',
   notPromised:

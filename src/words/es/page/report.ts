@@ -5,7 +5,7 @@ export const reportPage: LaterWords['reportPage'] = {
   print: 'Imprimir o guardar como PDF',
   save: 'Guardar como archivo HTML',
   leaveWorking: 'Sin los cálculos, con espacio para calcular',
-  back: 'Volver al archivo',
+  back: 'Volver a Archivo',
   lines: 'Hay líneas vacías para los nombres y la discusión.',
   pending: 'El informe:',
 };

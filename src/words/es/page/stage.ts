@@ -48,7 +48,7 @@ export const readout: FirstWords['readout'] = {
 };
 
 export const wayBack: FirstWords['wayBack'] = {
-  idle: 'Vuelta a la resonancia',
+  idle: 'Volver a la resonancia',
   here: 'Aquí.',
   holdStill: 'No lo muevas y lee la regla.',
   atMaximum: 'En la posición más sonora.',
@@ -63,7 +63,7 @@ export const wayBack: FirstWords['wayBack'] = {
   off: (side, move) => `${side}: ${move}`,
   heardAgo: (seconds) => `(hace ${seconds} s)`,
   lost: 'No se sabe dónde está. Pasa otra vez por ella y vuelve después desde los dos lados.',
-  byLevel: 'Vuelta a la posición más sonora: pásala desde los dos lados.',
+  byLevel: 'Volver a la posición más sonora: pasa por ella desde los dos lados.',
   tooShort: 'demasiado corta',
   tooLong: 'demasiado larga',
   spoken: {

@@ -4,7 +4,7 @@ import { fixed } from '../../numbers.ts';
 export const working: LaterWords['working'] = {
   heading: 'Cálculos',
   empty: 'Cada paso aparece aquí con sus números en cuanto una marca tiene su longitud.',
-  lead: 'Para que puedas seguir cada paso a mano.',
+  lead: 'Cada paso, para que puedas repetirlo a mano.',
   letters: {
     L: 'longitud leída en la regla, menos el desfase del cero',
     n: 'orden de la resonancia',
@@ -14,11 +14,11 @@ export const working: LaterWords['working'] = {
     ℓ: 'longitud de la columna de aire, con la corrección de extremo',
     v: 'velocidad del sonido en el tubo',
     w: 'parte de la velocidad que quitan las paredes',
-    c: 'velocidad del sonido en aire libre',
+    c: 'velocidad del sonido en el aire, fuera del tubo',
     'χ²': 'suma de los cuadrados de las desviaciones, cada una dividida por su incertidumbre',
-    a: 'parte de la semianchura que la posición puede apartarse de la resonancia',
+    a: 'fracción de la semianchura que la posición puede apartarse de la resonancia',
     b: 'semianchura de la resonancia',
-    q: 'subida sobre el diapasón solo, como cociente de amplitudes',
+    q: 'subida respecto al diapasón solo, como cociente de amplitudes',
     u: 'incertidumbre típica',
     U: 'incertidumbre expandida, k·u',
     t: 'temperatura del aire',
@@ -40,22 +40,22 @@ export const budget: LaterWords['budget'] = {
 
 export const fit: LaterWords['fit'] = {
   heading: 'Ajuste',
-  lead: 'La pendiente es la velocidad en el tubo; la recta empieza por debajo de cero, en una corrección de extremo (dos si la columna es abierta).',
+  lead: 'La pendiente es la velocidad en el tubo; la recta empieza por debajo de cero: a la distancia de la corrección de extremo, o al doble si la columna es abierta.',
 };
 
 export const nextMarks: LaterWords['nextMarks'] = {
-  heading: 'Qué sigue',
+  heading: 'Qué medir ahora',
   lead: 'Las marcas que más reducirían la incertidumbre, con los diapasones que tienes.',
   none: 'Pon primero una marca en una resonancia, con su longitud.',
 };
 
 export const circle: LaterWords['circle'] = {
   heading: 'Por qué la posición más sonora no es la resonancia',
-  lead: 'El micrófono oye dos sonidos de la misma frecuencia: el del diapasón y el de la columna. La fase del de la columna gira cuando la longitud pasa por la resonancia, así que la suma recorre un círculo. La resonancia está enfrente del sonido del diapasón; la posición más sonora es el punto más alejado de cero.',
+  lead: 'El micrófono oye dos sonidos de la misma frecuencia: el del diapasón y el de la columna. La fase del de la columna gira cuando la longitud pasa por la resonancia, así que la suma recorre un círculo. La resonancia está en el punto opuesto al del diapasón; la posición más sonora es el punto más alejado de cero.',
   mark: 'Resonancia de',
   own: (name) => `Este es el círculo tal como se oyó: ${name}.`,
   example:
-    'Un ejemplo, aún no el tuyo: el sonido de la columna es 1,5 veces el del diapasón y va 60° por delante. Desliza más allá de una resonancia mientras esta página escucha: su marca trae tu propio círculo.',
+    'Un ejemplo, aún no el tuyo: el sonido de la columna es 1,5 veces el del diapasón y va adelantado 60°. Desliza más allá de una resonancia mientras esta página escucha: su marca trae tu propio círculo.',
   tooLong: {
     inHalfWidths: (halfWidths, louderDb) =>
       `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras de la resonancia y suena ${louderDb} dB más fuerte: una columna leída ahí es demasiado larga.`,
@@ -72,5 +72,5 @@ export const circle: LaterWords['circle'] = {
   nowhere: 'Aquí el sonido de la columna solo debilita el del diapasón: ninguna posición es la más sonora.',
   noMillimetres: 'También en milímetros, cuando se conocen el diámetro del tubo y el orden de la resonancia.',
   stays:
-    'Mientras el diapasón, la mano y el micrófono sigan igual, esto va hacia el mismo lado en cada resonancia: repetir no lo compensa. Leer cuando esta página muestra «Aquí» lo evita.',
+    'Mientras el diapasón, la mano y el micrófono sigan igual, este error va hacia el mismo lado en cada resonancia: repetir no lo compensa. Para evitarlo, lee la regla cuando esta página muestre «Aquí».',
 };

@@ -2,12 +2,12 @@ import type { LaterWords } from '../../catalogue.ts';
 import { counted, ordinal } from '../grammar.ts';
 
 export const fitPlot: LaterWords['fitPlot'] = {
-  title: 'Longitud frente al tiempo que tarda el sonido en recorrer la columna',
+  title: 'Longitud frente al tiempo de recorrido del sonido',
   x: 'medias ondas en la columna ÷ (2 × frecuencia), ms',
   y: 'longitud, cm',
   label: (order, hertz) => `${ordinal(order)}, ${hertz} Hz`,
   shows: (marks, endMm) =>
-    `${counted(marks, 'marca', 'marcas')}. La pendiente de la recta es la velocidad. Empieza por debajo de cero: en la corrección de extremo de ${endMm} mm, o el doble si la columna es abierta.`,
+    `${counted(marks, 'marca', 'marcas')}. La pendiente de la recta es la velocidad. Empieza por debajo de cero: a la distancia de la corrección de extremo, ${endMm} mm, o al doble si la columna es abierta.`,
 };
 
 export const residualPlot: LaterWords['residualPlot'] = {

@@ -6,7 +6,7 @@ export const report: LaterWords['report'] = {
   title: 'Velocidad del sonido en una columna de aire',
   fileTitle: 'Informe columna de aire',
   dates: (createdAt, changedAt) =>
-    `Empezado ${dayAndTime(createdAt)}, último cambio ${dayAndTime(changedAt)} (UTC)`,
+    `Empezado el ${dayAndTime(createdAt)}, último cambio el ${dayAndTime(changedAt)} (UTC)`,
   names: 'Nombres',
   classAndDate: 'Clase y fecha',
   date: 'Fecha',
@@ -20,7 +20,7 @@ export const report: LaterWords['report'] = {
   cautions: 'Precauciones',
   cautionList: [
     'Golpea el diapasón contra goma o la suela del zapato, nunca contra vidrio o un borde duro.',
-    'Mantén un diapasón que vibra lejos de los dientes y del vidrio.',
+    'Mantén el diapasón, cuando vibra, lejos de los dientes y del vidrio.',
     'Un tubo de vidrio se rompe: sujétalo con suavidad. Mantén el agua lejos de los aparatos eléctricos.',
     'Los tonos empiezan bajos. Las normas de tu laboratorio van primero.',
   ],
@@ -28,7 +28,7 @@ export const report: LaterWords['report'] = {
 };
 
 export const resultPart: LaterWords['resultPart'] = {
-  heading: 'Resultado: velocidad del sonido en aire libre',
+  heading: 'Resultado: velocidad del sonido en el aire, fuera del tubo',
   own: 'c = ( ________ ± ________ ) m/s',
   speed: (speed) =>
     speed === null
@@ -36,7 +36,7 @@ export const resultPart: LaterWords['resultPart'] = {
       : `c = (${speed.value} ± ${speed.uncertainty}) m/s`,
   none: 'Todavía no hay ninguna marca con longitud.',
   notPrinted: (places) =>
-    `${counted(places, 'lugar más está', 'lugares más están')} en la tabla «Resultado» del Archivo.`,
+    `${counted(places, 'lugar más está', 'lugares más están')} en la tabla «Resultado», en Archivo.`,
 };
 
 export const placePart: LaterWords['placePart'] = {
@@ -61,7 +61,7 @@ export const apparatusPart: LaterWords['apparatusPart'] = {
   rule: 'Regla',
   air: (place) => `Aire, ${place}`,
   placesLeft: 'Otros lugares',
-  left: (count) => `${count}, sin imprimir; están en la tabla «Marcas» del Archivo`,
+  left: (count) => `${count}, sin imprimir; están en la tabla «Marcas», en Archivo`,
 };
 
 export const apparatusFacts: LaterWords['apparatusFacts'] = {
@@ -71,7 +71,7 @@ export const apparatusFacts: LaterWords['apparatusFacts'] = {
   noDiameter: 'diámetro interior sin medir',
   diameter: (mm) => `diámetro interior ${mm} mm`,
   otherDiameter: (mm) => `${mm} mm en el otro extremo abierto`,
-  reading: (mm) => `una lectura ± ${mm} mm (incertidumbre típica, incluido encontrar la resonancia)`,
+  reading: (mm) => `una lectura ± ${mm} mm (incertidumbre típica, incluida la de encontrar la resonancia)`,
   readingNotStated: (taken) => `incertidumbre de lectura sin indicar: ${taken}`,
   zeroOffset: (mm) => `desfase del cero ${mm} mm`,
   temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty} °C (incertidumbre típica)`,
@@ -99,7 +99,7 @@ export const methodPart: LaterWords['methodPart'] = {
   bracketed: (marks) =>
     `Donde una marca tiene dos longitudes (${marks}), la resonancia está entre ellas y cuenta el punto medio.`,
   theory:
-    'Una columna cerrada por un extremo resuena cuando su longitud es un número impar de cuartos de longitud de onda; una abierta por los dos, cuando es un número entero de medias longitudes de onda, menos una corrección de extremo por cada extremo abierto. La velocidad es la longitud de onda por la frecuencia. Un solo ajuste ponderado usa todas las marcas, cada una con su incertidumbre. Si se conoce el diámetro del tubo, se corrige el freno de la onda por la pared.',
+    'Una columna cerrada por un extremo resuena cuando su longitud es un número impar de cuartos de longitud de onda; una abierta por los dos, cuando es un número entero de medias longitudes de onda. De esa longitud se resta una corrección de extremo por cada extremo abierto. La velocidad es la longitud de onda por la frecuencia. Un solo ajuste ponderado usa todas las marcas, cada una con su incertidumbre. Si se conoce el diámetro del tubo, se corrige el frenado de la onda por la pared.',
 };
 
 export const marksPart: LaterWords['marksPart'] = {
@@ -121,7 +121,7 @@ export const marksPart: LaterWords['marksPart'] = {
   below: (shown, all) =>
     shown === all
       ? 'Longitudes tal como las da la regla.'
-      : `Longitudes tal como las da la regla. De ${all} marcas se imprimen las ${shown} primeras; las tablas del Archivo las tienen todas.`,
+      : `Longitudes tal como las da la regla. De ${all} marcas se imprimen las ${shown} primeras; en las tablas de Archivo están todas.`,
 };
 
 export const comparisonPart: LaterWords['comparisonPart'] = {

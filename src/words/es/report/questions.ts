@@ -15,7 +15,7 @@ export const questions: LaterWords['questions'] = {
     fork: 'la frecuencia del diapasón',
     loudest: 'la posición más sonora, que está al lado de la resonancia',
     zero: 'el cero de la regla',
-    scale: 'las divisiones de la regla',
+    scale: 'la escala de la regla',
     end: 'la corrección de extremo',
     wall: 'la pared del tubo, que frena la onda',
   },
@@ -26,9 +26,9 @@ export const questions: LaterWords['questions'] = {
   oneOrder: (forkHz) =>
     `Todas las marcas son de una sola resonancia. ¿Qué te puede decir una segunda resonancia del diapasón de ${forkHz} Hz que esta no dice?`,
   noTemperature: (speedMps) =>
-    `No se anotó la temperatura. ¿A qué temperatura del aire sería la velocidad de ${speedMps} m/s? ¿Es probable en tu sala?`,
+    `No se anotó la temperatura. ¿Qué temperatura debería tener el aire para que la velocidad fuera de ${speedMps} m/s? ¿Es probable en tu aula?`,
   noTemperatureHidden:
-    'No se anotó la temperatura. ¿A qué temperatura del aire correspondería tu velocidad? ¿Es probable en tu sala?',
+    'No se anotó la temperatura. ¿A qué temperatura del aire correspondería tu velocidad? ¿Es probable en tu aula?',
   apartFromTheory: (differenceMps) =>
     `La velocidad medida menos la prevista es de ${differenceMps} m/s, más de lo que explican las incertidumbres. ¿Qué error daría, por sí solo, justo esa diferencia?`,
   apartFromTheoryHidden:
