@@ -21,8 +21,8 @@ export const budgetLine: LaterWords['budgetLine'] = {
   scale: 'Divisões da régua',
   endOfMouth: 'Correção de extremidade conhecida pela boca, dividida pelo raio',
   endOfTubes: 'Correção de extremidade comum dos tubos',
-  wall: 'Freio da parede',
-  wallLeft: 'Freio da parede, não corrigido',
+  wall: 'Efeito da parede',
+  wallLeft: 'Efeito da parede, não corrigido',
   distributions: {
     normal: 'normal',
     rectangular: 'retangular',

@@ -6,14 +6,14 @@ export const waitsFor: FirstWords['waitsFor'] = {
 };
 
 export const hold: FirstWords['hold'] = {
-  muted: 'O microfone está mudo, por uma chave ou pelo sistema. Ative-o: a escuta continua sozinha.',
+  muted: 'O microfone está mudo, por um botão ou pelo sistema. Ative-o: a escuta continua sozinha.',
   suspended:
     'O navegador pausou o som (uma ligação, uma página escondida, repouso). Volte à página ou comece de novo.',
   frozen: 'Há dois segundos não chega som do microfone. Se não voltar, comece de novo.',
 };
 
 export const noSound: FirstWords['noSound'] =
-  'Não chega nenhum som do microfone. Procure nele uma chave ou tecla de mudo, ou escolha outro em Verificar.';
+  'Não chega nenhum som do microfone. Procure nele um botão de mudo, ou escolha outro em Verificar.';
 
 export const captureFailure: FirstWords['captureFailure'] = {
   withoutMicrophone: (advice) =>

@@ -32,7 +32,7 @@ export const intakeFault: LaterWords['intakeFault'] = {
   noSpeed: (lowestMps, highestMps, typed) =>
     `deve ser de ${lowestMps} a ${highestMps} m/s, não ${typed}. Confira o número e a unidade.`,
   recordFull: (mostBytes) =>
-    `com esta linha o arquivo do experimento passaria de ${megabytes(mostBytes)}. Comece outro para o resto, ou encurte as notas.`,
+    `com esta linha o arquivo do experimento passaria de ${megabytes(mostBytes)}. Comece outro para o resto, ou encurte as anotações.`,
   listFull: (most) =>
     `um experimento tem no máximo ${most} marcas, diapasões ou locais. Comece outro para o resto.`,
   badOrder: (order, { lowest, highest }) =>

@@ -8,5 +8,5 @@ export const markFacts: FirstWords['markFacts'] = {
   order: (order) => ordinal(order),
   orderSet: (order) => `${ordinal(order)} (fixada à mão)`,
   orderSure: (order, percent) => `${ordinal(order)}, ${percent} % de certeza`,
-  fromFit: (millimetres) => `${millimetres} mm do ajuste`,
+  fromFit: (millimetres) => `${millimetres} mm em relação ao ajuste`,
 };

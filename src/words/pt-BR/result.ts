@@ -11,7 +11,7 @@ export const resultFact: FirstWords['resultFact'] = {
   },
   theory: 'Velocidade prevista',
   noTheory: 'anote a temperatura do ar para comparar',
-  difference: 'Diferença da previsão',
+  difference: 'Diferença em relação à prevista',
   apart: (mps) => `${mps} m/s, mais do que as incertezas explicam`,
   within: (mps) => `${mps} m/s, dentro das incertezas`,
 };

@@ -3,9 +3,9 @@ import type { LaterWords } from '../catalogue.ts';
 export const workingWhy: LaterWords['workingWhy'] = {
   difference: {
     closed: (farCm, nearCm) =>
-      `Cada coluna age como se fosse mais longa que o tubo pelo mesmo e, então e some em ${farCm} cm − ${nearCm} cm: nenhuma boca pode estragar λ. (Comprimentos de ressonância: OpenStax University Physics 1, seção 17.4.)`,
+      `Cada coluna age como se fosse mais longa que o tubo, sempre pela mesma correção e. Na diferença ${farCm} cm − ${nearCm} cm ela some: a boca não afeta λ. (Comprimentos de ressonância: OpenStax University Physics 1, seção 17.4.)`,
     open: (farCm, nearCm) =>
-      `Cada coluna age como se fosse mais longa que o tubo pelo mesmo 2e, então 2e some em ${farCm} cm − ${nearCm} cm: nenhuma boca pode estragar λ. (Comprimentos de ressonância: OpenStax University Physics 1, seção 17.4.)`,
+      `Cada coluna age como se fosse mais longa que o tubo, sempre pela mesma correção 2e. Na diferença ${farCm} cm − ${nearCm} cm ela some: as bocas não afetam λ. (Comprimentos de ressonância: OpenStax University Physics 1, seção 17.4.)`,
   },
   noEnd:
     'É muito difícil que seja zero ou menos: um dos dois comprimentos foi lido errado, ou a ordem dele é outra.',
@@ -14,18 +14,19 @@ export const workingWhy: LaterWords['workingWhy'] = {
   beyondRimOfRadius: (endMm, radii) =>
     `O ar logo fora da boca também oscila, então a onda dá a volta ${endMm} mm além da borda deste tubo, ${radii} vezes o raio dele.`,
   endKnown: (known) =>
-    `Um só comprimento não separa e de λ, então e vem do que se sabe desta boca: ${known}.`,
+    `Com um só comprimento não dá para separar a correção e de λ; ela vem do que se sabe desta boca: ${known}.`,
   theoryOfEnds: (thinRadii, flangedRadii) =>
     `A teoria dá ${thinRadii} vezes o raio para uma borda fina (Levine & Schwinger 1948) e ${flangedRadii} vezes com um flange (Nomura 1960).`,
-  ideal: 'A boca foi indicada como ideal, então e fica em zero.',
-  endOfMouth: (endMm) => `As marcas sozinhas não dão e; o que se sabe da boca dá, e e = ${endMm} mm.`,
+  ideal: 'A boca foi indicada como ideal: a correção e fica em zero.',
+  endOfMouth: (endMm) =>
+    `As marcas sozinhas não dão a correção e; o que se sabe da boca dá: e = ${endMm} mm.`,
   endOfBoth: (marksMm, marksUncertaintyMm, endMm) =>
-    `As marcas sozinhas dizem e = ${marksMm} ± ${marksUncertaintyMm} mm. O que se sabe da boca é mais um valor ao lado delas, cada um conta conforme sua incerteza, e o resultado é e = ${endMm} mm.`,
+    `As marcas sozinhas dizem e = ${marksMm} ± ${marksUncertaintyMm} mm. O que se sabe da boca é mais um valor ao lado delas, e cada um conta conforme sua incerteza. Resultado: e = ${endMm} mm.`,
   mouthSources: '(Bocas: Levine & Schwinger 1948; Nomura 1960; Dalmont, Nederveen & Joly 2001.)',
   walls: (layerMm, hertz, radiusMm, percent) =>
     `Junto à parede o ar gruda e cede calor, em uma camada de ${layerMm} mm a ${hertz} Hz. Em um tubo de ${radiusMm} mm de raio isso tira ${percent} % da velocidade; em um mais estreito, mais. (Zwikker & Kosten 1949, cap. II; Keefe 1984.)`,
   loudest: (mm) =>
-    `O microfone ouve o diapasão além da coluna. A soma é mais forte onde os dois estão mais perto de ficar em fase, não onde a coluna vibra mais, e sim ao lado: aqui com uma incerteza-padrão de ${mm} mm. (Largura de uma ressonância: Fletcher & Rossing 1998, cap. 8.)`,
+    `O microfone ouve tanto a coluna como o diapasão. A soma é mais forte onde os dois estão mais perto de ficar em fase, um pouco ao lado de onde a coluna vibra mais: aqui com uma incerteza-padrão de ${mm} mm. (Largura de uma ressonância: Fletcher & Rossing 1998, cap. 8.)`,
   squares: (sumMps) =>
     `Erros independentes raramente vão todos no mesmo sentido, então somam-se os quadrados: a soma não é ${sumMps} m/s, como seria sem os quadrados. (JCGM 100:2008, 5.1.2.)`,
   coverage: (degrees, factor, normalFactor) =>

@@ -11,9 +11,9 @@ export const workingStep: LaterWords['workingStep'] = {
   allMarksAndMouth: 'Todas as marcas e a boca juntas',
   allMarksFormula: 'L = (2n − 1)·v/4f − e (fechada), L = n·v/2f − 2e (aberta)',
   fitOf: (marks, chiSquared, degrees) =>
-    `v e e a partir ${marks === 1 ? 'da marca' : `das ${marks} marcas`} por mínimos quadrados ponderados; χ² = ${chiSquared} com ${counted(degrees, 'grau', 'graus')} de liberdade`,
+    `v e a correção e a partir ${marks === 1 ? 'da marca' : `das ${marks} marcas`} por mínimos quadrados ponderados; χ² = ${chiSquared} com ${counted(degrees, 'grau', 'graus')} de liberdade`,
   fitWithMouth: (marks, mouth, chiSquared, degrees) =>
-    `v e e a partir ${marks === 1 ? 'da marca' : `das ${marks} marcas`} e do que se sabe desta boca (${mouth}) por mínimos quadrados ponderados; χ² = ${chiSquared} com ${counted(degrees, 'grau', 'graus')} de liberdade`,
+    `v e a correção e a partir ${marks === 1 ? 'da marca' : `das ${marks} marcas`} e do que se sabe desta boca (${mouth}) por mínimos quadrados ponderados; χ² = ${chiSquared} com ${counted(degrees, 'grau', 'graus')} de liberdade`,
   fitGives: (mps, endMm) => `c = ${mps} m/s em ar livre, e = ${endMm} mm`,
   freeAir: 'Ar livre: a parede freia a onda',
   standardUncertainty: 'Incerteza-padrão',
@@ -32,7 +32,7 @@ export const workingStep: LaterWords['workingStep'] = {
   placeFormula: 'u(posição) = a·b',
   loudestFormula: 'u(posição) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks, cm) =>
-    marks === 1 ? `1 marca, em ${cm} cm` : `de ${marks} marcas a mais larga, em ${cm} cm`,
+    marks === 1 ? `1 marca, em ${cm} cm` : `a mais larga das ${marks} marcas, em ${cm} cm`,
   halfWidth: (part, mm) => `${part} · ${mm} mm de meia largura`,
   halfWidthUsual: (part, mm) => `${part} · ${mm} mm de meia largura, em um tubo comum`,
   rise: (decibels) => `aumento de ${decibels} dB sobre o diapasão sozinho`,

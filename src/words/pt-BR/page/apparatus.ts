@@ -4,12 +4,12 @@ import { fixed, hertz } from '../../numbers.ts';
 export const tube: LaterWords['tube'] = {
   heading: 'Tubo e régua',
   diameter: 'Diâmetro interno',
-  diameterHint: 'para a correção de extremidade e o freio da parede',
+  diameterHint: 'para a correção de extremidade e o efeito da parede',
   otherDiameter: 'Diâmetro na outra extremidade',
   otherDiameterHint: 'de um tubo que desliza dentro de outro, aberto nas duas; vazio: o mesmo',
   travel: 'Coluna mais longa',
   travelHint: 'maior comprimento que dá para ajustar',
-  stopper: 'O que a fecha',
+  stopper: 'O que fecha a coluna',
   stoppers: {
     piston: 'um pistão',
     dipped: 'água, o tubo se move',
@@ -21,7 +21,7 @@ export const tube: LaterWords['tube'] = {
   zero: 'Desvio do zero',
   zeroHint: 'o que a régua mostra quando a coluna tem comprimento zero; subtraído de cada leitura',
   caution:
-    'Um tubo de vidro quebra: prenda-o com suavidade e mantenha a água longe do notebook. As regras do seu laboratório vêm primeiro.',
+    'Um tubo de vidro quebra: prenda-o com suavidade e mantenha a água longe do notebook. Antes de tudo valem as regras do seu laboratório.',
 };
 
 export const mouthChoice: LaterWords['mouthChoice'] = {
@@ -73,7 +73,7 @@ export const places: LaterWords['places'] = {
   remove: 'Remover',
   removeNamed: (number) => `Remover o local ${number}`,
   temperature: 'Temperatura do ar',
-  temperatureUncertainty: 'Sua incerteza',
+  temperatureUncertainty: 'Incerteza da temperatura',
   temperatureUncertaintyHint: 'do ar no tubo: mãos e respiração o aquecem',
   filling: 'No tubo',
   humidity: 'Umidade',

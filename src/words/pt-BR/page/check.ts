@@ -62,7 +62,7 @@ export const tone: LaterWords['tone'] = {
   loudnessNow: (percent) => `${percent} % do limite`,
   play: 'Tocar o tom',
   stop: 'Parar o tom',
-  mute: 'Um celular ou tablet não toca nada enquanto está no modo silencioso: desligue-o primeiro.',
+  mute: 'Um celular ou tablet não toca nada enquanto está no modo silencioso: desative esse modo primeiro.',
   cannotPlay:
     'Não é possível tocar o tom aqui. Confira se há um alto-falante conectado e se nenhum outro programa o ocupa, e tente de novo; se não adiantar, recarregue a página.',
   caution:
@@ -89,8 +89,8 @@ export const sweepCard: LaterWords['sweepCard'] = {
   order: 'Ordem',
   resonance: 'Ressonância',
   speed: 'Velocidade obtida',
-  note: 'Adicionar às notas',
-  noted: 'O resultado da varredura está agora nas notas, em Arquivo.',
+  note: 'Adicionar às anotações',
+  noted: 'O resultado da varredura está agora nas anotações, em Arquivo.',
   doubts: 'Dá para confiar nesta varredura?',
   inDoubt: 'Em dúvida.',
   notProven: 'Ainda não verificado.',

@@ -28,7 +28,7 @@ export const compare: LaterWords['compare'] = {
 export const temperatures: LaterWords['temperatures'] = {
   heading: 'Velocidade em função da temperatura',
   lead: 'Um ponto para cada local. A faixa é a velocidade prevista, do ar seco ao ar saturado.',
-  columns: { place: 'Local', speed: 'Velocidade', theory: 'Diferença da previsão' },
+  columns: { place: 'Local', speed: 'Velocidade', theory: 'Diferença em relação à prevista' },
   noSpeed: '—',
   noTemperature: 'temperatura não anotada',
 };

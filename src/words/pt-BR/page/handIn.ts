@@ -10,6 +10,6 @@ export const handIn: LaterWords['handIn'] = {
   hide: 'Esconder o código',
   codeName: 'o resultado deste grupo',
   holds: (group, marks) =>
-    `${group}: ${counted(marks, 'marca', 'marcas')}. O código não contém notas, nem som, nem outro nome além do nome do grupo.`,
+    `${group}: ${counted(marks, 'marca', 'marcas')}. O código não contém anotações, nem som, nem outro nome além do nome do grupo.`,
   link: 'O mesmo como link',
 };

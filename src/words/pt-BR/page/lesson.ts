@@ -4,7 +4,7 @@ export const lesson: LaterWords['lesson'] = {
   heading: 'Link da aula',
   lead: 'Para professores: um link para a turma com os diapasões, o tubo, a régua, os locais e a coluna como estão agora. Não contém marcas nem nomes.',
   task: 'O que medir',
-  language: 'Idioma da tarefa (en, de, fr …)',
+  language: 'Idioma da tarefa (pt-BR, en …)',
   hideExpected: 'Esconder onde se esperam ressonâncias',
   hideTheory: 'Esconder a velocidade prevista',
   hideTruth: 'Esconder os valores verdadeiros da coluna de treino',

@@ -19,12 +19,12 @@ export const benchHelp: LaterWords['benchHelp'] = {
   asking: {
     seen: 'Nada acontece depois de Ouvir',
     why: 'O navegador ainda espera sua permissão, muitas vezes em uma caixa pequena perto do endereço.',
-    toDo: 'Escolha Permitir. Se você fechou a caixa, aperte Ouvir de novo.',
+    toDo: 'Escolha Permitir. Se você fechou a caixa, toque em Ouvir de novo.',
   },
   refused: {
     seen: 'O microfone foi recusado',
     why: 'Alguém já escolheu Bloquear para esta página, e o navegador se lembra disso.',
-    toDo: 'Aperte o ícone ao lado do endereço, ponha o microfone em Permitir e aperte Ouvir de novo.',
+    toDo: 'Toque no ícone ao lado do endereço, ponha o microfone em Permitir e toque em Ouvir de novo.',
   },
   insecure: {
     seen: 'A página pede um endereço seguro',
@@ -39,7 +39,7 @@ export const benchHelp: LaterWords['benchHelp'] = {
   missing: {
     seen: 'Nenhum microfone encontrado, ou ele está em uso',
     why: 'Ele está desconectado ou desligado, ou outro programa (uma chamada, por exemplo) o usa.',
-    toDo: 'Conecte-o, procure a chave dele, encerre a chamada e aperte Ouvir de novo.',
+    toDo: 'Conecte-o, veja se ele tem um botão de ligar, encerre a chamada e toque em Ouvir de novo.',
   },
   doubtful: {
     seen: 'O nível é duvidoso: algo pode estar mudando o som',
@@ -71,7 +71,7 @@ export const administratorHelp: LaterWords['administratorHelp'] = {
   },
   windows: {
     seen: 'Windows',
-    why: 'A chave de privacidade dos programas de desktop; os “aprimoramentos” do driver mudam o volume sozinhos.',
+    why: 'A opção de privacidade dos programas de desktop; os “aprimoramentos” do driver mudam o volume sozinhos.',
     toDo: 'Configurações, Privacidade, Microfone: ligado para o navegador. Configurações, Som, propriedades do microfone: aprimoramentos desligados',
   },
   mac: {
@@ -81,12 +81,12 @@ export const administratorHelp: LaterWords['administratorHelp'] = {
   },
   chromebook: {
     seen: 'ChromeOS',
-    why: 'Uma chave para o aparelho todo e uma para o cancelamento de ruído ao lado do volume de entrada.',
+    why: 'Uma opção para o aparelho todo e outra para o cancelamento de ruído ao lado do volume de entrada.',
     toDo: 'Acesso ao microfone ligado; cancelamento de ruído e transferência de estilo desligados',
   },
   tablet: {
     seen: 'iPad e iPhone',
-    why: 'O navegador tem sua própria chave; cada programa tem seu próprio modo do microfone.',
+    why: 'O navegador tem sua própria permissão; cada programa tem seu próprio modo do microfone.',
     toDo: 'Ajustes do navegador: microfone permitido. Central de Controle enquanto ouve: modo do microfone Padrão',
   },
   linux: {

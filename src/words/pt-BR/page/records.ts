@@ -36,7 +36,7 @@ export const experiments: LaterWords['experiments'] = {
   askErase: (title) => ({
     heading: `Apagar “${title}” de vez?`,
     message:
-      'As marcas, curvas de nível, notas, passos para desfazer e sons salvos são apagados deste navegador e não voltam mais.',
+      'As marcas, curvas de nível, anotações, passos para desfazer e sons salvos são apagados deste navegador e não voltam mais.',
     no: 'Manter',
     yes: 'Apagar',
   }),
@@ -53,12 +53,12 @@ export const files: LaterWords['files'] = {
   title: 'Título',
   group: 'Grupo',
   className: 'Turma',
-  note: 'Nota',
+  note: 'Anotações',
   saved: 'Salvo neste aparelho enquanto você trabalha. O som e as marcas nunca saem dele sozinhos.',
   notSaved: (why) => `Não foi salvo neste aparelho (${why}). Salve o arquivo JSON antes de sair.`,
   save: 'Salvar tudo como JSON',
   form: {
-    before: 'O arquivo JSON contém tudo; sua forma está descrita em um ',
+    before: 'O arquivo JSON contém tudo; seu formato está descrito em um ',
     part: 'esquema JSON',
     after: '.',
   },
@@ -128,7 +128,7 @@ export const sounds: LaterWords['sounds'] = {
 
 export const stored: LaterWords['stored'] = {
   heading: 'Salvo neste aparelho',
-  lead: 'Experimentos com marcas, curvas de nível, notas e passos para desfazer; som só onde você pediu; suas configurações; o que você digitou e ainda não confirmou; e uma cópia deste site, para que funcione sem internet. Tudo fica neste navegador: nada é enviado.',
+  lead: 'Experimentos com marcas, curvas de nível, anotações e passos para desfazer; som só onde você pediu; suas configurações; o que você digitou e ainda não confirmou; e uma cópia deste site, para que funcione sem internet. Tudo fica neste navegador: nada é enviado.',
   inAll: (bytes) => `${megabytes(bytes)} ao todo, segundo o navegador.`,
   promised: 'O navegador prometeu manter tudo até você apagar.',
   notPromised: 'O navegador pode apagar tudo se faltar espaço ou se esta página ficar muito tempo sem uso.',

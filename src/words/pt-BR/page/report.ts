@@ -5,7 +5,7 @@ export const reportPage: LaterWords['reportPage'] = {
   print: 'Imprimir ou salvar como PDF',
   save: 'Salvar como arquivo HTML',
   leaveWorking: 'Sem os cálculos, com espaço para calcular',
-  back: 'Voltar ao arquivo',
+  back: 'Voltar a Arquivo',
   lines: 'Há linhas vazias para os nomes e a discussão.',
   pending: 'O relatório:',
 };

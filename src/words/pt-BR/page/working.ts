@@ -45,18 +45,18 @@ export const fit: LaterWords['fit'] = {
 };
 
 export const nextMarks: LaterWords['nextMarks'] = {
-  heading: 'E agora',
+  heading: 'O que medir agora',
   lead: 'As marcas que mais reduziriam a incerteza, com os diapasões que você tem.',
   none: 'Ponha primeiro uma marca em uma ressonância, com o comprimento dela.',
 };
 
 export const circle: LaterWords['circle'] = {
   heading: 'Por que a posição mais sonora não é a ressonância',
-  lead: 'O microfone ouve dois sons da mesma frequência: o do diapasão e o da coluna. A fase do som da coluna gira quando o comprimento passa pela ressonância, e assim a soma percorre um círculo. A ressonância fica em frente ao som do diapasão; a posição mais sonora é o ponto mais longe do zero.',
+  lead: 'O microfone ouve dois sons da mesma frequência: o do diapasão e o da coluna. A fase do som da coluna gira quando o comprimento passa pela ressonância, e assim a soma percorre um círculo. A ressonância fica no ponto do círculo oposto ao som do diapasão; a posição mais sonora é o ponto mais longe do zero.',
   mark: 'Ressonância de',
   own: (name) => `Este é o círculo como foi ouvido: ${name}.`,
   example:
-    'Um exemplo, ainda não o seu: o som da coluna é 1,5 vez o do diapasão e está 60° à frente dele. Deslize além de uma ressonância enquanto esta página ouve: a marca dela traz o seu próprio círculo.',
+    'Um exemplo, ainda não o seu: o som da coluna é 1,5 vezes o do diapasão e está 60° à frente dele. Deslize além de uma ressonância enquanto esta página ouve: a marca dela traz o seu próprio círculo.',
   tooLong: {
     inHalfWidths: (halfWidths, louderDb) =>
       `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} da ressonância e é ${louderDb} dB mais forte: uma coluna lida ali é longa demais.`,

@@ -11,7 +11,7 @@ export const circlePlot: LaterWords['circlePlot'] = {
   loudest: 'mais sonora',
   tooShort: 'curta demais',
   tooLong: 'longa demais',
-  way: 'Um círculo que sai do som do próprio diapasão (anel), passa pela ressonância em frente a ele (losango) e volta: de 6 meias larguras abaixo do comprimento da ressonância até 6 acima. Cruzes marcam o zero e uma meia largura para cada lado.',
+  way: 'Um círculo que sai do som do próprio diapasão (anel), passa pela ressonância, do lado oposto (losango), e volta: de 6 meias larguras abaixo do comprimento da ressonância até 6 acima. Cruzes marcam o zero e uma meia largura para cada lado.',
   ahead: (times, degrees) =>
     `Na ressonância, o som da coluna é ${times} vezes o do diapasão e está ${degrees}° à frente dele.`,
   behind: (times, degrees) =>

@@ -2,7 +2,7 @@ import type { LaterWords } from '../../catalogue.ts';
 import { counted, ordinal } from '../grammar.ts';
 
 export const fitPlot: LaterWords['fitPlot'] = {
-  title: 'Comprimento em função do tempo que o som leva para percorrer a coluna',
+  title: 'Comprimento em função do tempo de percurso do som',
   x: 'meias ondas na coluna ÷ (2 × frequência), ms',
   y: 'comprimento, cm',
   label: (order, hertz) => `${ordinal(order)}, ${hertz} Hz`,

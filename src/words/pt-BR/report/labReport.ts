@@ -6,7 +6,7 @@ export const report: LaterWords['report'] = {
   title: 'Velocidade do som em uma coluna de ar',
   fileTitle: 'Relatório coluna de ar',
   dates: (createdAt, changedAt) =>
-    `Começado ${dayAndTime(createdAt)}, última mudança ${dayAndTime(changedAt)} (UTC)`,
+    `Início: ${dayAndTime(createdAt)}; última mudança: ${dayAndTime(changedAt)} (UTC)`,
   names: 'Nomes',
   classAndDate: 'Turma e data',
   date: 'Data',
@@ -14,7 +14,7 @@ export const report: LaterWords['report'] = {
   className: (name) => `Turma: ${name}`,
   questions: 'Perguntas',
   task: 'Tarefa',
-  note: 'Nota',
+  note: 'Anotações',
   notWorked: (places) =>
     `Os gráficos, os cálculos e o balanço de mais ${counted(places, 'local', 'locais')} não são impressos. “Cálculos” na página mostra os do local escolhido.`,
   cautions: 'Cuidados',
@@ -22,7 +22,7 @@ export const report: LaterWords['report'] = {
     'Bata o diapasão em borracha ou na sola do sapato, nunca em vidro ou em uma borda dura.',
     'Mantenha um diapasão vibrando longe dos dentes e do vidro.',
     'Um tubo de vidro quebra: prenda-o com suavidade. Mantenha a água longe de aparelhos elétricos.',
-    'Os tons começam baixos. As regras do seu laboratório vêm primeiro.',
+    'Os tons começam baixos. Antes de tudo valem as regras do seu laboratório.',
   ],
   discussion: 'Discussão',
 };
@@ -99,7 +99,7 @@ export const methodPart: LaterWords['methodPart'] = {
   bracketed: (marks) =>
     `Onde uma marca tem dois comprimentos (${marks}), a ressonância fica entre eles e vale o meio.`,
   theory:
-    'Uma coluna fechada em uma extremidade ressoa quando seu comprimento é um número ímpar de quartos de comprimento de onda; uma aberta nas duas, quando é um número inteiro de meios comprimentos de onda, menos a correção de extremidade em cada ponta aberta. A velocidade é o comprimento de onda vezes a frequência. Um só ajuste ponderado usa todas as marcas, cada uma com sua incerteza. Quando se conhece o diâmetro do tubo, corrige-se o freio da onda pela parede.',
+    'Uma coluna fechada em uma extremidade ressoa quando seu comprimento é um número ímpar de quartos de comprimento de onda; uma aberta nas duas, quando é um número inteiro de meios comprimentos de onda, menos a correção de extremidade em cada ponta aberta. A velocidade é o comprimento de onda vezes a frequência. Um só ajuste ponderado usa todas as marcas, cada uma com sua incerteza. Quando se conhece o diâmetro do tubo, corrige-se o efeito da parede, que freia a onda.',
 };
 
 export const marksPart: LaterWords['marksPart'] = {
@@ -110,7 +110,7 @@ export const marksPart: LaterWords['marksPart'] = {
   column: 'Diapasão e coluna',
   length: 'Comprimento, cm',
   order: 'Ordem',
-  residual: 'Diferença do ajuste, mm',
+  residual: 'Desvio do ajuste, mm',
   remarks: 'Observações',
   nothing: '—',
   number: (number, isAgain) => (isAgain ? `${number} de novo` : `${number}`),

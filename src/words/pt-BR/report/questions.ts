@@ -7,7 +7,7 @@ export const questions: LaterWords['questions'] = {
   outlierHidden: (cm) =>
     `A marca em ${cm} cm está afastada das outras. O que pode ter acontecido e como você descobriria?`,
   largestPart: (source) =>
-    `A maior parte da incerteza vem disto: ${source}. O que você mudaria para reduzi-la à metade?`,
+    `A principal fonte da incerteza é esta: ${source}. O que você mudaria para reduzi-la à metade?`,
   largestPartHidden: 'De onde vem a maior parte da incerteza? O que você mudaria para reduzi-la à metade?',
   sources: {
     reading: 'a leitura dos comprimentos',
