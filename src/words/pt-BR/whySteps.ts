@@ -10,9 +10,9 @@ export const workingWhy: LaterWords['workingWhy'] = {
   noEnd:
     'É muito difícil que seja zero ou menos: um dos dois comprimentos foi lido errado, ou a ordem dele é outra.',
   beyondRim: (endMm) =>
-    `O ar logo fora da boca também oscila, então a onda dá a volta ${endMm} mm além da borda deste tubo.`,
+    `O ar logo fora da boca também oscila, então a onda se reflete ${endMm} mm além da borda deste tubo.`,
   beyondRimOfRadius: (endMm, radii) =>
-    `O ar logo fora da boca também oscila, então a onda dá a volta ${endMm} mm além da borda deste tubo, ${radii} vezes o raio dele.`,
+    `O ar logo fora da boca também oscila, então a onda se reflete ${endMm} mm além da borda deste tubo, ${radii} vezes o raio dele.`,
   endKnown: (known) =>
     `Com um só comprimento não dá para separar a correção e de λ; ela vem do que se sabe desta boca: ${known}.`,
   theoryOfEnds: (thinRadii, flangedRadii) =>
