@@ -2,7 +2,6 @@ import type { MarkRow } from '../marks/markRow.ts';
 import type { Experiment, Place } from '../notebook/experiment.ts';
 import { newPlace } from '../notebook/newExperiment.ts';
 import { placeLabel } from '../notebook/placeLabels.ts';
-import { words } from '../words/inUse.ts';
 import { freeId } from './freeId.ts';
 
 /** An experiment's places, with those that the rows of a table add. */
@@ -22,7 +21,7 @@ export class RowPlaces {
   /** The place of a row's name whose air is what the row says; without a name the one at which is measured now. */
   of(row: MarkRow): Place {
     if (row.place === '' && this.present !== null && fits(row, this.present)) return this.present;
-    const name = row.place === '' ? words.placeName.usual : row.place;
+    const name = row.place === '' ? 'Lab' : row.place;
     const found = this.byName.get(name)?.find((place) => fits(row, place));
     if (found !== undefined) return found;
     const place: Place = {

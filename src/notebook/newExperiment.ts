@@ -1,6 +1,5 @@
 import { THERMOMETER_STANDARD_UNCERTAINTY_C } from '../air/airState.ts';
 import { stampStandardUncertaintyHz } from '../marks/usualUncertainties.ts';
-import { words } from '../words/inUse.ts';
 import { SCHEMA_VERSION } from './experiment.ts';
 import type { Experiment, Fork, Place } from './experiment.ts';
 
@@ -32,7 +31,7 @@ export function newPlace(id: string, name: string): Place {
 /** An empty experiment: one 512 Hz fork, one place, a metre of travel, nothing said of the reading. */
 export function newExperiment(id: string, createdAt: string): Experiment {
   const fork = newFork('fork-1', 512);
-  const place = newPlace('place-1', words.placeName.usual);
+  const place = newPlace('place-1', 'Lab');
   return {
     schemaVersion: SCHEMA_VERSION,
     id,

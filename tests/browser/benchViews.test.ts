@@ -197,7 +197,7 @@ describe('hands on the bench', () => {
     const bench = await open();
     const { page } = bench;
     await bench.enterApparatus({ diameterMm: 32, temperatureC: 24 });
-    await page.getByText('tube 32.0 mm wide inside. This place is another room').waitFor();
+    await page.getByText('tube 32.0 mm wide inside. The present place is another room').waitFor();
     await page.getByRole('button', { name: 'Note these readings' }).click();
     await page.getByRole('button', { name: 'Note these readings' }).waitFor({ state: 'detached' });
     await expect

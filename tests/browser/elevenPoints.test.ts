@@ -88,7 +88,7 @@ describe.each([
     await page.getByText(/too long: push in/).waitFor();
     await handle.fill('12');
     const first = page.getByRole('group', { name: 'Mark 1', exact: true });
-    await first.getByText(/again .* at [\d.]+ s/).waitFor({ timeout: 30_000 });
+    await first.getByText(/Repeat.* at [\d.]+ s/).waitFor({ timeout: 30_000 });
     expect(await bench.marks.count()).toBe(1);
     await bench.stop();
     await first.getByRole('button', { name: 'Separate the repeat from mark 1' }).click();

@@ -161,7 +161,7 @@ describe('a lesson that hides theory', () => {
       await bench.fill('Air temperature', '21');
       await bench.goTo('Measure');
       await bench.speed();
-      return /Theory/.test((await result.textContent()) ?? '');
+      return /Predicted speed/.test((await result.textContent()) ?? '');
     };
     await bench.goTo('Records');
     await page.getByRole('button', { name: 'New from scratch' }).click();

@@ -164,7 +164,7 @@ describe('two tabs', () => {
     await first.addMarks(['20']);
     await saved(first.page);
     await second.addMarks(['30']);
-    await second.page.getByText('Another tab has changed this experiment').waitFor();
+    await second.page.getByText('This experiment was changed in another tab').waitFor();
     await second.page.getByRole('button', { name: 'Go on with a copy' }).click();
     await saved(second.page);
     await first.page.reload();

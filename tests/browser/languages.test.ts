@@ -38,12 +38,13 @@ describe('every language', () => {
           await page.setViewportSize(size);
           await page.waitForTimeout(400);
           const found = await layoutFaults(page);
-          const { violations } = await new AxeBuilder({ page }).analyze();
-          const broken = violations.map(
-            ({ id, nodes }) => `${id} at ${nodes.map(({ target }) => target.join(' ')).join('; ')}`,
-          );
-          expect({ view, ...size, found, broken }).toEqual({ view, ...size, found: [], broken: [] });
+          expect({ view, ...size, found }).toEqual({ view, ...size, found: [] });
         }
+        const { violations } = await new AxeBuilder({ page }).analyze();
+        const broken = violations.map(
+          ({ id, nodes }) => `${id} at ${nodes.map(({ target }) => target.join(' ')).join('; ')}`,
+        );
+        expect({ view, broken }).toEqual({ view, broken: [] });
       }
     },
   );

@@ -1,6 +1,5 @@
 import type { Experiment, Place } from '../../notebook/experiment.ts';
 import { newPlace } from '../../notebook/newExperiment.ts';
-import { words } from '../../words/inUse.ts';
 
 /** What the instruments on the practice bench read. */
 export interface PracticeReadings {
@@ -9,6 +8,9 @@ export interface PracticeReadings {
   readonly humidityPct: number | null;
   readonly pressurePa: number | null;
 }
+
+/** Name of the place that practice gets where the present one is another room. */
+export const PRACTICE_PLACE = 'Practice column';
 
 /** Whether a mark was heard on a real column. */
 function isReal({ evidence }: Experiment['marks'][number]): boolean {
@@ -53,10 +55,10 @@ export function noteReadings(experiment: Experiment, readings: PracticeReadings,
     return { ...noted, places };
   }
   const there = experiment.places.find(
-    ({ name, temperatureC }) => name === words.placeName.practice && temperatureC === readings.temperatureC,
+    ({ name, temperatureC }) => name === PRACTICE_PLACE && temperatureC === readings.temperatureC,
   );
   if (there !== undefined) return { ...noted, present: { ...present, placeId: there.id } };
-  const own = withAir(newPlace(newId, words.placeName.practice), readings);
+  const own = withAir(newPlace(newId, PRACTICE_PLACE), readings);
   return { ...noted, places: [...experiment.places, own], present: { ...present, placeId: own.id } };
 }
 

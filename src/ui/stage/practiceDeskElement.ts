@@ -2,7 +2,12 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
-import { areReadingsNoted, needsOwnPlace, noteReadings } from '../../session/hearing/practiceReadings.ts';
+import {
+  areReadingsNoted,
+  needsOwnPlace,
+  noteReadings,
+  PRACTICE_PLACE,
+} from '../../session/hearing/practiceReadings.ts';
 import { words } from '../../words/inUse.ts';
 import { instrumentWords, otherTubeWords } from '../../words/page/practice.ts';
 import { SessionWatch } from '../sessionWatch.ts';
@@ -131,10 +136,7 @@ export class PracticeDeskElement extends PartElement {
     const { readings } = this.practice;
     const isApart = needsOwnPlace(this.session.experiment, readings);
     const id = this.session.newId();
-    this.session.tell(
-      'info',
-      isApart ? words.practice.notedApart(words.placeName.practice) : words.practice.noted,
-    );
+    this.session.tell('info', isApart ? words.practice.notedApart(PRACTICE_PLACE) : words.practice.noted);
     this.session.change('note readings', (experiment) => noteReadings(experiment, readings, id));
   }
 
@@ -202,7 +204,7 @@ export class PracticeDeskElement extends PartElement {
 
   /** Where the readings go when the present place is another room; null where they go to the present one. */
   private ownPlace(): string | null {
-    return needsOwnPlace(this.session.experiment, this.practice.readings) ? words.placeName.practice : null;
+    return needsOwnPlace(this.session.experiment, this.practice.readings) ? PRACTICE_PLACE : null;
   }
 
   /** What is measured on a tube of another width doesn't fit the experiment's. */

@@ -15,7 +15,6 @@ import { notice } from './notices.ts';
 import { outlierCause } from './outlierCauses.ts';
 import { pageFault } from './pageFaults.ts';
 import { parseFault } from './parseFaults.ts';
-import { placeName } from './placeNames.ts';
 import { readingTaken } from './readingTaken.ts';
 import { reading } from './readings.ts';
 import { recordFault } from './recordFaults.ts';
@@ -71,7 +70,6 @@ export const first: FirstWords = {
   outlierCause,
   pageFault,
   parseFault,
-  placeName,
   readingTaken,
   reading,
   recordFault,

@@ -25,7 +25,7 @@ export class BenchPage {
   }
 
   async stop(): Promise<void> {
-    await this.page.getByRole('button', { name: 'Stop' }).click();
+    await this.page.getByRole('button', { name: 'Stop', exact: true }).click();
   }
 
   get marks(): Locator {

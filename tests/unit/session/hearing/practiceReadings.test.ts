@@ -8,6 +8,7 @@ import {
   isOfRealColumn,
   needsOwnPlace,
   noteReadings,
+  PRACTICE_PLACE,
 } from '../../../../src/session/hearing/practiceReadings.ts';
 import { guideSteps } from '../../../../src/ui/stage/guideSteps.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../../notebook/exampleExperiment.ts';
@@ -38,11 +39,7 @@ describe('readings of the practice bench', () => {
     const noted = note(real);
     expect(noted.tube).toEqual(real.tube);
     expect(noted.places[0]).toEqual(real.places[0]);
-    expect(noted.places[1]).toMatchObject({
-      id: 'practice-place',
-      name: 'Practice column',
-      temperatureC: 21,
-    });
+    expect(noted.places[1]).toMatchObject({ id: 'practice-place', name: PRACTICE_PLACE, temperatureC: 21 });
     expect(noted.present.placeId).toBe('practice-place');
     expect(areReadingsNoted(noted, readings)).toBe(true);
     // What the real marks gave stays what it was, to the last bit.
@@ -67,7 +64,7 @@ describe('readings of the practice bench', () => {
     const noted = note(open);
     expect(noted.tube.diameterM).toBeNull();
     expect(noted.places[0]).toEqual(fresh.places[0]);
-    expect(noted.places[1]?.name).toBe('Practice column');
+    expect(noted.places[1]?.name).toBe(PRACTICE_PLACE);
     expect(areReadingsNoted(noted, readings)).toBe(true);
   });
 
