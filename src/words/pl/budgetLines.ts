@@ -7,7 +7,7 @@ export const budgetColumns: LaterWords['budgetColumns'] = {
   evaluation: 'Typ',
   distribution: 'Rozkład',
   sensitivity: 'Wrażliwość',
-  contribution: 'Wkład do prędkości',
+  contribution: 'Wkład w niepewność',
   degrees: 'Stopnie swobody',
   share: 'Udział',
 };

@@ -31,11 +31,11 @@ export const captureFailure: FirstWords['captureFailure'] = {
       'To, co już znaleziono, zostaje. Zacznij od nowa; jeśli to się powtórzy, wczytaj stronę ponownie.',
   },
   'insecure-context': {
-    what: 'Przeglądarka daje mikrofon tylko stronom o bezpiecznym adresie.',
+    what: 'Przeglądarka udostępnia mikrofon tylko stronom o bezpiecznym adresie.',
     advice: 'Otwórz tę stronę przez https:// (albo na localhost).',
   },
   framed: {
-    what: 'Ta strona jest osadzona w innej, która nie daje jej mikrofonu.',
+    what: 'Ta strona jest osadzona w innej, która nie udostępnia jej mikrofonu.',
     advice: 'Otwórz ją w osobnej karcie i zacznij od nowa.',
   },
   'permission-withdrawn': {
@@ -66,11 +66,11 @@ export const captureFailure: FirstWords['captureFailure'] = {
       'Naciśnij ikonę obok adresu, zezwól tej stronie na mikrofon i zacznij od nowa. Jeśli nie ma tam na co zezwolić, wyłączył go administrator szkoły.',
   },
   system: {
-    what: 'Ustawienia prywatności komputera nie dają przeglądarce mikrofonu.',
+    what: 'Ustawienia prywatności komputera nie pozwalają przeglądarce używać mikrofonu.',
     advice: 'Zezwól tam na niego (prywatność, mikrofon) i zacznij od nowa.',
   },
   policy: {
-    what: 'Zasady tej witryny albo szkoły nie dają stronom mikrofonu.',
+    what: 'Zasady tej witryny albo szkoły nie pozwalają stronom używać mikrofonu.',
     advice: 'Poproś administratora, żeby na niego zezwolił.',
   },
   'none-given': {

@@ -2,21 +2,23 @@ import type { LaterWords } from '../catalogue.ts';
 
 export const comparison: LaterWords['comparison'] = {
   faster: (one, other, mps, uncertaintyMps) =>
-    `„${one}” w porównaniu z „${other}”: o ${mps} m/s szybciej, ± ${uncertaintyMps} m/s (95 %). Różnica jest rzeczywista.`,
+    `„${one}” w porównaniu z „${other}”: prędkość większa o ${mps} ± ${uncertaintyMps} m/s (95 %). Różnica jest rzeczywista.`,
   slower: (one, other, mps, uncertaintyMps) =>
-    `„${one}” w porównaniu z „${other}”: o ${mps} m/s wolniej, ± ${uncertaintyMps} m/s (95 %). Różnica jest rzeczywista.`,
+    `„${one}” w porównaniu z „${other}”: prędkość mniejsza o ${mps} ± ${uncertaintyMps} m/s (95 %). Różnica jest rzeczywista.`,
   alike: (one, other, mps, uncertaintyMps) =>
-    `„${one}” w porównaniu z „${other}”: różnica ${mps} m/s, ± ${uncertaintyMps} m/s (95 %). Te znaczniki nie pokazują rzeczywistej różnicy.`,
+    `„${one}” w porównaniu z „${other}”: różnica prędkości ${mps} ± ${uncertaintyMps} m/s (95 %). Te znaczniki nie pokazują rzeczywistej różnicy.`,
   agrees: {
-    faster: (mps) => `Dla ich powietrza teoria przewiduje o ${mps} m/s szybciej. Jedno zgadza się z drugim.`,
-    slower: (mps) => `Dla ich powietrza teoria przewiduje o ${mps} m/s wolniej. Jedno zgadza się z drugim.`,
+    faster: (mps) =>
+      `Teoria przewiduje dla ich powietrza prędkość o ${mps} m/s większą. Jedno zgadza się z drugim.`,
+    slower: (mps) =>
+      `Teoria przewiduje dla ich powietrza prędkość o ${mps} m/s mniejszą. Jedno zgadza się z drugim.`,
     alike: 'Dla ich powietrza teoria nie przewiduje różnicy. Jedno zgadza się z drugim.',
   },
   disagrees: {
     faster: (mps) =>
-      `Dla ich powietrza teoria przewiduje o ${mps} m/s szybciej. Jedno nie zgadza się z drugim.`,
+      `Teoria przewiduje dla ich powietrza prędkość o ${mps} m/s większą. Jedno nie zgadza się z drugim.`,
     slower: (mps) =>
-      `Dla ich powietrza teoria przewiduje o ${mps} m/s wolniej. Jedno nie zgadza się z drugim.`,
+      `Teoria przewiduje dla ich powietrza prędkość o ${mps} m/s mniejszą. Jedno nie zgadza się z drugim.`,
     alike: 'Dla ich powietrza teoria nie przewiduje różnicy. Jedno nie zgadza się z drugim.',
   },
   noResult: (group, warning) => `${group}: ${warning}`,

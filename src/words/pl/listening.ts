@@ -8,9 +8,9 @@ export const listening: FirstWords['listening'] = {
   between: (fromS, toS, said) => `Między ${fromS} a ${toS} s: ${said}`,
   slower: 'Przesuwaj wolniej: o szerokość dłoni w cztery sekundy.',
   noFork: (toleranceHz, nominalHz) =>
-    `Nie słychać było stałego tonu w odległości do ${toleranceHz} Hz od ${nominalHz} Hz: sprawdź częstotliwość wybitą na kamertonie, uderz mocniej albo trzymaj kamerton bliżej mikrofonu.`,
+    `Nie było słychać stałego tonu o częstotliwości ${nominalHz} ± ${toleranceHz} Hz: sprawdź częstotliwość wybitą na kamertonie, uderz mocniej albo trzymaj kamerton bliżej mikrofonu.`,
   otherFork: (toleranceHz, nominalHz, otherHz) =>
-    `Nie słychać było stałego tonu w odległości do ${toleranceHz} Hz od ${nominalHz} Hz, ale był ton około ${otherHz} Hz: sprawdź częstotliwość wybitą na kamertonie i wybraną na tej stronie. Jeśli to właściwy kamerton, jest daleko od wybitej wartości: obciążony, wyszczerbiony albo luźny.`,
+    `Nie było słychać stałego tonu o częstotliwości ${nominalHz} ± ${toleranceHz} Hz, ale był ton około ${otherHz} Hz: sprawdź częstotliwość wybitą na kamertonie i wybraną na tej stronie. Jeśli to właściwy kamerton, jest daleko od wybitej wartości: obciążony, wyszczerbiony albo luźny.`,
   offStamp: (measuredHz, offsetHz, isAbove) =>
     `Kamerton brzmi z częstotliwością ${measuredHz} Hz, ${offsetHz} Hz ${isAbove ? 'powyżej' : 'poniżej'} wybitej wartości: użyj częstotliwości zmierzonej i sprawdź, czy kamerton nie jest wyszczerbiony.`,
   beating: (beatHz, isAbove) =>

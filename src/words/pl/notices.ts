@@ -35,7 +35,7 @@ export const notice: FirstWords['notice'] = {
     `W nagraniu znaleziono ${resonancesOf(resonances)} i jeszcze ${uncertainOf(maybes)}. Wpisz długości.`,
   onlyMaybes: (maybes) => `W nagraniu nie ma pewnego rezonansu, tylko ${uncertainOf(maybes)}.`,
   recordingHeardAgain: 'Nagranie jest analizowane jeszcze raz, od początku, dla tego kamertonu.',
-  strikeVoid: 'To uderzenie zostało przerwane i się nie liczy: uderz kamerton jeszcze raz.',
+  strikeVoid: 'To uderzenie zostało przerwane i się nie liczy: uderz w kamerton jeszcze raz.',
   openElsewhere:
     'To doświadczenie jest otwarte w innej karcie. Pracuj nad nim tutaj albo otwórz kopię: przyciski są u góry strony.',
   busyElsewhere: 'To doświadczenie jest otwarte w innej karcie: najpierw je tam zamknij.',

@@ -1,4 +1,4 @@
 import type { FirstWords } from '../catalogue.ts';
 
 export const readingTaken: FirstWords['readingTaken'] = (byEarMm, atCentreMm) =>
-  `${byEarMm} mm dla długości znalezionej na słuch, ${atCentreMm} mm tam, gdzie ta strona pokazała środek; od trzech długości poprawia to ich rozrzut`;
+  `${byEarMm} mm dla długości znalezionej na słuch, ${atCentreMm} mm tam, gdzie ta strona pokazała środek; gdy długości są co najmniej trzy, poprawia to ich rozrzut`;

@@ -2,7 +2,7 @@ import type { FirstWords } from '../catalogue.ts';
 
 export const resultFact: FirstWords['resultFact'] = {
   uncertainty: 'Niepewność',
-  coverage: (factor) => `± obejmuje wartość prawdziwą w 95 na 100 przypadków (k = ${factor})`,
+  coverage: (factor) => `± obejmuje wartość prawdziwą w 95 na 100 przypadków (k\u00a0=\u00a0${factor})`,
   endCorrection: 'Poprawka na końcu rury',
   endFrom: {
     measured: (mm, uncertaintyMm) => `${mm} mm, zmierzona; niepewność standardowa ${uncertaintyMm} mm`,

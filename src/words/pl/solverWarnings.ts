@@ -76,14 +76,14 @@ export const solverWarning: LaterWords['solverWarning'] = {
   endFromTheory:
     'Same znaczniki nie wyznaczają dobrze poprawki na końcu rury. Użyto tego, co wiadomo o wylocie rury, z jego niepewnością.',
   endUnknown: (expected, giveOrTake) =>
-    `Znaczniki nie wyznaczają poprawki na końcu rury, a średnicy nie podano. Przyjęto ${expected} mm, jak w typowych rurach, plus minus ${giveOrTake} mm.`,
+    `Znaczniki nie wyznaczają poprawki na końcu rury, a średnicy nie podano. Przyjęto ${expected} ± ${giveOrTake} mm, jak w typowych rurach.`,
   noDiameter: (lowestPercent, highestPercent) =>
-    `Nie podano średnicy, więc nie wiadomo, jak bardzo ścianki spowalniają falę (${lowestPercent} do ${highestPercent} %). Niczego nie skorygowano; niepewność to uwzględnia.`,
+    `Nie podano średnicy, więc nie wiadomo, jak bardzo ścianki spowalniają falę (od ${lowestPercent} do ${highestPercent}\u00a0%). Nie wprowadzono na to poprawki; uwzględnia to niepewność.`,
   someDiametersMissing: 'Tam, gdzie nie podano średnicy, użyto średniej z pozostałych.',
   someTemperaturesMissing: 'Tam, gdzie nie podano temperatury powietrza, użyto średniej z pozostałych.',
   noTemperature: 'Nie podano temperatury powietrza, więc nie można porównać prędkości z przewidywaną.',
   ifAir: (celsius, giveOrTake) =>
-    `Jeśli gazem jest powietrze, ta prędkość odpowiada ${celsius} °C, plus minus ${giveOrTake} °C.`,
+    `Jeśli gazem jest powietrze, ta prędkość odpowiada temperaturze ${celsius} ± ${giveOrTake}\u00a0°C.`,
   airBeyondFormula:
     'To powietrze jest poza zakresem od 0 do 30 °C i od 750 do 1020 hPa, w którym sprawdzono wzór na prędkość przewidywaną; jej niepewność została zwiększona.',
 };

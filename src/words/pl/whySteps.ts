@@ -3,12 +3,12 @@ import type { LaterWords } from '../catalogue.ts';
 export const workingWhy: LaterWords['workingWhy'] = {
   difference: {
     closed: (farCm, nearCm) =>
-      `Każdy słup zachowuje się tak, jakby był dłuższy od rury o to samo e, więc e znika z różnicy ${farCm} cm − ${nearCm} cm: żaden wylot nie zepsuje λ. (Długości rezonansowe: OpenStax University Physics 1, rozdział 17.4.)`,
+      `Każdy słup zachowuje się tak, jakby był dłuższy od rury o to samo e, więc e znika z różnicy ${farCm} cm − ${nearCm} cm: wylot nie ma wpływu na λ. (Długości rezonansowe: OpenStax University Physics 1, rozdział 17.4.)`,
     open: (farCm, nearCm) =>
-      `Każdy słup zachowuje się tak, jakby był dłuższy od rury o to samo 2e, więc 2e znika z różnicy ${farCm} cm − ${nearCm} cm: żaden wylot nie zepsuje λ. (Długości rezonansowe: OpenStax University Physics 1, rozdział 17.4.)`,
+      `Każdy słup zachowuje się tak, jakby był dłuższy od rury o to samo 2e, więc 2e znika z różnicy ${farCm} cm − ${nearCm} cm: wylot nie ma wpływu na λ. (Długości rezonansowe: OpenStax University Physics 1, rozdział 17.4.)`,
   },
   noEnd:
-    'Raczej nie może być zerem ani mniejsza: jedną z dwóch długości odczytano błędnie albo jej rząd jest inny.',
+    'Raczej nie może być równa zeru ani ujemna: jedną z dwóch długości odczytano błędnie albo jej rząd jest inny.',
   beyondRim: (endMm) =>
     `Powietrze tuż za wylotem też drga, więc fala zawraca dopiero ${endMm} mm za brzegiem tej rury.`,
   beyondRimOfRadius: (endMm, radii) =>
@@ -24,13 +24,13 @@ export const workingWhy: LaterWords['workingWhy'] = {
     `Same znaczniki dają e = ${marksMm} ± ${marksUncertaintyMm} mm. To, co wiadomo o wylocie, jest obok nich jeszcze jedną wartością; każda liczy się według swojej niepewności i e = ${endMm} mm.`,
   mouthSources: '(Wyloty: Levine & Schwinger 1948; Nomura 1960; Dalmont, Nederveen & Joly 2001.)',
   walls: (layerMm, hertz, radiusMm, percent) =>
-    `Przy ściance powietrze przywiera i oddaje ciepło, w warstwie ${layerMm} mm przy ${hertz} Hz. W rurze o promieniu ${radiusMm} mm zabiera to ${percent} % prędkości, w węższej więcej. (Zwikker & Kosten 1949, rozdz. II; Keefe 1984.)`,
+    `Przy ściance powietrze przywiera i oddaje ciepło, w warstwie ${layerMm} mm przy ${hertz} Hz. W rurze o promieniu ${radiusMm} mm zmniejsza to prędkość o ${percent} %, w węższej o więcej. (Zwikker & Kosten 1949, rozdz. II; Keefe 1984.)`,
   loudest: (mm) =>
-    `Mikrofon słyszy oprócz słupa także kamerton. Ich suma jest najgłośniejsza tam, gdzie oba są najbliżej zgodnej fazy: nie tam, gdzie słup drga najmocniej, lecz obok, tutaj z niepewnością standardową ${mm} mm. (Szerokość rezonansu: Fletcher & Rossing 1998, rozdz. 8.)`,
+    `Mikrofon słyszy oprócz słupa także kamerton. Oba razem są najgłośniejsze tam, gdzie ich fazy są najbardziej zgodne: nie tam, gdzie słup drga najmocniej, lecz obok, tutaj z niepewnością standardową ${mm} mm. (Szerokość rezonansu: Fletcher & Rossing 1998, rozdz. 8.)`,
   squares: (sumMps) =>
-    `Niezależne błędy rzadko idą wszystkie w jedną stronę, dlatego dodaje się ich kwadraty: suma to nie ${sumMps} m/s, jak byłoby bez kwadratów. (JCGM 100:2008, 5.1.2.)`,
+    `Niezależne błędy rzadko idą wszystkie w jedną stronę, dlatego dodaje się ich kwadraty: bez kwadratów wyszłoby ${sumMps} m/s, czyli za dużo. (JCGM 100:2008, 5.1.2.)`,
   coverage: (degrees, factor, normalFactor) =>
-    `u obejmuje około dwóch z trzech przypadków. Żeby objąć 95 na 100, przy ν = ${degrees} potrzeba k = ${factor}; byłoby to ${normalFactor}, gdyby u było znane dokładnie. (JCGM 100:2008, G.3 i G.4.)`,
+    `Przedział ± u obejmuje około dwóch z trzech przypadków. Żeby objąć 95 na 100, przy ν = ${degrees} potrzeba k = ${factor}; byłoby to ${normalFactor}, gdyby u było znane dokładnie. (JCGM 100:2008, G.3 i G.4.)`,
   warmth: (mpsPerDegree) =>
     `Ciepłe cząsteczki są szybsze, a to one niosą dźwięk: c rośnie z pierwiastkiem temperatury bezwzględnej, tutaj o ${mpsPerDegree} m/s na każdy stopień. (OpenStax University Physics 1, rozdział 17.2.)`,
   noEndCorrection: 'bez poprawki na końcu rury, jak w zadaniach',

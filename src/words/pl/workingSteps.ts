@@ -32,11 +32,11 @@ export const workingStep: LaterWords['workingStep'] = {
   placeFormula: 'u(miejsce) = a·b',
   loudestFormula: 'u(miejsce) = a·b, a² = q/√(q² − 1) − 1',
   widest: (marks, cm) =>
-    marks === 1 ? `1 znacznik, przy ${cm} cm` : `najszerszy z ${marks} znaczników, przy ${cm} cm`,
+    marks === 1 ? `1 znacznik, przy ${cm} cm` : `najszerszy rezonans z ${marks} znaczników, przy ${cm} cm`,
   halfWidth: (part, mm) => `${part} · ${mm} mm połowy szerokości`,
   halfWidthUsual: (part, mm) => `${part} · ${mm} mm połowy szerokości, w typowej rurze`,
   rise: (decibels) => `wzrost ${decibels} dB ponad sam kamerton`,
   riseAssumed: (decibels) => `przyjęty wzrost ${decibels} dB ponad sam kamerton`,
-  placeGives: (mm, mps) => `u(miejsce) = ${mm} mm, ${mps} m/s z u`,
-  placeInLengths: (mm) => `u(miejsce) = ${mm} mm, część u każdej długości`,
+  placeGives: (mm, mps) => `u(miejsce) = ${mm} mm, wkład do u: ${mps} m/s`,
+  placeInLengths: (mm) => `u(miejsce) = ${mm} mm, część u każdej z długości`,
 };

@@ -9,11 +9,11 @@ export const tube: LaterWords['tube'] = {
   otherDiameterHint: 'rury, która wsuwa się w drugą, obustronnie otwartej; puste: taka sama',
   travel: 'Najdłuższy słup',
   travelHint: 'największa długość, jaką można ustawić',
-  stopper: 'Co go zamyka',
+  stopper: 'Co zamyka słup',
   stoppers: {
     piston: 'tłok',
     dipped: 'woda, porusza się rura',
-    filled: 'woda, porusza się jej poziom',
+    filled: 'woda, zmienia się jej poziom',
   },
   reading: 'Niepewność odczytu',
   readingHint: (taken) =>
@@ -26,9 +26,9 @@ export const tube: LaterWords['tube'] = {
 
 export const mouthChoice: LaterWords['mouthChoice'] = {
   legend: 'Wylot rury',
-  lead: 'Słup zachowuje się, jakby był dłuższy od rury; o ile, zależy od wylotu (linia przerywana na rysunkach). Ta wartość liczy się razem z twoimi długościami, a one ją poprawiają, gdy są dokładniejsze.',
+  lead: 'Słup zachowuje się tak, jakby był dłuższy od rury; o ile, zależy od wylotu (linia przerywana na rysunkach). Ta wartość liczy się razem z twoimi długościami, a one ją poprawiają, gdy są dokładniejsze.',
   notDescribed: 'Nieopisany',
-  anyOf: 'Może być dowolny z tych.',
+  anyOf: 'Może być dowolny z poniższych.',
   ratio: (ratio, uncertainty) => `Poprawka na końcu rury: ${ratio} ± ${uncertainty} promienia.`,
   names: {
     'thin-rim': 'Cienki brzeg',
@@ -50,10 +50,10 @@ export const forks: LaterWords['forks'] = {
   heading: 'Kamertony',
   lead: 'Częstotliwość nominalna i jej niepewność standardowa, dopóki kamerton nie jest zmierzony.',
   pitch: (number) => `Kamerton ${number}`,
-  uncertainty: (number) => `± kamerton ${number}`,
+  uncertainty: (number) => `± kamertonu ${number}`,
   remove: 'Usuń',
   removeNamed: (number) => `Usuń kamerton ${number}`,
-  notMeasured: 'Jeszcze niezmierzony (zobacz Sprawdź).',
+  notMeasured: 'Jeszcze niezmierzony (zrobisz to w widoku Sprawdź).',
   measured: (frequencyHz, standardUncertaintyHz) =>
     `Zmierzono ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)} Hz; dopasowanie używa tej wartości.`,
   useStamp: 'Użyj wartości nominalnej',

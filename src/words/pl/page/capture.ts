@@ -7,7 +7,7 @@ export const capture: FirstWords['capture'] = {
   paused: 'Wstrzymane.',
   again: 'Zacznij od nowa',
   ownTab: 'Otwórz w osobnej karcie',
-  help: 'Pomoc z mikrofonem',
+  help: 'Pomoc dotycząca mikrofonu',
 };
 
 export const processingFlag: FirstWords['processingFlag'] = {

@@ -12,44 +12,44 @@ export const check: LaterWords['check'] = {
 
 export const checkLength: LaterWords['checkLength'] = {
   heading: 'Sprawdź długość',
-  lead: 'Słup zostaje, jaki jest. Uderz kamerton, trzymaj go na przemian przy wylocie i z dala od niego: ta strona powie, czy przy tej długości jest rezonans.',
+  lead: 'Nie zmieniaj długości słupa. Uderz w kamerton, trzymaj go na przemian przy wylocie i z dala od niego: ta strona powie, czy przy tej długości jest rezonans.',
   begin: 'Zacznij sprawdzanie',
   again: 'Zacznij od nowa',
   end: 'Zakończ sprawdzanie',
-  listenFirst: 'Najpierw naciśnij Słuchaj.',
+  listenFirst: 'Najpierw naciśnij „Słuchaj”.',
 };
 
 export const gainCheck: LaterWords['gainCheck'] = {
   name: 'Test wzmocnienia',
-  heading: 'Czy coś zmienia poziom?',
-  lead: 'Systemy do rozmów same zmieniają głośność i usuwają dźwięki, które nie są mową, zwłaszcza kamertony. W cichej sali tego nie widać.',
+  heading: 'Czy coś zmienia poziom dźwięku?',
+  lead: 'Programy i systemy do rozmów same zmieniają głośność i usuwają dźwięki, które nie są mową, zwłaszcza dźwięk kamertonu. W cichej sali tego nie widać.',
   browserSays: 'Co podaje przeglądarka',
   steps: [
     'Unieruchom słup i mikrofon.',
-    'Uderz kamerton raz, o gumę, i oprzyj jego trzonek blisko mikrofonu.',
+    'Uderz raz kamertonem o gumę i oprzyj jego trzonek blisko mikrofonu.',
     'Nie ruszaj się przez dziesięć sekund, gdy ktoś mówi.',
   ],
   begin: 'Zacznij test wzmocnienia',
   again: 'Zacznij od nowa',
   end: 'Zakończ test wzmocnienia',
   listenFirst: 'Najpierw włącz słuchanie z mikrofonu.',
-  help: 'Pomoc z mikrofonem i co może zrobić administrator',
+  help: 'Pomoc dotycząca mikrofonu, także dla administratora',
   microphone: 'Mikrofon',
   systemsChoice: 'Wybór systemu',
 };
 
 export const soundCheck: LaterWords['soundCheck'] = {
   heading: 'Wejście i kamerton',
-  lead: 'Naciśnij Słuchaj, zachowaj ciszę przez trzy sekundy, potem uderz kamerton i trzymaj go z dala od rury.',
+  lead: 'Naciśnij „Słuchaj”, zachowaj ciszę przez trzy sekundy, potem uderz w kamerton i trzymaj go z dala od rury.',
   fork: 'Kamerton',
   use: 'Użyj zmierzonej częstotliwości w dopasowaniu',
   used: 'W dopasowaniu liczy się teraz zmierzona częstotliwość.',
-  caution: 'Uderzaj kamerton o gumę albo podeszwę buta, nigdy o szkło ani twardą krawędź.',
+  caution: 'Uderzaj kamertonem o gumę lub podeszwę buta, nigdy o szkło ani twardą krawędź.',
   usePractice: {
     heading: 'Użyć częstotliwości kamertonu do ćwiczeń?',
     message:
       'Słychać było kamerton do ćwiczeń. Jego częstotliwość liczyłaby się dla kamertonu tego doświadczenia, także dla znaczników zrobionych z prawdziwym.',
-    no: 'Zostaw kamerton bez zmian',
+    no: 'Nie zmieniaj kamertonu',
     yes: 'Użyj',
   },
 };
@@ -59,30 +59,30 @@ export const tone: LaterWords['tone'] = {
   lead: 'Zamiast kamertonu: stały ton sinusoidalny z głośnika trzymanego przy wylocie słupa.',
   pitch: 'Częstotliwość tonu',
   loudness: 'Głośność',
-  loudnessNow: (percent) => `${percent} % ograniczenia`,
+  loudnessNow: (percent) => `${percent} % limitu`,
   play: 'Odtwórz ton',
   stop: 'Zatrzymaj ton',
   mute: 'Telefon i tablet nic nie odtwarzają, gdy są wyciszone: najpierw wyłącz wyciszenie.',
   cannotPlay:
     'Nie można tu odtworzyć tonu. Sprawdź, czy głośnik jest podłączony i czy nie zajmuje go inny program, i spróbuj ponownie; jeśli to nie pomoże, wczytaj stronę ponownie.',
   caution:
-    'Zaczyna cicho i nie przekracza ograniczenia. Najpierw przycisz urządzenie i nigdy nie odtwarzaj tonu w słuchawkach, które ktoś ma na uszach.',
+    'Ton zaczyna się cicho i nie przekracza ustalonego limitu. Najpierw przycisz urządzenie i nigdy nie odtwarzaj tonu w słuchawkach, które ktoś ma na uszach.',
 };
 
 export const sweepCard: LaterWords['sweepCard'] = {
-  heading: 'Przemiatanie przy stałym słupie',
-  lead: 'Długość zostaje; odtwarzany ton powoli rośnie i znów opada. Tam, gdzie jest najgłośniejszy i w górę, i w dół, słup rezonuje.',
+  heading: 'Przemiatanie przy stałej długości słupa',
+  lead: 'Długość słupa się nie zmienia, a częstotliwość odtwarzanego tonu powoli rośnie i znów maleje. Słup rezonuje tam, gdzie ton jest najgłośniejszy zarówno w górę, jak i w dół.',
   length: 'Długość słupa',
   lengthField: 'Długość słupa przy przemiataniu',
-  from: 'Przemiataj od',
-  to: 'Przemiataj do',
+  from: 'Od częstotliwości',
+  to: 'Do częstotliwości',
   practice: 'Ćwiczenie: symulacja, bez dźwięku',
   start: 'Zacznij przemiatanie',
   cancel: 'Anuluj przemiatanie',
   takes: (durationS) => `trwa ${fixed(durationS, 0)} s`,
   takesUnknown: 'trwa —',
   sweeping: 'Trwa przemiatanie',
-  soFar: 'Co dotąd było słychać. Rezonans widać jako wzniesienie, w drodze w górę i w dół.',
+  soFar: 'Co było dotąd słychać. Rezonans widać jako wzniesienie, w drodze w górę i w dół.',
   noLength: 'Najpierw wpisz długość słupa.',
   noResonance:
     'Żadnego rezonansu tego słupa nie było słychać zarówno w górę, jak i w dół. Przysuń głośnik i mikrofon do wylotu albo poszerz przemiatanie.',
@@ -95,5 +95,5 @@ export const sweepCard: LaterWords['sweepCard'] = {
   inDoubt: 'Wątpliwe.',
   notProven: 'Jeszcze nie sprawdzono.',
   caution:
-    'Głośnik stoi przy wylocie słupa, mikrofon obok niego. Ton zaczyna cicho i nie przekracza ograniczenia. Najpierw przycisz urządzenie i nigdy nie odtwarzaj tonu w słuchawkach, które ktoś ma na uszach.',
+    'Głośnik stoi przy wylocie słupa, mikrofon obok niego. Ton zaczyna się cicho i nie przekracza ustalonego limitu. Najpierw przycisz urządzenie i nigdy nie odtwarzaj tonu w słuchawkach, które ktoś ma na uszach.',
 };

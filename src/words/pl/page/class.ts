@@ -37,7 +37,7 @@ export const camera: LaterWords['camera'] = {
   start: 'Odczytaj kody kamerą',
   stop: 'Wyłącz kamerę',
   lead: 'Trzymaj kod grupy przed kamerą. Obrazy nie są zapisywane.',
-  none: 'Ta przeglądarka nie daje stronie kamery. Odczytaj kod telefonem lub tabletem albo otwórz tu link grupy.',
+  none: 'Ta przeglądarka nie udostępnia stronie kamery. Odczytaj kod telefonem lub tabletem albo otwórz tu link grupy.',
   refused: 'Ta strona nie może użyć kamery. Zezwól na nią obok adresu albo otwórz tu link grupy.',
   busy: 'Kamera się nie włącza. Może używa jej inny program.',
   picture: 'Co widzi kamera',

@@ -28,7 +28,7 @@ export const compare: LaterWords['compare'] = {
 
 export const temperatures: LaterWords['temperatures'] = {
   heading: 'Zależność prędkości od temperatury',
-  lead: 'Jeden punkt na każde miejsce. Pas to prędkość przewidywana, od powietrza suchego do nasyconego parą wodną.',
+  lead: 'Każdy punkt to jedno miejsce. Pas to prędkość przewidywana, od powietrza suchego do nasyconego parą wodną.',
   columns: { place: 'Miejsce', speed: 'Prędkość', theory: 'Różnica względem przewidywania' },
   noSpeed: '—',
   noTemperature: 'nie zanotowano temperatury',
@@ -36,7 +36,7 @@ export const temperatures: LaterWords['temperatures'] = {
 
 export const ends: LaterWords['ends'] = {
   heading: 'Zależność poprawki na końcu rury od średnicy',
-  lead: 'Jeden punkt na każdą rurę. Każdą rurę zmierz w osobnym doświadczeniu; do poprawki na końcu rury potrzeba rezonansów dwóch rzędów.',
+  lead: 'Każdy punkt to jedna rura. Każdą rurę zmierz w osobnym doświadczeniu; do poprawki na końcu rury potrzeba rezonansów dwóch rzędów.',
 };
 
 export const turned: LaterWords['turned'] = {
@@ -44,7 +44,7 @@ export const turned: LaterWords['turned'] = {
   lead: 'Te same znaczniki, ale niewiadomą jest inna wielkość.',
   fork: 'Znana prędkość, nieznany kamerton',
   temperature: 'Znany kamerton, nieznana temperatura',
-  gas: 'Znane kamerton i temperatura, nieznany gaz',
+  gas: 'Znany kamerton i znana temperatura, nieznany gaz',
   ends: 'Poprawka na końcu rury jako część średnicy',
   pending: '…',
 };

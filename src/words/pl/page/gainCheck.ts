@@ -1,17 +1,17 @@
 import type { LaterWords } from '../../catalogue.ts';
 
 export const gainAnswer: LaterWords['gainAnswer'] = {
-  verdicts: { rewritten: 'Zmienione', steady: 'Bez zmian', 'cannot-tell': 'Słucha' },
+  verdicts: { rewritten: 'Zmienione', steady: 'Bez zmian', 'cannot-tell': 'Strona słucha' },
   details: {
     rewritten: (departureDb) =>
       `Poziom odbiega o ${departureDb} dB od równego zanikania. Zmienia go coś między mikrofonem a stroną.`,
     steady: (departureDb) => `Kamerton zanikał równo, z dokładnością do ${departureDb} dB, gdy ktoś mówił.`,
   },
   waits: {
-    strike: 'Uderz kamerton raz i trzymaj go nieruchomo, blisko mikrofonu.',
-    time: (followedS) => `Nie ruszaj się i mówcie dalej: słychać było ${followedS} s.`,
+    strike: 'Uderz raz w kamerton i trzymaj go nieruchomo, blisko mikrofonu.',
+    time: (followedS) => `Nie ruszaj się, a inni niech dalej mówią: słychać było już ${followedS} s.`,
     talk: (talkS) => `Niech teraz ktoś mówi tak głośno jak klasa: słychać było ${talkS} s mowy.`,
-    fork: 'Mowa zagłusza kamerton. Uderz go jeszcze raz i trzymaj bliżej mikrofonu.',
+    fork: 'Mowa zagłusza kamerton. Uderz w niego jeszcze raz i trzymaj bliżej mikrofonu.',
   },
   kept: {
     steady: (when, departureDb, limitDb, device) =>

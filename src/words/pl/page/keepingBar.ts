@@ -14,7 +14,7 @@ export const keepingBar: FirstWords['keepingBar'] = {
   sound: (used, limit) => ({
     before: '',
     part: '● Zapisuje się dźwięk',
-    after: `, gdy strona słucha: ${used} z ${limit}`,
+    after: `, gdy strona słucha: ${used} (limit: ${limit})`,
   }),
   stopSaving: 'Nie zapisuj dźwięku',
   newer: 'Jest nowsza wersja tej strony. Zaktualizuj, kiedy chcesz; twoje pomiary są zapisane.',

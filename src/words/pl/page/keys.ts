@@ -12,7 +12,7 @@ export const keys: LaterWords['keys'] = {
     ],
     ['Enter', 'użyj wpisanej długości i przejdź do następnego znacznika'],
     ['Esc', 'wyjdź z pola, żeby te klawisze znów działały'],
-    ['S', 'ćwiczenie: uderz kamerton'],
+    ['S', 'ćwiczenie: uderz w kamerton'],
     ['F', 'ćwiczenie: zbliż kamerton do wylotu albo go oddal'],
     ['← →', 'zmień długość o 1 mm; przytrzymaj, żeby przesuwać dalej'],
     ['Shift ← →', 'zmień długość o 0,2 mm'],

@@ -4,14 +4,14 @@ export const lesson: LaterWords['lesson'] = {
   heading: 'Link do lekcji',
   lead: 'Dla nauczycieli: link dla klasy z kamertonami, rurą, linijką, miejscami i słupem ustawionymi tak jak teraz. Nie zawiera znaczników ani nazwisk.',
   task: 'Co zmierzyć',
-  language: 'Język zadania (en, de, fr …)',
+  language: 'Język zadania (pl, en, de …)',
   hideExpected: 'Ukryj, gdzie spodziewane są rezonanse',
   hideTheory: 'Ukryj prędkość przewidywaną',
   hideTruth: 'Ukryj prawdziwe wartości słupa do ćwiczeń',
   apart:
     'Dwie ostatnie opcje są niezależne. Gdy ukryta jest tylko prędkość przewidywana, „Pokaż prawdziwe wartości” nadal zdradza prędkość dźwięku każdemu, kto ćwiczy. Zaznacz obie, żeby ukryć ją wszędzie.',
   limits:
-    'Czego nie da się ukryć: tego, co uczniowie sami obliczą lub znajdą, tej strony otwartej bez linku i kodu źródłowego programu. Ukrycie tylko usuwa odpowiedź z widoku; to nie jest zamek.',
+    'Nie da się ukryć tego, co uczniowie sami obliczą lub znajdą, ani tej strony otwartej bez linku, ani kodu źródłowego programu. Ukryta odpowiedź jest tylko niewidoczna; to nie jest zabezpieczenie.',
   make: 'Utwórz link',
   link: 'Link',
   copy: 'Kopiuj link',

@@ -1,8 +1,8 @@
 import type { LaterWords } from '../../catalogue.ts';
 
 export const microphone: LaterWords['microphone'] = {
-  name: 'Pomoc do mikrofonu',
-  heading: 'Pomoc do mikrofonu',
+  name: 'Pomoc dotycząca mikrofonu',
+  heading: 'Pomoc dotycząca mikrofonu',
   lead: 'Mikrofon jest potrzebny tylko do słuchania. Bez niego możesz wpisywać długości, otwierać nagrania i używać słupa do ćwiczeń.',
   bench: 'Podczas pomiaru',
   benchHeads: { seen: 'Co widzisz', why: 'Dlaczego', toDo: 'Co zrobić' },
@@ -28,12 +28,12 @@ export const benchHelp: LaterWords['benchHelp'] = {
   },
   insecure: {
     seen: 'Strona prosi o bezpieczny adres',
-    why: 'Przeglądarki nie dają mikrofonu przez zwykłe http ani plikowi z dysku.',
+    why: 'Przeglądarki nie udostępniają mikrofonu stronom ze zwykłego http ani plikom z dysku.',
     toDo: 'Otwórz stronę pod adresem https albo pod localhost na tym komputerze.',
   },
   framed: {
     seen: 'Strona jest osadzona w innej stronie',
-    why: 'Platforma edukacyjna pokazuje ją w ramce, która nie przekazuje mikrofonu.',
+    why: 'Platforma edukacyjna pokazuje ją w ramce, która nie udostępnia mikrofonu.',
     toDo: 'Otwórz ją w osobnej karcie.',
   },
   missing: {
@@ -42,26 +42,26 @@ export const benchHelp: LaterWords['benchHelp'] = {
     toDo: 'Podłącz go, poszukaj jego wyłącznika, zakończ rozmowę i naciśnij „Słuchaj” jeszcze raz.',
   },
   doubtful: {
-    seen: 'Poziom jest niepewny: coś może go zmieniać',
+    seen: 'Poziom jest wątpliwy: coś może go zmieniać',
     why: 'Tryb głosowy przeglądarki, systemu lub słuchawek sam zmienia głośność.',
     toDo: 'Zdejmij słuchawki, wybierz wbudowany mikrofon, wyłącz tryb głosowy albo spróbuj innej przeglądarki.',
   },
   hopeless: {
     seen: 'Nic nie pomaga',
-    why: 'Niektóre systemy dają stronom tylko przetworzony dźwięk.',
-    toDo: 'Nagraj przejście dowolnym rejestratorem bez trybu głosowego i otwórz plik tutaj. Zostanie przeanalizowany tak samo.',
+    why: 'Niektóre systemy udostępniają stronom tylko przetworzony dźwięk.',
+    toDo: 'Nagraj przejście dowolnym dyktafonem bez trybu głosowego i otwórz plik tutaj. Zostanie przeanalizowany tak samo.',
   },
 };
 
 export const administratorHelp: LaterWords['administratorHelp'] = {
   site: {
-    seen: 'Witryna, jeśli te pliki są u was',
+    seen: 'Wasz serwer, jeśli jest na nim ta strona',
     why: 'Musi działać przez https, a nagłówek Permissions-Policy nie może blokować mikrofonu.',
     toDo: 'Permissions-Policy: microphone=(self)',
   },
   platform: {
     seen: 'Platforma edukacyjna',
-    why: 'Ramka przekazuje mikrofon tylko wtedy, gdy jest to w niej zapisane.',
+    why: 'Ramka udostępnia mikrofon tylko wtedy, gdy jest to w niej zapisane.',
     toDo: '<iframe allow="microphone" …> albo link, który otwiera osobną kartę',
   },
   policies: {
@@ -71,7 +71,7 @@ export const administratorHelp: LaterWords['administratorHelp'] = {
   },
   windows: {
     seen: 'Windows',
-    why: 'Przełącznik prywatności dla programów klasycznych; „ulepszenia” sterownika same zmieniają głośność.',
+    why: 'Przełącznik prywatności dla aplikacji klasycznych; „ulepszenia” sterownika same zmieniają głośność.',
     toDo: 'Ustawienia, Prywatność, Mikrofon: włączony dla przeglądarki. Ustawienia, Dźwięk, właściwości mikrofonu: ulepszenia wyłączone',
   },
   mac: {

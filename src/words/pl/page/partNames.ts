@@ -38,7 +38,7 @@ export const partNames: LaterWords['partNames'] = {
   'bench-mark-row': 'znacznik',
   'bench-mark-tools': 'przyciski znacznika',
   'bench-marks': 'znaczniki',
-  'bench-microphone': 'pomoc do mikrofonu',
+  'bench-microphone': 'pomoc dotycząca mikrofonu',
   'bench-mouth': 'wybór wylotu',
   'bench-next': 'co zmierzyć teraz',
   'bench-notice': 'komunikaty',

@@ -2,7 +2,7 @@ import type { FirstWords } from '../../catalogue.ts';
 
 export const practice: FirstWords['practice'] = {
   heading: 'Słup do ćwiczeń',
-  strike: 'Uderz kamerton',
+  strike: 'Uderz w kamerton',
   forkAtMouth: 'Kamerton przy wylocie',
   damp: 'Wytłum go',
   shorter: 'O milimetr krócej',
@@ -13,9 +13,9 @@ export const practice: FirstWords['practice'] = {
   room: 'Sala',
   rooms: { quiet: 'cicha', talk: 'trochę rozmów', 'full class': 'pełna klasa' },
   instruments: (celsius, humidityPercent, diameterMm) =>
-    `Przyrządy: ${celsius} °C, wilgotność ${humidityPercent} %, średnica wewnętrzna rury ${diameterMm} mm`,
+    `Przyrządy: ${celsius}\u00a0°C, wilgotność ${humidityPercent}\u00a0%, średnica wewnętrzna rury ${diameterMm}\u00a0mm`,
   instrumentsApart: (celsius, humidityPercent, diameterMm, place) =>
-    `Przyrządy: ${celsius} °C, wilgotność ${humidityPercent} %, średnica wewnętrzna rury ${diameterMm} mm. Wybrane miejsce to inna sala, więc odczyty zapiszą się pod osobnym miejscem: „${place}”`,
+    `Przyrządy: ${celsius}\u00a0°C, wilgotność ${humidityPercent}\u00a0%, średnica wewnętrzna rury ${diameterMm}\u00a0mm. Wybrane miejsce to inna sala, więc odczyty zapiszą się pod osobnym miejscem: „${place}”`,
   note: 'Zanotuj te odczyty',
   noted: 'Odczyty są zanotowane w widoku Układ.',
   notedApart: (place) =>
@@ -28,18 +28,18 @@ export const guide: FirstWords['guide'] = {
   heading: 'Przewodnik',
   count: (done, all) => `Przewodnik, ${done} z ${all}:`,
   says: {
-    listen: 'Naciśnij Słuchaj i chwilę poczekaj.',
-    strike: 'Uderz kamerton i trzymaj go przy wylocie.',
+    listen: 'Naciśnij „Słuchaj” i chwilę poczekaj.',
+    strike: 'Uderz w kamerton i trzymaj go przy wylocie.',
     slide: 'Przeciągnij uchwyt powoli do samego końca: każdy błysk to znacznik.',
-    slideAgain: 'Znaleziono za mało: uderz jeszcze raz i przesuwaj wolniej.',
+    slideAgain: 'Znaleziono za mało: uderz jeszcze raz w kamerton i przesuwaj wolniej.',
     back: 'Wracaj, jak pokazuje rysunek, aż pojawi się „Tutaj”.',
-    type: 'Odczytaj długość w lupie i wpisz ją nad rurą.',
+    type: 'Odczytaj długość pod lupą i wpisz ją nad rurą.',
     rest: 'Wróć tak samo do następnego znacznika; odczytaj i wpisz jego długość.',
     read: 'Naciśnij „Zanotuj te odczyty” obok przycisków kamertonu.',
-    faintSliding: 'Kamerton cichnie: uderz go jeszcze raz i przesuwaj dalej.',
-    faint: 'Kamerton cichnie: uderz go jeszcze raz. Droga powrotna zostaje.',
+    faintSliding: 'Kamerton cichnie: uderz w niego jeszcze raz i przesuwaj dalej.',
+    faint: 'Kamerton cichnie: uderz w niego jeszcze raz. Droga powrotna zostaje.',
   },
-  done: 'Gotowe: prędkość jest u góry. Więcej znaczników da większą pewność.',
+  done: 'Gotowe: prędkość jest u góry. Im więcej znaczników, tym mniejsza niepewność.',
   showTruth: 'Pokaż prawdziwe wartości',
   hideTruth: 'Ukryj prawdziwe wartości',
 };

@@ -4,7 +4,7 @@ import { fixed, megabytes } from '../../numbers.ts';
 
 export const records: LaterWords['records'] = {
   bringIn: 'Wczytaj',
-  bringInLead: 'Albo upuść pliki gdziekolwiek na stronie, albo wklej tabelę poza polami.',
+  bringInLead: 'Możesz też upuścić pliki gdziekolwiek na stronie albo wkleić tabelę poza polami.',
   toClass: { before: 'Pliki wielu grup: ', part: 'otwórz widok Klasa', after: '' },
   report: 'Sprawozdanie',
   reportLead:
@@ -45,7 +45,7 @@ export const experiments: LaterWords['experiments'] = {
   openNow: 'teraz otwarte',
   unreadable: 'Wpis, którego nie da się odczytać',
   saveUnreadable: 'Zapisz go bez zmian',
-  noFile: 'Tego wpisu nie da się zapisać jako plik. Zostaje, jaki jest.',
+  noFile: 'Tego wpisu nie da się zapisać jako plik. Zostaje bez zmian.',
   notDone: (why) => `Nie udało się; nic nie zmieniono. ${why}`,
 };
 
@@ -55,7 +55,8 @@ export const files: LaterWords['files'] = {
   group: 'Grupa',
   className: 'Klasa',
   note: 'Notatka',
-  saved: 'Zapisuje się na tym urządzeniu podczas pracy. Dźwięk i znaczniki nigdy same go nie opuszczają.',
+  saved:
+    'Wszystko zapisuje się na tym urządzeniu podczas pracy. Dźwięk i znaczniki nigdy same go nie opuszczają.',
   notSaved: (why) => `Nie zapisano na tym urządzeniu (${why}). Zapisz plik JSON, zanim zamkniesz stronę.`,
   save: 'Zapisz wszystko jako JSON',
   form: {
@@ -111,7 +112,7 @@ export const sounds: LaterWords['sounds'] = {
   heading: 'Zapisany dźwięk',
   keep: 'Od teraz zapisuj dźwięk każdego uderzenia',
   lead: (usedBytes, limitBytes) =>
-    `Wyłączone po każdym otwarciu strony, bo nagrywają się też głosy w sali. Dźwięk zostaje na tym urządzeniu. Wszystkie doświadczenia zajmują ${megabytes(usedBytes)} z ${megabytes(limitBytes)}.`,
+    `Wyłączone po każdym otwarciu strony, bo nagrywają się też głosy w sali. Dźwięk zostaje na tym urządzeniu. Wszystkie doświadczenia zajmują razem ${megabytes(usedBytes)} (limit: ${megabytes(limitBytes)}).`,
   again:
     '„Posłuchaj ponownie” analizuje dźwięk z wybranym teraz kamertonem i zastępuje znalezione w nim znaczniki. „Cofnij” przywraca stare.',
   marks: (count, numbers) => `${plural(count, 'znacznik', 'znaczniki', 'znaczniki')} ${numbers}`,

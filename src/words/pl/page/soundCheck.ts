@@ -3,7 +3,7 @@ import type { LaterWords } from '../../catalogue.ts';
 export const soundFact: LaterWords['soundFact'] = {
   names: { raw: 'Surowy dźwięk', input: 'Wejście', room: 'Hałas w sali' },
   raw: {
-    'not listening': 'najpierw naciśnij Słuchaj',
+    'not listening': 'najpierw naciśnij „Słuchaj”',
     'nothing processes': 'tak, nic nie przetwarza dźwięku tego źródła',
     off: 'tak, przeglądarka nie przetwarza dźwięku',
     'not said': 'przeglądarka tego nie podaje; zrób test wzmocnienia',
@@ -17,8 +17,8 @@ export const soundFact: LaterWords['soundFact'] = {
 };
 
 export const forkFinding: LaterWords['forkFinding'] = {
-  none: 'uderz go, żeby zmierzyć jego prawdziwą częstotliwość',
+  none: 'uderz w niego, żeby zmierzyć jego prawdziwą częstotliwość',
   measured: (frequencyHz, uncertaintyHz, offHz, offPercent) =>
     `${frequencyHz} ± ${uncertaintyHz} Hz, ${offHz} Hz (${offPercent} %) od wybitej wartości`,
-  withDecay: (measured, decayTimeS) => `${measured}; spada do 1/e w ${decayTimeS} s`,
+  withDecay: (measured, decayTimeS) => `${measured}; zanika do 1/e w ciągu ${decayTimeS} s`,
 };

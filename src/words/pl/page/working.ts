@@ -3,20 +3,20 @@ import { fixed } from '../../numbers.ts';
 
 export const working: LaterWords['working'] = {
   heading: 'Obliczenia',
-  empty: 'Każdy krok pojawi się tu ze swoimi liczbami, gdy tylko jeden znacznik będzie miał długość.',
-  lead: 'Żeby każdy krok dało się przeliczyć ręcznie.',
+  empty: 'Każdy krok pojawi się tu ze swoimi liczbami, gdy tylko jakiś znacznik będzie miał długość.',
+  lead: 'Każdy krok ze swoimi liczbami, żeby dało się go przeliczyć ręcznie.',
   letters: {
-    L: 'długość odczytana z linijki, bez przesunięcia zera',
+    L: 'długość odczytana z linijki, po odjęciu przesunięcia zera',
     n: 'rząd rezonansu',
     f: 'częstotliwość kamertonu',
     λ: 'długość fali',
     e: 'poprawka na końcu rury',
     ℓ: 'długość słupa powietrza z poprawką na końcu rury',
     v: 'prędkość dźwięku w rurze',
-    w: 'część prędkości, którą odbierają ścianki',
+    w: 'o jaką część ścianki zmniejszają prędkość',
     c: 'prędkość dźwięku w swobodnym powietrzu',
     'χ²': 'suma kwadratów odchyleń, każde podzielone przez swoją niepewność',
-    a: 'część połowy szerokości, o jaką miejsce może leżeć obok rezonansu',
+    a: 'o jaką część połowy szerokości miejsce może leżeć obok rezonansu',
     b: 'połowa szerokości rezonansu',
     q: 'wzrost ponad sam kamerton, jako stosunek amplitud',
     u: 'niepewność standardowa',
@@ -40,13 +40,13 @@ export const budget: LaterWords['budget'] = {
 
 export const fit: LaterWords['fit'] = {
   heading: 'Dopasowanie',
-  lead: 'Nachylenie to prędkość w rurze; prosta zaczyna się poniżej zera o poprawkę na końcu rury (przy słupie otwartym o dwie).',
+  lead: 'Nachylenie to prędkość w rurze; prosta zaczyna się tyle poniżej zera, ile wynosi poprawka na końcu rury (przy słupie otwartym: dwie poprawki).',
 };
 
 export const nextMarks: LaterWords['nextMarks'] = {
   heading: 'Co dalej',
-  lead: 'Znaczniki, które najbardziej zmniejszyłyby niepewność, z kamertonami, które masz.',
-  none: 'Najpierw zaznacz jeden rezonans z jego długością.',
+  lead: 'Znaczniki, które najbardziej zmniejszyłyby niepewność, przy kamertonach, które masz.',
+  none: 'Najpierw zaznacz jeden rezonans i wpisz jego długość.',
 };
 
 export const circle: LaterWords['circle'] = {
@@ -55,7 +55,7 @@ export const circle: LaterWords['circle'] = {
   mark: 'Rezonans',
   own: (name) => `Tak wygląda usłyszany okrąg: ${name}.`,
   example:
-    'Przykład, jeszcze nie twój: dźwięk słupa jest 1,5 raza silniejszy od dźwięku kamertonu i wyprzedza go o 60°. Przesuń słup przez rezonans, gdy ta strona słucha: jego znacznik przyniesie twój własny okrąg.',
+    'Przykład, jeszcze nie twój: dźwięk słupa jest 1,5 raza silniejszy od dźwięku kamertonu i wyprzedza go o 60°. Gdy ta strona słucha, przejdź powoli przez rezonans: przy jego znaczniku zobaczysz własny okrąg.',
   tooLong: {
     inHalfWidths: (halfWidths, louderDb) =>
       `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości od rezonansu i jest o ${louderDb} dB głośniejsze: słup odczytany w tym miejscu jest za długi.`,
@@ -72,5 +72,5 @@ export const circle: LaterWords['circle'] = {
   nowhere: 'Tutaj dźwięk słupa tylko osłabia dźwięk kamertonu: żadne miejsce nie jest najgłośniejsze.',
   noMillimetres: 'Także w milimetrach, gdy znane są średnica rury i rząd rezonansu.',
   stays:
-    'Dopóki kamerton, ręka i mikrofon pozostają bez zmian, przesunięcie jest przy każdym rezonansie w tę samą stronę: powtarzanie go nie uśredni. Odczyt, gdy ta strona pokazuje „Tutaj”, tego unika.',
+    'Dopóki kamerton, ręka i mikrofon pozostają bez zmian, przesunięcie jest przy każdym rezonansie w tę samą stronę: powtarzanie pomiaru go nie uśredni. Unikniesz go, jeśli odczytasz długość, gdy ta strona pokazuje „Tutaj”.',
 };

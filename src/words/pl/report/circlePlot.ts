@@ -3,7 +3,7 @@ import type { LaterWords } from '../../catalogue.ts';
 export const circlePlot: LaterWords['circlePlot'] = {
   title: (name) => `Co słyszy mikrofon: ${name}`,
   example: 'przykład',
-  x: 'w fazie zgodnej z dźwiękiem samego kamertonu (o wielkości 1)',
+  x: 'w fazie z samym kamertonem (amplituda 1)',
   y: 'o ćwierć okresu wcześniej',
   silence: 'zero',
   direct: 'sam kamerton',
@@ -17,9 +17,9 @@ export const circlePlot: LaterWords['circlePlot'] = {
   behind: (times, degrees) =>
     `W rezonansie dźwięk słupa jest ${times} raza silniejszy od dźwięku kamertonu i opóźnia się względem niego o ${degrees}°.`,
   loudestTooLong: (halfWidths) =>
-    `Linia przerywana prowadzi od zera do najgłośniejszego miejsca (koło): słup jest tam za długi o ${halfWidths} połowy szerokości.`,
+    `Linia przerywana prowadzi od zera do najgłośniejszego miejsca (kropka): słup jest tam za długi o ${halfWidths} połowy szerokości.`,
   loudestTooShort: (halfWidths) =>
-    `Linia przerywana prowadzi od zera do najgłośniejszego miejsca (koło): słup jest tam za krótki o ${halfWidths} połowy szerokości.`,
+    `Linia przerywana prowadzi od zera do najgłośniejszego miejsca (kropka): słup jest tam za krótki o ${halfWidths} połowy szerokości.`,
   loudestAlike:
-    'Linia przerywana prowadzi od zera do najgłośniejszego miejsca (koło), którym jest sam rezonans.',
+    'Linia przerywana prowadzi od zera do najgłośniejszego miejsca (kropka), którym jest sam rezonans.',
 };

@@ -1,13 +1,13 @@
 import type { LaterWords } from '../../catalogue.ts';
-import { counted, ordinal } from '../grammar.ts';
+import { counted } from '../grammar.ts';
 
 export const fitPlot: LaterWords['fitPlot'] = {
-  title: 'Zależność długości od czasu, w którym dźwięk przebiega słup',
+  title: 'Zależność długości od czasu przejścia dźwięku',
   x: 'liczba połówek fali w słupie ÷ (2 × częstotliwość), ms',
   y: 'długość, cm',
-  label: (order, hertz) => `${ordinal(order)}, ${hertz} Hz`,
+  label: (order, hertz) => `n = ${order}, ${hertz} Hz`,
   shows: (marks, endMm) =>
-    `${counted(marks, 'znacznik', 'znaczniki', 'znaczników')}. Nachylenie prostej to prędkość. Prosta zaczyna się poniżej zera: o poprawkę na końcu rury ${endMm} mm, a przy słupach otwartych o dwie.`,
+    `${counted(marks, 'znacznik', 'znaczniki', 'znaczników')}. Nachylenie prostej to prędkość. Prosta zaczyna się tyle poniżej zera, ile wynosi poprawka na końcu rury, ${endMm} mm (przy słupach otwartych: dwie poprawki).`,
 };
 
 export const residualPlot: LaterWords['residualPlot'] = {

@@ -58,7 +58,7 @@ export const apparatusPart: LaterWords['apparatusPart'] = {
   forksLeft: 'Pozostałe kamertony',
   tube: 'Rura',
   rule: 'Linijka',
-  air: (place) => `Powietrze, ${place}`,
+  air: (place) => `Powietrze (${place})`,
   placesLeft: 'Pozostałe miejsca',
   left: (count) => `${count}, bez wydruku; są w tabeli „Znaczniki” w Archiwum`,
 };
@@ -85,7 +85,7 @@ export const apparatusFacts: LaterWords['apparatusFacts'] = {
 export const methodPart: LaterWords['methodPart'] = {
   heading: 'Metoda',
   opening:
-    'Drgający kamerton trzyma się przy wylocie słupa powietrza i zmienia długość słupa, aż zacznie rezonować: dźwięk o częstotliwości kamertonu staje się głośniejszy.',
+    'Przy wylocie słupa powietrza trzyma się drgający kamerton, a długość słupa zmienia się, aż słup zacznie rezonować: dźwięk o częstotliwości kamertonu staje się wtedy głośniejszy.',
   heard: (heard, marks, where) =>
     `Znaczniki: ${marks}, w tym ${heard} ${plural(heard, 'znaleziony', 'znalezione', 'znalezionych')} przez słuchanie tylko częstotliwości kamertonu, ${where}, i porównanie z hałasem w sali w tym samym wąskim paśmie; potem odczytano długość na linijce.`,
   sources: {
@@ -98,7 +98,7 @@ export const methodPart: LaterWords['methodPart'] = {
   bracketed: (marks) =>
     `Gdzie znacznik ma dwie długości (${marks}), rezonans leży między nimi i liczy się środek.`,
   theory:
-    'Słup jednostronnie zamknięty rezonuje, gdy jego długość jest nieparzystą wielokrotnością ćwierci długości fali, a obustronnie otwarty, gdy jest całkowitą wielokrotnością połowy długości fali, w obu przypadkach minus poprawka na każdym otwartym końcu. Prędkość to długość fali razy częstotliwość. Jedno ważone dopasowanie obejmuje wszystkie znaczniki, każdy z jego niepewnością. Jeśli średnica rury jest znana, uwzględnia się spowolnienie fali przez ściankę.',
+    'Słup jednostronnie zamknięty rezonuje, gdy jego długość jest nieparzystą wielokrotnością ćwierci długości fali, a obustronnie otwarty, gdy jest całkowitą wielokrotnością połowy długości fali, w obu przypadkach po odjęciu poprawki na każdym otwartym końcu. Prędkość to długość fali razy częstotliwość. Jedno ważone dopasowanie obejmuje wszystkie znaczniki, każdy ze swoją niepewnością. Jeśli średnica rury jest znana, uwzględnia się spowolnienie fali przez ściankę.',
 };
 
 export const marksPart: LaterWords['marksPart'] = {
@@ -119,8 +119,8 @@ export const marksPart: LaterWords['marksPart'] = {
   outlier: (cause) => `wartość odstająca: ${cause}`,
   below: (shown, all) =>
     shown === all
-      ? 'Długości tak, jak wskazuje je linijka.'
-      : `Długości tak, jak wskazuje je linijka. Wydrukowano pierwsze ${shown} z ${all} znaczników; wszystkie są w tabelach w Archiwum.`,
+      ? 'Długości podano tak, jak wskazuje je linijka.'
+      : `Długości podano tak, jak wskazuje je linijka. Wydrukowano pierwsze ${shown} z ${all} znaczników; wszystkie są w tabelach w Archiwum.`,
 };
 
 export const comparisonPart: LaterWords['comparisonPart'] = {

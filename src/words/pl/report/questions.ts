@@ -7,7 +7,7 @@ export const questions: LaterWords['questions'] = {
   outlierHidden: (cm) =>
     `Znacznik przy ${cm} cm odbiega od pozostałych. Co mogło się stać i jak to sprawdzisz?`,
   largestPart: (source) =>
-    `Największa część niepewności pochodzi stąd: ${source}. Co zmienisz, żeby zmniejszyć ją o połowę?`,
+    `Największe źródło niepewności: ${source}. Co zmienisz, żeby zmniejszyć tę część o połowę?`,
   largestPartHidden: 'Skąd pochodzi największa część niepewności? Co zmienisz, żeby zmniejszyć ją o połowę?',
   sources: {
     reading: 'odczyt długości',
@@ -40,5 +40,5 @@ export const questions: LaterWords['questions'] = {
   twoPlacesHidden:
     'Pomiary są z dwóch miejsc. Jakie błędy są w obu takie same i co to znaczy dla różnicy prędkości?',
   nextResonance: (order, forkHz) =>
-    `Przy jakiej długości będziesz szukać rezonansu ${ordinal(order)} rzędu dla kamertonu ${forkHz} Hz? Powiedz też, z jaką pewnością.`,
+    `Przy jakiej długości będziesz szukać rezonansu ${ordinal(order)} rzędu dla kamertonu ${forkHz} Hz? Podaj też niepewność tej długości.`,
 };
