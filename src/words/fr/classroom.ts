@@ -8,11 +8,11 @@ export const classResult: LaterWords['classResult'] = {
   interval:
     'Pour 95 classes comme celle-ci sur 100, la vitesse vraie est dans l’intervalle ±, si les groupes n’ont aucune erreur commune.',
   spread: (mps) =>
-    `Les résultats des groupes diffèrent plus que leurs incertitudes ne l’expliquent\u00a0: de ${mps} m/s en plus (écart-type). Un groupe seul ne peut pas voir de telles erreurs.`,
+    `Les résultats des groupes diffèrent plus que leurs incertitudes ne l’expliquent\u00a0: de ${mps}\u00a0m/s en plus (écart-type). Un groupe seul ne peut pas voir de telles erreurs.`,
   noSpread: 'Les groupes ne diffèrent pas plus que leurs incertitudes ne l’expliquent.',
   noAir: 'Aucun groupe n’a noté de température : les vitesses sont utilisées telles quelles.',
   referred: (celsius) =>
-    `Toutes les vitesses sont ramenées à ${celsius} °C par la formule de la vitesse du son dans l’air.`,
+    `Toutes les vitesses sont ramenées à ${celsius}\u00a0°C par la formule de la vitesse du son dans l’air.`,
   withoutAir: (groups) =>
     plural(
       groups,
@@ -20,7 +20,7 @@ export const classResult: LaterWords['classResult'] = {
       `${groups} groupes n’ont pas noté de température\u00a0: leurs vitesses sont utilisées telles quelles.`,
     ),
   theory: (mps, difference) =>
-    `La vitesse prévue pour cet air est de ${mps} m/s. Écart de la classe à cette vitesse\u00a0: ${difference} m/s.`,
+    `La vitesse prévue pour cet air est de ${mps}\u00a0m/s. Écart de la classe à cette vitesse\u00a0: ${difference}\u00a0m/s.`,
   shared:
     'Les erreurs communes à tous les groupes, comme celles de règles de même fabrication, ne s’éliminent pas en moyenne ; cette incertitude ne les contient pas.',
   method:
@@ -33,7 +33,7 @@ export const classGroup: LaterWords['classGroup'] = {
   markCause: (mark, cause) => `${mark}\u00a0: ${cause}`,
   noResult: 'Pas de résultat.',
   outlier: (difference) =>
-    `Valeur aberrante, non comptée\u00a0: écart de ${difference} m/s au résultat de la classe.`,
+    `Valeur aberrante, non comptée\u00a0: écart de ${difference}\u00a0m/s au résultat de la classe.`,
   noReason: 'Il est venu sans repères qui pourraient montrer pourquoi.',
   held: 'Non compté tant que vous ne l’avez pas vérifié. Cochez-le pour le compter tel quel.',
   longColumn: (metres) =>
@@ -57,16 +57,16 @@ export const classDiscussion: LaterWords['classDiscussion'] = {
     `Ces résultats sont à l’écart\u00a0: ${groups}. Ils apprennent quelque chose à tous\u00a0: qu’est-ce qui, dans le montage, donnerait exactement cet écart\u00a0?`,
   others: (count) => counted(count, 'autre', 'autres'),
   temperatures: (coldest, warmest) =>
-    `La température de l’air allait de ${coldest} à ${warmest} °C. Sur le graphique de la vitesse et de la température, combien de m/s par degré trouvez-vous, et les incertitudes des groupes sont-elles assez petites pour le voir\u00a0?`,
+    `La température de l’air allait de ${coldest} à ${warmest}\u00a0°C. Sur le graphique de la vitesse et de la température, combien de m/s par degré trouvez-vous, et les incertitudes des groupes sont-elles assez petites pour le voir\u00a0?`,
   moreGroups: 'Que deviendraient la moyenne et son incertitude si deux fois plus de groupes avaient mesuré ?',
 };
 
 export const spreadPicture: LaterWords['spreadPicture'] = {
   title: 'Dispersion de la classe',
   heading: 'Vitesse du son, groupe par groupe',
-  axis: 'vitesse du son, m/s (barres : 95 %)',
+  axis: 'vitesse du son, m/s (barres : 95\u00a0%)',
   shows: (groups, mps, uncertainty) =>
-    `${counted(groups, 'groupe', 'groupes')}, du plus lent au plus rapide, avec les intervalles à 95 %. La bande est le résultat de la classe, ${mps} ± ${uncertainty} m/s. Les points vides ne sont pas comptés.`,
+    `${counted(groups, 'groupe', 'groupes')}, du plus lent au plus rapide, avec les intervalles à 95\u00a0%. La bande montre le résultat de la classe, ${mps} ± ${uncertainty}\u00a0m/s. Les points vides ne sont pas comptés.`,
   outliers: (count) =>
     plural(count, 'La croix est une valeur aberrante.', `Les ${count} croix sont des valeurs aberrantes.`),
   beyond: 'Ce qui dépasse du cadre est dessiné au bord.',

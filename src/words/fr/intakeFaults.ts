@@ -29,9 +29,9 @@ export const intakeFault: LaterWords['intakeFault'] = {
     'C’est le résultat d’une classe entière\u00a0: il ne contient pas de repères. Ouvrez les fichiers des groupes, ou le fichier CSV de la classe.',
   noResults: 'Le tableau a une ligne de titres, mais pas de résultats.',
   noUncertainty:
-    'il faut une colonne standard_uncertainty_mps ou expanded_uncertainty_mps (95 %)\u00a0: sans elle, les résultats ne peuvent pas être pondérés.',
+    'il faut une colonne standard_uncertainty_mps ou expanded_uncertainty_mps (95\u00a0%)\u00a0: sans elle, les résultats ne peuvent pas être pondérés.',
   noSpeed: (lowestMps, highestMps, typed) =>
-    `doit être de ${lowestMps} à ${highestMps} m/s, pas ${typed}. Vérifiez le nombre et son unité.`,
+    `doit être de ${lowestMps} à ${highestMps}\u00a0m/s, pas ${typed}. Vérifiez le nombre et son unité.`,
   recordFull: (mostBytes) =>
     `avec cette ligne, le fichier de l’expérience dépasserait ${megabytes(mostBytes)}. Commencez-en une autre pour le reste, ou raccourcissez les notes.`,
   listFull: (most) =>
@@ -39,11 +39,11 @@ export const intakeFault: LaterWords['intakeFault'] = {
   badOrder: (order, { lowest, highest }) =>
     `l’ordre doit aller de ${lowest} à ${highest}, pas ${order}. Laissez vide si vous ne savez pas.`,
   otherTube: (diameterM, ownDiameterM) =>
-    `ce tube a un diamètre de ${fullMillimetres(diameterM)} mm, celui de l’expérience de ${fullMillimetres(ownDiameterM)} mm. Un autre tube est une autre expérience.`,
+    `ce tube a un diamètre de ${fullMillimetres(diameterM)}\u00a0mm, celui de l’expérience de ${fullMillimetres(ownDiameterM)}\u00a0mm. Un autre tube est une autre expérience.`,
   otherMouth: (mouth, ownMouth) =>
     `cette embouchure est ${mouth}, celle de l’expérience ${ownMouth}. Un autre tube est une autre expérience.`,
   noReading: (zeroOffsetM, columnM, { lowest, highest }) =>
-    `avec le décalage du zéro de la règle de ${fullCentimetres(zeroOffsetM)} cm, une colonne de ${fullCentimetres(columnM)} cm se lirait à ${fullCentimetres(columnM + zeroOffsetM)} cm\u00a0; les lectures vont de ${fullCentimetres(lowest)} cm à ${fullCentimetres(highest)} cm. Ouvrez le tableau comme nouvelle expérience, ou changez d’abord le décalage du zéro sous Montage.`,
+    `avec le décalage du zéro de la règle de ${fullCentimetres(zeroOffsetM)}\u00a0cm, une colonne de ${fullCentimetres(columnM)}\u00a0cm se lirait à ${fullCentimetres(columnM + zeroOffsetM)}\u00a0cm\u00a0; les lectures vont de ${fullCentimetres(lowest)}\u00a0cm à ${fullCentimetres(highest)}\u00a0cm. Ouvrez le tableau comme nouvelle expérience, ou changez d’abord le décalage du zéro sous Montage.`,
 };
 
 export const intakeRemark: LaterWords['intakeRemark'] = {
@@ -54,7 +54,7 @@ export const intakeRemark: LaterWords['intakeRemark'] = {
   goodPart:
     'Dans la partie sans erreur, il manque ce qui est nommé ici\u00a0; les nombres non repris sont dans sa note.',
   widestTaken: (widestM) =>
-    `Les longueurs ont des incertitudes différentes (l’habituelle là où rien n’est indiqué)\u00a0: la plus grande, ${fullMillimetres(widestM)} mm, est prise pour toutes.`,
+    `Les longueurs ont des incertitudes différentes (l’habituelle là où rien n’est indiqué)\u00a0: la plus grande, ${fullMillimetres(widestM)}\u00a0mm, est prise pour toutes.`,
   offsetPutBack: (zeroOffsetM) =>
-    `Les longueurs du tableau sont prises comme longueurs de la colonne\u00a0: le décalage du zéro de la règle, ${fullMillimetres(zeroOffsetM)} mm, est ajouté de nouveau.`,
+    `Les longueurs du tableau sont prises comme longueurs de la colonne\u00a0: le décalage du zéro de la règle, ${fullMillimetres(zeroOffsetM)}\u00a0mm, est ajouté de nouveau.`,
 };

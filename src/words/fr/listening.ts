@@ -8,13 +8,13 @@ export const listening: FirstWords['listening'] = {
   between: (fromS, toS, said) => `Entre ${fromS} et ${toS} s\u00a0: ${said}`,
   slower: 'Faites glisser plus lentement : la largeur d’une main en quatre secondes.',
   noFork: (toleranceHz, nominalHz) =>
-    `Aucun son stable à moins de ${toleranceHz} Hz de ${nominalHz} Hz n’a été entendu\u00a0: vérifiez la fréquence gravée sur le diapason, frappez plus fort ou rapprochez le diapason du micro.`,
+    `Aucun son stable à moins de ${toleranceHz}\u00a0Hz de ${nominalHz}\u00a0Hz n’a été entendu\u00a0: vérifiez la fréquence gravée sur le diapason, frappez plus fort ou rapprochez le diapason du micro.`,
   otherFork: (toleranceHz, nominalHz, otherHz) =>
-    `Aucun son stable à moins de ${toleranceHz} Hz de ${nominalHz} Hz n’a été entendu, mais il y en a un vers ${otherHz} Hz\u00a0: vérifiez la fréquence gravée sur le diapason et celle choisie sur cette page. Si c’est le bon diapason, il est loin de sa valeur gravée\u00a0: lesté, entaillé ou desserré.`,
+    `Aucun son stable à moins de ${toleranceHz}\u00a0Hz de ${nominalHz}\u00a0Hz n’a été entendu, mais il y en a un vers ${otherHz}\u00a0Hz\u00a0: vérifiez la fréquence gravée sur le diapason et celle choisie sur cette page. Si c’est le bon diapason, il est loin de sa valeur gravée\u00a0: lesté, entaillé ou desserré.`,
   offStamp: (measuredHz, offsetHz, isAbove) =>
-    `Le diapason sonne à ${measuredHz} Hz, ${offsetHz} Hz ${isAbove ? 'au-dessus' : 'au-dessous'} de sa valeur gravée\u00a0: utilisez la fréquence mesurée, et regardez si le diapason est entaillé.`,
+    `Le diapason sonne à ${measuredHz}\u00a0Hz, ${offsetHz}\u00a0Hz ${isAbove ? 'au-dessus' : 'au-dessous'} de sa valeur gravée\u00a0: utilisez la fréquence mesurée, et regardez si le diapason est entaillé.`,
   beating: (beatHz, isAbove) =>
-    `Un autre diapason de fréquence presque égale sonne, ${beatHz} Hz ${isAbove ? 'au-dessus' : 'au-dessous'} du vôtre\u00a0: il y a ${beatHz} battements par seconde. Faites-le étouffer, ou attendez qu’il se soit éteint.`,
+    `Un autre diapason de fréquence presque égale sonne, ${beatHz}\u00a0Hz ${isAbove ? 'au-dessus' : 'au-dessous'} du vôtre\u00a0: il y a ${beatHz} battements par seconde. Faites-le étouffer, ou attendez qu’il se soit éteint.`,
   forkTurned: (turns, fromS) =>
     `Le son s’est éteint et est revenu inversé ${times(turns)} à partir de ${fromS} s, comme quand on tourne un diapason autour de sa tige\u00a0: gardez une même branche face à l’embouchure.`,
   tooFast: (halfPowerS, slower) =>
@@ -24,9 +24,9 @@ export const listening: FirstWords['listening'] = {
   clipping: (count) =>
     `L’entrée a été trop forte ${times(count)}\u00a0: éloignez le micro ou baissez son gain.`,
   overdriven: (percent, count) =>
-    `Le son a été écrêté ${times(count)} à ${percent} % de la pleine échelle, avant d’arriver à l’enregistreur\u00a0: éloignez le micro ou baissez son gain.`,
+    `Le son a été écrêté ${times(count)} à ${percent}\u00a0% de la pleine échelle, avant d’arriver à l’enregistreur\u00a0: éloignez le micro ou baissez son gain.`,
   tooFaint: (percent) =>
-    `Le moment le plus fort n’atteint que ${percent} % de la pleine échelle\u00a0: augmentez le gain du micro ou rapprochez-le de l’embouchure de la colonne.`,
+    `Le moment le plus fort n’atteint que ${percent}\u00a0% de la pleine échelle\u00a0: augmentez le gain du micro ou rapprochez-le de l’embouchure de la colonne.`,
   gainPumping:
     'La salle devient plus silencieuse quand le diapason est fort : un gain automatique change le volume, et les niveaux ne sont pas comparables. Désactivez le gain automatique, la suppression du bruit et l’annulation d’écho du micro.',
   tooShort:
@@ -39,28 +39,28 @@ export const listening: FirstWords['listening'] = {
   dropoutsFrom: (count, timeS) =>
     `Le son s’est interrompu et est revenu ${times(count)}, d’abord à ${timeS} s\u00a0: les niveaux y sont trop bas. Fermez les autres programmes, ou utilisez un micro à fil.`,
   narrowBand: (edgeKhz) =>
-    `Il n’y a rien au-dessus de ${edgeKhz} kHz\u00a0: c’est typique de paroles loin du micro, d’un casque en mode appel ou de l’enregistrement d’un téléphone. La fréquence du diapason est plus basse et s’entend. Si les niveaux paraissent étranges, faites le contrôle du gain ou choisissez le micro de l’appareil.`,
+    `Il n’y a rien au-dessus de ${edgeKhz}\u00a0kHz\u00a0: c’est typique de paroles loin du micro, d’un casque en mode appel ou de l’enregistrement d’un téléphone. La fréquence du diapason est plus basse et s’entend. Si les niveaux paraissent étranges, faites le contrôle du gain ou choisissez le micro de l’appareil.`,
   highBandMissing: (edgeKhz) =>
-    `Il n’y a rien au-dessus de ${edgeKhz} kHz\u00a0: c’est typique d’une salle calme, d’une suppression du bruit ou d’un fichier très compressé. La fréquence du diapason est plus basse et s’entend. Si les niveaux paraissent étranges, faites le contrôle du gain\u00a0; enregistrez en WAV si possible.`,
+    `Il n’y a rien au-dessus de ${edgeKhz}\u00a0kHz\u00a0: c’est typique d’une salle calme, d’une suppression du bruit ou d’un fichier très compressé. La fréquence du diapason est plus basse et s’entend. Si les niveaux paraissent étranges, faites le contrôle du gain\u00a0; enregistrez en WAV si possible.`,
   floorFell: (fallDb) =>
-    `Le silence entre les sons est tombé de ${fallDb} dB sous le bruit initial de la salle\u00a0: soit la salle s’est calmée, soit une suppression du bruit s’est mise en marche. Avec un micro, faites le contrôle du gain avant de vous fier à un niveau.`,
+    `Le silence entre les sons est tombé de ${fallDb}\u00a0dB sous le bruit initial de la salle\u00a0: soit la salle s’est calmée, soit une suppression du bruit s’est mise en marche. Avec un micro, faites le contrôle du gain avant de vous fier à un niveau.`,
   offset: (percent) =>
-    `Le son a une composante continue de ${percent} % de la pleine échelle\u00a0: un défaut de la carte son ou de sa prise. Les niveaux à la fréquence du diapason sont bons malgré tout\u00a0; essayez une autre entrée si le son est écrêté.`,
+    `Le son a une composante continue de ${percent}\u00a0% de la pleine échelle\u00a0: un défaut de la carte son ou de sa prise. Les niveaux à la fréquence du diapason sont bons malgré tout\u00a0; essayez une autre entrée si le son est écrêté.`,
   hum: (mainsHz, levelDb) =>
-    `Le ronflement du secteur à ${mainsHz} Hz est fort (${levelDb} dB)\u00a0: débranchez le chargeur, ou éloignez-vous des alimentations et des lampes.`,
+    `Le ronflement du secteur à ${mainsHz}\u00a0Hz est fort (${levelDb}\u00a0dB)\u00a0: débranchez le chargeur, ou éloignez-vous des alimentations et des lampes.`,
   cutOff: 'La fin de ce fichier manque : il a été coupé. Ce qui est là est utilisé.',
 };
 
 export const unheardFrequency: FirstWords['unheardFrequency'] = {
   sampleRate: {
     what: (sampleRateHz, lowestHz, highestHz) =>
-      `Ce son a une fréquence d’échantillonnage de ${sampleRateHz} Hz\u00a0; cette page peut utiliser de ${lowestHz} à ${highestHz} Hz.`,
-    advice: (usualRates) => `Enregistrez à ${usualRates} Hz.`,
+      `Ce son a une fréquence d’échantillonnage de ${sampleRateHz}\u00a0Hz\u00a0; cette page peut utiliser de ${lowestHz} à ${highestHz}\u00a0Hz.`,
+    advice: (usualRates) => `Enregistrez à ${usualRates}\u00a0Hz.`,
   },
   frequency: {
     what: (frequencyHz, sampleRateHz, lowestHz, highestHz) =>
-      `Une fréquence de ${frequencyHz} Hz ne peut pas être entendue avec la fréquence d’échantillonnage de ce son, ${sampleRateHz} Hz\u00a0: seulement de ${lowestHz} à ${highestHz} Hz.`,
+      `Une fréquence de ${frequencyHz}\u00a0Hz ne peut pas être entendue avec la fréquence d’échantillonnage de ce son, ${sampleRateHz}\u00a0Hz\u00a0: seulement de ${lowestHz} à ${highestHz}\u00a0Hz.`,
     advice: (usualRates) =>
-      `Enregistrez à ${usualRates} Hz (le micro d’un casque donne souvent moins), ou choisissez une autre fréquence. Vous pouvez quand même taper des longueurs.`,
+      `Enregistrez à ${usualRates}\u00a0Hz (le micro d’un casque donne souvent moins), ou choisissez une autre fréquence. Vous pouvez quand même taper des longueurs.`,
   },
 };

@@ -10,7 +10,7 @@ export const notice: FirstWords['notice'] = {
       ? 'Résonance trouvée : tapez sa longueur.'
       : `Résonance trouvée\u00a0: ${waiting} longueurs à taper.`,
   resonanceMaybe: (percent) =>
-    `Peut-être une résonance, sûre à ${percent} %. Passez-y encore une fois, ou appuyez sur K pour la garder si vous l’avez entendue aussi.`,
+    `Peut-être une résonance, sûre à ${percent}\u00a0%. Passez-y encore une fois, ou appuyez sur K pour la garder si vous l’avez entendue aussi.`,
   resonanceAgain: (mark) => `Encore la même résonance\u00a0: comptée avec le repère ${mark}.`,
   resonanceJoined: (mark) =>
     `Résonance trouvée\u00a0: réunie au repère ${mark}. Si c’est une autre résonance, choisissez «\u00a0Séparer\u00a0» dans la liste des repères.`,
@@ -53,7 +53,7 @@ export const notice: FirstWords['notice'] = {
   lessonAgain:
     'Vous aviez déjà commencé cette séance ici : elle est ouverte comme vous l’avez laissée. Pour un autre groupe, choisissez « Nouvelle, même montage » sous Dossiers.',
   lessonWithout: (forks, lowestHz, highestHz) =>
-    `La séance est prête, mais sans ces diapasons\u00a0: ${forks}. Cette page entend les diapasons de ${lowestHz} à ${highestHz} Hz.`,
+    `La séance est prête, mais sans ces diapasons\u00a0: ${forks}. Cette page entend les diapasons de ${lowestHz} à ${highestHz}\u00a0Hz.`,
   lessonRevealed: (experiments) =>
     `${counted(experiments, 'expérience', 'expériences')} de cette séance ${plural(experiments, 'montre', 'montrent')} tout maintenant.`,
   noSuchCode:

@@ -38,14 +38,14 @@ export const parseFault: FirstWords['parseFault'] = {
   checkUnit: (known) => `Vérifiez le nombre et son unité (${known}).`,
   hints: {
     kelvin: (value) => `Pour des kelvins, écrivez ${value} K.`,
-    fahrenheit: (value) => `Pour des degrés Fahrenheit, écrivez ${value} °F.`,
+    fahrenheit: (value) => `Pour des degrés Fahrenheit, écrivez ${value}\u00a0°F.`,
     'plain-hpa': 'Un nombre sans unité est en hPa\u00a0: au niveau de la mer, environ 1013.',
     'plain-mm': 'Un nombre sans unité est en mm.',
     'fork-pitches':
       'Cette page fonctionne avec des diapasons de ces fréquences\u00a0: vérifiez le nombre, ou prenez un autre diapason.',
   },
   doubtfulHumidity: (value, percent) =>
-    `${value} % est plus sec que n’importe quelle salle. Si c’est une fraction, écrivez ${percent}\u00a0; sinon, écrivez ${value} %.`,
+    `${value}\u00a0% est plus sec que n’importe quelle salle. Si c’est une fraction, écrivez ${percent}\u00a0; sinon, écrivez ${value}\u00a0%.`,
   unknownLengthUnit: (typed) =>
     `«\u00a0${typed}\u00a0» n’est pas une unité de longueur ici. Utilisez cm, mm ou m.`,
   badLength: {
@@ -54,17 +54,17 @@ export const parseFault: FirstWords['parseFault'] = {
     negative: (value, lowest, highest, unit) =>
       `${value} ${unit} est négatif\u00a0: il faut de ${lowest} à ${highest} ${unit}. Vérifiez le zéro de la règle.`,
     belowPlain: (value, unit, centimetres) =>
-      `${value} ${unit} est plus court que n’importe quelle colonne. Un nombre sans unité est en cm\u00a0: si ce sont des mètres, écrivez ${value} m ou ${centimetres}\u00a0; sinon, écrivez ${value} cm.`,
+      `${value} ${unit} est plus court que n’importe quelle colonne. Un nombre sans unité est en cm\u00a0: si ce sont des mètres, écrivez ${value} m ou ${centimetres}\u00a0; sinon, écrivez ${value}\u00a0cm.`,
     tooLong: (value, longestM, lowest, highest, unit) =>
       `${value} ${unit} est plus long que ${longestM} m\u00a0: il faut de ${lowest} à ${highest} ${unit}.`,
     tooShort: (value, lowest, highest, unit) =>
       `${value} ${unit} est plus court que n’importe quelle colonne\u00a0: il faut de ${lowest} à ${highest} ${unit}.`,
     millimetres: (value) =>
-      `Un nombre sans unité est en cm\u00a0: si ce sont des millimètres, écrivez ${value} mm.`,
+      `Un nombre sans unité est en cm\u00a0: si ce sont des millimètres, écrivez ${value}\u00a0mm.`,
     checkUnit: 'Vérifiez le nombre et son unité (cm, mm ou m).',
   },
   wideBracket: (widestCm) =>
-    `Les deux longueurs sont à plus de ${widestCm} cm l’une de l’autre\u00a0: deux longueurs dans une case décrivent une seule résonance. Tapez-les plus proches, ou comme deux repères.`,
+    `Les deux longueurs sont à plus de ${widestCm}\u00a0cm l’une de l’autre\u00a0: deux longueurs dans une case décrivent une seule résonance. Tapez-les plus proches, ou comme deux repères.`,
   noEnds: (typed) =>
     `«\u00a0${typed}\u00a0» n’est ni closed ni open. Écrivez closed (fermé à une extrémité) ou open (ouvert aux deux extrémités).`,
   emptyEnds: 'La case est vide. Écrivez closed (fermé à une extrémité) ou open (ouvert aux deux extrémités).',

@@ -49,7 +49,7 @@ export const recordingFault: FirstWords['recordingFault'] = {
   channels: (channels, most) =>
     `Ce fichier WAV annonce ${counted(channels, 'canal', 'canaux')} (de 1 à ${most} sont possibles).`,
   sampleRate: (sampleRateHz, lowestHz, highestHz) =>
-    `Ce fichier WAV annonce une fréquence d’échantillonnage de ${sampleRateHz} Hz (de ${lowestHz} à ${highestHz} sont possibles).`,
+    `Ce fichier WAV annonce une fréquence d’échantillonnage de ${sampleRateHz}\u00a0Hz (de ${lowestHz} à ${highestHz} sont possibles).`,
   bits: (bits, bytesPerFrame, channels) =>
     `Ce fichier WAV annonce ${counted(bits, 'bit', 'bits')} par échantillon dans ${counted(bytesPerFrame, 'octet', 'octets')} par trame de ${counted(channels, 'canal', 'canaux')}, ce qui ne peut pas être lu.`,
   duration: {
@@ -59,7 +59,7 @@ export const recordingFault: FirstWords['recordingFault'] = {
   },
   size: {
     what: (megabytes, mostMegabytes) =>
-      `Cet enregistrement compressé fait ${megabytes} Mo, plus que les ${mostMegabytes} Mo qu’un navigateur peut tenir à la fois.`,
+      `Cet enregistrement compressé fait ${megabytes}\u00a0Mo, plus que les ${mostMegabytes}\u00a0Mo qu’un navigateur peut tenir à la fois.`,
     advice: 'Enregistrez-le en WAV, qui peut avoir n’importe quelle durée, ou coupez-le.',
   },
 };

@@ -25,7 +25,7 @@ export const keepingFault: FirstWords['keepingFault'] = {
   },
   unreadable: (why) => `Cela ne peut pas être enregistré\u00a0: ${why}`,
   tooLarge: (megabytes, mostMegabytes) =>
-    `L’expérience aurait ${megabytes} MB\u00a0; son fichier peut avoir ${mostMegabytes} MB. Commencez-en une autre pour la suite (Dossiers), ou raccourcissez les notes.`,
+    `L’expérience aurait ${megabytes}\u00a0Mo\u00a0; son fichier peut avoir ${mostMegabytes}\u00a0Mo. Commencez-en une autre pour la suite (Dossiers), ou raccourcissez les notes.`,
 };
 
 export const notLoaded: FirstWords['notLoaded'] = {

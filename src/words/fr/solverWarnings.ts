@@ -3,7 +3,7 @@ import { plural } from './grammar.ts';
 
 export const solverWarning: LaterWords['solverWarning'] = {
   noMarks:
-    'Aucun repère n’a encore de longueur utilisable. Mettez un repère à une résonance et lisez sa longueur.',
+    'Aucun repère n’a encore de longueur utilisable. Placez un repère sur une résonance et lisez sa longueur.',
   noOrders: 'Aucun choix d’ordres ne convient à ces repères.',
   contradiction:
     'Avec ces ordres, une colonne plus longue aurait une onde plus courte. Vérifiez les longueurs et les ordres fixés.',
@@ -24,39 +24,39 @@ export const solverWarning: LaterWords['solverWarning'] = {
   lengthUnit: (unit) =>
     `Ces longueurs ne conviennent pas telles quelles, mais elles conviendraient en ${unit}. Vérifiez l’unité.`,
   orderAmbiguous: (marks) =>
-    `Plus d’un choix d’ordres convient\u00a0: ${marks}. Mettez un repère à une résonance voisine, ou fixez l’ordre.`,
+    `Plus d’un choix d’ordres convient\u00a0: ${marks}. Placez un repère sur une résonance voisine, ou fixez l’ordre.`,
   orderOf: (mark, order, percent, rival) =>
-    `${mark}\u00a0: ordre ${order} (${percent} %)${rival === null ? '' : `, sinon ${rival}`}`,
+    `${mark}\u00a0: ordre ${order} (${percent}\u00a0%)${rival === null ? '' : `, sinon ${rival}`}`,
   orderDoubtful: (marks) =>
     `L’ordre fixé ne convient pas à de l’air dans ce tube\u00a0: ${marks}. Laissez l’ordre sur «\u00a0auto\u00a0», ou vérifiez le diapason.`,
   skippedOrders: (gaps) =>
     `Il manque un repère ici\u00a0: ${gaps}. Une résonance a-t-elle été manquée\u00a0?`,
   gap: {
-    closed: (orders, hertz) => `ordre ${orders} (${hertz} Hz, fermée)`,
-    open: (orders, hertz) => `ordre ${orders} (${hertz} Hz, ouverte)`,
+    closed: (orders, hertz) => `ordre ${orders} (${hertz}\u00a0Hz, fermée)`,
+    open: (orders, hertz) => `ordre ${orders} (${hertz}\u00a0Hz, ouverte)`,
   },
   otherExplanation: (others, percentAsNoted) =>
-    `Ces nombres pourraient aussi vouloir dire autre chose\u00a0: ${others}\u00a0; comme noté ${percentAsNoted} %. Vérifiez le diapason, l’unité et le gaz, ou mettez un repère à la première résonance.`,
-  odds: (explanation, percent) => `${explanation} (${percent} %)`,
+    `Ces nombres pourraient aussi vouloir dire autre chose\u00a0: ${others}\u00a0; comme noté ${percentAsNoted}\u00a0%. Vérifiez le diapason, l’unité et le gaz, ou placez un repère sur la première résonance.`,
+  odds: (explanation, percent) => `${explanation} (${percent}\u00a0%)`,
   otherUnit: (unit) => `des longueurs en ${unit}`,
-  otherFork: (hertz) => `un diapason de ${hertz} Hz`,
+  otherFork: (hertz) => `un diapason de ${hertz}\u00a0Hz`,
   otherGas: (gas) => `un autre gaz dans le tube, ${gas}`,
   exactRepeats: (copies) =>
     `${plural(copies, 'Un repère est identique', `${copies} repères sont identiques`)} en tout à un autre et ${plural(copies, 'n’est pas compté', 'ne sont pas comptés')} une seconde fois. Collé deux fois\u00a0? ${plural(copies, 'Écartez-le', 'Écartez-les')}. Lu deux fois\u00a0? Dites quand dans le tableau, sous made_at.`,
   forksAlike: (forks) =>
     `${forks} comptent pour un seul diapason, écrit de deux façons. Si ce sont deux diapasons, mesurez leur fréquence et indiquez fork_uncertainty_hz.`,
-  hertz: (hertz) => `${hertz} Hz`,
+  hertz: (hertz) => `${hertz}\u00a0Hz`,
   tubeTooWide: (millimetres, hertz, ka) =>
-    `Un tube de ${millimetres} mm est trop large pour ${hertz} Hz\u00a0: le son n’y est plus une onde plane (ka = ${ka}), et la correction d’extrémité prévue n’est plus valable. Prenez un tube plus étroit ou un diapason plus grave.`,
+    `Un tube de ${millimetres}\u00a0mm est trop large pour ${hertz}\u00a0Hz\u00a0: le son n’y est plus une onde plane (ka = ${ka}), et la correction d’extrémité prévue n’est plus valable. Prenez un tube plus étroit ou un diapason plus grave.`,
   allUnchecked:
     'Rien dans ces repères ne pourrait révéler une erreur de lecture : deux longueurs conviennent toujours. Une troisième résonance la montrerait.',
   unchecked: (marks) =>
-    `Rien ici ne pourrait révéler une erreur de lecture\u00a0: ${marks}. Mettez un repère à une résonance de plus, ou relisez la longueur.`,
+    `Rien ici ne pourrait révéler une erreur de lecture\u00a0: ${marks}. Placez un repère sur une résonance de plus, ou relisez la longueur.`,
   speedOfAir: {
     cold: (celsius) =>
-      `C’est la vitesse du son dans de l’air à ${celsius} °C. La salle était-elle si froide\u00a0? Sinon, vérifiez la fréquence du diapason, l’unité des longueurs et le gaz.`,
+      `C’est la vitesse du son dans de l’air à ${celsius}\u00a0°C. La salle était-elle si froide\u00a0? Sinon, vérifiez la fréquence du diapason, l’unité des longueurs et le gaz.`,
     warm: (celsius) =>
-      `C’est la vitesse du son dans de l’air à ${celsius} °C. La salle était-elle si chaude\u00a0? Sinon, vérifiez la fréquence du diapason, l’unité des longueurs et le gaz.`,
+      `C’est la vitesse du son dans de l’air à ${celsius}\u00a0°C. La salle était-elle si chaude\u00a0? Sinon, vérifiez la fréquence du diapason, l’unité des longueurs et le gaz.`,
   },
   speedOfNoAir: {
     cold: 'Aucun air n’est aussi froid qu’il le faudrait pour cette vitesse. Vérifiez la fréquence du diapason, l’unité des longueurs et le gaz.',
@@ -65,43 +65,43 @@ export const solverWarning: LaterWords['solverWarning'] = {
   scatter: (factor) =>
     `Les longueurs sont dispersées ${factor} fois plus qu’indiqué ou supposé\u00a0; l’incertitude du résultat est augmentée.`,
   endImplausible: (millimetres) =>
-    `La correction d’extrémité obtenue est de ${millimetres} mm. Vérifiez le zéro de la règle et les extrémités.`,
+    `La correction d’extrémité obtenue est de ${millimetres}\u00a0mm. Vérifiez le zéro de la règle et les extrémités.`,
   endImplausibleInRadii: (millimetres, radii, usualRadii) =>
-    `La correction d’extrémité obtenue est de ${millimetres} mm, soit ${radii} fois le rayon\u00a0; d’habitude c’est environ ${usualRadii} fois. Vérifiez le zéro de la règle, le diamètre et les extrémités.`,
+    `La correction d’extrémité obtenue est de ${millimetres}\u00a0mm, soit ${radii} fois le rayon\u00a0; d’habitude c’est environ ${usualRadii} fois. Vérifiez le zéro de la règle, le diamètre et les extrémités.`,
   speedImplausible: (mps, lowest, highest) =>
-    `${mps} m/s est hors de l’intervalle de ${lowest} à ${highest} m/s pour l’air. Vérifiez la fréquence du diapason et les ordres.`,
+    `${mps}\u00a0m/s est hors de l’intervalle de ${lowest} à ${highest}\u00a0m/s pour l’air. Vérifiez la fréquence du diapason et les ordres.`,
   aboveTheory: (mps) =>
-    `Le résultat dépasse la vitesse prévue de ${mps} m/s, plus que les deux incertitudes ne le permettent. Vérifiez ce qui est à l’embouchure, les longueurs et le zéro de la règle, puis le thermomètre et la fréquence du diapason.`,
+    `Le résultat dépasse la vitesse prévue de ${mps}\u00a0m/s, plus que les deux incertitudes ne le permettent. Vérifiez ce qui est à l’embouchure, les longueurs et le zéro de la règle, puis le thermomètre et la fréquence du diapason.`,
   belowTheory: (mps) =>
-    `Le résultat est inférieur à la vitesse prévue de ${mps} m/s, plus que les deux incertitudes ne le permettent. Vérifiez ce qui est à l’embouchure, les longueurs et le zéro de la règle, puis le thermomètre et la fréquence du diapason.`,
-  agreeingFork: (hertz) => `Un diapason de ${hertz} Hz conviendrait\u00a0: était-ce celui-là\u00a0?`,
+    `Le résultat est inférieur à la vitesse prévue de ${mps}\u00a0m/s, plus que les deux incertitudes ne le permettent. Vérifiez ce qui est à l’embouchure, les longueurs et le zéro de la règle, puis le thermomètre et la fréquence du diapason.`,
+  agreeingFork: (hertz) => `Un diapason de ${hertz}\u00a0Hz conviendrait\u00a0: était-ce celui-là\u00a0?`,
   implausible:
     'La vitesse et la correction d’extrémité, ensemble, sont inhabituelles pour de l’air dans un tube.',
   tooFewMarks:
-    'Un seul repère ne peut pas séparer la correction d’extrémité de la longueur d’onde. Mettez un repère à une deuxième résonance.',
+    'Un seul repère ne peut pas séparer la correction d’extrémité de la longueur d’onde. Placez un repère sur une deuxième résonance.',
   endFromTheory:
     'Les repères seuls donnent mal la correction d’extrémité. Ce qu’on sait de l’embouchure du tube est utilisé, avec son incertitude.',
   endUnknown: (expected, giveOrTake) =>
-    `Les repères ne donnent pas la correction d’extrémité, et aucun diamètre n’est indiqué. On suppose ${expected} mm, comme dans les tubes habituels, à ${giveOrTake} mm près.`,
+    `Les repères ne donnent pas la correction d’extrémité, et aucun diamètre n’est indiqué. On suppose ${expected}\u00a0mm, comme dans les tubes habituels, à ${giveOrTake}\u00a0mm près.`,
   noDiameter: (lowestPercent, highestPercent) =>
-    `Aucun diamètre n’est indiqué\u00a0: on ne sait pas de combien la paroi ralentit l’onde (${lowestPercent} à ${highestPercent} %). Rien n’est corrigé\u00a0; l’incertitude en tient compte.`,
+    `Aucun diamètre n’est indiqué\u00a0: on ne sait pas de combien la paroi ralentit l’onde (${lowestPercent} à ${highestPercent}\u00a0%). Rien n’est corrigé\u00a0; l’incertitude en tient compte.`,
   someDiametersMissing: 'Quand aucun diamètre n’est indiqué, la moyenne des autres est utilisée.',
   someTemperaturesMissing:
     'Quand aucune température de l’air n’est indiquée, la moyenne des autres est utilisée.',
   noTemperature:
     'Aucune température de l’air n’est indiquée : la vitesse ne peut pas être comparée à la vitesse prévue.',
   ifAir: (celsius, giveOrTake) =>
-    `Si le gaz est de l’air, cette vitesse correspond à ${celsius} °C, à ${giveOrTake} °C près.`,
+    `Si le gaz est de l’air, cette vitesse correspond à ${celsius}\u00a0°C, à ${giveOrTake}\u00a0°C près.`,
   airBeyondFormula:
-    'Cet air est hors des intervalles de 0 à 30 °C et de 750 à 1020 hPa où la formule de la vitesse prévue a été vérifiée ; l’incertitude de cette vitesse est augmentée.',
+    'Cet air est hors des intervalles de 0 à 30\u00a0°C et de 750 à 1020\u00a0hPa où la formule de la vitesse prévue a été vérifiée ; l’incertitude de cette vitesse est augmentée.',
 };
 
 export const unusableMark: LaterWords['unusableMark'] = {
   outOfRange: {
     frequencyHz: (mark, lowest, highest, value) =>
-      `${mark} n’est pas utilisé\u00a0: sa fréquence doit aller de ${lowest} à ${highest} Hz, et vaut ${value} Hz.`,
+      `${mark} n’est pas utilisé\u00a0: sa fréquence doit aller de ${lowest} à ${highest}\u00a0Hz, et vaut ${value}\u00a0Hz.`,
     frequencyStandardUncertaintyHz: (mark, lowest, highest, value) =>
-      `${mark} n’est pas utilisé\u00a0: l’incertitude de sa fréquence doit aller de ${lowest} à ${highest} Hz, et vaut ${value} Hz.`,
+      `${mark} n’est pas utilisé\u00a0: l’incertitude de sa fréquence doit aller de ${lowest} à ${highest}\u00a0Hz, et vaut ${value}\u00a0Hz.`,
     lengthM: (mark, lowest, highest, value) =>
       `${mark} n’est pas utilisé\u00a0: sa longueur doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
     otherLengthM: (mark, lowest, highest, value) =>
@@ -113,9 +113,9 @@ export const unusableMark: LaterWords['unusableMark'] = {
     otherRadiusM: (mark, lowest, highest, value) =>
       `${mark} n’est pas utilisé\u00a0: l’autre rayon de son tube doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
     temperatureC: (mark, lowest, highest, value) =>
-      `${mark} n’est pas utilisé\u00a0: sa température de l’air doit aller de ${lowest} à ${highest} °C, et vaut ${value} °C.`,
+      `${mark} n’est pas utilisé\u00a0: sa température de l’air doit aller de ${lowest} à ${highest}\u00a0°C, et vaut ${value}\u00a0°C.`,
     humidityPct: (mark, lowest, highest, value) =>
-      `${mark} n’est pas utilisé\u00a0: son humidité de l’air doit aller de ${lowest} à ${highest} %, et vaut ${value} %.`,
+      `${mark} n’est pas utilisé\u00a0: son humidité de l’air doit aller de ${lowest} à ${highest}\u00a0%, et vaut ${value}\u00a0%.`,
     pressurePa: (mark, lowest, highest, value) =>
       `${mark} n’est pas utilisé\u00a0: sa pression de l’air doit aller de ${lowest} à ${highest} Pa, et vaut ${value} Pa.`,
   },

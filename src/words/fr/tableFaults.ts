@@ -31,5 +31,5 @@ export const tableFault: LaterWords['tableFault'] = {
     `ces colonnes manquent. Les titres sont\u00a0: ${found}. Il faut\u00a0: ${needed}.`,
   meant: (heading, column) => `Si c’est «\u00a0${heading}\u00a0», appelez-la ${column}.`,
   plainLengths:
-    'Les longueurs sans unité sont en cm\u00a0; une case peut avoir sa propre unité, comme 158 mm.',
+    'Les longueurs sans unité sont en cm\u00a0; une case peut avoir sa propre unité, comme 158\u00a0mm.',
 };

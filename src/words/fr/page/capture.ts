@@ -22,10 +22,10 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Pas encore contrôlé.',
   withheld: (flags) =>
     `Entendues mais sans repère\u00a0: ${flags}. Le son s’est interrompu pendant le passage, comme quand une suppression du bruit le coupe\u00a0: ce n’était peut-être pas une résonance.`,
-  flag: (seconds, riseDb) => `à ${seconds} s, hausse ${riseDb} dB`,
+  flag: (seconds, riseDb) => `à ${seconds} s, hausse ${riseDb}\u00a0dB`,
   maybes:
     'Peut-être une résonance. Passez-y encore une fois : si elle s’entend de nouveau, elle devient un repère. Ou gardez-la, si vous l’avez entendue aussi.',
-  maybe: (seconds, percent, reason) => `○ à ${seconds} s, sûre à ${percent} %\u00a0: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ à ${seconds} s, sûre à ${percent}\u00a0%\u00a0: ${reason}`,
   keep: 'Garder',
   keepNamed: (seconds) => `Garder la résonance à ${seconds} s`,
   letIn: 'Ajouter quand même',

@@ -3,7 +3,7 @@ import { counted } from '../grammar.ts';
 
 export const classPage: LaterWords['classPage'] = {
   heading: 'Classe',
-  lead: 'Déposez ici les fichiers des groupes (JSON ou CSV, autant que vous voulez) ou collez un tableau : de repères avec une colonne group, ou de résultats avec les colonnes group, speed_mps et standard_uncertainty_mps. Ou lisez les codes sur les écrans des groupes. Tout reste sur cet appareil jusqu’à ce que vous vidiez la vue Classe. Rien n’est envoyé.',
+  lead: 'Déposez ici les fichiers des groupes (JSON ou CSV, autant que vous voulez) ou collez un tableau\u00a0: soit des repères, avec une colonne group, soit des résultats, avec les colonnes group, speed_mps et standard_uncertainty_mps. Ou lisez les codes sur les écrans des groupes. Tout reste sur cet appareil jusqu’à ce que vous vidiez la vue Classe. Rien n’est envoyé.',
   back: 'Retour aux Dossiers',
   print: 'Imprimer la vue d’ensemble',
   saveCsv: 'Enregistrer la classe en CSV',
@@ -16,7 +16,7 @@ export const classPage: LaterWords['classPage'] = {
   table: 'Tableau des groupes',
   use: 'Compter',
   group: 'Groupe',
-  speed: 'm/s (95 %)',
+  speed: 'm/s (95\u00a0%)',
   marks: 'Repères',
   remarks: 'Remarques',
   groupInFile: (name, fileName) => `${name}, ${fileName}`,

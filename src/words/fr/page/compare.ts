@@ -11,14 +11,14 @@ export const compare: LaterWords['compare'] = {
     ends: 'colonnes fermées et ouvertes',
   },
   theoryHidden: 'Cette séance cache la vitesse prévue.',
-  noMark: 'Aucun repère n’a encore de longueur. Mettez d’abord un repère à une résonance, sous Mesurer.',
+  noMark: 'Aucun repère n’a encore de longueur. Placez d’abord un repère sur une résonance, sous Mesurer.',
   onlyOne: {
     place: (name) =>
-      `Il n’y a encore que «\u00a0${name}\u00a0» à comparer. Ajoutez un lieu sous Montage, choisissez-le au-dessus de la colonne et mettez-y un repère à une résonance.`,
+      `Il n’y a encore que «\u00a0${name}\u00a0» à comparer. Ajoutez un lieu sous Montage, choisissez-le au-dessus de la colonne et placez-y un repère sur une résonance.`,
     fork: (name) =>
-      `Il n’y a encore que «\u00a0${name}\u00a0» à comparer. Ajoutez un diapason sous Montage, choisissez-le au-dessus de la colonne et mettez un repère à une de ses résonances.`,
+      `Il n’y a encore que «\u00a0${name}\u00a0» à comparer. Ajoutez un diapason sous Montage, choisissez-le au-dessus de la colonne et placez un repère sur une de ses résonances.`,
     ends: (name) =>
-      `Il n’y a encore que «\u00a0${name}\u00a0» à comparer. Choisissez l’autre type de colonne au-dessus de l’image et mettez un repère à une de ses résonances.`,
+      `Il n’y a encore que «\u00a0${name}\u00a0» à comparer. Choisissez l’autre type de colonne au-dessus de l’image et placez un repère sur une de ses résonances.`,
   },
   manyPairs: (groups) =>
     `À ${groups}, cela fait ${(groups * (groups - 1)) / 2} paires. Choisissez ce que vous comparez à chacun des autres.`,
@@ -27,7 +27,7 @@ export const compare: LaterWords['compare'] = {
 
 export const temperatures: LaterWords['temperatures'] = {
   heading: 'Vitesse en fonction de la température',
-  lead: 'Un point par lieu. La bande est la vitesse prévue, de l’air sec à l’air saturé.',
+  lead: 'Un point par lieu. La bande montre la vitesse prévue, de l’air sec à l’air saturé.',
   columns: { place: 'Lieu', speed: 'Vitesse', theory: 'Écart à la vitesse prévue' },
   noSpeed: '—',
   noTemperature: 'température non notée',
@@ -40,7 +40,7 @@ export const ends: LaterWords['ends'] = {
 
 export const turned: LaterWords['turned'] = {
   heading: 'Inverser la question',
-  lead: 'Les mêmes repères, avec une autre grandeur pour inconnue.',
+  lead: 'Les mêmes repères, avec une autre inconnue.',
   fork: 'Vitesse connue, diapason inconnu',
   temperature: 'Diapason connu, température inconnue',
   gas: 'Diapason et température connus, gaz inconnu',

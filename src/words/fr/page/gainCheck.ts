@@ -4,9 +4,9 @@ export const gainAnswer: LaterWords['gainAnswer'] = {
   verdicts: { rewritten: 'Modifié', steady: 'Inchangé', 'cannot-tell': 'À l’écoute' },
   details: {
     rewritten: (departureDb) =>
-      `Le niveau s’écarte de ${departureDb} dB d’une décroissance régulière. Quelque chose entre le micro et la page le change.`,
+      `Le niveau s’écarte de ${departureDb}\u00a0dB d’une décroissance régulière. Quelque chose entre le micro et la page le change.`,
     steady: (departureDb) =>
-      `Le diapason s’est éteint régulièrement, à ${departureDb} dB près, pendant que quelqu’un parlait.`,
+      `Le diapason s’est éteint régulièrement, à ${departureDb}\u00a0dB près, pendant que quelqu’un parlait.`,
   },
   waits: {
     strike: 'Frappez le diapason une fois et tenez-le immobile, près du micro.',
@@ -17,9 +17,9 @@ export const gainAnswer: LaterWords['gainAnswer'] = {
   },
   kept: {
     steady: (when, departureDb, limitDb, device) =>
-      `Enregistré avec l’expérience\u00a0: ${when}\u00a0: inchangé, à ${departureDb} dB d’une décroissance régulière (limite ${limitDb} dB), ${device}.`,
+      `Enregistré avec l’expérience\u00a0: ${when}\u00a0: inchangé, à ${departureDb}\u00a0dB d’une décroissance régulière (limite ${limitDb}\u00a0dB), ${device}.`,
     rewritten: (when, departureDb, limitDb, device) =>
-      `Enregistré avec l’expérience\u00a0: ${when}\u00a0: modifié, à ${departureDb} dB d’une décroissance régulière (limite ${limitDb} dB), ${device}.`,
+      `Enregistré avec l’expérience\u00a0: ${when}\u00a0: modifié, à ${departureDb}\u00a0dB d’une décroissance régulière (limite ${limitDb}\u00a0dB), ${device}.`,
   },
   namelessDevice: 'micro sans nom',
   microphone: (number) => `Micro ${number}`,

@@ -3,7 +3,7 @@ import { counted } from '../grammar.ts';
 
 export const handIn: LaterWords['handIn'] = {
   heading: 'Rendre le travail',
-  lead: 'Montre un code avec les repères qui comptent, le montage et le nom du groupe. Votre professeur le lit sur cet écran avec un téléphone, une tablette ou la vue Classe. Rien n’est envoyé.',
+  lead: 'Un code contient les repères pris en compte, le montage et le nom du groupe. Votre professeur le lit sur cet écran avec un téléphone, une tablette ou la vue Classe. Rien n’est envoyé.',
   none: 'Aucun repère n’a encore de longueur.',
   unnamed: 'Votre groupe n’a pas encore de nom. Donnez-lui-en un sous « Cette expérience ».',
   show: 'Montrer le code',

@@ -19,5 +19,5 @@ export const lengthAnswer: FirstWords['lengthAnswer'] = {
       'Le niveau change aussi autrement. Laissez la colonne comme elle est, et tenez le diapason immobile à chacun de ses deux endroits.',
   },
   rise: (riseDb, uncertaintyDb, comparisons) =>
-    `À l’embouchure, le diapason est plus fort de ${riseDb} ± ${uncertaintyDb} dB (95 %), comparé ${comparisons} fois.`,
+    `À l’embouchure, le diapason est plus fort de ${riseDb} ± ${uncertaintyDb}\u00a0dB (95\u00a0%), comparé ${comparisons} fois.`,
 };

@@ -2,12 +2,12 @@ import type { LaterWords } from '../../catalogue.ts';
 
 export const lesson: LaterWords['lesson'] = {
   heading: 'Lien de séance',
-  lead: 'Pour les enseignants : un lien pour la classe avec les diapasons, le tube, la règle, les lieux et la colonne réglés maintenant. Il ne contient ni repères ni noms.',
+  lead: 'Pour les enseignants : un lien pour la classe avec les diapasons, le tube, la règle, les lieux et la colonne tels qu’ils sont réglés maintenant. Il ne contient ni repères ni noms.',
   task: 'Ce qu’il faut mesurer',
   language: 'Langue de la consigne (en, de, fr …)',
-  hideExpected: 'Cacher où les résonances sont attendues',
+  hideExpected: 'Cacher les longueurs attendues',
   hideTheory: 'Cacher la vitesse prévue',
-  hideTruth: 'Cacher les valeurs vraies de la colonne d’entraînement',
+  hideTruth: 'Cacher les valeurs vraies de l’entraînement',
   apart:
     'Les deux dernières cases sont indépendantes. Si seule la prévision est cachée, « Montrer les valeurs vraies » donne encore la vitesse du son à qui s’entraîne. Cochez les deux pour la cacher partout.',
   limits:
@@ -31,7 +31,7 @@ export const lesson: LaterWords['lesson'] = {
 export const keptBack: LaterWords['keptBack'] = {
   heading: 'Ce que cette séance cache',
   until: (list) => `Caché jusqu’à ce que votre professeur le montre : ${list}.`,
-  expected: 'où les résonances sont attendues',
+  expected: 'les longueurs attendues',
   theory: 'la vitesse du son prévue',
   truth: 'les valeurs vraies de la colonne d’entraînement',
   code: 'Code du professeur',

@@ -15,8 +15,8 @@ export const marks: FirstWords['marks'] = {
   none: 'Pas encore de repère. Chaque résonance trouvée en fait un. Vous pouvez aussi appuyer sur M, ou taper une longueur au-dessus du tube.',
   deleted: (count) => `Repères supprimés (${count})`,
   bringBack: 'Récupérer',
-  atLength: (centimetres) => `à ${centimetres} cm`,
-  bringBackAtLength: (centimetres) => `Récupérer le repère à ${centimetres} cm`,
+  atLength: (centimetres) => `à ${centimetres}\u00a0cm`,
+  bringBackAtLength: (centimetres) => `Récupérer le repère à ${centimetres}\u00a0cm`,
   withoutLength: 'sans longueur',
   bringBackWithoutLength: 'Récupérer le repère sans longueur',
 };
@@ -34,7 +34,7 @@ export const markRow: FirstWords['markRow'] = {
   alsoChange: (count) =>
     `Modifier aussi ${plural(count, 'l’autre repère', `les ${count} autres repères`)} du même type`,
   unsure: (percent) =>
-    `Résonance sûre à ${percent} % seulement\u00a0: passez-y encore une fois avant de vous y fier.`,
+    `Résonance sûre à ${percent}\u00a0% seulement\u00a0: passez-y encore une fois avant de vous y fier.`,
   pass: (strike, pass) => `frappe ${strike}, passage ${pass}`,
   untested: (missing) =>
     missing === 1

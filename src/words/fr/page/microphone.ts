@@ -1,8 +1,8 @@
 import type { LaterWords } from '../../catalogue.ts';
 
 export const microphone: LaterWords['microphone'] = {
-  name: 'Aide du micro',
-  heading: 'Aide du micro',
+  name: 'Aide pour le micro',
+  heading: 'Aide pour le micro',
   lead: 'Le micro ne sert qu’à écouter. Sans micro, vous pouvez taper des longueurs, ouvrir des enregistrements et utiliser la colonne d’entraînement.',
   bench: 'Pendant la mesure',
   benchHeads: { seen: 'Ce que vous voyez', why: 'Pourquoi', toDo: 'Que faire' },
@@ -17,18 +17,18 @@ export const microphone: LaterWords['microphone'] = {
 
 export const benchHelp: LaterWords['benchHelp'] = {
   asking: {
-    seen: 'Rien ne se passe après Écouter',
+    seen: 'Rien ne se passe après «\u00a0Écouter\u00a0»',
     why: 'Le navigateur attend encore votre autorisation, souvent dans une petite fenêtre près de l’adresse.',
-    toDo: 'Choisissez Autoriser. Si vous avez fermé la fenêtre, appuyez encore sur Écouter.',
+    toDo: 'Choisissez «\u00a0Autoriser\u00a0». Si vous avez fermé la fenêtre, appuyez encore sur «\u00a0Écouter\u00a0».',
   },
   refused: {
     seen: 'Le micro a été refusé',
-    why: 'Quelqu’un a un jour choisi Bloquer pour cette page, et le navigateur s’en souvient.',
-    toDo: 'Appuyez sur l’icône à côté de l’adresse, mettez le micro sur Autoriser, puis appuyez encore sur Écouter.',
+    why: 'Quelqu’un a un jour choisi «\u00a0Bloquer\u00a0» pour cette page, et le navigateur s’en souvient.',
+    toDo: 'Appuyez sur l’icône à côté de l’adresse, mettez le micro sur «\u00a0Autoriser\u00a0», puis appuyez encore sur «\u00a0Écouter\u00a0».',
   },
   insecure: {
     seen: 'La page demande une adresse sécurisée',
-    why: 'Les navigateurs ne donnent pas le micro en simple http ni à un fichier du disque.',
+    why: 'Les navigateurs ne donnent pas le micro en simple http ni à un fichier ouvert depuis le disque.',
     toDo: 'Ouvrez la page par son adresse https, ou à l’adresse localhost sur cet ordinateur.',
   },
   framed: {
@@ -39,17 +39,17 @@ export const benchHelp: LaterWords['benchHelp'] = {
   missing: {
     seen: 'Aucun micro trouvé, ou il est déjà utilisé',
     why: 'Il est débranché ou éteint, ou un autre programme (un appel, par exemple) l’utilise.',
-    toDo: 'Branchez-le, cherchez son interrupteur, terminez l’appel, puis appuyez encore sur Écouter.',
+    toDo: 'Branchez-le, cherchez son interrupteur, terminez l’appel, puis appuyez encore sur «\u00a0Écouter\u00a0».',
   },
   doubtful: {
-    seen: 'Le niveau est douteux : quelque chose le change peut-être',
-    why: 'Un mode voix du navigateur, du système ou d’un casque change le volume de lui-même.',
-    toDo: 'Enlevez le casque, choisissez le micro intégré, désactivez le mode voix ou essayez un autre navigateur.',
+    seen: 'Le niveau est douteux : quelque chose le modifie peut-être',
+    why: 'Un mode vocal du navigateur, du système ou d’un casque modifie le volume de lui-même.',
+    toDo: 'Enlevez le casque, choisissez le micro intégré, désactivez le mode vocal ou essayez un autre navigateur.',
   },
   hopeless: {
     seen: 'Rien n’y fait',
     why: 'Certains systèmes ne donnent aux pages qu’un son traité.',
-    toDo: 'Enregistrez un passage avec un enregistreur sans mode voix et ouvrez le fichier ici. Il est analysé de la même façon.',
+    toDo: 'Enregistrez un passage avec un enregistreur sans mode vocal et ouvrez le fichier ici. Il est analysé de la même façon.',
   },
 };
 
@@ -61,7 +61,7 @@ export const administratorHelp: LaterWords['administratorHelp'] = {
   },
   platform: {
     seen: 'Plateforme d’apprentissage',
-    why: 'Un cadre ne transmet le micro que s’il le dit.',
+    why: 'Un cadre ne transmet le micro que s’il l’autorise expressément.',
     toDo: '<iframe allow="microphone" …>, ou un lien qui ouvre un nouvel onglet',
   },
   policies: {
@@ -91,8 +91,8 @@ export const administratorHelp: LaterWords['administratorHelp'] = {
   },
   linux: {
     seen: 'Linux',
-    why: 'Le serveur de son fait peut-être tourner une suppression d’écho.',
-    toDo: 'Choisir l’entrée simple dans les réglages du son',
+    why: 'Le serveur de son applique peut-être une annulation d’écho.',
+    toDo: 'Choisir l’entrée sans traitement dans les réglages du son',
   },
   network: {
     seen: 'Réseau',

@@ -38,7 +38,7 @@ export const partNames: LaterWords['partNames'] = {
   'bench-mark-row': 'un repère',
   'bench-mark-tools': 'les boutons d’un repère',
   'bench-marks': 'les repères',
-  'bench-microphone': 'l’aide du micro',
+  'bench-microphone': 'l’aide pour le micro',
   'bench-mouth': 'le choix de l’embouchure',
   'bench-next': 'ce qu’il faut mesurer ensuite',
   'bench-notice': 'les messages',

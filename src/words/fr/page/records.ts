@@ -4,7 +4,8 @@ import { fixed, megabytes } from '../../numbers.ts';
 
 export const records: LaterWords['records'] = {
   bringIn: 'Importer',
-  bringInLead: 'Ou déposez des fichiers n’importe où sur la page, ou collez un tableau hors des champs.',
+  bringInLead:
+    'Vous pouvez aussi déposer des fichiers n’importe où sur la page, ou coller un tableau en dehors des champs.',
   toClass: { before: 'Fichiers de plusieurs groupes : ', part: 'ouvrir la vue Classe', after: '' },
   report: 'Compte rendu',
   reportLead:
@@ -59,7 +60,7 @@ export const files: LaterWords['files'] = {
   notSaved: (why) => `Pas enregistré sur cet appareil (${why}). Enregistrez le fichier JSON avant de partir.`,
   save: 'Tout enregistrer en JSON',
   form: {
-    before: 'Le fichier JSON contient tout ; sa forme est décrite dans un ',
+    before: 'Le fichier JSON contient tout ; son format est décrit dans un ',
     part: 'schéma JSON',
     after: '.',
   },
@@ -69,7 +70,7 @@ export const tables: LaterWords['tables'] = {
   heading: 'Tableaux',
   form: 'CSV pour un tableur qui lit',
   forms: { point: '15.8 (virgule entre cellules)', comma: '15,8 (point-virgule entre cellules)' },
-  lead: 'Pour tableurs et documents, avec tous les chiffres et les unités dans les titres. Le décalage du zéro de la règle est déjà retranché des longueurs.',
+  lead: 'Pour tableurs et documents, avec tous les chiffres\u00a0; les unités sont dans les titres. Le décalage du zéro de la règle est déjà retranché des longueurs.',
   csv: 'CSV',
   copy: 'Copier',
   copied: (name, rows) =>

@@ -9,7 +9,7 @@ export const source: FirstWords['source'] = {
   open: 'Ouvrir un enregistrement',
   file: 'Enregistrement à ouvrir',
   progress: 'Écoute de l’enregistrement',
-  rate: (kilohertz, processing) => `${kilohertz} kHz, ${processing}`,
+  rate: (kilohertz, processing) => `${kilohertz}\u00a0kHz, ${processing}`,
   processing: {
     on: 'modifié par le navigateur',
     unknown: 'peut-être modifié par le navigateur',
@@ -20,7 +20,7 @@ export const source: FirstWords['source'] = {
 export const now: FirstWords['now'] = {
   legend: 'Mesure en cours',
   fork: 'Diapason',
-  hertz: (frequency) => `${frequency} Hz`,
+  hertz: (frequency) => `${frequency}\u00a0Hz`,
   addFork: 'Ajouter un diapason…',
   alsoChange: (marks) =>
     plural(marks, 'Modifier aussi le repère déjà fait', `Modifier aussi les ${marks} repères déjà faits`),
@@ -37,7 +37,7 @@ export const drawn: FirstWords['drawn'] = {
 
 export const readout: FirstWords['readout'] = {
   none: '–',
-  unit: 'dB au-dessus de la salle',
+  unit: 'dB au-dessus du bruit',
   noneSpoken: 'Hausse par rapport au bruit de la salle : aucun son entendu',
   levelSpoken: (riseDb) => `Hausse par rapport au bruit de la salle\u00a0: ${riseDb} décibels`,
   check: (sign, verdict) => `Cette longueur\u00a0: ${sign} ${verdict}`,
@@ -66,9 +66,9 @@ export const wayBack: FirstWords['wayBack'] = {
     here: 'Ici. Ne bougez plus.',
     atMaximum: 'À la position la plus sonore.',
     tooLong: (move) => `Trop longue\u00a0: ${move}.`,
-    tooLongBy: (mm, move) => `Trop longue de ${mm} mm\u00a0: ${move}.`,
+    tooLongBy: (mm, move) => `Trop longue de ${mm}\u00a0mm\u00a0: ${move}.`,
     tooShort: (move) => `Trop courte\u00a0: ${move}.`,
-    tooShortBy: (mm, move) => `Trop courte de ${mm} mm\u00a0: ${move}.`,
+    tooShortBy: (mm, move) => `Trop courte de ${mm}\u00a0mm\u00a0: ${move}.`,
     lost: 'Impossible de savoir où elle est. Passez-y encore une fois.',
     close: 'Près de la position la plus sonore.',
     away: 'Loin de la position la plus sonore.',

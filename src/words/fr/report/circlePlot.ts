@@ -11,7 +11,7 @@ export const circlePlot: LaterWords['circlePlot'] = {
   loudest: 'le plus fort',
   tooShort: 'trop courte',
   tooLong: 'trop longue',
-  way: 'Un cercle qui part du son du diapason (anneau), passe par la résonance à l’opposé (losange) et revient, pour une colonne de 6 demi-largeurs trop courte à 6 demi-largeurs trop longue. Les croix marquent le zéro et une demi-largeur de chaque côté.',
+  way: 'Le cercle part du son du diapason (anneau), passe par la résonance, à l’opposé (losange), et revient, d’une colonne trop courte de 6 demi-largeurs à une colonne trop longue de 6 demi-largeurs. Les croix marquent le zéro et une demi-largeur de chaque côté.',
   ahead: (times, degrees) =>
     `À la résonance, le son de la colonne vaut ${times} fois celui du diapason et le devance de ${degrees}°.`,
   behind: (times, degrees) =>

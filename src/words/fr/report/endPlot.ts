@@ -5,8 +5,8 @@ export const endPlot: LaterWords['endPlot'] = {
   x: 'diamètre intérieur du tube, mm',
   y: 'correction d’extrémité, mm',
   line: (slope, uncertainty) =>
-    `La droite qui passe par les tubes monte de (${slope} ± ${uncertainty}) fois le diamètre (95 %).`,
-  tube: (diameterMm, endMm) => `${diameterMm} mm\u00a0: ${endMm} mm`,
+    `La droite qui passe par les tubes monte de (${slope} ± ${uncertainty}) fois le diamètre (95\u00a0%).`,
+  tube: (diameterMm, endMm) => `${diameterMm}\u00a0mm\u00a0: ${endMm}\u00a0mm`,
   tubes: (list) => `${list}.`,
   noTube: 'Aucun tube n’a encore de correction d’extrémité mesurée.',
   anotherTube:

@@ -6,7 +6,7 @@ export const report: LaterWords['report'] = {
   title: 'Vitesse du son dans une colonne d’air',
   fileTitle: 'Compte rendu colonne d’air',
   dates: (createdAt, changedAt) =>
-    `Commencé ${dayAndTime(createdAt)}, modifié ${dayAndTime(changedAt)} (UTC)`,
+    `Commencé le ${dayAndTime(createdAt)}, modifié le ${dayAndTime(changedAt)} (UTC)`,
   names: 'Noms',
   classAndDate: 'Classe et date',
   date: 'Date',
@@ -21,8 +21,8 @@ export const report: LaterWords['report'] = {
   cautionList: [
     'Frappez le diapason sur du caoutchouc ou une semelle, jamais sur du verre ou une arête dure.',
     'Tenez un diapason qui vibre loin des dents et du verre.',
-    'Un tube de verre casse : serrez-le en douceur. Tenez l’eau loin des appareils électriques.',
-    'Les sons joués commencent doucement. Les règles de votre laboratoire passent d’abord.',
+    'Un tube de verre casse facilement\u00a0: serrez-le en douceur. Tenez l’eau loin des appareils électriques.',
+    'Les sons joués commencent doucement. Les règles de sécurité de votre laboratoire passent avant tout.',
   ],
   discussion: 'Discussion',
 };
@@ -33,7 +33,7 @@ export const resultPart: LaterWords['resultPart'] = {
   speed: (speed) =>
     speed === null
       ? 'Aucune vitesse ne peut encore être donnée.'
-      : `c = (${speed.value} ± ${speed.uncertainty}) m/s`,
+      : `c = (${speed.value} ± ${speed.uncertainty})\u00a0m/s`,
   none: 'Il n’y a pas encore de repère avec une longueur.',
   notPrinted: (places) =>
     `${counted(places, 'autre lieu se trouve', 'autres lieux se trouvent')} dans le tableau « Résultat » des Dossiers.`,
@@ -66,22 +66,23 @@ export const apparatusPart: LaterWords['apparatusPart'] = {
 };
 
 export const apparatusFacts: LaterWords['apparatusFacts'] = {
-  stamped: (hz, uncertaintyHz) => `gravé ${hz} Hz ± ${uncertaintyHz} Hz (incertitude-type)`,
+  stamped: (hz, uncertaintyHz) =>
+    `fréquence gravée ${hz}\u00a0Hz ± ${uncertaintyHz}\u00a0Hz (incertitude-type)`,
   measured: (stampedHz, measuredHz, uncertaintyHz) =>
-    `gravé ${stampedHz} Hz, mesuré ${measuredHz} ± ${uncertaintyHz} Hz (incertitude-type) ; la fréquence mesurée compte`,
+    `fréquence gravée ${stampedHz}\u00a0Hz, mesurée ${measuredHz} ± ${uncertaintyHz}\u00a0Hz (incertitude-type) ; la fréquence mesurée est utilisée`,
   noDiameter: 'diamètre intérieur non mesuré',
-  diameter: (mm) => `diamètre intérieur ${mm} mm`,
-  otherDiameter: (mm) => `${mm} mm à l’autre extrémité ouverte`,
-  reading: (mm) => `une lecture ± ${mm} mm (incertitude-type, recherche de la résonance comprise)`,
+  diameter: (mm) => `diamètre intérieur ${mm}\u00a0mm`,
+  otherDiameter: (mm) => `${mm}\u00a0mm à l’autre extrémité ouverte`,
+  reading: (mm) => `une lecture ± ${mm}\u00a0mm (incertitude-type, recherche de la résonance comprise)`,
   readingNotStated: (taken) => `incertitude de lecture non indiquée : ${taken}`,
-  zeroOffset: (mm) => `décalage du zéro ${mm} mm`,
-  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty} °C (incertitude-type)`,
+  zeroOffset: (mm) => `décalage du zéro ${mm}\u00a0mm`,
+  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty}\u00a0°C (incertitude-type)`,
   noTemperature: 'température non lue',
-  humidity: (percent) => `humidité ${percent} %`,
+  humidity: (percent) => `humidité ${percent}\u00a0%`,
   noHumidity: 'humidité non lue',
-  pressure: (hPa) => `${hPa} hPa`,
+  pressure: (hPa) => `${hPa}\u00a0hPa`,
   noPressure: 'pression non lue',
-  co2: (ppm) => `${ppm} ppm de dioxyde de carbone`,
+  co2: (ppm) => `${ppm}\u00a0ppm de dioxyde de carbone`,
 };
 
 export const methodPart: LaterWords['methodPart'] = {
@@ -100,7 +101,7 @@ export const methodPart: LaterWords['methodPart'] = {
   bracketed: (marks) =>
     `Quand un repère a deux longueurs (${marks}), la résonance est entre les deux et le milieu compte.`,
   theory:
-    'Une colonne fermée à une extrémité résonne quand sa longueur est un nombre impair de quarts de longueur d’onde, une colonne ouverte aux deux extrémités quand c’est un nombre entier de demi-longueurs d’onde, moins la correction d’extrémité à chaque bout ouvert. La vitesse est la longueur d’onde multipliée par la fréquence. Un seul ajustement pondéré utilise tous les repères, chacun avec son incertitude. Si le diamètre du tube est connu, le ralentissement de l’onde par la paroi est corrigé.',
+    'Une colonne fermée à une extrémité résonne quand sa longueur est un nombre impair de quarts de longueur d’onde, une colonne ouverte aux deux extrémités quand c’est un nombre entier de demi-longueurs d’onde, moins la correction d’extrémité à chaque extrémité ouverte. La vitesse est la longueur d’onde multipliée par la fréquence. Un seul ajustement pondéré utilise tous les repères, chacun avec son incertitude. Si le diamètre du tube est connu, le ralentissement de l’onde par la paroi est corrigé.',
 };
 
 export const marksPart: LaterWords['marksPart'] = {
@@ -130,7 +131,7 @@ export const comparisonPart: LaterWords['comparisonPart'] = {
   headingHidden: 'Comparaison',
   hidden: 'Cette séance cache la vitesse prévue.',
   theory:
-    'La vitesse prévue est celle du son dans l’air aux température, humidité et pression notées (Cramer 1993) ; dans un autre gaz, c’est √(γRT/M).',
+    'La vitesse prévue est celle du son dans l’air à la température, à l’humidité et à la pression notées (Cramer 1993) ; dans un autre gaz, c’est √(γRT/M).',
   place: (place, difference) =>
     difference === null
       ? `${place} : la température de l’air n’a pas été notée, aucune vitesse ne peut être prévue.`
