@@ -13,7 +13,7 @@ export const working: LaterWords['working'] = {
     e: 'poprawka na końcu rury',
     ℓ: 'długość słupa powietrza z poprawką na końcu rury',
     v: 'prędkość dźwięku w rurze',
-    w: 'o jaką część ścianki zmniejszają prędkość',
+    w: 'o jaką część prędkość maleje przez ścianki',
     c: 'prędkość dźwięku w swobodnym powietrzu',
     'χ²': 'suma kwadratów odchyleń, każde podzielone przez swoją niepewność',
     a: 'o jaką część połowy szerokości miejsce może leżeć obok rezonansu',
