@@ -18,7 +18,7 @@ export async function startLanguage(page: Document): Promise<void> {
 /** The texts of what is opened later; there at once when they were asked for before. */
 export async function laterTexts(): Promise<void> {
   const asked = language;
-  const { later } = await LATER_TEXTS[asked]();
+  const later = await LATER_TEXTS[asked]();
   // Another language may have been chosen while they were on their way.
   if (asked === language) speakLater(later);
 }
@@ -28,7 +28,7 @@ export async function laterTexts(): Promise<void> {
  * @throws what loading throws; then nothing has changed
  */
 export async function chooseLanguage(chosen: Language, page: Document): Promise<void> {
-  const [{ first }, { later }] = await Promise.all([FIRST_TEXTS[chosen](), LATER_TEXTS[chosen]()]);
+  const [first, later] = await Promise.all([FIRST_TEXTS[chosen](), LATER_TEXTS[chosen]()]);
   speakFirst(chosen, first);
   speakLater(later);
   dress(page);
@@ -49,7 +49,7 @@ export function forgetLanguage(): void {
 }
 
 async function speak(chosen: Language, page: Document): Promise<void> {
-  const { first } = await FIRST_TEXTS[chosen]();
+  const first = await FIRST_TEXTS[chosen]();
   speakFirst(chosen, first);
   dress(page);
 }

@@ -1,5 +1,5 @@
-import type { first } from './en/first.ts';
-import type { later } from './en/later.ts';
+import type * as first from './en/first.ts';
+import type * as later from './en/later.ts';
 
 /** English, with any text in place of its own: what each language must have, and no more. */
 type InAnyLanguage<T> = T extends string

@@ -2,7 +2,7 @@ import type { FirstWords, LaterWords } from './catalogue.ts';
 import type { Language } from './language.ts';
 
 /** What loads a language's texts that are there from the start. */
-export const FIRST_TEXTS: Readonly<Record<Language, () => Promise<{ readonly first: FirstWords }>>> = {
+export const FIRST_TEXTS: Readonly<Record<Language, () => Promise<FirstWords>>> = {
   de: () => import('./de/first.ts'),
   en: () => import('./en/first.ts'),
   es: () => import('./es/first.ts'),
@@ -12,7 +12,7 @@ export const FIRST_TEXTS: Readonly<Record<Language, () => Promise<{ readonly fir
 };
 
 /** What loads the rest of them. */
-export const LATER_TEXTS: Readonly<Record<Language, () => Promise<{ readonly later: LaterWords }>>> = {
+export const LATER_TEXTS: Readonly<Record<Language, () => Promise<LaterWords>>> = {
   de: () => import('./de/later.ts'),
   en: () => import('./en/later.ts'),
   es: () => import('./es/later.ts'),

@@ -17,8 +17,8 @@ const SIZES = [
 const VIEWS = ['measure', 'apparatus', 'check', 'working', 'compare', 'records', 'report', 'class'] as const;
 
 const textsOf = async (tag: Language) => ({
-  ...(await FIRST_TEXTS[tag]()).first,
-  ...(await LATER_TEXTS[tag]()).later,
+  ...(await FIRST_TEXTS[tag]()),
+  ...(await LATER_TEXTS[tag]()),
 });
 
 describe('every language', () => {

@@ -22,8 +22,8 @@ const LENGTHS = ['15,81', '49,35', '82,9'] as const;
 
 /** The texts of a language, with functions that say numbers in it. */
 async function textsOf(tag: Language) {
-  const { first } = await FIRST_TEXTS[tag]();
-  const { later } = await LATER_TEXTS[tag]();
+  const first = await FIRST_TEXTS[tag]();
+  const later = await LATER_TEXTS[tag]();
   speakFirst(tag, first);
   speakLater(later);
   return { ...first, ...later };

@@ -1,117 +1,47 @@
-import type { FirstWords } from '../catalogue.ts';
-import { waitsFor, hold, noSound, captureFailure } from './capture.ts';
-import { stepLabels, stepNames, captureTrust, markDoubt } from './captureTrust.ts';
-import { endsShort, endsLong } from './columnEnds.ts';
-import { columnFault } from './columnFaults.ts';
-import { found } from './found.ts';
-import { gasNames, fillingNames } from './gasNames.ts';
-import { linkFault } from './linkFault.ts';
-import { listening, unheardFrequency } from './listening.ts';
-import { markFacts } from './marks.ts';
-import { mended } from './mended.ts';
-import { mouthNames } from './mouths.ts';
-import { nextMark } from './nextMarks.ts';
-import { notice } from './notices.ts';
-import { outlierCause } from './outlierCauses.ts';
-import { pageFault } from './pageFaults.ts';
-import { parseFault } from './parseFaults.ts';
-import { readingTaken } from './readingTaken.ts';
-import { reading } from './readings.ts';
-import { recordFault } from './recordFaults.ts';
-import { recordingFault } from './recordingFaults.ts';
-import { tooLong, keepingFault, notLoaded } from './records.ts';
-import { resonanceWhy } from './resonances.ts';
-import { resultFact } from './result.ts';
-import { soundChannel } from './soundChannel.ts';
-import { undoStep } from './steps.ts';
-import { storageFault } from './storageFaults.ts';
-import { age } from './times.ts';
-import { experimentTitle } from './titles.ts';
-import { tube } from './page/apparatus.ts';
-import { capture, processingFlag, trustPart } from './page/capture.ts';
-import { columnLabels, columnSpoken } from './page/columnPicture.ts';
-import { field } from './page/fields.ts';
-import { frame, failed } from './page/frame.ts';
-import { groupName } from './page/groupName.ts';
-import { keepingBar } from './page/keepingBar.ts';
-import { lengthAnswer } from './page/lengthCheck.ts';
-import { marks, markRow, result, doubts } from './page/measure.ts';
-import { pages } from './page/pages.ts';
-import { practice, guide } from './page/practice.ts';
-import { source, now, drawn, readout, wayBack, task } from './page/stage.ts';
-import { stageLine } from './page/stageLine.ts';
-import { stripLabels, stripSpoken } from './page/strip.ts';
-import { working, budget } from './page/working.ts';
+/*
+ * What the page says from the start, in Brazilian Portuguese.
+ */
 
-/** What the page says from the start, in Brazilian Portuguese. */
-export const first: FirstWords = {
-  waitsFor,
-  hold,
-  noSound,
-  captureFailure,
-  stepLabels,
-  stepNames,
-  captureTrust,
-  markDoubt,
-  endsShort,
-  endsLong,
-  columnFault,
-  found,
-  gasNames,
-  fillingNames,
-  linkFault,
-  listening,
-  unheardFrequency,
-  markFacts,
-  mended,
-  mouthNames,
-  nextMark,
-  notice,
-  outlierCause,
-  pageFault,
-  parseFault,
-  readingTaken,
-  reading,
-  recordFault,
-  recordingFault,
-  tooLong,
-  keepingFault,
-  notLoaded,
-  resonanceWhy,
-  resultFact,
-  soundChannel,
-  undoStep,
-  storageFault,
-  age,
-  experimentTitle,
-  tube,
-  capture,
-  processingFlag,
-  trustPart,
-  columnLabels,
-  columnSpoken,
-  field,
-  frame,
-  failed,
-  groupName,
-  keepingBar,
-  lengthAnswer,
-  marks,
-  markRow,
-  result,
-  doubts,
-  pages,
-  practice,
-  guide,
-  source,
-  now,
-  drawn,
-  readout,
-  wayBack,
-  task,
-  stageLine,
-  stripLabels,
-  stripSpoken,
-  working,
-  budget,
-};
+export { waitsFor, hold, noSound, captureFailure } from './capture.ts';
+export { stepLabels, stepNames, captureTrust, markDoubt } from './captureTrust.ts';
+export { endsShort, endsLong } from './columnEnds.ts';
+export { columnFault } from './columnFaults.ts';
+export { found } from './found.ts';
+export { gasNames, fillingNames } from './gasNames.ts';
+export { linkFault } from './linkFault.ts';
+export { listening, unheardFrequency } from './listening.ts';
+export { markFacts } from './marks.ts';
+export { mended } from './mended.ts';
+export { mouthNames } from './mouths.ts';
+export { nextMark } from './nextMarks.ts';
+export { notice } from './notices.ts';
+export { outlierCause } from './outlierCauses.ts';
+export { pageFault } from './pageFaults.ts';
+export { parseFault } from './parseFaults.ts';
+export { readingTaken } from './readingTaken.ts';
+export { reading } from './readings.ts';
+export { recordFault } from './recordFaults.ts';
+export { recordingFault } from './recordingFaults.ts';
+export { tooLong, keepingFault, notLoaded } from './records.ts';
+export { resonanceWhy } from './resonances.ts';
+export { resultFact } from './result.ts';
+export { soundChannel } from './soundChannel.ts';
+export { undoStep } from './steps.ts';
+export { storageFault } from './storageFaults.ts';
+export { age } from './times.ts';
+export { experimentTitle } from './titles.ts';
+export { tube } from './page/apparatus.ts';
+export { capture, processingFlag, trustPart } from './page/capture.ts';
+export { columnLabels, columnSpoken } from './page/columnPicture.ts';
+export { field } from './page/fields.ts';
+export { frame, failed } from './page/frame.ts';
+export { groupName } from './page/groupName.ts';
+export { keepingBar } from './page/keepingBar.ts';
+export { lengthAnswer } from './page/lengthCheck.ts';
+export { marks, markRow, result, doubts } from './page/measure.ts';
+export { pages } from './page/pages.ts';
+export { practice, guide } from './page/practice.ts';
+export { source, now, drawn, readout, wayBack, task } from './page/stage.ts';
+export { stageLine } from './page/stageLine.ts';
+export { stripLabels, stripSpoken } from './page/strip.ts';
+export { working, budget } from './page/working.ts';

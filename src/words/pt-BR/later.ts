@@ -1,48 +1,51 @@
-import type { LaterWords } from '../catalogue.ts';
-import { budgetColumns, budgetLine } from './budgetLines.ts';
-import { classTemperatures } from './classTemperatures.ts';
-import { classResult, classGroup, sameGroup, classDiscussion, spreadPicture } from './classroom.ts';
-import { comparison } from './comparison.ts';
-import { groupReason } from './groupReasons.ts';
-import { pastedName, otherFile, intakeFault, intakeRemark } from './intakeFaults.ts';
-import { lessonFault } from './lessonLink.ts';
-import { mouthFacts } from './mouths.ts';
-import { namelessGroup } from './namelessGroup.ts';
-import { practiceTruth, practiceReading } from './practiceTruth.ts';
-import { solverWarning, unusableMark } from './solverWarnings.ts';
-import { sweep } from './sweep.ts';
-import { tableFault } from './tableFaults.ts';
-import { tubeName } from './tubeNames.ts';
-import { turnRound } from './turnRound.ts';
-import { workingWhy } from './whySteps.ts';
-import { workingStep } from './workingSteps.ts';
-import { tube, mouthChoice, forks, places } from './page/apparatus.ts';
-import { bringIn } from './page/bringIn.ts';
-import { check, checkLength, gainCheck, soundCheck, tone, sweepCard } from './page/check.ts';
-import { classPage, codeTaken, camera } from './page/class.ts';
-import { clipboard } from './page/clipboard.ts';
-import { code } from './page/code.ts';
-import { compare, temperatures, ends, turned } from './page/compare.ts';
-import { gainAnswer } from './page/gainCheck.ts';
-import { handIn } from './page/handIn.ts';
-import { homeScreen } from './page/homeScreen.ts';
-import { intakePage, intakeContent, usableFiles, takenTable } from './page/intake.ts';
-import { keys } from './page/keys.ts';
-import { leaving } from './page/leaving.ts';
-import { lesson, keptBack } from './page/lesson.ts';
-import { microphone, benchHelp, administratorHelp } from './page/microphone.ts';
-import { pages, list } from './page/pages.ts';
-import { partNames } from './page/partNames.ts';
-import { picture } from './page/picture.ts';
-import { records, experiments, files, tables, tableKinds, sounds, stored } from './page/records.ts';
-import { reportPage } from './page/report.ts';
-import { soundFact, forkFinding } from './page/soundCheck.ts';
-import { working, budget, fit, nextMarks, circle } from './page/working.ts';
-import { drawing } from './report/apparatusDrawing.ts';
-import { circlePlot } from './report/circlePlot.ts';
-import { endPlot } from './report/endPlot.ts';
-import { fitPlot, residualPlot } from './report/fitPlot.ts';
-import {
+/*
+ * What the page says once more of it is opened, in Brazilian Portuguese.
+ */
+
+export { budgetColumns, budgetLine } from './budgetLines.ts';
+export { classTemperatures } from './classTemperatures.ts';
+export { classResult, classGroup, sameGroup, classDiscussion, spreadPicture } from './classroom.ts';
+export { comparison } from './comparison.ts';
+export { groupReason } from './groupReasons.ts';
+export { pastedName, otherFile, intakeFault, intakeRemark } from './intakeFaults.ts';
+export { lessonFault } from './lessonLink.ts';
+export { mouthFacts } from './mouths.ts';
+export { namelessGroup } from './namelessGroup.ts';
+export { practiceTruth, practiceReading } from './practiceTruth.ts';
+export { solverWarning, unusableMark } from './solverWarnings.ts';
+export { sweep } from './sweep.ts';
+export { tableFault } from './tableFaults.ts';
+export { tubeName } from './tubeNames.ts';
+export { turnRound } from './turnRound.ts';
+export { workingWhy } from './whySteps.ts';
+export { workingStep } from './workingSteps.ts';
+export { tube, mouthChoice, forks, places } from './page/apparatus.ts';
+export { bringIn } from './page/bringIn.ts';
+export { check, checkLength, gainCheck, soundCheck, tone, sweepCard } from './page/check.ts';
+export { classPage, codeTaken, camera } from './page/class.ts';
+export { clipboard } from './page/clipboard.ts';
+export { code } from './page/code.ts';
+export { compare, temperatures, ends, turned } from './page/compare.ts';
+export { gainAnswer } from './page/gainCheck.ts';
+export { handIn } from './page/handIn.ts';
+export { homeScreen } from './page/homeScreen.ts';
+export { intakePage, intakeContent, usableFiles, takenTable } from './page/intake.ts';
+export { keys } from './page/keys.ts';
+export { leaving } from './page/leaving.ts';
+export { lesson, keptBack } from './page/lesson.ts';
+export { microphone, benchHelp, administratorHelp } from './page/microphone.ts';
+export { pages, list } from './page/pages.ts';
+export { partNames } from './page/partNames.ts';
+export { picture } from './page/picture.ts';
+export { records, experiments, files, tables, tableKinds, sounds, stored } from './page/records.ts';
+export { reportPage } from './page/report.ts';
+export { soundFact, forkFinding } from './page/soundCheck.ts';
+export { working, budget, fit, nextMarks, circle } from './page/working.ts';
+export { drawing } from './report/apparatusDrawing.ts';
+export { circlePlot } from './report/circlePlot.ts';
+export { endPlot } from './report/endPlot.ts';
+export { fitPlot, residualPlot } from './report/fitPlot.ts';
+export {
   report,
   resultPart,
   placePart,
@@ -53,111 +56,8 @@ import {
   marksPart,
   comparisonPart,
 } from './report/labReport.ts';
-import { listOfSome } from './report/listOfSome.ts';
-import { questions } from './report/questions.ts';
-import { readingHelp } from './report/readingHelp.ts';
-import { sweepPlot } from './report/sweepPlot.ts';
-import { temperaturePlot } from './report/temperaturePlot.ts';
-
-/** What the page says once more of it is opened, in Brazilian Portuguese. */
-export const later: LaterWords = {
-  budgetColumns,
-  budgetLine,
-  classTemperatures,
-  classResult,
-  classGroup,
-  sameGroup,
-  classDiscussion,
-  spreadPicture,
-  comparison,
-  groupReason,
-  pastedName,
-  otherFile,
-  intakeFault,
-  intakeRemark,
-  lessonFault,
-  mouthFacts,
-  namelessGroup,
-  practiceTruth,
-  practiceReading,
-  solverWarning,
-  unusableMark,
-  sweep,
-  tableFault,
-  tubeName,
-  turnRound,
-  workingWhy,
-  workingStep,
-  tube,
-  mouthChoice,
-  forks,
-  places,
-  bringIn,
-  check,
-  checkLength,
-  gainCheck,
-  soundCheck,
-  tone,
-  sweepCard,
-  classPage,
-  codeTaken,
-  camera,
-  clipboard,
-  code,
-  compare,
-  temperatures,
-  ends,
-  turned,
-  gainAnswer,
-  handIn,
-  homeScreen,
-  intakePage,
-  intakeContent,
-  usableFiles,
-  takenTable,
-  keys,
-  leaving,
-  lesson,
-  keptBack,
-  microphone,
-  benchHelp,
-  administratorHelp,
-  pages,
-  list,
-  partNames,
-  picture,
-  records,
-  experiments,
-  files,
-  tables,
-  tableKinds,
-  sounds,
-  stored,
-  reportPage,
-  soundFact,
-  forkFinding,
-  working,
-  budget,
-  fit,
-  nextMarks,
-  circle,
-  drawing,
-  circlePlot,
-  endPlot,
-  fitPlot,
-  residualPlot,
-  report,
-  resultPart,
-  placePart,
-  warningsPart,
-  apparatusPart,
-  apparatusFacts,
-  methodPart,
-  marksPart,
-  comparisonPart,
-  listOfSome,
-  questions,
-  readingHelp,
-  sweepPlot,
-  temperaturePlot,
-};
+export { listOfSome } from './report/listOfSome.ts';
+export { questions } from './report/questions.ts';
+export { readingHelp } from './report/readingHelp.ts';
+export { sweepPlot } from './report/sweepPlot.ts';
+export { temperaturePlot } from './report/temperaturePlot.ts';

@@ -1,12 +1,19 @@
 import type { Page } from 'playwright-core';
+import * as first from '../../../src/words/en/first.ts';
+import * as later from '../../../src/words/en/later.ts';
 
 /** Before the page is opened: English with accents and 40 % more letters in place of English, as other languages have. */
 export async function stretchTexts(page: Page): Promise<void> {
   await page.route(/texts-en-(first|later)-[^/]*\.js$/, async (route) => {
-    const part = route.request().url().includes('texts-en-first') ? 'first' : 'later';
+    const texts = route.request().url().includes('texts-en-first') ? first : later;
+    const sections = Object.keys(texts).map((name) => `export const ${name} = stretched(plain.${name});`);
     await route.fulfill({
       contentType: 'text/javascript',
-      body: `import { ${part} as plain } from ${JSON.stringify(`${route.request().url()}?plain`)};\n${STRETCH}\nexport const ${part} = stretched(plain);`,
+      body: [
+        `import * as plain from ${JSON.stringify(`${route.request().url()}?plain`)};`,
+        STRETCH,
+        ...sections,
+      ].join('\n'),
     });
   });
 }
