@@ -35,7 +35,18 @@ export interface ClassResult {
   /** Counted groups that noted no temperature, while others did: their speeds are taken as they are. */
   readonly withoutAir: number;
   readonly theoryMps: number | null;
+  /** Of the counted and the outlying groups; null where their air differs too little to show what it does. */
+  readonly temperatures: TemperatureSpan | null;
 }
+
+/** The coldest and the warmest air of a class. */
+export interface TemperatureSpan {
+  readonly coldestC: number;
+  readonly warmestC: number;
+}
+
+/** Groups whose air differs by less show nothing of temperature, °C; 2 °C are 1.2 m/s. */
+const LEAST_SPREAD_C = 2;
 
 /**
  * Pools a class. Repeats, groups that their own numbers hold out and those that the teacher left out don't count. The
@@ -115,7 +126,21 @@ export function classResult(groups: readonly ClassGroup[]): ClassResult {
     air,
     withoutAir: air === null ? 0 : counted.filter(({ group }) => group.outcome?.air === null).length,
     theoryMps,
+    temperatures: temperatureSpan(rows),
   };
+}
+
+/** Whether a group's speed is shown over its temperature: what is wrong with one that was left out would hide it. */
+export function isShownByTemperature({ state }: Pick<ClassRow, 'state'>): boolean {
+  return state === 'counted' || state === 'outlying';
+}
+
+function temperatureSpan(rows: readonly ClassRow[]): TemperatureSpan | null {
+  const degreesC = rows
+    .filter(isShownByTemperature)
+    .flatMap(({ group: { outcome } }) => outcome?.air?.temperatureC ?? []);
+  const [coldestC, warmestC] = [Math.min(...degreesC), Math.max(...degreesC)];
+  return warmestC - coldestC >= LEAST_SPREAD_C ? { coldestC, warmestC } : null;
 }
 
 /** The mean of the groups' air, uncertainties as those of one thermometer: all may share its error. */

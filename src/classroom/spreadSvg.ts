@@ -2,9 +2,9 @@ import { escapeMarkup } from '../report/markup.ts';
 import type { Picture } from '../report/plots/picture.ts';
 import { PLOT_FONTS, roundTicks } from '../report/plots/plot.ts';
 import type { PlotPalette } from '../report/plots/plot.ts';
-import { spreadWords } from '../words/classroom.ts';
+import { speedLabel, spreadWords } from '../words/classroom.ts';
 import { laterWords } from '../words/inUse.ts';
-import { fixed, unrounded } from '../words/numbers.ts';
+import { unrounded } from '../words/numbers.ts';
 import type { ClassResult } from './classResult.ts';
 
 const WIDTH = 760;
@@ -77,7 +77,7 @@ export function spreadSvg(result: ClassResult, palette: PlotPalette): string {
     const isBeyond = speedMps < low || speedMps > high;
     const beyond =
       isBeyond && isNamed
-        ? `<text x="${speedMps > high ? at - 12 : at + 12}" y="${y + 4}" text-anchor="${speedMps > high ? 'end' : 'start'}" font-size="12">${fixed(speedMps, 0)} ${speedMps > high ? '→' : '←'}</text>`
+        ? `<text x="${speedMps > high ? at - 12 : at + 12}" y="${y + 4}" text-anchor="${speedMps > high ? 'end' : 'start'}" font-size="12">${speedLabel(speedMps)} ${speedMps > high ? '→' : '←'}</text>`
         : '';
     const name = isNamed
       ? `<text x="${LEFT - 10}" y="${y + 4}" text-anchor="end" font-size="12">${escapeMarkup(short(row.group.source.name))}</text>`

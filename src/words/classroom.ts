@@ -182,25 +182,30 @@ export function discussionWords(result: {
   readonly rows: readonly (Pick<SpokenGroup, 'state'> & {
     readonly group: {
       readonly source: { readonly name: string };
-      readonly outcome: { readonly air: AirState | null } | null;
     };
   })[];
   readonly pooled: PooledMean | null;
+  readonly temperatures: { readonly coldestC: number; readonly warmestC: number } | null;
 }): readonly string[] {
   const said = laterWords.classDiscussion;
-  const { rows, pooled } = result;
+  const { rows, pooled, temperatures } = result;
   if (pooled === null) return [];
   const outlying = rows.filter(({ state }) => state === 'outlying').map(({ group }) => group.source.name);
   const more = outlying.length - MOST_NAMED;
   const named = [...outlying.slice(0, MOST_NAMED), ...(more > 0 ? [said.others(more)] : [])];
-  const degrees = rows.flatMap(({ group }) => group.outcome?.air?.temperatureC ?? []);
-  const [coldest, warmest] = [Math.min(...degrees), Math.max(...degrees)];
   return [
     pooled.betweenGroups > 0 ? said.spread : said.agree,
     ...(outlying.length === 0 ? [] : [said.apart(listed(named))]),
-    ...(warmest - coldest >= 2 ? [said.temperatures(fixed(coldest, 1), fixed(warmest, 1))] : []),
+    ...(temperatures === null
+      ? []
+      : [said.temperatures(fixed(temperatures.coldestC, 1), fixed(temperatures.warmestC, 1))]),
     said.moreGroups,
   ];
+}
+
+/** The speed of a group beyond the picture's edge. */
+export function speedLabel(speedMps: number): string {
+  return fixed(speedMps, 0);
 }
 
 /** What the picture of the class's spread shows, for those who don't see it. */

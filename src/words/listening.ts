@@ -3,7 +3,7 @@ import type { ListeningReport, ListeningWarning } from '../session/hearing/liste
 import type { FaultWords } from './faultWords.ts';
 import { words } from './inUse.ts';
 import { either } from './lists.ts';
-import { fixed, hertz, kilohertz } from './numbers.ts';
+import { fixed, hertz, kilohertz, percent } from './numbers.ts';
 import { channelWords } from './soundChannel.ts';
 
 /** What a listener should know, with what to do about it. */
@@ -72,7 +72,7 @@ function findingWords(warning: ListeningWarning): string {
     case 'clipping':
       return warning.limit === null
         ? said.clipping(warning.times)
-        : said.overdriven(fixed(100 * warning.limit, 0), warning.times);
+        : said.overdriven(percent(warning.limit), warning.times);
     case 'too-faint':
       return said.tooFaint(fixed(100 * warning.largest, 2));
     case 'gain-pumping':

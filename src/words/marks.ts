@@ -5,7 +5,7 @@ import type { SolvedMark } from '../solver/solution.ts';
 import { placeLabel } from '../notebook/placeLabels.ts';
 import { doubtWords } from './captureTrust.ts';
 import { words } from './inUse.ts';
-import { fixed, roundPair, signed, stampedHertz } from './numbers.ts';
+import { fixed, percent, roundPair, signed, stampedHertz } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
 
 /** What is said of one mark beside its length. */
@@ -50,11 +50,7 @@ export function markWords(
     evidence:
       evidence === null
         ? said.byHand
-        : said.heard(
-            fixed(evidence.timeS, 1),
-            fixed(evidence.riseDb, 0),
-            fixed(100 * evidence.confidence, 0),
-          ),
+        : said.heard(fixed(evidence.timeS, 1), fixed(evidence.riseDb, 0), percent(evidence.confidence)),
     doubt: doubtWords(evidence?.doubt),
     bracket: bracketWords(mark),
     order: solved === null ? null : orderWords(solved, mark.order !== null),
@@ -68,7 +64,7 @@ function orderWords(solved: SolvedMark, isFixed: boolean): string {
   const said = words.markFacts;
   if (isFixed) return said.orderSet(solved.order);
   if (solved.orderConfidence >= SURE) return said.order(solved.order);
-  return said.orderSure(solved.order, fixed(100 * solved.orderConfidence, 0));
+  return said.orderSure(solved.order, percent(solved.orderConfidence));
 }
 
 /** A bracket says only that the resonance lies inside: a rectangular distribution (JCGM 100:2008, 4.3.7). */
@@ -80,6 +76,11 @@ function bracketWords(mark: Mark): string | null {
   if (widthM === 0) return null;
   const pair = roundPair(middleM * 100, (widthM * 100) / Math.sqrt(12));
   return words.markFacts.between(pair.value, pair.uncertainty);
+}
+
+/** That a mark may be none, where its confidence is low. */
+export function unsureWords({ evidence }: Pick<Mark, 'evidence'>): string {
+  return words.markRow.unsure(percent(evidence?.confidence ?? 0));
 }
 
 /** A deleted mark, told apart by its length, and the button that brings it back. */

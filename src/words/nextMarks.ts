@@ -1,6 +1,6 @@
 import type { NextMark } from '../solver/plan.ts';
 import { words } from './inUse.ts';
-import { fixed } from './numbers.ts';
+import { fixed, percent } from './numbers.ts';
 
 /** Gains below this part aren't worth a hint beside the result. */
 const LEAST_HINT = 0.05;
@@ -20,7 +20,7 @@ export function nextWords(mark: NextMark, zeroOffsetM: number, hidePlace: boolea
 /** What it gains: the part of the uncertainty that goes, and what is left. */
 export function gainWords(mark: NextMark): { readonly gain: string; readonly left: string } {
   return {
-    gain: words.nextMark.gain(percentOf(mark)),
+    gain: words.nextMark.gain(percent(mark.gain)),
     left: words.nextMark.left(fixed(mark.standardUncertaintyMps, 2)),
   };
 }
@@ -29,9 +29,5 @@ export function gainWords(mark: NextMark): { readonly gain: string; readonly lef
 export function nextHint(marks: readonly NextMark[], zeroOffsetM: number, hidePlace: boolean): string | null {
   const best = marks.at(0);
   if (best === undefined || best.gain < LEAST_HINT) return null;
-  return words.nextMark.hint(nextWords(best, zeroOffsetM, hidePlace), percentOf(best));
-}
-
-function percentOf({ gain }: NextMark): string {
-  return fixed(gain * 100, 0);
+  return words.nextMark.hint(nextWords(best, zeroOffsetM, hidePlace), percent(best.gain));
 }

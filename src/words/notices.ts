@@ -5,7 +5,7 @@ import { captureFailureWords } from './capture.ts';
 import { reportWarnings } from './listening.ts';
 import { LIMITS } from '../limits/limits.ts';
 import { listed } from './lists.ts';
-import { fixed, hertz, stampedHertz } from './numbers.ts';
+import { hertz, percent, stampedHertz } from './numbers.ts';
 import { firstFaultWords } from './recordFaults.ts';
 import { keepingFaultWords, notLoadedWords } from './records.ts';
 import { stepWords } from './steps.ts';
@@ -25,7 +25,7 @@ export function newsWords(news: News | string): string {
     case 'resonance-flagged':
       return said.resonanceFound(news.waiting);
     case 'resonance-maybe':
-      return said.resonanceMaybe(fixed(100 * news.confidence, 0));
+      return said.resonanceMaybe(percent(news.confidence));
     case 'resonance-again':
       return said.resonanceAgain(news.markNumber);
     case 'resonance-joined':

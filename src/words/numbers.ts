@@ -93,6 +93,11 @@ export function short(value: number): string {
   return localForm(String(Number(value.toFixed(2))));
 }
 
+/** A part of one in whole percents, without the sign: 0.934 as 93. */
+export function percent(part: number): string {
+  return fixed(100 * part, 0);
+}
+
 /** A frequency to the hundredth of a hertz: 512, 341.3. */
 export function hertz(frequencyHz: number): string {
   return short(frequencyHz);

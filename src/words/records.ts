@@ -2,7 +2,8 @@ import type { KeepingFault } from '../notebook/keepingRule.ts';
 import type { NotLoaded } from '../session/experiment/loaded.ts';
 import { columnFaultWords } from './columnFaults.ts';
 import { words } from './inUse.ts';
-import { fixed } from './numbers.ts';
+import { fixed, megabytes } from './numbers.ts';
+import type { PartedText } from './partedText.ts';
 import { firstFaultWords, recordFaultWords } from './recordFaults.ts';
 import { storageFaultWords } from './storageFaults.ts';
 
@@ -19,6 +20,11 @@ export function keepingFaultWords(fault: KeepingFault): string {
     case 'too-large':
       return said.tooLarge(fixed(fault.bytes / 1e6, 1), fixed(fault.mostBytes / 1e6, 0));
   }
+}
+
+/** That sound is being saved, and how much of its room is used; bytes. */
+export function savingSoundWords(usedBytes: number, limitBytes: number): PartedText {
+  return words.keepingBar.sound(megabytes(usedBytes), megabytes(limitBytes));
 }
 
 /** Why an experiment of the notebook isn’t there to be opened; goes on after a colon. */

@@ -4,7 +4,7 @@ import type { LaterWords } from './catalogue.ts';
 import { laterWords, words } from './inUse.ts';
 import { listed } from './lists.ts';
 import type { NameMark } from './markNames.ts';
-import { fixed, hertz, tidy } from './numbers.ts';
+import { fixed, hertz, percent, tidy } from './numbers.ts';
 import { outlierCauseWords } from './outlierCauses.ts';
 
 /** Of a long list a reader is shown so many. */
@@ -53,7 +53,7 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
           warning.marks
             .slice(0, MOST_DOUBTFUL)
             .map(({ key, order, orderConfidence, runnerUpOrder }) =>
-              said.orderOf(nameMark(key), order, fixed(orderConfidence * 100, 0), runnerUpOrder),
+              said.orderOf(nameMark(key), order, percent(orderConfidence), runnerUpOrder),
             ),
         ),
       );
@@ -63,10 +63,8 @@ export function solverWarningMessage(warning: SolverWarning, nameMark: NameMark)
       return said.skippedOrders(listed(warning.gaps.slice(0, MOST_NAMED).map(gapWords)));
     case 'other-explanation':
       return said.otherExplanation(
-        listed(
-          warning.explanations.map((one) => said.odds(otherExplanationWords(one), fixed(100 * one.share, 0))),
-        ),
-        fixed(100 * warning.shareAsNoted, 0),
+        listed(warning.explanations.map((one) => said.odds(otherExplanationWords(one), percent(one.share)))),
+        percent(warning.shareAsNoted),
       );
     case 'exact-repeats':
       return said.exactRepeats(warning.copies);

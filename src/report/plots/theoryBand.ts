@@ -5,7 +5,7 @@ import type { Plot } from './plot.ts';
 /** Straight pieces of the band; over 20 °C it bends by less than the width of its line. */
 const PIECES = 30;
 
-/** Theory over temperature: a band from dry to saturated air at standard pressure, and its middle. @param degreesC  of the data */
+/** Theory over temperature: a band from dry to saturated air at standard pressure, and its middle. @param degreesC  of the data, or their least and greatest */
 export function theoryBand(degreesC: readonly number[]): Pick<Plot, 'lines' | 'bands'> {
   const low = Math.min(...degreesC, 10) - 2;
   const high = Math.max(...degreesC, 30) + 2;

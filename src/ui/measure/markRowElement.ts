@@ -5,8 +5,7 @@ import type { MarkIndex } from '../../marks/markIndex.ts';
 import { isUnsure } from '../../marks/unsureMark.ts';
 import { joinable, likelyRepeated } from '../../notebook/markList.ts';
 import { words } from '../../words/inUse.ts';
-import { markWords } from '../../words/marks.ts';
-import { fixed } from '../../words/numbers.ts';
+import { markWords, unsureWords } from '../../words/marks.ts';
 import { ageWords } from '../../words/times.ts';
 import type { Outcome } from '../../session/experiment/outcome.ts';
 import type { Session } from '../../session/session.ts';
@@ -180,7 +179,7 @@ export class MarkRowElement extends PartElement {
             ${mark.excluded ? html` · <strong>${words.markRow.leftOut}</strong>` : nothing}
           </p>
           <p class="soft">${unbroken([said.apparatus, ...this.heard(mark), said.evidence].join(' · '))}</p>
-          ${isUnsure(mark) ? html`<p class="unsure">${words.markRow.unsure(fixed(100 * (mark.evidence?.confidence ?? 0), 0))}</p>` : nothing}
+          ${isUnsure(mark) ? html`<p class="unsure">${unsureWords(mark)}</p>` : nothing}
           ${said.doubt === null ? nothing : html`<p class="fault">${said.doubt}</p>`}
           ${said.bracket === null ? nothing : html`<p class="soft">${said.bracket}</p>`} ${this.sameAs()}
           ${this.repeats()}

@@ -9,7 +9,7 @@ import { PartElement } from '../parts/partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { isClearedTab } from './clearedTab.ts';
 import { words } from '../../words/inUse.ts';
-import { megabytes } from '../../words/numbers.ts';
+import { savingSoundWords } from '../../words/records.ts';
 import { storageFaultWords } from '../../words/storageFaults.ts';
 import { laterTexts } from '../languageChoice.ts';
 
@@ -98,10 +98,7 @@ export class KeepingBarElement extends PartElement {
   private sounding() {
     const { sound } = this.session;
     if (!sound.isOn) return nothing;
-    const { before, part, after } = words.keepingBar.sound(
-      megabytes(sound.usedBytes),
-      megabytes(SOUND_LIMIT_BYTES),
-    );
+    const { before, part, after } = savingSoundWords(sound.usedBytes, SOUND_LIMIT_BYTES);
     return html`<div class="line">
       <p>${before}<strong role="status">${part}</strong>${after}</p>
       <button @click=${() => sound.turnOff()}>${words.keepingBar.stopSaving}</button>

@@ -2,7 +2,7 @@ import type { CaptureSettings } from '../../capture/soundSource.ts';
 import { PROCESSING_STEPS } from '../../capture/processingSteps.ts';
 import type { Resonance } from '../../session/hearing/listeningTypes.ts';
 import { words } from '../inUse.ts';
-import { fixed } from '../numbers.ts';
+import { fixed, percent } from '../numbers.ts';
 import { resonanceReason } from '../resonances.ts';
 
 /** The three steps of a browser that rewrite a level, and what it says of each. */
@@ -23,7 +23,7 @@ export function withheldFlagWords({ timeS, riseDb }: Pick<Resonance, 'timeS' | '
 /** What only may be a resonance, how sure it is, and why it was heard as one. */
 export function maybeWords(resonance: Resonance): string {
   const { timeS, confidence } = resonance;
-  return words.trustPart.maybe(fixed(timeS, 1), fixed(100 * confidence, 0), resonanceReason(resonance));
+  return words.trustPart.maybe(fixed(timeS, 1), percent(confidence), resonanceReason(resonance));
 }
 
 /** The name of the button that keeps it. */
