@@ -41,6 +41,7 @@ describe('the browser’s process is ended at a random moment', () => {
         }
         running = await openKillable(inject('chromiumPath'), profile, inject('pageUrl'));
         const bench = new BenchPage(running.page);
+        await bench.opened();
         await expect.poll(() => bench.lengths()).toEqual(kept);
         await bench.listen();
         const made: Made[] = [];
@@ -54,6 +55,7 @@ describe('the browser’s process is ended at a random moment', () => {
 
         running = await openKillable(inject('chromiumPath'), profile, inject('pageUrl'));
         const after = new BenchPage(running.page);
+        await after.opened();
         const old = made.filter((one) => one.atMs < killedMs - PROMISE_MS);
         const all = [...kept, ...made.map((one) => one.length)];
         await expect

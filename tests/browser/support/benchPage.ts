@@ -57,6 +57,11 @@ export class BenchPage {
     }
   }
 
+  /** Waits until the notebook is open: before that the page shows no marks, though some may be kept. */
+  async opened(): Promise<void> {
+    await this.page.getByRole('textbox', { name: 'Length of a new mark' }).waitFor();
+  }
+
   /** What stands in the marks' length fields, by the marks' numbers; the list itself shows the newest first. */
   lengths(): Promise<string[]> {
     return this.page.getByRole('textbox', { name: /^Length of mark \d+$/ }).evaluateAll((inputs) =>
