@@ -9,11 +9,11 @@ export const classResult: LaterWords['classResult'] = {
   interval:
     'Bei 95 von 100 solchen Klassen liegt die wahre Geschwindigkeit in dem Bereich, den ± angibt, wenn die Gruppen keinen Fehler gemeinsam haben.',
   spread: (mps) =>
-    `Die Ergebnisse der Gruppen unterscheiden sich mehr, als ihre eigenen Unsicherheiten erklären: um weitere ${mps} m/s (Standardabweichung). Eine Gruppe allein kann solche Fehler nicht bemerken.`,
+    `Die Ergebnisse der Gruppen unterscheiden sich mehr, als ihre eigenen Unsicherheiten erklären: um weitere ${mps}\u00a0m/s (Standardabweichung). Eine Gruppe allein kann solche Fehler nicht bemerken.`,
   noSpread: 'Die Gruppen unterscheiden sich nicht mehr, als ihre eigenen Unsicherheiten erklären.',
   noAir: 'Keine Gruppe hat eine Temperatur notiert: Die Geschwindigkeiten zählen, wie sie sind.',
   referred: (celsius) =>
-    `Alle Geschwindigkeiten sind mit der Formel für die Schallgeschwindigkeit in Luft auf ${celsius} °C umgerechnet.`,
+    `Alle Geschwindigkeiten sind mit der Formel für die Schallgeschwindigkeit in Luft auf ${celsius}\u00a0°C umgerechnet.`,
   withoutAir: (groups) =>
     plural(
       groups,
@@ -21,7 +21,7 @@ export const classResult: LaterWords['classResult'] = {
       `${groups} Gruppen haben keine Temperatur notiert: Ihre Geschwindigkeiten zählen, wie sie sind.`,
     ),
   theory: (mps, difference) =>
-    `Die berechnete Geschwindigkeit für diese Luft ist ${mps} m/s. Abweichung der Klasse davon: ${difference} m/s.`,
+    `Die berechnete Geschwindigkeit für diese Luft ist ${mps}\u00a0m/s. Abweichung der Klasse davon: ${difference}\u00a0m/s.`,
   shared:
     'Fehler, die alle Gruppen gemeinsam haben, etwa durch Maßstäbe gleicher Bauart, mitteln sich nicht heraus und sind in dieser Unsicherheit nicht enthalten.',
   method:
@@ -33,11 +33,12 @@ export const classGroup: LaterWords['classGroup'] = {
   mark: (number) => `Marke ${number}`,
   markCause: (mark, cause) => `${mark}: ${cause}`,
   noResult: 'Kein Ergebnis.',
-  outlier: (difference) => `Ausreißer, zählt nicht mit: ${difference} m/s neben dem Ergebnis der Klasse.`,
+  outlier: (difference) =>
+    `Ausreißer, zählt nicht mit: ${difference}\u00a0m/s neben dem Ergebnis der Klasse.`,
   noReason: 'Es kamen keine Marken mit, die den Grund zeigen könnten.',
   held: 'Zählt erst nach deiner Prüfung mit. Setz den Haken, und es zählt, wie es ist.',
   longColumn: (metres) =>
-    `Eine Säule von ${metres} m ist länger als die Rohre einer Schule. Wurden Millimeter statt Zentimeter eingetippt?`,
+    `Eine Säule von ${metres}\u00a0m ist länger als die Rohre einer Schule. Wurden Millimeter statt Zentimeter eingetippt?`,
   resultAlone: 'Ein Ergebnis ohne Marken.',
   noAir: 'Keine Temperatur notiert: Die Geschwindigkeit zählt, wie sie ist.',
   unnamed: (table, row) => `${table}, Zeile ${row}`,
@@ -58,7 +59,7 @@ export const classDiscussion: LaterWords['classDiscussion'] = {
     `Diese Ergebnisse fallen heraus: ${groups}. Daraus können alle lernen: Was am Aufbau würde genau diesen Unterschied bewirken?`,
   others: (count) => `${count} weitere`,
   temperatures: (coldest, warmest) =>
-    `Die Lufttemperatur lag zwischen ${coldest} und ${warmest} °C. Wie viele m/s je Grad lest ihr aus dem Bild von Geschwindigkeit und Temperatur ab, und sind die Unsicherheiten der Gruppen klein genug, um das zu sehen?`,
+    `Die Lufttemperatur lag zwischen ${coldest} und ${warmest}\u00a0°C. Wie viele m/s je Grad lest ihr aus dem Bild von Geschwindigkeit und Temperatur ab, und sind die Unsicherheiten der Gruppen klein genug, um das zu sehen?`,
   moreGroups:
     'Wie würden sich der Mittelwert und seine Unsicherheit ändern, wenn doppelt so viele Gruppen gemessen hätten?',
 };
@@ -66,9 +67,9 @@ export const classDiscussion: LaterWords['classDiscussion'] = {
 export const spreadPicture: LaterWords['spreadPicture'] = {
   title: 'Streuung in der Klasse',
   heading: 'Schallgeschwindigkeit, Gruppe für Gruppe',
-  axis: 'Schallgeschwindigkeit, m/s (Balken: 95 %)',
+  axis: 'Schallgeschwindigkeit, m/s (Balken: 95\u00a0%)',
   shows: (groups, mps, uncertainty) =>
-    `${counted(groups, 'Gruppe', 'Gruppen')}, von der langsamsten zur schnellsten, mit 95-%-Intervallen. Das Band ist das Ergebnis der Klasse, ${mps} ± ${uncertainty} m/s. Hohle Punkte zählen nicht mit.`,
+    `${counted(groups, 'Gruppe', 'Gruppen')}, von der langsamsten zur schnellsten, mit 95-%-Intervallen. Das Band ist das Ergebnis der Klasse, ${mps} ± ${uncertainty}\u00a0m/s. Hohle Punkte zählen nicht mit.`,
   outliers: (count) => plural(count, 'Das Kreuz ist ein Ausreißer.', `Die ${count} Kreuze sind Ausreißer.`),
   beyond: 'Was außerhalb des Bildes läge, ist am Rand gezeichnet.',
 };

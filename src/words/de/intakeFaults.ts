@@ -30,9 +30,9 @@ export const intakeFault: LaterWords['intakeFault'] = {
     'Das ist das Ergebnis einer ganzen Klasse: Es enthält keine Marken. Öffne die Dateien der Gruppen, oder die CSV-Datei der Klasse.',
   noResults: 'Die Tabelle hat eine Kopfzeile, aber keine Ergebnisse.',
   noUncertainty:
-    'Ergebnisse brauchen eine Spalte standard_uncertainty_mps oder expanded_uncertainty_mps (95 %): Sonst lassen sie sich nicht gewichten.',
+    'Ergebnisse brauchen eine Spalte standard_uncertainty_mps oder expanded_uncertainty_mps (95\u00a0%): Sonst lassen sie sich nicht gewichten.',
   noSpeed: (lowestMps, highestMps, typed) =>
-    `muss ${lowestMps} bis ${highestMps} m/s sein, nicht ${typed}. Prüf die Zahl und ihre Einheit.`,
+    `muss ${lowestMps} bis ${highestMps}\u00a0m/s sein, nicht ${typed}. Prüf die Zahl und ihre Einheit.`,
   recordFull: (mostBytes) =>
     `mit dieser Zeile hätte die Datei des Experiments mehr als ${megabytes(mostBytes)}. Beginn für den Rest ein neues, oder kürze die Notizen.`,
   listFull: (most) =>
@@ -40,11 +40,11 @@ export const intakeFault: LaterWords['intakeFault'] = {
   badOrder: (order, { lowest, highest }) =>
     `die Ordnung muss ${lowest} bis ${highest} sein, nicht ${order}. Lass sie leer, wenn du sie nicht weißt.`,
   otherTube: (diameterM, ownDiameterM) =>
-    `dieses Rohr ist ${fullMillimetres(diameterM)} mm weit, das des Experiments ${fullMillimetres(ownDiameterM)} mm. Ein anderes Rohr ist ein anderes Experiment.`,
+    `dieses Rohr ist ${fullMillimetres(diameterM)}\u00a0mm weit, das des Experiments ${fullMillimetres(ownDiameterM)}\u00a0mm. Ein anderes Rohr ist ein anderes Experiment.`,
   otherMouth: (mouth, ownMouth) =>
     `diese Mündung ist ${mouth}, die des Experiments ${ownMouth}. Ein anderes Rohr ist ein anderes Experiment.`,
   noReading: (zeroOffsetM, columnM, { lowest, highest }) =>
-    `bei einer Nullpunktverschiebung des Maßstabs von ${fullCentimetres(zeroOffsetM)} cm würde man eine Säule von ${fullCentimetres(columnM)} cm bei ${fullCentimetres(columnM + zeroOffsetM)} cm ablesen; möglich sind ${fullCentimetres(lowest)} cm bis ${fullCentimetres(highest)} cm. Öffne die Tabelle als neues Experiment, oder ändere zuerst die Nullpunktverschiebung unter Aufbau.`,
+    `bei einer Nullpunktverschiebung des Maßstabs von ${fullCentimetres(zeroOffsetM)}\u00a0cm würde man eine Säule von ${fullCentimetres(columnM)}\u00a0cm bei ${fullCentimetres(columnM + zeroOffsetM)}\u00a0cm ablesen; möglich sind ${fullCentimetres(lowest)}\u00a0cm bis ${fullCentimetres(highest)}\u00a0cm. Öffne die Tabelle als neues Experiment, oder ändere zuerst die Nullpunktverschiebung unter Aufbau.`,
 };
 
 export const intakeRemark: LaterWords['intakeRemark'] = {
@@ -54,7 +54,7 @@ export const intakeRemark: LaterWords['intakeRemark'] = {
     'Korrigiere diese Felder in der Datei, oder speichere sie von dieser Seite aus noch einmal; öffne sie dann wieder.',
   goodPart: 'Im fehlerfreien Teil fehlt, was hier genannt ist; weggelassene Zahlen stehen in seiner Notiz.',
   widestTaken: (widestM) =>
-    `Die Längen haben verschiedene Unsicherheiten (die übliche, wo keine angegeben ist): Die größte, ${fullMillimetres(widestM)} mm, gilt für alle.`,
+    `Die Längen haben verschiedene Unsicherheiten (die übliche, wo keine angegeben ist): Die größte, ${fullMillimetres(widestM)}\u00a0mm, gilt für alle.`,
   offsetPutBack: (zeroOffsetM) =>
-    `Die Längen der Tabelle gelten als Längen der Säule: Die Nullpunktverschiebung des Maßstabs von ${fullMillimetres(zeroOffsetM)} mm kommt wieder dazu.`,
+    `Die Längen der Tabelle gelten als Längen der Säule: Die Nullpunktverschiebung des Maßstabs von ${fullMillimetres(zeroOffsetM)}\u00a0mm kommt wieder dazu.`,
 };

@@ -10,7 +10,7 @@ export const notice: FirstWords['notice'] = {
       ? 'Resonanz gefunden: Tipp ihre Länge ein.'
       : `Resonanz gefunden: ${waiting} Längen sind einzutippen.`,
   resonanceMaybe: (percent) =>
-    `Vielleicht eine Resonanz, zu ${percent} % sicher. Schieb noch einmal hindurch, oder drück K, um sie zu behalten, wenn du sie auch gehört hast.`,
+    `Vielleicht eine Resonanz, zu ${percent}\u00a0% sicher. Schieb noch einmal hindurch, oder drück K, um sie zu behalten, wenn du sie auch gehört hast.`,
   resonanceAgain: (mark) => `Noch einmal dieselbe Resonanz: Sie zählt zu Marke ${mark}.`,
   resonanceJoined: (mark) =>
     `Resonanz gefunden: mit Marke ${mark} verbunden. Ist es eine andere Resonanz, wähle „Trennen“ in der Liste der Marken.`,
@@ -50,7 +50,7 @@ export const notice: FirstWords['notice'] = {
   lessonAgain:
     'Diese Unterrichtsstunde hast du hier schon begonnen: Sie ist offen, wie du sie verlassen hast. Für eine andere Gruppe wähle „Neu, gleicher Aufbau“ unter Ablage.',
   lessonWithout: (forks, lowestHz, highestHz) =>
-    `Die Unterrichtsstunde ist eingerichtet, aber ohne diese Gabeln: ${forks}. Diese Seite hört Gabeln von ${lowestHz} bis ${highestHz} Hz.`,
+    `Die Unterrichtsstunde ist eingerichtet, aber ohne diese Gabeln: ${forks}. Diese Seite hört Gabeln von ${lowestHz} bis ${highestHz}\u00a0Hz.`,
   lessonRevealed: (experiments) =>
     `${counted(experiments, 'Experiment', 'Experimente')} dieser Unterrichtsstunde ${plural(experiments, 'zeigt', 'zeigen')} jetzt alles.`,
   noSuchCode:

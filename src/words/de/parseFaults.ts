@@ -43,7 +43,7 @@ export const parseFault: FirstWords['parseFault'] = {
       'Mit Gabeln dieser Frequenzen arbeitet diese Seite: Prüf die Zahl, oder nimm eine andere Gabel.',
   },
   doubtfulHumidity: (value, percent) =>
-    `${value} % ist trockener als jeder Raum. Wenn es ein Bruchteil ist, schreib ${percent}; wenn nicht, schreib ${value} %.`,
+    `${value}\u00a0% ist trockener als jeder Raum. Wenn es ein Bruchteil ist, schreib ${percent}; wenn nicht, schreib ${value}\u00a0%.`,
   unknownLengthUnit: (typed) => `„${typed}“ ist hier keine Längeneinheit. Nimm cm, mm oder m.`,
   badLength: {
     zero: (lowest, highest, unit) =>
@@ -51,16 +51,16 @@ export const parseFault: FirstWords['parseFault'] = {
     negative: (value, lowest, highest, unit) =>
       `${value} ${unit} ist negativ; möglich sind ${lowest} bis ${highest} ${unit}. Prüf den Nullpunkt des Maßstabs.`,
     belowPlain: (value, unit, centimetres) =>
-      `${value} ${unit} ist kürzer als jede Säule. Zahlen ohne Einheit sind cm: Wenn es Meter sind, schreib ${value} m oder ${centimetres}; wenn nicht, schreib ${value} cm.`,
+      `${value} ${unit} ist kürzer als jede Säule. Zahlen ohne Einheit sind cm: Wenn es Meter sind, schreib ${value}\u00a0m oder ${centimetres}; wenn nicht, schreib ${value}\u00a0cm.`,
     tooLong: (value, longestM, lowest, highest, unit) =>
-      `${value} ${unit} ist länger als ${longestM} m; möglich sind ${lowest} bis ${highest} ${unit}.`,
+      `${value} ${unit} ist länger als ${longestM}\u00a0m; möglich sind ${lowest} bis ${highest} ${unit}.`,
     tooShort: (value, lowest, highest, unit) =>
       `${value} ${unit} ist kürzer als jede Säule; möglich sind ${lowest} bis ${highest} ${unit}.`,
-    millimetres: (value) => `Zahlen ohne Einheit sind cm: Wenn es Millimeter sind, schreib ${value} mm.`,
+    millimetres: (value) => `Zahlen ohne Einheit sind cm: Wenn es Millimeter sind, schreib ${value}\u00a0mm.`,
     checkUnit: 'Prüf die Zahl und ihre Einheit (cm, mm oder m).',
   },
   wideBracket: (widestCm) =>
-    `Die beiden Längen liegen mehr als ${widestCm} cm auseinander: Zwei Längen in einem Feld gehören zu einer Resonanz. Gib sie näher beieinander ein, oder als zwei Marken.`,
+    `Die beiden Längen liegen mehr als ${widestCm}\u00a0cm auseinander: Zwei Längen in einem Feld gehören zu einer Resonanz. Gib sie näher beieinander ein, oder als zwei Marken.`,
   noEnds: (typed) =>
     `„${typed}“ ist weder closed noch open. Schreib closed (einseitig geschlossen) oder open (beidseitig offen).`,
   emptyEnds: 'Die Zelle ist leer. Schreib closed (einseitig geschlossen) oder open (beidseitig offen).',

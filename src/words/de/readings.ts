@@ -2,5 +2,5 @@ import type { FirstWords } from '../catalogue.ts';
 
 export const reading: FirstWords['reading'] = {
   beyondTube: (reading, longest) =>
-    `${reading} cm ist länger als das Rohr (${longest} cm). Wenn es stimmt, korrigiere die längste Säule unter Aufbau.`,
+    `${reading}\u00a0cm ist länger als das Rohr (${longest}\u00a0cm). Wenn es stimmt, korrigiere die längste Säule unter Aufbau.`,
 };

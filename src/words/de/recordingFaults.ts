@@ -40,7 +40,7 @@ export const recordingFault: FirstWords['recordingFault'] = {
   channels: (channels, most) =>
     `Diese WAV-Datei gibt ${counted(channels, 'Kanal', 'Kanäle')} an (1 bis ${most} sind möglich).`,
   sampleRate: (sampleRateHz, lowestHz, highestHz) =>
-    `Diese WAV-Datei gibt eine Abtastrate von ${sampleRateHz} Hz an (${lowestHz} bis ${highestHz} sind möglich).`,
+    `Diese WAV-Datei gibt eine Abtastrate von ${sampleRateHz}\u00a0Hz an (${lowestHz} bis ${highestHz} sind möglich).`,
   bits: (bits, bytesPerFrame, channels) =>
     `Diese WAV-Datei gibt ${bits} Bit je Abtastwert in ${bytesPerFrame} Byte je Frame mit ${counted(channels, 'Kanal', 'Kanälen')} an, was nicht lesbar ist.`,
   duration: {
@@ -49,7 +49,7 @@ export const recordingFault: FirstWords['recordingFault'] = {
   },
   size: {
     what: (megabytes, mostMegabytes) =>
-      `Diese komprimierte Aufnahme hat ${megabytes} MB, mehr als die ${mostMegabytes} MB, die ein Browser auf einmal halten kann.`,
+      `Diese komprimierte Aufnahme hat ${megabytes}\u00a0MB, mehr als die ${mostMegabytes}\u00a0MB, die ein Browser auf einmal halten kann.`,
     advice: 'Speichere sie als WAV, die beliebig lang sein darf, oder schneide sie.',
   },
 };

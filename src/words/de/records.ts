@@ -23,7 +23,7 @@ export const keepingFault: FirstWords['keepingFault'] = {
   },
   unreadable: (why) => `Das lässt sich nicht speichern: ${why}`,
   tooLarge: (megabytes, mostMegabytes) =>
-    `Das Experiment hätte ${megabytes} MB; seine Datei darf ${mostMegabytes} MB haben. Beginn für mehr ein neues (Ablage), oder kürze die Notizen.`,
+    `Das Experiment hätte ${megabytes}\u00a0MB; seine Datei darf ${mostMegabytes}\u00a0MB haben. Beginn für mehr ein neues (Ablage), oder kürze die Notizen.`,
 };
 
 export const notLoaded: FirstWords['notLoaded'] = {

@@ -26,36 +26,36 @@ export const solverWarning: LaterWords['solverWarning'] = {
   orderAmbiguous: (marks) =>
     `Mehr als eine Wahl von Ordnungen passt: ${marks}. Setz eine Marke bei einer benachbarten Resonanz, oder leg die Ordnung fest.`,
   orderOf: (mark, order, percent, rival) =>
-    `${mark}: Ordnung ${order} (${percent} %)${rival === null ? '' : `, sonst ${rival}`}`,
+    `${mark}: Ordnung ${order} (${percent}\u00a0%)${rival === null ? '' : `, sonst ${rival}`}`,
   orderDoubtful: (marks) =>
     `Die festgelegte Ordnung passt nicht zu Luft in diesem Rohr: ${marks}. Lass die Ordnung auf „auto“, oder prüfe die Gabel.`,
   skippedOrders: (gaps) => `Hier fehlt eine Marke: ${gaps}. Wurde eine Resonanz übersehen?`,
   gap: {
-    closed: (orders, hertz) => `Ordnung ${orders} (${hertz} Hz, geschlossen)`,
-    open: (orders, hertz) => `Ordnung ${orders} (${hertz} Hz, offen)`,
+    closed: (orders, hertz) => `Ordnung ${orders} (${hertz}\u00a0Hz, geschlossen)`,
+    open: (orders, hertz) => `Ordnung ${orders} (${hertz}\u00a0Hz, offen)`,
   },
   otherExplanation: (others, percentAsNoted) =>
-    `Diese Zahlen könnten auch etwas anderes bedeuten: ${others}; wie notiert ${percentAsNoted} %. Prüfe Gabel, Einheit und Gas, oder setz eine Marke bei der ersten Resonanz.`,
-  odds: (explanation, percent) => `${explanation} (${percent} %)`,
+    `Diese Zahlen könnten auch etwas anderes bedeuten: ${others}; wie notiert ${percentAsNoted}\u00a0%. Prüfe Gabel, Einheit und Gas, oder setz eine Marke bei der ersten Resonanz.`,
+  odds: (explanation, percent) => `${explanation} (${percent}\u00a0%)`,
   otherUnit: (unit) => `Längen in ${unit}`,
-  otherFork: (hertz) => `eine Gabel mit ${hertz} Hz`,
+  otherFork: (hertz) => `eine Gabel mit ${hertz}\u00a0Hz`,
   otherGas: (gas) => `${gas} im Rohr`,
   exactRepeats: (copies) =>
     `${plural(copies, 'Eine Marke stimmt', `${copies} Marken stimmen`)} in allem mit einer anderen überein und ${plural(copies, 'zählt', 'zählen')} nicht noch einmal. Doppelt eingefügt? Lass ${plural(copies, 'sie', 'diese')} aus. Zweimal abgelesen? Schreib in der Tabelle unter made_at, wann.`,
   forksAlike: (forks) =>
     `${forks} gelten als eine Gabel, die auf zwei Arten geschrieben ist. Wenn es zwei Gabeln sind, miss ihre Frequenzen und gib fork_uncertainty_hz an.`,
-  hertz: (hertz) => `${hertz} Hz`,
+  hertz: (hertz) => `${hertz}\u00a0Hz`,
   tubeTooWide: (millimetres, hertz, ka) =>
-    `Ein ${millimetres} mm weites Rohr ist für ${hertz} Hz zu weit: Der Schall darin ist keine ebene Welle mehr (ka = ${ka}), und die berechnete Mündungskorrektur gilt nicht. Nimm ein engeres Rohr oder eine tiefere Gabel.`,
+    `Ein ${millimetres}\u00a0mm weites Rohr ist für ${hertz}\u00a0Hz zu weit: Der Schall darin ist keine ebene Welle mehr (ka = ${ka}), und die berechnete Mündungskorrektur gilt nicht. Nimm ein engeres Rohr oder eine tiefere Gabel.`,
   allUnchecked:
     'Nichts an diesen Marken könnte einen Ablesefehler verraten: Zwei Längen passen immer. Eine dritte Resonanz würde ihn zeigen.',
   unchecked: (marks) =>
     `Ein Ablesefehler würde hier nicht auffallen: ${marks}. Setz eine Marke bei noch einer Resonanz, oder lies noch einmal ab.`,
   speedOfAir: {
     cold: (celsius) =>
-      `Das ist die Schallgeschwindigkeit in Luft von ${celsius} °C. War der Raum so kalt? Wenn nicht, prüfe die Frequenz der Gabel, die Einheit der Längen und das Gas.`,
+      `Das ist die Schallgeschwindigkeit in Luft von ${celsius}\u00a0°C. War der Raum so kalt? Wenn nicht, prüfe die Frequenz der Gabel, die Einheit der Längen und das Gas.`,
     warm: (celsius) =>
-      `Das ist die Schallgeschwindigkeit in Luft von ${celsius} °C. War der Raum so warm? Wenn nicht, prüfe die Frequenz der Gabel, die Einheit der Längen und das Gas.`,
+      `Das ist die Schallgeschwindigkeit in Luft von ${celsius}\u00a0°C. War der Raum so warm? Wenn nicht, prüfe die Frequenz der Gabel, die Einheit der Längen und das Gas.`,
   },
   speedOfNoAir: {
     cold: 'Keine Luft ist so kalt, wie sie für diese Geschwindigkeit sein müsste. Prüfe die Frequenz der Gabel, die Einheit der Längen und das Gas.',
@@ -64,55 +64,55 @@ export const solverWarning: LaterWords['solverWarning'] = {
   scatter: (factor) =>
     `Die Längen streuen ${factor}-mal so stark wie angegeben oder angenommen; die Unsicherheit des Ergebnisses wird vergrößert.`,
   endImplausible: (millimetres) =>
-    `Als Mündungskorrektur ergibt sich ${millimetres} mm. Prüfe den Nullpunkt des Maßstabs und die Enden.`,
+    `Als Mündungskorrektur ergibt sich ${millimetres}\u00a0mm. Prüfe den Nullpunkt des Maßstabs und die Enden.`,
   endImplausibleInRadii: (millimetres, radii, usualRadii) =>
-    `Als Mündungskorrektur ergibt sich ${millimetres} mm, das ${radii}-Fache des Radius; üblich ist etwa das ${usualRadii}-Fache. Prüfe den Nullpunkt des Maßstabs, den Durchmesser und die Enden.`,
+    `Als Mündungskorrektur ergibt sich ${millimetres}\u00a0mm, das ${radii}-Fache des Radius; üblich ist etwa das ${usualRadii}-Fache. Prüfe den Nullpunkt des Maßstabs, den Durchmesser und die Enden.`,
   speedImplausible: (mps, lowest, highest) =>
-    `${mps} m/s liegt außerhalb von ${lowest} bis ${highest} m/s für Luft. Prüfe die Frequenz der Gabel und die Ordnungen.`,
+    `${mps}\u00a0m/s liegt außerhalb von ${lowest} bis ${highest}\u00a0m/s für Luft. Prüfe die Frequenz der Gabel und die Ordnungen.`,
   aboveTheory: (mps) =>
-    `Das Ergebnis liegt ${mps} m/s über der berechneten Geschwindigkeit, mehr als beide Unsicherheiten erlauben. Prüfe, was an der Mündung ist, die Längen und den Nullpunkt des Maßstabs, dann das Thermometer und die Frequenz der Gabel.`,
+    `Das Ergebnis liegt ${mps}\u00a0m/s über der berechneten Geschwindigkeit, mehr als beide Unsicherheiten erlauben. Prüfe, was an der Mündung ist, die Längen und den Nullpunkt des Maßstabs, dann das Thermometer und die Frequenz der Gabel.`,
   belowTheory: (mps) =>
-    `Das Ergebnis liegt ${mps} m/s unter der berechneten Geschwindigkeit, mehr als beide Unsicherheiten erlauben. Prüfe, was an der Mündung ist, die Längen und den Nullpunkt des Maßstabs, dann das Thermometer und die Frequenz der Gabel.`,
-  agreeingFork: (hertz) => `Eine Gabel mit ${hertz} Hz würde passen: War es diese?`,
+    `Das Ergebnis liegt ${mps}\u00a0m/s unter der berechneten Geschwindigkeit, mehr als beide Unsicherheiten erlauben. Prüfe, was an der Mündung ist, die Längen und den Nullpunkt des Maßstabs, dann das Thermometer und die Frequenz der Gabel.`,
+  agreeingFork: (hertz) => `Eine Gabel mit ${hertz}\u00a0Hz würde passen: War es diese?`,
   implausible: 'Geschwindigkeit und Mündungskorrektur zusammen sind für Luft in einem Rohr ungewöhnlich.',
   tooFewMarks:
     'Eine Marke kann Mündungskorrektur und Wellenlänge nicht trennen. Setz eine Marke bei einer zweiten Resonanz.',
   endFromTheory:
     'Die Marken allein ergeben die Mündungskorrektur nicht gut. Benutzt wird, was über die Mündung des Rohrs bekannt ist, mit dessen Unsicherheit.',
   endUnknown: (expected, giveOrTake) =>
-    `Die Marken ergeben die Mündungskorrektur nicht, und es ist kein Durchmesser angegeben. Angenommen wird wie bei üblichen Rohren: ${expected} ± ${giveOrTake} mm.`,
+    `Die Marken ergeben die Mündungskorrektur nicht, und es ist kein Durchmesser angegeben. Angenommen wird wie bei üblichen Rohren: ${expected} ± ${giveOrTake}\u00a0mm.`,
   noDiameter: (lowestPercent, highestPercent) =>
-    `Es ist kein Durchmesser angegeben, daher ist nicht bekannt, wie sehr die Rohrwand die Welle bremst (${lowestPercent} bis ${highestPercent} %). Korrigiert wird das nicht; die Unsicherheit schließt es ein.`,
+    `Es ist kein Durchmesser angegeben, daher ist nicht bekannt, wie sehr die Rohrwand die Welle bremst (${lowestPercent} bis ${highestPercent}\u00a0%). Korrigiert wird das nicht; die Unsicherheit schließt es ein.`,
   someDiametersMissing: 'Wo kein Durchmesser angegeben ist, gilt der Mittelwert der anderen.',
   someTemperaturesMissing: 'Wo keine Lufttemperatur angegeben ist, gilt der Mittelwert der anderen.',
   noTemperature:
     'Es ist keine Lufttemperatur angegeben, daher lässt sich die Geschwindigkeit nicht mit der berechneten vergleichen.',
   ifAir: (celsius, giveOrTake) =>
-    `Wenn das Gas Luft ist, gehört zu dieser Geschwindigkeit eine Temperatur von ${celsius} ± ${giveOrTake} °C.`,
+    `Wenn das Gas Luft ist, gehört zu dieser Geschwindigkeit eine Temperatur von ${celsius} ± ${giveOrTake}\u00a0°C.`,
   airBeyondFormula:
-    'Diese Luft liegt außerhalb von 0 bis 30 °C und 750 bis 1020 hPa, wo die Formel für die berechnete Geschwindigkeit geprüft wurde; deren Unsicherheit wird vergrößert.',
+    'Diese Luft liegt außerhalb von 0 bis 30\u00a0°C und 750 bis 1020\u00a0hPa, wo die Formel für die berechnete Geschwindigkeit geprüft wurde; deren Unsicherheit wird vergrößert.',
 };
 
 export const unusableMark: LaterWords['unusableMark'] = {
   outOfRange: {
     frequencyHz: (mark, lowest, highest, value) =>
-      `${mark} zählt nicht mit: Die Frequenz muss zwischen ${lowest} und ${highest} Hz liegen, ist aber ${value} Hz.`,
+      `${mark} zählt nicht mit: Die Frequenz muss zwischen ${lowest} und ${highest}\u00a0Hz liegen, ist aber ${value}\u00a0Hz.`,
     frequencyStandardUncertaintyHz: (mark, lowest, highest, value) =>
-      `${mark} zählt nicht mit: Die Unsicherheit der Frequenz muss zwischen ${lowest} und ${highest} Hz liegen, ist aber ${value} Hz.`,
+      `${mark} zählt nicht mit: Die Unsicherheit der Frequenz muss zwischen ${lowest} und ${highest}\u00a0Hz liegen, ist aber ${value}\u00a0Hz.`,
     lengthM: (mark, lowest, highest, value) =>
-      `${mark} zählt nicht mit: Die Länge muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+      `${mark} zählt nicht mit: Die Länge muss zwischen ${lowest} und ${highest}\u00a0m liegen, ist aber ${value}\u00a0m.`,
     otherLengthM: (mark, lowest, highest, value) =>
-      `${mark} zählt nicht mit: Die andere Länge muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+      `${mark} zählt nicht mit: Die andere Länge muss zwischen ${lowest} und ${highest}\u00a0m liegen, ist aber ${value}\u00a0m.`,
     lengthStandardUncertaintyM: (mark, lowest, highest, value) =>
-      `${mark} zählt nicht mit: Die Unsicherheit der Länge muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+      `${mark} zählt nicht mit: Die Unsicherheit der Länge muss zwischen ${lowest} und ${highest}\u00a0m liegen, ist aber ${value}\u00a0m.`,
     radiusM: (mark, lowest, highest, value) =>
-      `${mark} zählt nicht mit: Der Radius des Rohrs muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+      `${mark} zählt nicht mit: Der Radius des Rohrs muss zwischen ${lowest} und ${highest}\u00a0m liegen, ist aber ${value}\u00a0m.`,
     otherRadiusM: (mark, lowest, highest, value) =>
-      `${mark} zählt nicht mit: Der andere Radius des Rohrs muss zwischen ${lowest} und ${highest} m liegen, ist aber ${value} m.`,
+      `${mark} zählt nicht mit: Der andere Radius des Rohrs muss zwischen ${lowest} und ${highest}\u00a0m liegen, ist aber ${value}\u00a0m.`,
     temperatureC: (mark, lowest, highest, value) =>
-      `${mark} zählt nicht mit: Die Lufttemperatur muss zwischen ${lowest} und ${highest} °C liegen, ist aber ${value} °C.`,
+      `${mark} zählt nicht mit: Die Lufttemperatur muss zwischen ${lowest} und ${highest}\u00a0°C liegen, ist aber ${value}\u00a0°C.`,
     humidityPct: (mark, lowest, highest, value) =>
-      `${mark} zählt nicht mit: Die Luftfeuchtigkeit muss zwischen ${lowest} und ${highest} % liegen, ist aber ${value} %.`,
+      `${mark} zählt nicht mit: Die Luftfeuchtigkeit muss zwischen ${lowest} und ${highest}\u00a0% liegen, ist aber ${value}\u00a0%.`,
     pressurePa: (mark, lowest, highest, value) =>
       `${mark} zählt nicht mit: Der Luftdruck muss zwischen ${lowest} und ${highest} Pa liegen, ist aber ${value} Pa.`,
   },

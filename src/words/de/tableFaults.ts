@@ -29,5 +29,5 @@ export const tableFault: LaterWords['tableFault'] = {
   severalMissing: (found, needed) =>
     `diese Spalten fehlen. In der Kopfzeile steht: ${found}. Nötig sind: ${needed}.`,
   meant: (heading, column) => `Wenn „${heading}“ gemeint ist, nenn es ${column}.`,
-  plainLengths: 'Längen ohne Einheit sind cm; eine Zelle darf ihre Einheit selbst nennen, etwa 158 mm.',
+  plainLengths: 'Längen ohne Einheit sind cm; eine Zelle darf ihre Einheit selbst nennen, etwa 158\u00a0mm.',
 };

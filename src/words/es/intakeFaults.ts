@@ -28,9 +28,9 @@ export const intakeFault: LaterWords['intakeFault'] = {
     'Es el resultado de una clase entera: no contiene marcas. Abre los archivos de los grupos, o el archivo CSV de la clase.',
   noResults: 'La tabla tiene encabezados, pero ningún resultado.',
   noUncertainty:
-    'hace falta una columna standard_uncertainty_mps o expanded_uncertainty_mps (95 %): sin ella los resultados no se pueden ponderar.',
+    'hace falta una columna standard_uncertainty_mps o expanded_uncertainty_mps (95\u00a0%): sin ella los resultados no se pueden ponderar.',
   noSpeed: (lowestMps, highestMps, typed) =>
-    `debe ser de ${lowestMps} a ${highestMps} m/s, no ${typed}. Revisa el número y su unidad.`,
+    `debe ser de ${lowestMps} a ${highestMps}\u00a0m/s, no ${typed}. Revisa el número y su unidad.`,
   recordFull: (mostBytes) =>
     `con esta fila el archivo del experimento pasaría de ${megabytes(mostBytes)}. Empieza otro para el resto, o acorta las notas.`,
   listFull: (most) =>
@@ -38,11 +38,11 @@ export const intakeFault: LaterWords['intakeFault'] = {
   badOrder: (order, { lowest, highest }) =>
     `el orden debe ser de ${lowest} a ${highest}, no ${order}. Déjalo vacío si no lo sabes.`,
   otherTube: (diameterM, ownDiameterM) =>
-    `este tubo tiene ${fullMillimetres(diameterM)} mm de diámetro, el del experimento ${fullMillimetres(ownDiameterM)} mm. Otro tubo es otro experimento.`,
+    `este tubo tiene ${fullMillimetres(diameterM)}\u00a0mm de diámetro, el del experimento ${fullMillimetres(ownDiameterM)}\u00a0mm. Otro tubo es otro experimento.`,
   otherMouth: (mouth, ownMouth) =>
     `esta boca es ${mouth}, la del experimento ${ownMouth}. Otro tubo es otro experimento.`,
   noReading: (zeroOffsetM, columnM, { lowest, highest }) =>
-    `con el desfase del cero de la regla de ${fullCentimetres(zeroOffsetM)} cm, una columna de ${fullCentimetres(columnM)} cm se leería en ${fullCentimetres(columnM + zeroOffsetM)} cm; las lecturas van de ${fullCentimetres(lowest)} cm a ${fullCentimetres(highest)} cm. Abre la tabla como experimento nuevo, o cambia primero el desfase del cero en Montaje.`,
+    `con el desfase del cero de la regla de ${fullCentimetres(zeroOffsetM)}\u00a0cm, una columna de ${fullCentimetres(columnM)}\u00a0cm se leería en ${fullCentimetres(columnM + zeroOffsetM)}\u00a0cm; las lecturas van de ${fullCentimetres(lowest)}\u00a0cm a ${fullCentimetres(highest)}\u00a0cm. Abre la tabla como experimento nuevo, o cambia primero el desfase del cero en Montaje.`,
 };
 
 export const intakeRemark: LaterWords['intakeRemark'] = {
@@ -53,7 +53,7 @@ export const intakeRemark: LaterWords['intakeRemark'] = {
   goodPart:
     'En la parte sin errores falta lo que se nombra aquí; los números que no se tomaron están en su nota.',
   widestTaken: (widestM) =>
-    `Las longitudes tienen incertidumbres distintas (la habitual donde no se indica): se toma la mayor, ${fullMillimetres(widestM)} mm, para todas.`,
+    `Las longitudes tienen incertidumbres distintas (la habitual donde no se indica): se toma la mayor, ${fullMillimetres(widestM)}\u00a0mm, para todas.`,
   offsetPutBack: (zeroOffsetM) =>
-    `Las longitudes de la tabla se toman como longitudes de la columna: se vuelve a sumar el desfase del cero de la regla, ${fullMillimetres(zeroOffsetM)} mm.`,
+    `Las longitudes de la tabla se toman como longitudes de la columna: se vuelve a sumar el desfase del cero de la regla, ${fullMillimetres(zeroOffsetM)}\u00a0mm.`,
 };

@@ -20,7 +20,7 @@ export const notice: FirstWords['notice'] = {
       `Resonancia encontrada: faltan ${waiting} longitudes por escribir.`,
     ),
   resonanceMaybe: (percent) =>
-    `Quizá una resonancia, segura al ${percent} %. Desliza otra vez por ella, o pulsa K para conservarla si tú también la has oído.`,
+    `Quizá una resonancia, segura al ${percent}\u00a0%. Desliza otra vez por ella, o pulsa K para conservarla si tú también la has oído.`,
   resonanceAgain: (mark) => `La misma resonancia otra vez: cuenta junto con la marca ${mark}.`,
   resonanceJoined: (mark) =>
     `Resonancia encontrada: unida a la marca ${mark}. Si es otra resonancia, elige «Separar» en la lista de marcas.`,
@@ -57,7 +57,7 @@ export const notice: FirstWords['notice'] = {
   lessonAgain:
     'Ya empezaste esta clase aquí: está abierta como la dejaste. Para otro grupo, elige «Nuevo, mismo montaje» en Archivo.',
   lessonWithout: (forks, lowestHz, highestHz) =>
-    `La clase está preparada, pero sin estos diapasones: ${forks}. Esta página oye diapasones de ${lowestHz} a ${highestHz} Hz.`,
+    `La clase está preparada, pero sin estos diapasones: ${forks}. Esta página oye diapasones de ${lowestHz} a ${highestHz}\u00a0Hz.`,
   lessonRevealed: (experiments) =>
     `${counted(experiments, 'experimento de esta clase lo muestra', 'experimentos de esta clase lo muestran')} todo ahora.`,
   noSuchCode:

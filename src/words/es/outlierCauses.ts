@@ -3,15 +3,15 @@ import type { FirstWords } from '../catalogue.ts';
 export const outlierCause: FirstWords['outlierCause'] = {
   setOrder: (setOrder, fittingOrder) =>
     `Se fijó el orden ${setOrder}, pero la longitud encaja con el orden ${fittingOrder}.`,
-  tooLong: (centimetres, causes) => `${centimetres} cm de más: ${causes}`,
-  tooShort: (centimetres, causes) => `${centimetres} cm de menos: ${causes}`,
+  tooLong: (centimetres, causes) => `${centimetres}\u00a0cm de más: ${causes}`,
+  tooShort: (centimetres, causes) => `${centimetres}\u00a0cm de menos: ${causes}`,
   unknown: 'vuelve a leer la longitud, o busca otra vez la resonancia.',
   or: ' O bien: ',
   misread: {
-    0.01: '¿leída con un error de 1 cm?',
-    0.05: '¿leída con un error de 5 cm?',
-    0.1: '¿leída con un error de 10 cm?',
-    0.2: '¿leída con un error de 20 cm?',
+    0.01: '¿leída con un error de 1\u00a0cm?',
+    0.05: '¿leída con un error de 5\u00a0cm?',
+    0.1: '¿leída con un error de 10\u00a0cm?',
+    0.2: '¿leída con un error de 20\u00a0cm?',
     0.5: '¿leída con un error de medio metro?',
     1: '¿leída con un error de un metro?',
   },
@@ -21,5 +21,6 @@ export const outlierCause: FirstWords['outlierCause'] = {
     closed: (order) => `encaja como orden ${order} de una columna cerrada.`,
     open: (order) => `encaja como orden ${order} de una columna abierta.`,
   },
-  otherFork: (order, hertz) => `encaja como orden ${order} del diapasón de ${hertz} Hz: ¿era ese diapasón?`,
+  otherFork: (order, hertz) =>
+    `encaja como orden ${order} del diapasón de ${hertz}\u00a0Hz: ¿era ese diapasón?`,
 };

@@ -43,7 +43,7 @@ export const parseFault: FirstWords['parseFault'] = {
       'Esta página trabaja con diapasones de estas frecuencias: revisa el número o toma otro diapasón.',
   },
   doubtfulHumidity: (value, percent) =>
-    `${value} % es más seco que cualquier sala. Si es una fracción, escribe ${percent}; si no, escribe ${value} %.`,
+    `${value}\u00a0% es más seco que cualquier sala. Si es una fracción, escribe ${percent}; si no, escribe ${value}\u00a0%.`,
   unknownLengthUnit: (typed) => `«${typed}» no es aquí una unidad de longitud. Usa cm, mm o m.`,
   badLength: {
     zero: (lowest, highest, unit) =>
@@ -51,16 +51,16 @@ export const parseFault: FirstWords['parseFault'] = {
     negative: (value, lowest, highest, unit) =>
       `${value} ${unit} es negativo: se puede poner de ${lowest} a ${highest} ${unit}. Revisa el cero de la regla.`,
     belowPlain: (value, unit, centimetres) =>
-      `${value} ${unit} es menos que cualquier columna. Un número sin unidad está en cm: si son metros, escribe ${value} m o ${centimetres}; si no, escribe ${value} cm.`,
+      `${value} ${unit} es menos que cualquier columna. Un número sin unidad está en cm: si son metros, escribe ${value}\u00a0m o ${centimetres}; si no, escribe ${value}\u00a0cm.`,
     tooLong: (value, longestM, lowest, highest, unit) =>
-      `${value} ${unit} es más que ${longestM} m: se puede poner de ${lowest} a ${highest} ${unit}.`,
+      `${value} ${unit} es más que ${longestM}\u00a0m: se puede poner de ${lowest} a ${highest} ${unit}.`,
     tooShort: (value, lowest, highest, unit) =>
       `${value} ${unit} es menos que cualquier columna: se puede poner de ${lowest} a ${highest} ${unit}.`,
-    millimetres: (value) => `Un número sin unidad está en cm: si son milímetros, escribe ${value} mm.`,
+    millimetres: (value) => `Un número sin unidad está en cm: si son milímetros, escribe ${value}\u00a0mm.`,
     checkUnit: 'Revisa el número y su unidad (cm, mm o m).',
   },
   wideBracket: (widestCm) =>
-    `Las dos longitudes están a más de ${widestCm} cm: dos longitudes en una casilla describen una sola resonancia. Escríbelas más juntas, o como dos marcas.`,
+    `Las dos longitudes están a más de ${widestCm}\u00a0cm: dos longitudes en una casilla describen una sola resonancia. Escríbelas más juntas, o como dos marcas.`,
   noEnds: (typed) =>
     `«${typed}» no es ni closed ni open. Escribe closed (cerrado por un extremo) u open (abierto por los dos extremos).`,
   emptyEnds:

@@ -2,5 +2,5 @@ import type { FirstWords } from '../catalogue.ts';
 
 export const reading: FirstWords['reading'] = {
   beyondTube: (reading, longest) =>
-    `${reading} cm es más largo que el tubo (${longest} cm). Si es correcto, corrige la columna más larga en Montaje.`,
+    `${reading}\u00a0cm es más largo que el tubo (${longest}\u00a0cm). Si es correcto, corrige la columna más larga en Montaje.`,
 };

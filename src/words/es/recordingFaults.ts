@@ -42,7 +42,7 @@ export const recordingFault: FirstWords['recordingFault'] = {
   channels: (channels, most) =>
     `Este WAV dice tener ${counted(channels, 'canal', 'canales')} (son posibles de 1 a ${most}).`,
   sampleRate: (sampleRateHz, lowestHz, highestHz) =>
-    `Este WAV dice tener una frecuencia de muestreo de ${sampleRateHz} Hz (son posibles de ${lowestHz} a ${highestHz}).`,
+    `Este WAV dice tener una frecuencia de muestreo de ${sampleRateHz}\u00a0Hz (son posibles de ${lowestHz} a ${highestHz}).`,
   bits: (bits, bytesPerFrame, channels) =>
     `Este WAV dice tener ${counted(bits, 'bit', 'bits')} por muestra en ${counted(bytesPerFrame, 'byte', 'bytes')} por trama de ${counted(channels, 'canal', 'canales')}, que no se puede leer.`,
   duration: {
@@ -51,7 +51,7 @@ export const recordingFault: FirstWords['recordingFault'] = {
   },
   size: {
     what: (megabytes, mostMegabytes) =>
-      `Esta grabación comprimida tiene ${megabytes} MB, más que los ${mostMegabytes} MB que un navegador puede tener a la vez.`,
+      `Esta grabación comprimida tiene ${megabytes}\u00a0MB, más que los ${mostMegabytes}\u00a0MB que un navegador puede tener a la vez.`,
     advice: 'Guárdala como WAV, que puede tener cualquier duración, o córtala.',
   },
 };

@@ -24,7 +24,7 @@ export const keepingFault: FirstWords['keepingFault'] = {
   },
   unreadable: (why) => `Eso no se puede guardar: ${why}`,
   tooLarge: (megabytes, mostMegabytes) =>
-    `El experimento tendría ${megabytes} MB; su archivo puede tener ${mostMegabytes} MB. Empieza otro para seguir (Archivo), o acorta las notas.`,
+    `El experimento tendría ${megabytes}\u00a0MB; su archivo puede tener ${mostMegabytes}\u00a0MB. Empieza otro para seguir (Archivo), o acorta las notas.`,
 };
 
 export const notLoaded: FirstWords['notLoaded'] = {

@@ -29,5 +29,5 @@ export const tableFault: LaterWords['tableFault'] = {
     `faltan estas columnas. Los encabezados son: ${found}. Se necesitan: ${needed}.`,
   meant: (heading, column) => `Si es «${heading}», llámala ${column}.`,
   plainLengths:
-    'Las longitudes sin unidad están en cm; una celda puede llevar su propia unidad, como 158 mm.',
+    'Las longitudes sin unidad están en cm; una celda puede llevar su propia unidad, como 158\u00a0mm.',
 };

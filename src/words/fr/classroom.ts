@@ -37,7 +37,7 @@ export const classGroup: LaterWords['classGroup'] = {
   noReason: 'Il est venu sans repères qui pourraient montrer pourquoi.',
   held: 'Non compté tant que vous ne l’avez pas vérifié. Cochez-le pour le compter tel quel.',
   longColumn: (metres) =>
-    `Une colonne de ${metres} m est plus longue que les tubes scolaires. A-t-on tapé des millimètres pour des centimètres\u00a0?`,
+    `Une colonne de ${metres}\u00a0m est plus longue que les tubes scolaires. A-t-on tapé des millimètres pour des centimètres\u00a0?`,
   resultAlone: 'Un résultat sans repères.',
   noAir: 'Température non notée : la vitesse est utilisée telle quelle.',
   unnamed: (table, row) => `${table}, ligne ${row}`,

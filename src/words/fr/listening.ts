@@ -5,7 +5,7 @@ import { counted } from './grammar.ts';
 const times = (count: number): string => counted(count, 'fois', 'fois');
 
 export const listening: FirstWords['listening'] = {
-  between: (fromS, toS, said) => `Entre ${fromS} et ${toS} s\u00a0: ${said}`,
+  between: (fromS, toS, said) => `Entre ${fromS} et ${toS}\u00a0s\u00a0: ${said}`,
   slower: 'Faites glisser plus lentement : la largeur d’une main en quatre secondes.',
   noFork: (toleranceHz, nominalHz) =>
     `Aucun son stable à moins de ${toleranceHz}\u00a0Hz de ${nominalHz}\u00a0Hz n’a été entendu\u00a0: vérifiez la fréquence gravée sur le diapason, frappez plus fort ou rapprochez le diapason du micro.`,
@@ -16,11 +16,11 @@ export const listening: FirstWords['listening'] = {
   beating: (beatHz, isAbove) =>
     `Un autre diapason de fréquence presque égale sonne, ${beatHz}\u00a0Hz ${isAbove ? 'au-dessus' : 'au-dessous'} du vôtre\u00a0: il y a ${beatHz} battements par seconde. Faites-le étouffer, ou attendez qu’il se soit éteint.`,
   forkTurned: (turns, fromS) =>
-    `Le son s’est éteint et est revenu inversé ${times(turns)} à partir de ${fromS} s, comme quand on tourne un diapason autour de sa tige\u00a0: gardez une même branche face à l’embouchure.`,
+    `Le son s’est éteint et est revenu inversé ${times(turns)} à partir de ${fromS}\u00a0s, comme quand on tourne un diapason autour de sa tige\u00a0: gardez une même branche face à l’embouchure.`,
   tooFast: (halfPowerS, slower) =>
-    `Les résonances sont passées en ${halfPowerS} s, trop vite\u00a0: la colonne n’a pas eu le temps d’atteindre sa pleine intensité. ${slower}`,
+    `Les résonances sont passées en ${halfPowerS}\u00a0s, trop vite\u00a0: la colonne n’a pas eu le temps d’atteindre sa pleine intensité. ${slower}`,
   tooFastAt: (timeS, slower) =>
-    `À ${timeS} s une résonance est passée trop vite\u00a0: la colonne n’a pas eu le temps d’atteindre sa pleine intensité, et le repère manque peut-être. ${slower}`,
+    `À ${timeS}\u00a0s une résonance est passée trop vite\u00a0: la colonne n’a pas eu le temps d’atteindre sa pleine intensité, et le repère manque peut-être. ${slower}`,
   clipping: (count) =>
     `L’entrée a été trop forte ${times(count)}\u00a0: éloignez le micro ou baissez son gain.`,
   overdriven: (percent, count) =>
@@ -33,11 +33,11 @@ export const listening: FirstWords['listening'] = {
     'L’enregistrement dure moins d’une seconde : trop court pour y trouver un diapason. Enregistrez un glissement entier.',
   silent: 'Aucun son n’arrive : le micro est coupé, ou ce n’est pas le bon.',
   gap: (losses, timeS) =>
-    `Du son a été perdu ${times(losses)}, d’abord à ${timeS} s\u00a0: aucune résonance n’y reçoit de repère. Fermez les autres programmes et refaites le glissement à cet endroit.`,
+    `Du son a été perdu ${times(losses)}, d’abord à ${timeS}\u00a0s\u00a0: aucune résonance n’y reçoit de repère. Fermez les autres programmes et refaites le glissement à cet endroit.`,
   dropouts: (count) =>
     `Le son s’est interrompu et est revenu ${times(count)}\u00a0: les niveaux y sont trop bas. Fermez les autres programmes, ou utilisez un micro à fil.`,
   dropoutsFrom: (count, timeS) =>
-    `Le son s’est interrompu et est revenu ${times(count)}, d’abord à ${timeS} s\u00a0: les niveaux y sont trop bas. Fermez les autres programmes, ou utilisez un micro à fil.`,
+    `Le son s’est interrompu et est revenu ${times(count)}, d’abord à ${timeS}\u00a0s\u00a0: les niveaux y sont trop bas. Fermez les autres programmes, ou utilisez un micro à fil.`,
   narrowBand: (edgeKhz) =>
     `Il n’y a rien au-dessus de ${edgeKhz}\u00a0kHz\u00a0: c’est typique de paroles loin du micro, d’un casque en mode appel ou de l’enregistrement d’un téléphone. La fréquence du diapason est plus basse et s’entend. Si les niveaux paraissent étranges, faites le contrôle du gain ou choisissez le micro de l’appareil.`,
   highBandMissing: (edgeKhz) =>

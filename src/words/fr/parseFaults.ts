@@ -54,9 +54,9 @@ export const parseFault: FirstWords['parseFault'] = {
     negative: (value, lowest, highest, unit) =>
       `${value} ${unit} est négatif\u00a0: il faut de ${lowest} à ${highest} ${unit}. Vérifiez le zéro de la règle.`,
     belowPlain: (value, unit, centimetres) =>
-      `${value} ${unit} est plus court que n’importe quelle colonne. Un nombre sans unité est en cm\u00a0: si ce sont des mètres, écrivez ${value} m ou ${centimetres}\u00a0; sinon, écrivez ${value}\u00a0cm.`,
+      `${value} ${unit} est plus court que n’importe quelle colonne. Un nombre sans unité est en cm\u00a0: si ce sont des mètres, écrivez ${value}\u00a0m ou ${centimetres}\u00a0; sinon, écrivez ${value}\u00a0cm.`,
     tooLong: (value, longestM, lowest, highest, unit) =>
-      `${value} ${unit} est plus long que ${longestM} m\u00a0: il faut de ${lowest} à ${highest} ${unit}.`,
+      `${value} ${unit} est plus long que ${longestM}\u00a0m\u00a0: il faut de ${lowest} à ${highest} ${unit}.`,
     tooShort: (value, lowest, highest, unit) =>
       `${value} ${unit} est plus court que n’importe quelle colonne\u00a0: il faut de ${lowest} à ${highest} ${unit}.`,
     millimetres: (value) =>

@@ -103,15 +103,15 @@ export const unusableMark: LaterWords['unusableMark'] = {
     frequencyStandardUncertaintyHz: (mark, lowest, highest, value) =>
       `${mark} n’est pas utilisé\u00a0: l’incertitude de sa fréquence doit aller de ${lowest} à ${highest}\u00a0Hz, et vaut ${value}\u00a0Hz.`,
     lengthM: (mark, lowest, highest, value) =>
-      `${mark} n’est pas utilisé\u00a0: sa longueur doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+      `${mark} n’est pas utilisé\u00a0: sa longueur doit aller de ${lowest} à ${highest}\u00a0m, et vaut ${value}\u00a0m.`,
     otherLengthM: (mark, lowest, highest, value) =>
-      `${mark} n’est pas utilisé\u00a0: son autre longueur doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+      `${mark} n’est pas utilisé\u00a0: son autre longueur doit aller de ${lowest} à ${highest}\u00a0m, et vaut ${value}\u00a0m.`,
     lengthStandardUncertaintyM: (mark, lowest, highest, value) =>
-      `${mark} n’est pas utilisé\u00a0: l’incertitude de sa longueur doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+      `${mark} n’est pas utilisé\u00a0: l’incertitude de sa longueur doit aller de ${lowest} à ${highest}\u00a0m, et vaut ${value}\u00a0m.`,
     radiusM: (mark, lowest, highest, value) =>
-      `${mark} n’est pas utilisé\u00a0: le rayon de son tube doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+      `${mark} n’est pas utilisé\u00a0: le rayon de son tube doit aller de ${lowest} à ${highest}\u00a0m, et vaut ${value}\u00a0m.`,
     otherRadiusM: (mark, lowest, highest, value) =>
-      `${mark} n’est pas utilisé\u00a0: l’autre rayon de son tube doit aller de ${lowest} à ${highest} m, et vaut ${value} m.`,
+      `${mark} n’est pas utilisé\u00a0: l’autre rayon de son tube doit aller de ${lowest} à ${highest}\u00a0m, et vaut ${value}\u00a0m.`,
     temperatureC: (mark, lowest, highest, value) =>
       `${mark} n’est pas utilisé\u00a0: sa température de l’air doit aller de ${lowest} à ${highest}\u00a0°C, et vaut ${value}\u00a0°C.`,
     humidityPct: (mark, lowest, highest, value) =>

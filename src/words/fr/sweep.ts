@@ -10,7 +10,7 @@ export const sweep: LaterWords['sweep'] = {
   wallsCorrected: 'Le ralentissement de l’onde par la paroi est corrigé.',
   noDiameter:
     'Notez le diamètre du tube : sans lui, la correction d’extrémité n’est que supposée, et le ralentissement dû à la paroi n’est pas corrigé.',
-  lost: (seconds) => `${seconds} s de son ont été perdues.`,
+  lost: (seconds) => `${seconds}\u00a0s de son ont été perdues.`,
   lostMoment: 'Le son s’est interrompu un instant.',
   noneNear: 'Aucune résonance n’était proche.',
   nearLost: (resonances, hertz) =>

@@ -15,7 +15,7 @@ export const budgetColumns: LaterWords['budgetColumns'] = {
 export const budgetLine: LaterWords['budgetLine'] = {
   reading: 'Długości: odczyt i znalezienie rezonansu',
   readingWidened: 'Długości: odczyt i znalezienie rezonansu, skorygowane według ich rozrzutu',
-  fork: (hertz) => `Częstotliwość kamertonu ${hertz} Hz`,
+  fork: (hertz) => `Częstotliwość kamertonu ${hertz}\u00a0Hz`,
   loudest: 'Najgłośniejsze miejsce obok rezonansu',
   zero: 'Zero linijki',
   scale: 'Podziałka linijki',
@@ -30,12 +30,12 @@ export const budgetLine: LaterWords['budgetLine'] = {
   },
   types:
     'Typ A: z rozrzutu długości. Typ B: z tego, co wiadomo skądinąd, na przykład z napisu na kamertonie albo z przyrządu. Wrażliwość: o ile m/s zmienia się prędkość na jednostkę wielkości. (JCGM 100:2008, 4.2, 4.3 i 5.1)',
-  perMillimetre: (mps) => `${mps} m/s na mm`,
-  perHertz: (mps) => `${mps} m/s na Hz`,
+  perMillimetre: (mps) => `${mps}\u00a0m/s na mm`,
+  perHertz: (mps) => `${mps}\u00a0m/s na Hz`,
   correlation: 'Korelacja prędkości i poprawki na końcu rury',
   degrees: 'Efektywne stopnie swobody',
   degreesBy: (degrees) => `ν = ${degrees}, według Welcha i Satterthwaite’a`,
   repeatability: 'Powtarzalność jednego odczytu',
   repeatabilityFrom: (millimetres, degrees) =>
-    `s = ${millimetres} mm, Typ A, z ${counted(degrees, 'stopnia', 'stopni', 'stopni')} swobody`,
+    `s = ${millimetres}\u00a0mm, Typ A, z ${counted(degrees, 'stopnia', 'stopni', 'stopni')} swobody`,
 };

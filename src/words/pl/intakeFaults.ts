@@ -26,9 +26,9 @@ export const intakeFault: LaterWords['intakeFault'] = {
   classResult: 'To wynik całej klasy: nie ma w nim znaczników. Otwórz pliki grup albo plik CSV klasy.',
   noResults: 'Tabela ma nagłówek, ale żadnych wyników.',
   noUncertainty:
-    'potrzebna jest kolumna standard_uncertainty_mps lub expanded_uncertainty_mps (95 %): bez niej wynikom nie da się nadać wag.',
+    'potrzebna jest kolumna standard_uncertainty_mps lub expanded_uncertainty_mps (95\u00a0%): bez niej wynikom nie da się nadać wag.',
   noSpeed: (lowestMps, highestMps, typed) =>
-    `powinno być od ${lowestMps} do ${highestMps} m/s, nie ${typed}. Sprawdź liczbę i jednostkę.`,
+    `powinno być od ${lowestMps} do ${highestMps}\u00a0m/s, nie ${typed}. Sprawdź liczbę i jednostkę.`,
   recordFull: (mostBytes) =>
     `z tym wierszem plik doświadczenia miałby więcej niż ${megabytes(mostBytes)}. Zacznij nowe dla reszty albo skróć notatki.`,
   listFull: (most) =>
@@ -36,11 +36,11 @@ export const intakeFault: LaterWords['intakeFault'] = {
   badOrder: (order, { lowest, highest }) =>
     `rząd musi być od ${lowest} do ${highest}, nie ${order}. Zostaw puste, jeśli nie wiesz.`,
   otherTube: (diameterM, ownDiameterM) =>
-    `ta rura ma średnicę ${fullMillimetres(diameterM)} mm, rura doświadczenia ${fullMillimetres(ownDiameterM)} mm. Inna rura to inne doświadczenie.`,
+    `ta rura ma średnicę ${fullMillimetres(diameterM)}\u00a0mm, rura doświadczenia ${fullMillimetres(ownDiameterM)}\u00a0mm. Inna rura to inne doświadczenie.`,
   otherMouth: (mouth, ownMouth) =>
     `ten wylot to ${mouth}, wylot doświadczenia to ${ownMouth}. Inna rura to inne doświadczenie.`,
   noReading: (zeroOffsetM, columnM, { lowest, highest }) =>
-    `przy przesunięciu zera linijki ${fullCentimetres(zeroOffsetM)} cm słup długości ${fullCentimetres(columnM)} cm dałby odczyt ${fullCentimetres(columnM + zeroOffsetM)} cm; odczyty są od ${fullCentimetres(lowest)} cm do ${fullCentimetres(highest)} cm. Otwórz tabelę jako nowe doświadczenie albo najpierw zmień przesunięcie zera w widoku Układ.`,
+    `przy przesunięciu zera linijki ${fullCentimetres(zeroOffsetM)}\u00a0cm słup długości ${fullCentimetres(columnM)}\u00a0cm dałby odczyt ${fullCentimetres(columnM + zeroOffsetM)}\u00a0cm; odczyty są od ${fullCentimetres(lowest)}\u00a0cm do ${fullCentimetres(highest)}\u00a0cm. Otwórz tabelę jako nowe doświadczenie albo najpierw zmień przesunięcie zera w widoku Układ.`,
 };
 
 export const intakeRemark: LaterWords['intakeRemark'] = {
@@ -49,7 +49,7 @@ export const intakeRemark: LaterWords['intakeRemark'] = {
   mendFile: 'Popraw te pola w pliku albo zapisz go jeszcze raz z tej strony; potem otwórz go ponownie.',
   goodPart: 'W części bez błędów nie ma tego, co tu wymieniono; odrzucone liczby są w jej notatce.',
   widestTaken: (widestM) =>
-    `Długości mają różne niepewności (zwykłą, gdy żadnej nie podano): dla wszystkich przyjmuje się największą, ${fullMillimetres(widestM)} mm.`,
+    `Długości mają różne niepewności (zwykłą, gdy żadnej nie podano): dla wszystkich przyjmuje się największą, ${fullMillimetres(widestM)}\u00a0mm.`,
   offsetPutBack: (zeroOffsetM) =>
-    `Długości z tabeli są traktowane jako długości słupa: przesunięcie zera linijki ${fullMillimetres(zeroOffsetM)} mm jest dodawane z powrotem.`,
+    `Długości z tabeli są traktowane jako długości słupa: przesunięcie zera linijki ${fullMillimetres(zeroOffsetM)}\u00a0mm jest dodawane z powrotem.`,
 };

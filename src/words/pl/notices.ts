@@ -16,7 +16,7 @@ export const notice: FirstWords['notice'] = {
       ? 'Znaleziono rezonans: wpisz jego długość.'
       : `Znaleziono rezonans: do wpisania ${plural(waiting, 'jest', 'są', 'jest')} ${counted(waiting, 'długość', 'długości', 'długości')}.`,
   resonanceMaybe: (percent) =>
-    `Może to rezonans, pewność ${percent} %. Przejdź przez niego jeszcze raz albo naciśnij K, żeby go zachować, jeśli też go słyszysz.`,
+    `Może to rezonans, pewność ${percent}\u00a0%. Przejdź przez niego jeszcze raz albo naciśnij K, żeby go zachować, jeśli też go słyszysz.`,
   resonanceAgain: (mark) => `Znowu ten sam rezonans: liczy się ze znacznikiem ${mark}.`,
   resonanceJoined: (mark) =>
     `Znaleziono rezonans: połączono go ze znacznikiem ${mark}. Jeśli to inny rezonans, wybierz „Rozdziel” na liście znaczników.`,
@@ -52,7 +52,7 @@ export const notice: FirstWords['notice'] = {
   lessonAgain:
     'Ta lekcja była tu już zaczęta: jest otwarta w takim stanie jak ostatnio. Dla innej grupy wybierz „Nowe, ten sam układ” w widoku Archiwum.',
   lessonWithout: (forks, lowestHz, highestHz) =>
-    `Lekcja jest przygotowana, ale bez tych kamertonów: ${forks}. Ta strona słyszy kamertony od ${lowestHz} do ${highestHz} Hz.`,
+    `Lekcja jest przygotowana, ale bez tych kamertonów: ${forks}. Ta strona słyszy kamertony od ${lowestHz} do ${highestHz}\u00a0Hz.`,
   lessonRevealed: (experiments) =>
     `${counted(experiments, 'doświadczenie', 'doświadczenia', 'doświadczeń')} z tej lekcji ${plural(experiments, 'pokazuje', 'pokazują', 'pokazuje')} teraz wszystko.`,
   noSuchCode:

@@ -44,7 +44,7 @@ export const parseFault: FirstWords['parseFault'] = {
       'Ta strona działa z kamertonami o takich częstotliwościach: sprawdź liczbę albo weź inny kamerton.',
   },
   doubtfulHumidity: (value, percent) =>
-    `${value} % to suszej niż w jakiejkolwiek sali. Jeśli to ułamek, wpisz ${percent}; jeśli nie, wpisz ${value} %.`,
+    `${value}\u00a0% to suszej niż w jakiejkolwiek sali. Jeśli to ułamek, wpisz ${percent}; jeśli nie, wpisz ${value}\u00a0%.`,
   unknownLengthUnit: (typed) => `„${typed}” nie jest tu jednostką długości. Użyj cm, mm lub m.`,
   badLength: {
     zero: (lowest, highest, unit) =>
@@ -52,16 +52,16 @@ export const parseFault: FirstWords['parseFault'] = {
     negative: (value, lowest, highest, unit) =>
       `${value} ${unit} to liczba ujemna: można wpisać od ${lowest} do ${highest} ${unit}. Sprawdź zero linijki.`,
     belowPlain: (value, unit, centimetres) =>
-      `${value} ${unit} to mniej niż jakikolwiek słup. Liczba bez jednostki jest w cm: jeśli to metry, wpisz ${value} m albo ${centimetres}; jeśli nie, wpisz ${value} cm.`,
+      `${value} ${unit} to mniej niż jakikolwiek słup. Liczba bez jednostki jest w cm: jeśli to metry, wpisz ${value}\u00a0m albo ${centimetres}; jeśli nie, wpisz ${value}\u00a0cm.`,
     tooLong: (value, longestM, lowest, highest, unit) =>
-      `${value} ${unit} to więcej niż ${longestM} m: można wpisać od ${lowest} do ${highest} ${unit}.`,
+      `${value} ${unit} to więcej niż ${longestM}\u00a0m: można wpisać od ${lowest} do ${highest} ${unit}.`,
     tooShort: (value, lowest, highest, unit) =>
       `${value} ${unit} to mniej niż jakikolwiek słup: można wpisać od ${lowest} do ${highest} ${unit}.`,
-    millimetres: (value) => `Liczba bez jednostki jest w cm: jeśli to milimetry, wpisz ${value} mm.`,
+    millimetres: (value) => `Liczba bez jednostki jest w cm: jeśli to milimetry, wpisz ${value}\u00a0mm.`,
     checkUnit: 'Sprawdź liczbę i jednostkę (cm, mm lub m).',
   },
   wideBracket: (widestCm) =>
-    `Te dwie długości różnią się o więcej niż ${widestCm} cm: dwie długości w jednym polu opisują jeden rezonans. Wpisz je bliżej siebie albo jako dwa znaczniki.`,
+    `Te dwie długości różnią się o więcej niż ${widestCm}\u00a0cm: dwie długości w jednym polu opisują jeden rezonans. Wpisz je bliżej siebie albo jako dwa znaczniki.`,
   noEnds: (typed) =>
     `„${typed}” to ani closed, ani open. Wpisz closed (jednostronnie zamknięty) lub open (obustronnie otwarty).`,
   emptyEnds: 'Komórka jest pusta. Wpisz closed (jednostronnie zamknięty) lub open (obustronnie otwarty).',

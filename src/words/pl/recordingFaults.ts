@@ -43,17 +43,17 @@ export const recordingFault: FirstWords['recordingFault'] = {
   channels: (channels, most) =>
     `Ten plik WAV podaje ${counted(channels, 'kanał', 'kanały', 'kanałów')} (możliwe od 1 do ${most}).`,
   sampleRate: (sampleRateHz, lowestHz, highestHz) =>
-    `Ten plik WAV podaje częstotliwość próbkowania ${sampleRateHz} Hz (możliwe od ${lowestHz} do ${highestHz}).`,
+    `Ten plik WAV podaje częstotliwość próbkowania ${sampleRateHz}\u00a0Hz (możliwe od ${lowestHz} do ${highestHz}).`,
   bits: (bits, bytesPerFrame, channels) =>
     `Ten plik WAV podaje ${counted(bits, 'bit', 'bity', 'bitów')} na próbkę i ${counted(bytesPerFrame, 'bajt', 'bajty', 'bajtów')} na ramkę, ${counted(channels, 'kanał', 'kanały', 'kanałów')}; tego nie da się odczytać.`,
   duration: {
     what: (hours, mostHours) =>
-      `To nagranie trwa za długo: ${hours} h; możliwe jest najwyżej ${mostHours} h.`,
+      `To nagranie trwa za długo: ${hours}\u00a0h; możliwe jest najwyżej ${mostHours}\u00a0h.`,
     advice: 'Przytnij je.',
   },
   size: {
     what: (megabytes, mostMegabytes) =>
-      `To skompresowane nagranie ma ${megabytes} MB, więcej niż ${mostMegabytes} MB, które przeglądarka może pomieścić naraz.`,
+      `To skompresowane nagranie ma ${megabytes}\u00a0MB, więcej niż ${mostMegabytes}\u00a0MB, które przeglądarka może pomieścić naraz.`,
     advice: 'Zapisz je jako WAV, który może mieć dowolną długość, albo je przytnij.',
   },
 };

@@ -27,7 +27,7 @@ export const keepingFault: FirstWords['keepingFault'] = {
   },
   unreadable: (why) => `Tego nie da się zapisać: ${why}`,
   tooLarge: (megabytes, mostMegabytes) =>
-    `Doświadczenie miałoby ${megabytes} MB; jego plik może mieć ${mostMegabytes} MB. Zacznij nowe dla następnych (Archiwum) albo skróć notatki.`,
+    `Doświadczenie miałoby ${megabytes}\u00a0MB; jego plik może mieć ${mostMegabytes}\u00a0MB. Zacznij nowe dla następnych (Archiwum) albo skróć notatki.`,
 };
 
 export const notLoaded: FirstWords['notLoaded'] = {

@@ -28,5 +28,6 @@ export const tableFault: LaterWords['tableFault'] = {
   severalMissing: (found, needed) =>
     `brakuje tych kolumn. W nagłówku jest: ${found}. Potrzebne są: ${needed}.`,
   meant: (heading, column) => `Jeśli chodzi o „${heading}”, nazwij ją ${column}.`,
-  plainLengths: 'Długości bez jednostki są w cm; komórka może mieć własną jednostkę, na przykład 158 mm.',
+  plainLengths:
+    'Długości bez jednostki są w cm; komórka może mieć własną jednostkę, na przykład 158\u00a0mm.',
 };

@@ -28,9 +28,9 @@ export const intakeFault: LaterWords['intakeFault'] = {
     'Este é o resultado de uma turma inteira: não contém marcas. Abra os arquivos dos grupos, ou o arquivo CSV da turma.',
   noResults: 'A tabela tem uma linha de títulos, mas nenhum resultado.',
   noUncertainty:
-    'falta uma coluna standard_uncertainty_mps ou expanded_uncertainty_mps (95 %): sem ela os resultados não podem ser ponderados.',
+    'falta uma coluna standard_uncertainty_mps ou expanded_uncertainty_mps (95\u00a0%): sem ela os resultados não podem ser ponderados.',
   noSpeed: (lowestMps, highestMps, typed) =>
-    `deve ser de ${lowestMps} a ${highestMps} m/s, não ${typed}. Confira o número e a unidade.`,
+    `deve ser de ${lowestMps} a ${highestMps}\u00a0m/s, não ${typed}. Confira o número e a unidade.`,
   recordFull: (mostBytes) =>
     `com esta linha o arquivo do experimento passaria de ${megabytes(mostBytes)}. Comece outro para o resto, ou encurte as anotações.`,
   listFull: (most) =>
@@ -38,11 +38,11 @@ export const intakeFault: LaterWords['intakeFault'] = {
   badOrder: (order, { lowest, highest }) =>
     `a ordem deve ser de ${lowest} a ${highest}, não ${order}. Deixe vazio se você não souber.`,
   otherTube: (diameterM, ownDiameterM) =>
-    `este tubo tem ${fullMillimetres(diameterM)} mm de diâmetro, o do experimento ${fullMillimetres(ownDiameterM)} mm. Outro tubo é outro experimento.`,
+    `este tubo tem ${fullMillimetres(diameterM)}\u00a0mm de diâmetro, o do experimento ${fullMillimetres(ownDiameterM)}\u00a0mm. Outro tubo é outro experimento.`,
   otherMouth: (mouth, ownMouth) =>
     `esta boca é ${mouth}, a do experimento ${ownMouth}. Outro tubo é outro experimento.`,
   noReading: (zeroOffsetM, columnM, { lowest, highest }) =>
-    `com o desvio do zero da régua de ${fullCentimetres(zeroOffsetM)} cm, uma coluna de ${fullCentimetres(columnM)} cm seria lida em ${fullCentimetres(columnM + zeroOffsetM)} cm; as leituras vão de ${fullCentimetres(lowest)} cm a ${fullCentimetres(highest)} cm. Abra a tabela como experimento novo, ou mude antes o desvio do zero em Montagem.`,
+    `com o desvio do zero da régua de ${fullCentimetres(zeroOffsetM)}\u00a0cm, uma coluna de ${fullCentimetres(columnM)}\u00a0cm seria lida em ${fullCentimetres(columnM + zeroOffsetM)}\u00a0cm; as leituras vão de ${fullCentimetres(lowest)}\u00a0cm a ${fullCentimetres(highest)}\u00a0cm. Abra a tabela como experimento novo, ou mude antes o desvio do zero em Montagem.`,
 };
 
 export const intakeRemark: LaterWords['intakeRemark'] = {
@@ -53,7 +53,7 @@ export const intakeRemark: LaterWords['intakeRemark'] = {
   goodPart:
     'Na parte sem erros falta o que está indicado aqui; os números que não foram usados estão na nota.',
   widestTaken: (widestM) =>
-    `Os comprimentos têm incertezas diferentes (a usual onde não há nenhuma indicada): a maior, ${fullMillimetres(widestM)} mm, vale para todos.`,
+    `Os comprimentos têm incertezas diferentes (a usual onde não há nenhuma indicada): a maior, ${fullMillimetres(widestM)}\u00a0mm, vale para todos.`,
   offsetPutBack: (zeroOffsetM) =>
-    `Os comprimentos da tabela são tomados como comprimentos da coluna: o desvio do zero da régua, ${fullMillimetres(zeroOffsetM)} mm, é somado de novo.`,
+    `Os comprimentos da tabela são tomados como comprimentos da coluna: o desvio do zero da régua, ${fullMillimetres(zeroOffsetM)}\u00a0mm, é somado de novo.`,
 };

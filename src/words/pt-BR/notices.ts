@@ -14,7 +14,7 @@ export const notice: FirstWords['notice'] = {
       ? 'Ressonância encontrada: digite o comprimento.'
       : `Ressonância encontrada: ${waiting} comprimentos a digitar.`,
   resonanceMaybe: (percent) =>
-    `Talvez uma ressonância, ${percent} % de certeza. Deslize por ela de novo, ou aperte K para ficar com ela se você também a ouviu.`,
+    `Talvez uma ressonância, ${percent}\u00a0% de certeza. Deslize por ela de novo, ou aperte K para ficar com ela se você também a ouviu.`,
   resonanceAgain: (mark) => `A mesma ressonância de novo: contada com a marca ${mark}.`,
   resonanceJoined: (mark) =>
     `Ressonância encontrada: unida à marca ${mark}. Se for outra ressonância, escolha “Separar” na lista de marcas.`,
@@ -53,7 +53,7 @@ export const notice: FirstWords['notice'] = {
   lessonAgain:
     'Você já tinha começado esta aula aqui: ela está aberta como você a deixou. Para outro grupo, escolha “Novo, mesma montagem” em Arquivo.',
   lessonWithout: (forks, lowestHz, highestHz) =>
-    `A aula está preparada, mas sem estes diapasões: ${forks}. Esta página ouve diapasões de ${lowestHz} a ${highestHz} Hz.`,
+    `A aula está preparada, mas sem estes diapasões: ${forks}. Esta página ouve diapasões de ${lowestHz} a ${highestHz}\u00a0Hz.`,
   lessonRevealed: (experiments) =>
     experiments === 1
       ? '1 experimento desta aula agora mostra tudo.'

@@ -43,7 +43,7 @@ export const parseFault: FirstWords['parseFault'] = {
       'Esta página trabalha com diapasões destas frequências: confira o número ou use outro diapasão.',
   },
   doubtfulHumidity: (value, percent) =>
-    `${value} % é mais seco que qualquer sala. Se for uma fração, escreva ${percent}; se não, escreva ${value} %.`,
+    `${value}\u00a0% é mais seco que qualquer sala. Se for uma fração, escreva ${percent}; se não, escreva ${value}\u00a0%.`,
   unknownLengthUnit: (typed) => `“${typed}” não é uma unidade de comprimento aqui. Use cm, mm ou m.`,
   badLength: {
     zero: (lowest, highest, unit) =>
@@ -51,16 +51,17 @@ export const parseFault: FirstWords['parseFault'] = {
     negative: (value, lowest, highest, unit) =>
       `${value} ${unit} é negativo: use de ${lowest} a ${highest} ${unit}. Confira o zero da régua.`,
     belowPlain: (value, unit, centimetres) =>
-      `${value} ${unit} é mais curto que qualquer coluna. Um número sem unidade está em cm: se forem metros, escreva ${value} m ou ${centimetres}; se não, escreva ${value} cm.`,
+      `${value} ${unit} é mais curto que qualquer coluna. Um número sem unidade está em cm: se forem metros, escreva ${value}\u00a0m ou ${centimetres}; se não, escreva ${value}\u00a0cm.`,
     tooLong: (value, longestM, lowest, highest, unit) =>
-      `${value} ${unit} é mais longo que ${longestM} m: use de ${lowest} a ${highest} ${unit}.`,
+      `${value} ${unit} é mais longo que ${longestM}\u00a0m: use de ${lowest} a ${highest} ${unit}.`,
     tooShort: (value, lowest, highest, unit) =>
       `${value} ${unit} é mais curto que qualquer coluna: use de ${lowest} a ${highest} ${unit}.`,
-    millimetres: (value) => `Um número sem unidade está em cm: se forem milímetros, escreva ${value} mm.`,
+    millimetres: (value) =>
+      `Um número sem unidade está em cm: se forem milímetros, escreva ${value}\u00a0mm.`,
     checkUnit: 'Confira o número e a unidade (cm, mm ou m).',
   },
   wideBracket: (widestCm) =>
-    `Os dois comprimentos estão a mais de ${widestCm} cm um do outro: dois comprimentos em um campo descrevem uma só ressonância. Digite-os mais próximos, ou como duas marcas.`,
+    `Os dois comprimentos estão a mais de ${widestCm}\u00a0cm um do outro: dois comprimentos em um campo descrevem uma só ressonância. Digite-os mais próximos, ou como duas marcas.`,
   noEnds: (typed) =>
     `“${typed}” não é closed nem open. Escreva closed (fechado em uma extremidade) ou open (aberto nas duas).`,
   emptyEnds: 'A célula está vazia. Escreva closed (fechado em uma extremidade) ou open (aberto nas duas).',

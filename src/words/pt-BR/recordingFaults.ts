@@ -43,7 +43,7 @@ export const recordingFault: FirstWords['recordingFault'] = {
   channels: (channels, most) =>
     `Este WAV diz ter ${counted(channels, 'canal', 'canais')} (são possíveis de 1 a ${most}).`,
   sampleRate: (sampleRateHz, lowestHz, highestHz) =>
-    `Este WAV diz ter taxa de amostragem de ${sampleRateHz} Hz (são possíveis de ${lowestHz} a ${highestHz}).`,
+    `Este WAV diz ter taxa de amostragem de ${sampleRateHz}\u00a0Hz (são possíveis de ${lowestHz} a ${highestHz}).`,
   bits: (bits, bytesPerFrame, channels) =>
     `Este WAV diz ter ${counted(bits, 'bit', 'bits')} por amostra em ${counted(bytesPerFrame, 'byte', 'bytes')} por quadro de ${counted(channels, 'canal', 'canais')}, o que não pode ser lido.`,
   duration: {
@@ -52,7 +52,7 @@ export const recordingFault: FirstWords['recordingFault'] = {
   },
   size: {
     what: (megabytes, mostMegabytes) =>
-      `Esta gravação comprimida tem ${megabytes} MB, mais que os ${mostMegabytes} MB que um navegador consegue manter de uma vez.`,
+      `Esta gravação comprimida tem ${megabytes}\u00a0MB, mais que os ${mostMegabytes}\u00a0MB que um navegador consegue manter de uma vez.`,
     advice: 'Salve-a como WAV, que pode ter qualquer duração, ou corte-a.',
   },
 };

@@ -20,7 +20,7 @@ export const keepingFault: FirstWords['keepingFault'] = {
   },
   unreadable: (why) => `Isso não pode ser salvo: ${why}`,
   tooLarge: (megabytes, mostMegabytes) =>
-    `O experimento teria ${megabytes} MB; o arquivo dele pode ter ${mostMegabytes} MB. Comece outro para continuar (Arquivo), ou encurte as anotações.`,
+    `O experimento teria ${megabytes}\u00a0MB; o arquivo dele pode ter ${mostMegabytes}\u00a0MB. Comece outro para continuar (Arquivo), ou encurte as anotações.`,
 };
 
 export const notLoaded: FirstWords['notLoaded'] = {

@@ -6,16 +6,16 @@ export const sweep: LaterWords['sweep'] = {
   noOrder: 'nenhuma',
   outlier: 'discrepante',
   basis: (resonances, factor, endMm) =>
-    `95 %, k = ${factor}, de ${counted(resonances, 'ressonância', 'ressonâncias')}. A correção de extremidade de ${endMm} mm é prevista: com um só comprimento não dá para medi-la.`,
+    `95\u00a0%, k = ${factor}, de ${counted(resonances, 'ressonância', 'ressonâncias')}. A correção de extremidade de ${endMm}\u00a0mm é prevista: com um só comprimento não dá para medi-la.`,
   wallsCorrected: 'O efeito da parede, que freia a onda, está corrigido.',
   noDiameter:
     'Anote o diâmetro do tubo: sem ele, a correção de extremidade é só uma estimativa, e o efeito da parede, que freia a onda, não é corrigido.',
-  lost: (seconds) => `Perderam-se ${seconds} s de som.`,
+  lost: (seconds) => `Perderam-se ${seconds}\u00a0s de som.`,
   lostMoment: 'O som falhou por um momento.',
   noneNear: 'Não havia ressonância por perto.',
   nearLost: (resonances, hertz) =>
-    `${plural(resonances, 'Não se usa a ressonância', 'Não se usam as ressonâncias')} perto de ${hertz} Hz. Feche outros programas e faça a varredura de novo.`,
-  note: (cm, list, speed) => `Varredura em ${cm} cm: ${list}; velocidade ${speed}.`,
+    `${plural(resonances, 'Não se usa a ressonância', 'Não se usam as ressonâncias')} perto de ${hertz}\u00a0Hz. Feche outros programas e faça a varredura de novo.`,
+  note: (cm, list, speed) => `Varredura em ${cm}\u00a0cm: ${list}; velocidade ${speed}.`,
   found: (order, frequency) => `${ordinal(order)} ${frequency}`,
   remarks: {
     practice: 'Simulada na coluna de treino.',
@@ -24,5 +24,5 @@ export const sweep: LaterWords['sweep'] = {
   },
   endsBelowStart: 'A varredura deve terminar em uma frequência maior que a do início.',
   beyondTheory: (mm, highestHz, toHz) =>
-    `No treino, um tubo de ${mm} mm pode ser varrido até ${highestHz} Hz, não até ${toHz} Hz: acima disso não há teoria para a extremidade aberta. Termine a varredura antes ou use um tubo mais estreito.`,
+    `No treino, um tubo de ${mm}\u00a0mm pode ser varrido até ${highestHz}\u00a0Hz, não até ${toHz}\u00a0Hz: acima disso não há teoria para a extremidade aberta. Termine a varredura antes ou use um tubo mais estreito.`,
 };

@@ -27,5 +27,6 @@ export const tableFault: LaterWords['tableFault'] = {
   severalMissing: (found, needed) =>
     `estas colunas estão faltando. Os títulos são: ${found}. São necessárias: ${needed}.`,
   meant: (heading, column) => `Se for “${heading}”, mude o nome para ${column}.`,
-  plainLengths: 'Comprimentos sem unidade estão em cm; uma célula pode ter a própria unidade, como 158 mm.',
+  plainLengths:
+    'Comprimentos sem unidade estão em cm; uma célula pode ter a própria unidade, como 158\u00a0mm.',
 };

@@ -55,11 +55,11 @@ export const forks: LaterWords['forks'] = {
   removeNamed: (number) => `Gabel ${number} entfernen`,
   notMeasured: 'Noch nicht gemessen (siehe Prüfen).',
   measured: (frequencyHz, standardUncertaintyHz) =>
-    `Gemessen ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)} Hz; damit wird gerechnet.`,
+    `Gemessen ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)}\u00a0Hz; damit wird gerechnet.`,
   useStamp: 'Aufdruck verwenden',
   add: 'Gabel hinzufügen',
   choose: 'Frequenz wählen…',
-  offered: (frequencyHz) => `${hertz(frequencyHz)} Hz`,
+  offered: (frequencyHz) => `${hertz(frequencyHz)}\u00a0Hz`,
   others: 'Andere Frequenz: Füge die nächste hinzu und ändere die Zahl.',
   caution:
     'Schlag die Gabel an Gummi oder einer Schuhsohle an, nie an Glas oder einer harten Kante. Halte eine klingende Gabel von Zähnen und Glas fern.',

@@ -22,12 +22,12 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Noch nicht geprüft.',
   withheld: (flags) =>
     `Gehört, aber nicht markiert: ${flags}. Der Ton brach im Durchgang ab, wie wenn eine Rauschunterdrückung den Ton abschneidet: Vielleicht war es keine Resonanz.`,
-  flag: (seconds, riseDb) => `bei ${seconds} s, Anstieg ${riseDb} dB`,
+  flag: (seconds, riseDb) => `bei ${seconds}\u00a0s, Anstieg ${riseDb}\u00a0dB`,
   maybes:
     'Vielleicht eine Resonanz. Schieb noch einmal hindurch: Wird sie wieder gehört, wird sie zur Marke. Oder behalte sie, wenn du sie auch gehört hast.',
-  maybe: (seconds, percent, reason) => `○ bei ${seconds} s, zu ${percent} % sicher: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ bei ${seconds}\u00a0s, zu ${percent}\u00a0% sicher: ${reason}`,
   keep: 'Behalten',
-  keepNamed: (seconds) => `Die Resonanz bei ${seconds} s behalten`,
+  keepNamed: (seconds) => `Die Resonanz bei ${seconds}\u00a0s behalten`,
   letIn: 'Trotzdem markieren',
   letInNamed: (flag) => `Die Resonanz ${flag} markieren`,
   letAllIn: 'Alle markieren',

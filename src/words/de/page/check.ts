@@ -59,7 +59,7 @@ export const tone: LaterWords['tone'] = {
   lead: 'Statt einer Gabel: ein gleichmäßiger Sinuston aus einem Lautsprecher, der an die Mündung der Säule gehalten wird.',
   pitch: 'Frequenz des Tons',
   loudness: 'Lautstärke',
-  loudnessNow: (percent) => `${percent} % der Obergrenze`,
+  loudnessNow: (percent) => `${percent}\u00a0% der Obergrenze`,
   play: 'Ton spielen',
   stop: 'Ton anhalten',
   mute: 'Handy oder Tablet spielen nichts, solange ihr Stummschalter an ist: Schalte ihn zuerst aus.',
@@ -79,7 +79,7 @@ export const sweepCard: LaterWords['sweepCard'] = {
   practice: 'Übung: simuliert, ohne Ton',
   start: 'Sweep starten',
   cancel: 'Sweep abbrechen',
-  takes: (durationS) => `dauert ${fixed(durationS, 0)} s`,
+  takes: (durationS) => `dauert ${fixed(durationS, 0)}\u00a0s`,
   takesUnknown: 'dauert —',
   sweeping: 'Sweep läuft',
   soFar:

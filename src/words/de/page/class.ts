@@ -16,7 +16,7 @@ export const classPage: LaterWords['classPage'] = {
   table: 'Tabelle der Gruppen',
   use: 'Zählt',
   group: 'Gruppe',
-  speed: 'm/s (95 %)',
+  speed: 'm/s (95\u00a0%)',
   marks: 'Marken',
   remarks: 'Bemerkungen',
   groupInFile: (name, fileName) => `${name}, ${fileName}`,

@@ -3,7 +3,7 @@ import { ordinal } from '../grammar.ts';
 
 export const columnLabels: FirstWords['columnLabels'] = {
   handle: 'Länge der Säule',
-  reading: (centimetres) => `${centimetres} cm am Maßstab`,
+  reading: (centimetres) => `${centimetres}\u00a0cm am Maßstab`,
   notSet: 'nicht eingestellt',
   unit: 'cm',
   node: 'K',
@@ -16,12 +16,13 @@ export const columnSpoken: FirstWords['columnSpoken'] = {
     closed: 'Luftsäule, einseitig geschlossen.',
     open: 'Luftsäule, beidseitig offen.',
   },
-  drawnAt: (centimetres) => `Sie ist bei ${centimetres} cm am Maßstab gezeichnet.`,
+  drawnAt: (centimetres) => `Sie ist bei ${centimetres}\u00a0cm am Maßstab gezeichnet.`,
   noMarks: 'Noch keine Marken am Maßstab.',
   marks: (marks) => `Marken: ${marks}.`,
   marksAndMore: (marks, more) => `Marken: ${marks} und ${more} weitere.`,
-  mark: (centimetres) => `bei ${centimetres} cm`,
-  perhapsMark: (centimetres) => `vielleicht bei ${centimetres} cm`,
-  resonance: (order, centimetres) => `${ordinal(order)} Resonanz bei ${centimetres} cm`,
-  perhapsResonance: (order, centimetres) => `vielleicht ${ordinal(order)} Resonanz bei ${centimetres} cm`,
+  mark: (centimetres) => `bei ${centimetres}\u00a0cm`,
+  perhapsMark: (centimetres) => `vielleicht bei ${centimetres}\u00a0cm`,
+  resonance: (order, centimetres) => `${ordinal(order)} Resonanz bei ${centimetres}\u00a0cm`,
+  perhapsResonance: (order, centimetres) =>
+    `vielleicht ${ordinal(order)} Resonanz bei ${centimetres}\u00a0cm`,
 };

@@ -19,5 +19,5 @@ export const lengthAnswer: FirstWords['lengthAnswer'] = {
       'Der Pegel ändert sich auch anders. Lass die Säule, wie sie ist, und halte die Gabel an jeder ihrer beiden Stellen still.',
   },
   rise: (riseDb, uncertaintyDb, comparisons) =>
-    `An der Mündung ist die Gabel um ${riseDb} ± ${uncertaintyDb} dB lauter (95 %), ${comparisons}-mal verglichen.`,
+    `An der Mündung ist die Gabel um ${riseDb} ± ${uncertaintyDb}\u00a0dB lauter (95\u00a0%), ${comparisons}-mal verglichen.`,
 };

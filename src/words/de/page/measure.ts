@@ -15,8 +15,8 @@ export const marks: FirstWords['marks'] = {
   none: 'Noch keine Marken. Jede gefundene Resonanz ergibt eine. Du kannst auch M drücken, oder über dem Rohr eine Länge eintippen.',
   deleted: (count) => `Gelöschte Marken (${count})`,
   bringBack: 'Zurückholen',
-  atLength: (centimetres) => `bei ${centimetres} cm`,
-  bringBackAtLength: (centimetres) => `Die Marke bei ${centimetres} cm zurückholen`,
+  atLength: (centimetres) => `bei ${centimetres}\u00a0cm`,
+  bringBackAtLength: (centimetres) => `Die Marke bei ${centimetres}\u00a0cm zurückholen`,
   withoutLength: 'ohne Länge',
   bringBackWithoutLength: 'Die Marke ohne Länge zurückholen',
 };
@@ -34,7 +34,7 @@ export const markRow: FirstWords['markRow'] = {
   alsoChange: (count) =>
     `Auch die ${plural(count, 'andere Marke', `anderen ${count} Marken`)} der gleichen Art ändern`,
   unsure: (percent) =>
-    `Nur zu ${percent} % sicher eine Resonanz: Schieb noch einmal hindurch, bevor du ihr traust.`,
+    `Nur zu ${percent}\u00a0% sicher eine Resonanz: Schieb noch einmal hindurch, bevor du ihr traust.`,
   pass: (strike, pass) => `Anschlag ${strike}, ${ordinal(pass)} Durchgang`,
   untested: (missing) =>
     missing === 1 ? 'eine weitere Resonanz würde sie prüfen' : 'zwei weitere Resonanzen würden sie prüfen',

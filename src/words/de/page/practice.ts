@@ -13,15 +13,15 @@ export const practice: FirstWords['practice'] = {
   room: 'Raum',
   rooms: { quiet: 'ruhig', talk: 'einige reden', 'full class': 'volle Klasse' },
   instruments: (celsius, humidityPercent, diameterMm) =>
-    `Messgeräte: ${celsius} °C, ${humidityPercent} % Luftfeuchte, Rohr innen ${diameterMm} mm weit`,
+    `Messgeräte: ${celsius}\u00a0°C, ${humidityPercent}\u00a0% Luftfeuchte, Rohr innen ${diameterMm}\u00a0mm weit`,
   instrumentsApart: (celsius, humidityPercent, diameterMm, place) =>
-    `Messgeräte: ${celsius} °C, ${humidityPercent} % Luftfeuchte, Rohr innen ${diameterMm} mm weit. Der jetzige Ort ist ein anderer Raum, daher werden sie an einem eigenen Ort notiert: „${place}“`,
+    `Messgeräte: ${celsius}\u00a0°C, ${humidityPercent}\u00a0% Luftfeuchte, Rohr innen ${diameterMm}\u00a0mm weit. Der jetzige Ort ist ein anderer Raum, daher werden sie an einem eigenen Ort notiert: „${place}“`,
   note: 'Diese Werte notieren',
   noted: 'Die Werte sind unter Aufbau notiert.',
   notedApart: (place) =>
     `Die Werte sind unter Aufbau notiert, an einem eigenen Ort: „${place}“. Was du jetzt misst, gehört zu diesem Ort.`,
   otherTube: (diameterMm, practiceDiameterMm) =>
-    `Das Rohr der Übung ist ${practiceDiameterMm} mm weit, das dieses Experiments aber ${diameterMm} mm. Beginn zum Üben ein neues Experiment unter Ablage.`,
+    `Das Rohr der Übung ist ${practiceDiameterMm}\u00a0mm weit, das dieses Experiments aber ${diameterMm}\u00a0mm. Beginn zum Üben ein neues Experiment unter Ablage.`,
 };
 
 export const guide: FirstWords['guide'] = {

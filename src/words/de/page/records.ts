@@ -115,7 +115,7 @@ export const sounds: LaterWords['sounds'] = {
   eraseNamed: (number) => `Ton ${number} löschen`,
   askErase: (number, lengthS) => ({
     heading: `Ton ${number} löschen?`,
-    message: `${fixed(lengthS, 1)} s Ton werden aus diesem Browser gelöscht und kommen nicht wieder. Die Marken bleiben. Speichere ihn vorher als WAV, wenn du ihn noch brauchst.`,
+    message: `${fixed(lengthS, 1)}\u00a0s Ton werden aus diesem Browser gelöscht und kommen nicht wieder. Die Marken bleiben. Speichere ihn vorher als WAV, wenn du ihn noch brauchst.`,
     no: 'Behalten',
     yes: 'Löschen',
   }),

@@ -11,15 +11,15 @@ export const soundFact: LaterWords['soundFact'] = {
       'nein: Der Browser verändert den Pegel. Versuch einen anderen Browser oder ein anderes Mikrofon',
   },
   nothingHeard: 'noch nichts gehört',
-  upTo: (loudestDb) => `bis ${loudestDb} dB (0 dB: ein voll ausgesteuerter Sinus)`,
-  faint: (loudestDb) => `bis ${loudestDb} dB (0 dB: ein voll ausgesteuerter Sinus); sehr leise`,
+  upTo: (loudestDb) => `bis ${loudestDb}\u00a0dB (0\u00a0dB: ein voll ausgesteuerter Sinus)`,
+  faint: (loudestDb) => `bis ${loudestDb}\u00a0dB (0\u00a0dB: ein voll ausgesteuerter Sinus); sehr leise`,
   roomUnheard: 'noch nicht gehört',
-  room: (roomDb) => `${roomDb} dB bei der Frequenz der Gabel`,
+  room: (roomDb) => `${roomDb}\u00a0dB bei der Frequenz der Gabel`,
 };
 
 export const forkFinding: LaterWords['forkFinding'] = {
   none: 'schlag sie an, um ihre wirkliche Frequenz zu messen',
   measured: (frequencyHz, uncertaintyHz, offHz, offPercent) =>
-    `${frequencyHz} ± ${uncertaintyHz} Hz, ${offHz} Hz (${offPercent} %) neben ihrer Angabe`,
-  withDecay: (measured, decayTimeS) => `${measured}; fällt in ${decayTimeS} s auf 1/e`,
+    `${frequencyHz} ± ${uncertaintyHz}\u00a0Hz, ${offHz}\u00a0Hz (${offPercent}\u00a0%) neben ihrer Angabe`,
+  withDecay: (measured, decayTimeS) => `${measured}; fällt in ${decayTimeS}\u00a0s auf 1/e`,
 };

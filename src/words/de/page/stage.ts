@@ -9,7 +9,7 @@ export const source: FirstWords['source'] = {
   open: 'Aufnahme öffnen',
   file: 'Zu öffnende Aufnahme',
   progress: 'Die Aufnahme wird angehört',
-  rate: (kilohertz, processing) => `${kilohertz} kHz, ${processing}`,
+  rate: (kilohertz, processing) => `${kilohertz}\u00a0kHz, ${processing}`,
   processing: {
     on: 'vom Browser verändert',
     unknown: 'vielleicht vom Browser verändert',
@@ -20,7 +20,7 @@ export const source: FirstWords['source'] = {
 export const now: FirstWords['now'] = {
   legend: 'Jetzt gemessen',
   fork: 'Gabel',
-  hertz: (frequency) => `${frequency} Hz`,
+  hertz: (frequency) => `${frequency}\u00a0Hz`,
   addFork: 'Gabel hinzufügen…',
   alsoChange: (marks) =>
     `Auch ${plural(marks, 'die bisherige Marke', `die ${marks} bisherigen Marken`)} ändern`,
@@ -57,7 +57,7 @@ export const wayBack: FirstWords['wayBack'] = {
     filled: { tooLong: 'Wasser anheben', tooShort: 'Wasser absenken' },
   },
   off: (side, move) => `${side}: ${move}`,
-  heardAgo: (seconds) => `(vor ${seconds} s)`,
+  heardAgo: (seconds) => `(vor ${seconds}\u00a0s)`,
   lost: 'Die Stelle ist verloren. Schieb noch einmal an ihr vorbei und komm dann von beiden Seiten zurück.',
   byLevel: 'Zurück zur lautesten Stelle: Geh von beiden Seiten an ihr vorbei.',
   tooShort: 'zu kurz',
@@ -66,9 +66,9 @@ export const wayBack: FirstWords['wayBack'] = {
     here: 'Hier. Halte still.',
     atMaximum: 'An der lautesten Stelle.',
     tooLong: (move) => `Zu lang: ${move}.`,
-    tooLongBy: (mm, move) => `Um ${mm} mm zu lang: ${move}.`,
+    tooLongBy: (mm, move) => `Um ${mm}\u00a0mm zu lang: ${move}.`,
     tooShort: (move) => `Zu kurz: ${move}.`,
-    tooShortBy: (mm, move) => `Um ${mm} mm zu kurz: ${move}.`,
+    tooShortBy: (mm, move) => `Um ${mm}\u00a0mm zu kurz: ${move}.`,
     lost: 'Die Stelle ist verloren. Schieb noch einmal an ihr vorbei.',
     close: 'Nahe der lautesten Stelle.',
     away: 'Weg von der lautesten Stelle.',

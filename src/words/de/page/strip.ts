@@ -8,14 +8,14 @@ export const stripLabels: FirstWords['stripLabels'] = {
   tone: 'Ton bei der Frequenz der Gabel',
   room: 'Raumgeräusch bei derselben Frequenz',
   all: 'gesamter Schall',
-  timeTick: (seconds) => `${seconds} s`,
-  levelTick: (levelDb) => `${levelDb} dB`,
+  timeTick: (seconds) => `${seconds}\u00a0s`,
+  levelTick: (levelDb) => `${levelDb}\u00a0dB`,
 };
 
 export const stripSpoken: FirstWords['stripSpoken'] = {
   strikes: (strikes) => plural(strikes, 'Ein Anschlag gehört.', `${strikes} Anschläge gehört.`),
   noResonance: 'Keine Resonanz gefunden.',
   resonances: (resonances) => `Resonanzen: ${resonances}.`,
-  resonance: (seconds, riseDb) => `bei ${seconds} s, Anstieg ${riseDb} dB`,
-  perhaps: (seconds, riseDb) => `vielleicht bei ${seconds} s, Anstieg ${riseDb} dB`,
+  resonance: (seconds, riseDb) => `bei ${seconds}\u00a0s, Anstieg ${riseDb}\u00a0dB`,
+  perhaps: (seconds, riseDb) => `vielleicht bei ${seconds}\u00a0s, Anstieg ${riseDb}\u00a0dB`,
 };

@@ -58,15 +58,15 @@ export const circle: LaterWords['circle'] = {
     'Ein Beispiel, noch nicht deins: Der Ton der Säule ist 1,5-mal so stark wie der der Gabel und eilt ihm um 60° voraus. Schieb durch eine Resonanz, während diese Seite zuhört: Zu ihrer Marke gehört dann dein eigener Kreis.',
   tooLong: {
     inHalfWidths: (halfWidths, louderDb) =>
-      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten neben der Resonanz und ist ${louderDb} dB lauter: Eine Säule, die man dort abliest, ist zu lang.`,
+      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten neben der Resonanz und ist ${louderDb}\u00a0dB lauter: Eine Säule, die man dort abliest, ist zu lang.`,
     inMillimetres: (halfWidths, mm, louderDb) =>
-      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten (${mm} mm) neben der Resonanz und ist ${louderDb} dB lauter: Eine Säule, die man dort abliest, ist zu lang.`,
+      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten (${mm}\u00a0mm) neben der Resonanz und ist ${louderDb}\u00a0dB lauter: Eine Säule, die man dort abliest, ist zu lang.`,
   },
   tooShort: {
     inHalfWidths: (halfWidths, louderDb) =>
-      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten neben der Resonanz und ist ${louderDb} dB lauter: Eine Säule, die man dort abliest, ist zu kurz.`,
+      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten neben der Resonanz und ist ${louderDb}\u00a0dB lauter: Eine Säule, die man dort abliest, ist zu kurz.`,
     inMillimetres: (halfWidths, mm, louderDb) =>
-      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten (${mm} mm) neben der Resonanz und ist ${louderDb} dB lauter: Eine Säule, die man dort abliest, ist zu kurz.`,
+      `Die lauteste Stelle liegt ${fixed(halfWidths, 2)} halbe Breiten (${mm}\u00a0mm) neben der Resonanz und ist ${louderDb}\u00a0dB lauter: Eine Säule, die man dort abliest, ist zu kurz.`,
   },
   alike: 'Hier sind die lauteste Stelle und die Resonanz dieselbe: Beide Töne schwingen im Takt.',
   nowhere: 'Hier schwächt der Ton der Säule den der Gabel nur: Keine Stelle ist die lauteste.',

@@ -5,8 +5,8 @@ export const endPlot: LaterWords['endPlot'] = {
   x: 'Innendurchmesser des Rohrs, mm',
   y: 'Mündungskorrektur, mm',
   line: (slope, uncertainty) =>
-    `Die Gerade durch die Rohre hat die Steigung ${slope} ± ${uncertainty} (95 %).`,
-  tube: (diameterMm, endMm) => `${diameterMm} mm: ${endMm} mm`,
+    `Die Gerade durch die Rohre hat die Steigung ${slope} ± ${uncertainty} (95\u00a0%).`,
+  tube: (diameterMm, endMm) => `${diameterMm}\u00a0mm: ${endMm}\u00a0mm`,
   tubes: (list) => `${list}.`,
   noTube: 'Noch kein Rohr mit gemessener Mündungskorrektur.',
   anotherTube:

@@ -66,22 +66,23 @@ export const apparatusPart: LaterWords['apparatusPart'] = {
 };
 
 export const apparatusFacts: LaterWords['apparatusFacts'] = {
-  stamped: (hz, uncertaintyHz) => `Aufdruck ${hz} Hz ± ${uncertaintyHz} Hz (Standardunsicherheit)`,
+  stamped: (hz, uncertaintyHz) => `Aufdruck ${hz}\u00a0Hz ± ${uncertaintyHz}\u00a0Hz (Standardunsicherheit)`,
   measured: (stampedHz, measuredHz, uncertaintyHz) =>
-    `Aufdruck ${stampedHz} Hz, gemessen ${measuredHz} ± ${uncertaintyHz} Hz (Standardunsicherheit); die gemessene Frequenz zählt`,
+    `Aufdruck ${stampedHz}\u00a0Hz, gemessen ${measuredHz} ± ${uncertaintyHz}\u00a0Hz (Standardunsicherheit); die gemessene Frequenz zählt`,
   noDiameter: 'Innendurchmesser nicht gemessen',
-  diameter: (mm) => `Innendurchmesser ${mm} mm`,
-  otherDiameter: (mm) => `${mm} mm am anderen offenen Ende`,
-  reading: (mm) => `eine Ablesung ± ${mm} mm (Standardunsicherheit, das Finden der Resonanz eingeschlossen)`,
+  diameter: (mm) => `Innendurchmesser ${mm}\u00a0mm`,
+  otherDiameter: (mm) => `${mm}\u00a0mm am anderen offenen Ende`,
+  reading: (mm) =>
+    `eine Ablesung ± ${mm}\u00a0mm (Standardunsicherheit, das Finden der Resonanz eingeschlossen)`,
   readingNotStated: (taken) => `Ableseunsicherheit nicht angegeben: ${taken}`,
-  zeroOffset: (mm) => `Nullpunktverschiebung ${mm} mm`,
-  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty} °C (Standardunsicherheit)`,
+  zeroOffset: (mm) => `Nullpunktverschiebung ${mm}\u00a0mm`,
+  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty}\u00a0°C (Standardunsicherheit)`,
   noTemperature: 'Temperatur nicht abgelesen',
-  humidity: (percent) => `${percent} % Luftfeuchte`,
+  humidity: (percent) => `${percent}\u00a0% Luftfeuchte`,
   noHumidity: 'Luftfeuchte nicht abgelesen',
-  pressure: (hPa) => `${hPa} hPa`,
+  pressure: (hPa) => `${hPa}\u00a0hPa`,
   noPressure: 'Luftdruck nicht abgelesen',
-  co2: (ppm) => `${ppm} ppm Kohlendioxid`,
+  co2: (ppm) => `${ppm}\u00a0ppm Kohlendioxid`,
 };
 
 export const methodPart: LaterWords['methodPart'] = {

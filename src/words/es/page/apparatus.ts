@@ -55,11 +55,11 @@ export const forks: LaterWords['forks'] = {
   removeNamed: (number) => `Quitar el diapasón ${number}`,
   notMeasured: 'Sin medir todavía (véase Comprobar).',
   measured: (frequencyHz, standardUncertaintyHz) =>
-    `Medido ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)} Hz; el ajuste usa este valor.`,
+    `Medido ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)}\u00a0Hz; el ajuste usa este valor.`,
   useStamp: 'Usar el valor grabado',
   add: 'Añadir un diapasón',
   choose: 'elige su frecuencia…',
-  offered: (frequencyHz) => `${hertz(frequencyHz)} Hz`,
+  offered: (frequencyHz) => `${hertz(frequencyHz)}\u00a0Hz`,
   others: 'Otra frecuencia: añade la más cercana y cambia el número.',
   caution:
     'Golpea el diapasón contra goma o la suela del zapato, nunca contra vidrio o un borde duro. Mantén el diapasón, cuando vibra, lejos de los dientes y del vidrio.',

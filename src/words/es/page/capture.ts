@@ -22,12 +22,12 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Aún sin comprobar.',
   withheld: (flags) =>
     `Oídas pero sin marca: ${flags}. El sonido se cortó en la pasada, como cuando una supresión de ruido quita el tono: quizá no era una resonancia.`,
-  flag: (seconds, riseDb) => `a los ${seconds} s, subida ${riseDb} dB`,
+  flag: (seconds, riseDb) => `a los ${seconds}\u00a0s, subida ${riseDb}\u00a0dB`,
   maybes:
     'Quizá una resonancia. Pasa otra vez por ella: si se oye de nuevo, se convierte en marca. O consérvala, si tú también la has oído.',
-  maybe: (seconds, percent, reason) => `○ a los ${seconds} s, segura al ${percent} %: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ a los ${seconds}\u00a0s, segura al ${percent}\u00a0%: ${reason}`,
   keep: 'Conservar',
-  keepNamed: (seconds) => `Conservar la resonancia a los ${seconds} s`,
+  keepNamed: (seconds) => `Conservar la resonancia a los ${seconds}\u00a0s`,
   letIn: 'Marcar igualmente',
   letInNamed: (flag) => `Marcar la resonancia ${flag}`,
   letAllIn: 'Marcarlas todas',

@@ -16,7 +16,7 @@ export const classPage: LaterWords['classPage'] = {
   table: 'Tabla de grupos',
   use: 'Cuenta',
   group: 'Grupo',
-  speed: 'm/s (95 %)',
+  speed: 'm/s (95\u00a0%)',
   marks: 'Marcas',
   remarks: 'Observaciones',
   groupInFile: (name, fileName) => `${name}, ${fileName}`,

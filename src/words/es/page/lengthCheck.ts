@@ -20,5 +20,5 @@ export const lengthAnswer: FirstWords['lengthAnswer'] = {
       'El nivel cambia también de otras maneras. Deja la columna como está y mantén el diapasón quieto en cada una de sus dos posiciones.',
   },
   rise: (riseDb, uncertaintyDb, comparisons) =>
-    `En la boca el diapasón suena ${riseDb} ± ${uncertaintyDb} dB más fuerte (95 %), comparado ${counted(comparisons, 'vez', 'veces')}.`,
+    `En la boca el diapasón suena ${riseDb} ± ${uncertaintyDb}\u00a0dB más fuerte (95\u00a0%), comparado ${counted(comparisons, 'vez', 'veces')}.`,
 };

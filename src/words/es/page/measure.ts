@@ -17,8 +17,8 @@ export const marks: FirstWords['marks'] = {
   none: 'Todavía no hay marcas. Cada resonancia encontrada pone una. También puedes pulsar M, o escribir una longitud encima del tubo.',
   deleted: (count) => `Marcas borradas (${count})`,
   bringBack: 'Recuperar',
-  atLength: (centimetres) => `a ${centimetres} cm`,
-  bringBackAtLength: (centimetres) => `Recuperar la marca a ${centimetres} cm`,
+  atLength: (centimetres) => `a ${centimetres}\u00a0cm`,
+  bringBackAtLength: (centimetres) => `Recuperar la marca a ${centimetres}\u00a0cm`,
   withoutLength: 'sin longitud',
   bringBackWithoutLength: 'Recuperar la marca sin longitud',
 };
@@ -39,7 +39,8 @@ export const markRow: FirstWords['markRow'] = {
       'Cambiar también la otra marca del mismo tipo',
       `Cambiar también las otras ${count} marcas del mismo tipo`,
     ),
-  unsure: (percent) => `Resonancia segura solo al ${percent} %: desliza otra vez por ella antes de fiarte.`,
+  unsure: (percent) =>
+    `Resonancia segura solo al ${percent}\u00a0%: desliza otra vez por ella antes de fiarte.`,
   pass: (strike, pass) => `golpe ${strike}, ${ordinal(pass)} pasada`,
   untested: (missing) =>
     missing === 1 ? 'otra resonancia la pondría a prueba' : 'otras dos resonancias la pondrían a prueba',

@@ -13,15 +13,15 @@ export const practice: FirstWords['practice'] = {
   room: 'Sala',
   rooms: { quiet: 'en silencio', talk: 'algunas voces', 'full class': 'clase llena' },
   instruments: (celsius, humidityPercent, diameterMm) =>
-    `Instrumentos: ${celsius} °C, humedad ${humidityPercent} %, tubo de ${diameterMm} mm de diámetro interior`,
+    `Instrumentos: ${celsius}\u00a0°C, humedad ${humidityPercent}\u00a0%, tubo de ${diameterMm}\u00a0mm de diámetro interior`,
   instrumentsApart: (celsius, humidityPercent, diameterMm, place) =>
-    `Instrumentos: ${celsius} °C, humedad ${humidityPercent} %, tubo de ${diameterMm} mm de diámetro interior. El lugar actual es otra sala, así que se anotan en un lugar propio: «${place}»`,
+    `Instrumentos: ${celsius}\u00a0°C, humedad ${humidityPercent}\u00a0%, tubo de ${diameterMm}\u00a0mm de diámetro interior. El lugar actual es otra sala, así que se anotan en un lugar propio: «${place}»`,
   note: 'Anotar estas lecturas',
   noted: 'Las lecturas están anotadas en Montaje.',
   notedApart: (place) =>
     `Las lecturas están anotadas en Montaje, en un lugar propio: «${place}». Lo que midas ahora pertenece a ese lugar.`,
   otherTube: (diameterMm, practiceDiameterMm) =>
-    `El tubo de práctica tiene ${practiceDiameterMm} mm de diámetro, pero el de este experimento, ${diameterMm} mm. Para practicar, empieza un experimento nuevo en Archivo.`,
+    `El tubo de práctica tiene ${practiceDiameterMm}\u00a0mm de diámetro, pero el de este experimento, ${diameterMm}\u00a0mm. Para practicar, empieza un experimento nuevo en Archivo.`,
 };
 
 export const guide: FirstWords['guide'] = {

@@ -120,7 +120,7 @@ export const sounds: LaterWords['sounds'] = {
   eraseNamed: (number) => `Borrar el sonido ${number}`,
   askErase: (number, lengthS) => ({
     heading: `¿Borrar el sonido ${number}?`,
-    message: `Se borran ${fixed(lengthS, 1)} s de sonido de este navegador y no se pueden recuperar. Las marcas se quedan. Guárdalo antes como WAV si todavía lo necesitas.`,
+    message: `Se borran ${fixed(lengthS, 1)}\u00a0s de sonido de este navegador y no se pueden recuperar. Las marcas se quedan. Guárdalo antes como WAV si todavía lo necesitas.`,
     no: 'Conservar',
     yes: 'Borrar',
   }),

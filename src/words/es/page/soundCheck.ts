@@ -10,15 +10,15 @@ export const soundFact: LaterWords['soundFact'] = {
     'level changed': 'no: el navegador cambia el nivel. Prueba otro navegador u otro micrófono',
   },
   nothingHeard: 'aún no se ha oído nada',
-  upTo: (loudestDb) => `hasta ${loudestDb} dB (0 dB: un seno a escala completa)`,
-  faint: (loudestDb) => `hasta ${loudestDb} dB (0 dB: un seno a escala completa); muy débil`,
+  upTo: (loudestDb) => `hasta ${loudestDb}\u00a0dB (0\u00a0dB: un seno a escala completa)`,
+  faint: (loudestDb) => `hasta ${loudestDb}\u00a0dB (0\u00a0dB: un seno a escala completa); muy débil`,
   roomUnheard: 'aún no se ha oído',
-  room: (roomDb) => `${roomDb} dB a la frecuencia del diapasón`,
+  room: (roomDb) => `${roomDb}\u00a0dB a la frecuencia del diapasón`,
 };
 
 export const forkFinding: LaterWords['forkFinding'] = {
   none: 'golpéalo para medir su frecuencia real',
   measured: (frequencyHz, uncertaintyHz, offHz, offPercent) =>
-    `${frequencyHz} ± ${uncertaintyHz} Hz, a ${offHz} Hz (${offPercent} %) de su valor grabado`,
-  withDecay: (measured, decayTimeS) => `${measured}; cae a 1/e en ${decayTimeS} s`,
+    `${frequencyHz} ± ${uncertaintyHz}\u00a0Hz, a ${offHz}\u00a0Hz (${offPercent}\u00a0%) de su valor grabado`,
+  withDecay: (measured, decayTimeS) => `${measured}; cae a 1/e en ${decayTimeS}\u00a0s`,
 };

@@ -9,7 +9,7 @@ export const source: FirstWords['source'] = {
   open: 'Abrir una grabación',
   file: 'Grabación que se abre',
   progress: 'Escuchando la grabación',
-  rate: (kilohertz, processing) => `${kilohertz} kHz, ${processing}`,
+  rate: (kilohertz, processing) => `${kilohertz}\u00a0kHz, ${processing}`,
   processing: {
     on: 'cambiado por el navegador',
     unknown: 'quizá cambiado por el navegador',
@@ -20,7 +20,7 @@ export const source: FirstWords['source'] = {
 export const now: FirstWords['now'] = {
   legend: 'Se mide ahora',
   fork: 'Diapasón',
-  hertz: (frequency) => `${frequency} Hz`,
+  hertz: (frequency) => `${frequency}\u00a0Hz`,
   addFork: 'Añadir un diapasón…',
   alsoChange: (marks) =>
     plural(
@@ -61,7 +61,7 @@ export const wayBack: FirstWords['wayBack'] = {
     filled: { tooLong: 'sube el agua', tooShort: 'baja el agua' },
   },
   off: (side, move) => `${side}: ${move}`,
-  heardAgo: (seconds) => `(hace ${seconds} s)`,
+  heardAgo: (seconds) => `(hace ${seconds}\u00a0s)`,
   lost: 'No se sabe dónde está. Pasa otra vez por ella y vuelve después desde los dos lados.',
   byLevel: 'Volver a la posición más sonora: pasa por ella desde los dos lados.',
   tooShort: 'demasiado corta',
@@ -70,9 +70,9 @@ export const wayBack: FirstWords['wayBack'] = {
     here: 'Aquí. No lo muevas.',
     atMaximum: 'En la posición más sonora.',
     tooLong: (move) => `Demasiado larga: ${move}.`,
-    tooLongBy: (mm, move) => `Sobran ${mm} mm: ${move}.`,
+    tooLongBy: (mm, move) => `Sobran ${mm}\u00a0mm: ${move}.`,
     tooShort: (move) => `Demasiado corta: ${move}.`,
-    tooShortBy: (mm, move) => `Faltan ${mm} mm: ${move}.`,
+    tooShortBy: (mm, move) => `Faltan ${mm}\u00a0mm: ${move}.`,
     lost: 'No se sabe dónde está. Pasa otra vez por ella.',
     close: 'Cerca de la posición más sonora.',
     away: 'Lejos de la posición más sonora.',

@@ -8,14 +8,14 @@ export const stripLabels: FirstWords['stripLabels'] = {
   tone: 'tono a la frecuencia del diapasón',
   room: 'ruido de la sala a la misma frecuencia',
   all: 'todo el sonido',
-  timeTick: (seconds) => `${seconds} s`,
-  levelTick: (levelDb) => `${levelDb} dB`,
+  timeTick: (seconds) => `${seconds}\u00a0s`,
+  levelTick: (levelDb) => `${levelDb}\u00a0dB`,
 };
 
 export const stripSpoken: FirstWords['stripSpoken'] = {
   strikes: (strikes) => plural(strikes, 'Se ha oído un golpe.', `Se han oído ${strikes} golpes.`),
   noResonance: 'No se ha encontrado ninguna resonancia.',
   resonances: (resonances) => `Resonancias: ${resonances}.`,
-  resonance: (seconds, riseDb) => `a los ${seconds} s, subida ${riseDb} dB`,
-  perhaps: (seconds, riseDb) => `quizá a los ${seconds} s, subida ${riseDb} dB`,
+  resonance: (seconds, riseDb) => `a los ${seconds}\u00a0s, subida ${riseDb}\u00a0dB`,
+  perhaps: (seconds, riseDb) => `quizá a los ${seconds}\u00a0s, subida ${riseDb}\u00a0dB`,
 };

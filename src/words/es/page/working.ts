@@ -58,15 +58,15 @@ export const circle: LaterWords['circle'] = {
     'Un ejemplo, aún no el tuyo: el sonido de la columna es 1,5 veces el del diapasón y va adelantado 60°. Desliza más allá de una resonancia mientras esta página escucha: su marca trae tu propio círculo.',
   tooLong: {
     inHalfWidths: (halfWidths, louderDb) =>
-      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras de la resonancia y suena ${louderDb} dB más fuerte: una columna leída ahí es demasiado larga.`,
+      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras de la resonancia y suena ${louderDb}\u00a0dB más fuerte: una columna leída ahí es demasiado larga.`,
     inMillimetres: (halfWidths, mm, louderDb) =>
-      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras (${mm} mm) de la resonancia y suena ${louderDb} dB más fuerte: una columna leída ahí es demasiado larga.`,
+      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras (${mm}\u00a0mm) de la resonancia y suena ${louderDb}\u00a0dB más fuerte: una columna leída ahí es demasiado larga.`,
   },
   tooShort: {
     inHalfWidths: (halfWidths, louderDb) =>
-      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras de la resonancia y suena ${louderDb} dB más fuerte: una columna leída ahí es demasiado corta.`,
+      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras de la resonancia y suena ${louderDb}\u00a0dB más fuerte: una columna leída ahí es demasiado corta.`,
     inMillimetres: (halfWidths, mm, louderDb) =>
-      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras (${mm} mm) de la resonancia y suena ${louderDb} dB más fuerte: una columna leída ahí es demasiado corta.`,
+      `La posición más sonora está a ${fixed(halfWidths, 2)} semianchuras (${mm}\u00a0mm) de la resonancia y suena ${louderDb}\u00a0dB más fuerte: una columna leída ahí es demasiado corta.`,
   },
   alike: 'Aquí la posición más sonora y la resonancia son la misma: los dos sonidos van en fase.',
   nowhere: 'Aquí el sonido de la columna solo debilita el del diapasón: ninguna posición es la más sonora.',

@@ -65,22 +65,23 @@ export const apparatusPart: LaterWords['apparatusPart'] = {
 };
 
 export const apparatusFacts: LaterWords['apparatusFacts'] = {
-  stamped: (hz, uncertaintyHz) => `grabado ${hz} Hz ± ${uncertaintyHz} Hz (incertidumbre típica)`,
+  stamped: (hz, uncertaintyHz) => `grabado ${hz}\u00a0Hz ± ${uncertaintyHz}\u00a0Hz (incertidumbre típica)`,
   measured: (stampedHz, measuredHz, uncertaintyHz) =>
-    `grabado ${stampedHz} Hz, medido ${measuredHz} ± ${uncertaintyHz} Hz (incertidumbre típica); cuenta la frecuencia medida`,
+    `grabado ${stampedHz}\u00a0Hz, medido ${measuredHz} ± ${uncertaintyHz}\u00a0Hz (incertidumbre típica); cuenta la frecuencia medida`,
   noDiameter: 'diámetro interior sin medir',
-  diameter: (mm) => `diámetro interior ${mm} mm`,
-  otherDiameter: (mm) => `${mm} mm en el otro extremo abierto`,
-  reading: (mm) => `una lectura ± ${mm} mm (incertidumbre típica, incluida la de encontrar la resonancia)`,
+  diameter: (mm) => `diámetro interior ${mm}\u00a0mm`,
+  otherDiameter: (mm) => `${mm}\u00a0mm en el otro extremo abierto`,
+  reading: (mm) =>
+    `una lectura ± ${mm}\u00a0mm (incertidumbre típica, incluida la de encontrar la resonancia)`,
   readingNotStated: (taken) => `incertidumbre de lectura sin indicar: ${taken}`,
-  zeroOffset: (mm) => `desfase del cero ${mm} mm`,
-  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty} °C (incertidumbre típica)`,
+  zeroOffset: (mm) => `desfase del cero ${mm}\u00a0mm`,
+  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty}\u00a0°C (incertidumbre típica)`,
   noTemperature: 'temperatura sin leer',
-  humidity: (percent) => `humedad ${percent} %`,
+  humidity: (percent) => `humedad ${percent}\u00a0%`,
   noHumidity: 'humedad sin leer',
-  pressure: (hPa) => `${hPa} hPa`,
+  pressure: (hPa) => `${hPa}\u00a0hPa`,
   noPressure: 'presión sin leer',
-  co2: (ppm) => `${ppm} ppm de dióxido de carbono`,
+  co2: (ppm) => `${ppm}\u00a0ppm de dióxido de carbono`,
 };
 
 export const methodPart: LaterWords['methodPart'] = {

@@ -4,7 +4,7 @@ export const temperaturePlot: LaterWords['temperaturePlot'] = {
   title: 'Velocidad del sonido frente a la temperatura',
   x: 'temperatura del aire, °C',
   y: 'velocidad del sonido, m/s',
-  place: (name, mps, celsius) => `${name}: ${mps} m/s a ${celsius} °C`,
+  place: (name, mps, celsius) => `${name}: ${mps}\u00a0m/s a ${celsius}\u00a0°C`,
   places: (list) => `${list}.`,
   none: 'Todavía no hay ningún lugar con velocidad y temperatura.',
   nameless: 'Hay demasiados puntos para ponerles nombre en la imagen.',

@@ -80,7 +80,7 @@ export const sweepCard: LaterWords['sweepCard'] = {
   practice: 'Entraînement : simulé, sans son',
   start: 'Lancer le balayage',
   cancel: 'Annuler le balayage',
-  takes: (durationS) => `durée\u00a0: ${fixed(durationS, 0)} s`,
+  takes: (durationS) => `durée\u00a0: ${fixed(durationS, 0)}\u00a0s`,
   takesUnknown: 'durée\u00a0: —',
   sweeping: 'Balayage en cours',
   soFar:

@@ -10,9 +10,9 @@ export const gainAnswer: LaterWords['gainAnswer'] = {
   },
   waits: {
     strike: 'Frappez le diapason une fois et tenez-le immobile, près du micro.',
-    time: (followedS) => `Ne bougez pas et continuez à parler\u00a0: ${followedS} s entendues.`,
+    time: (followedS) => `Ne bougez pas et continuez à parler\u00a0: ${followedS}\u00a0s entendues.`,
     talk: (talkS) =>
-      `Que quelqu’un parle maintenant, aussi fort que la classe\u00a0: ${talkS} s de parole entendues.`,
+      `Que quelqu’un parle maintenant, aussi fort que la classe\u00a0: ${talkS}\u00a0s de parole entendues.`,
     fork: 'La parole couvre le diapason. Frappez-le encore une fois et tenez-le plus près du micro.',
   },
   kept: {

@@ -121,7 +121,7 @@ export const sounds: LaterWords['sounds'] = {
   eraseNamed: (number) => `Effacer le son ${number}`,
   askErase: (number, lengthS) => ({
     heading: `Effacer le son ${number} ?`,
-    message: `${fixed(lengthS, 1)} s de son seront effacées de ce navigateur, sans retour possible. Les repères restent. Enregistrez d’abord le son en WAV si vous en avez encore besoin.`,
+    message: `${fixed(lengthS, 1)}\u00a0s de son seront effacées de ce navigateur, sans retour possible. Les repères restent. Enregistrez d’abord le son en WAV si vous en avez encore besoin.`,
     no: 'Garder',
     yes: 'Effacer',
   }),

@@ -21,5 +21,5 @@ export const forkFinding: LaterWords['forkFinding'] = {
   none: 'frappez-le pour mesurer sa vraie fréquence',
   measured: (frequencyHz, uncertaintyHz, offHz, offPercent) =>
     `${frequencyHz} ± ${uncertaintyHz}\u00a0Hz, écart à la valeur gravée\u00a0: ${offHz}\u00a0Hz (${offPercent}\u00a0%)`,
-  withDecay: (measured, decayTimeS) => `${measured}\u00a0; l’amplitude tombe à 1/e en ${decayTimeS} s`,
+  withDecay: (measured, decayTimeS) => `${measured}\u00a0; l’amplitude tombe à 1/e en ${decayTimeS}\u00a0s`,
 };

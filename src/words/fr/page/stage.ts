@@ -57,7 +57,7 @@ export const wayBack: FirstWords['wayBack'] = {
     filled: { tooLong: 'montez le niveau d’eau', tooShort: 'baissez le niveau d’eau' },
   },
   off: (side, move) => `${side}\u00a0: ${move}`,
-  heardAgo: (seconds) => `(il y a ${seconds} s)`,
+  heardAgo: (seconds) => `(il y a ${seconds}\u00a0s)`,
   lost: 'Impossible de savoir où elle est. Passez-y encore une fois, puis revenez-y des deux côtés.',
   byLevel: 'Retour à la position la plus sonore : dépassez-la des deux côtés.',
   tooShort: 'trop courte',

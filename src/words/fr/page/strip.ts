@@ -8,7 +8,7 @@ export const stripLabels: FirstWords['stripLabels'] = {
   tone: 'son à la fréquence du diapason',
   room: 'bruit de la salle à la même fréquence',
   all: 'tout le son',
-  timeTick: (seconds) => `${seconds} s`,
+  timeTick: (seconds) => `${seconds}\u00a0s`,
   levelTick: (levelDb) => `${levelDb}\u00a0dB`,
 };
 
@@ -16,6 +16,6 @@ export const stripSpoken: FirstWords['stripSpoken'] = {
   strikes: (strikes) => plural(strikes, `${strikes} frappe entendue.`, `${strikes} frappes entendues.`),
   noResonance: 'Aucune résonance trouvée.',
   resonances: (resonances) => `Résonances\u00a0: ${resonances}.`,
-  resonance: (seconds, riseDb) => `à ${seconds} s, hausse ${riseDb}\u00a0dB`,
-  perhaps: (seconds, riseDb) => `peut-être à ${seconds} s, hausse ${riseDb}\u00a0dB`,
+  resonance: (seconds, riseDb) => `à ${seconds}\u00a0s, hausse ${riseDb}\u00a0dB`,
+  perhaps: (seconds, riseDb) => `peut-être à ${seconds}\u00a0s, hausse ${riseDb}\u00a0dB`,
 };

@@ -55,11 +55,11 @@ export const forks: LaterWords['forks'] = {
   removeNamed: (number) => `Usuń kamerton ${number}`,
   notMeasured: 'Jeszcze niezmierzony (zrobisz to w widoku Sprawdź).',
   measured: (frequencyHz, standardUncertaintyHz) =>
-    `Zmierzono ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)} Hz; dopasowanie używa tej wartości.`,
+    `Zmierzono ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)}\u00a0Hz; dopasowanie używa tej wartości.`,
   useStamp: 'Użyj wartości nominalnej',
   add: 'Dodaj kamerton',
   choose: 'wybierz częstotliwość…',
-  offered: (frequencyHz) => `${hertz(frequencyHz)} Hz`,
+  offered: (frequencyHz) => `${hertz(frequencyHz)}\u00a0Hz`,
   others: 'Inna częstotliwość: dodaj najbliższą i zmień liczbę.',
   caution:
     'Uderzaj kamertonem o gumę lub podeszwę buta, nigdy o szkło ani twardą krawędź. Trzymaj drgający kamerton z dala od zębów i szkła.',

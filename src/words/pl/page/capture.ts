@@ -22,12 +22,12 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Jeszcze nie sprawdzono.',
   withheld: (flags) =>
     `Usłyszane, ale bez znacznika: ${flags}. Dźwięk urwał się w czasie przejścia, jak wtedy, gdy tłumienie szumu wycina ton: może to nie był rezonans.`,
-  flag: (seconds, riseDb) => `w ${seconds} s, wzrost ${riseDb} dB`,
+  flag: (seconds, riseDb) => `w ${seconds}\u00a0s, wzrost ${riseDb}\u00a0dB`,
   maybes:
     'Może to rezonans. Przejdź przez niego jeszcze raz: jeśli znów go słychać, stanie się znacznikiem. Albo zachowaj go, jeśli też go słyszysz.',
-  maybe: (seconds, percent, reason) => `○ w ${seconds} s, pewność ${percent} %: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ w ${seconds}\u00a0s, pewność ${percent}\u00a0%: ${reason}`,
   keep: 'Zachowaj',
-  keepNamed: (seconds) => `Zachowaj rezonans w ${seconds} s`,
+  keepNamed: (seconds) => `Zachowaj rezonans w ${seconds}\u00a0s`,
   letIn: 'Dodaj mimo to',
   letInNamed: (flag) => `Dodaj znacznik rezonansu ${flag}`,
   letAllIn: 'Dodaj wszystkie',

@@ -16,7 +16,7 @@ export const classPage: LaterWords['classPage'] = {
   table: 'Tabela grup',
   use: 'Liczy się',
   group: 'Grupa',
-  speed: 'm/s (95 %)',
+  speed: 'm/s (95\u00a0%)',
   marks: 'Znaczniki',
   remarks: 'Uwagi',
   groupInFile: (name, fileName) => `${name}, ${fileName}`,

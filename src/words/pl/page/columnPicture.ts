@@ -3,7 +3,7 @@ import { ordinal } from '../grammar.ts';
 
 export const columnLabels: FirstWords['columnLabels'] = {
   handle: 'Długość słupa',
-  reading: (centimetres) => `${centimetres} cm na linijce`,
+  reading: (centimetres) => `${centimetres}\u00a0cm na linijce`,
   notSet: 'nieustawiona',
   unit: 'cm',
   node: 'W',
@@ -16,12 +16,12 @@ export const columnSpoken: FirstWords['columnSpoken'] = {
     closed: 'Słup powietrza jednostronnie zamknięty.',
     open: 'Słup powietrza obustronnie otwarty.',
   },
-  drawnAt: (centimetres) => `Narysowano go przy ${centimetres} cm na linijce.`,
+  drawnAt: (centimetres) => `Narysowano go przy ${centimetres}\u00a0cm na linijce.`,
   noMarks: 'Na linijce nie ma jeszcze znaczników.',
   marks: (marks) => `Znaczniki: ${marks}.`,
   marksAndMore: (marks, more) => `Znaczniki: ${marks} i jeszcze ${more}.`,
-  mark: (centimetres) => `przy ${centimetres} cm`,
-  perhapsMark: (centimetres) => `może przy ${centimetres} cm`,
-  resonance: (order, centimetres) => `${ordinal(order)} rezonans przy ${centimetres} cm`,
-  perhapsResonance: (order, centimetres) => `może ${ordinal(order)} rezonans przy ${centimetres} cm`,
+  mark: (centimetres) => `przy ${centimetres}\u00a0cm`,
+  perhapsMark: (centimetres) => `może przy ${centimetres}\u00a0cm`,
+  resonance: (order, centimetres) => `${ordinal(order)} rezonans przy ${centimetres}\u00a0cm`,
+  perhapsResonance: (order, centimetres) => `może ${ordinal(order)} rezonans przy ${centimetres}\u00a0cm`,
 };

@@ -20,5 +20,5 @@ export const lengthAnswer: FirstWords['lengthAnswer'] = {
       'Poziom zmienia się też inaczej. Nie zmieniaj długości słupa i trzymaj kamerton nieruchomo w każdym z jego dwóch położeń.',
   },
   rise: (riseDb, uncertaintyDb, comparisons) =>
-    `Przy wylocie kamerton jest głośniejszy o ${riseDb} ± ${uncertaintyDb} dB (95 %), porównano ${counted(comparisons, 'raz', 'razy', 'razy')}.`,
+    `Przy wylocie kamerton jest głośniejszy o ${riseDb} ± ${uncertaintyDb}\u00a0dB (95\u00a0%), porównano ${counted(comparisons, 'raz', 'razy', 'razy')}.`,
 };

@@ -18,8 +18,8 @@ export const marks: FirstWords['marks'] = {
   none: 'Nie ma jeszcze znaczników. Powstają przy każdym znalezionym rezonansie. Możesz też nacisnąć M albo wpisać długość nad rurą.',
   deleted: (count) => `Usunięte znaczniki (${count})`,
   bringBack: 'Przywróć',
-  atLength: (centimetres) => `przy ${centimetres} cm`,
-  bringBackAtLength: (centimetres) => `Przywróć znacznik przy ${centimetres} cm`,
+  atLength: (centimetres) => `przy ${centimetres}\u00a0cm`,
+  bringBackAtLength: (centimetres) => `Przywróć znacznik przy ${centimetres}\u00a0cm`,
   withoutLength: 'bez długości',
   bringBackWithoutLength: 'Przywróć znacznik bez długości',
 };
@@ -42,7 +42,7 @@ export const markRow: FirstWords['markRow'] = {
       `Zmień też ${count} pozostałych znaczników tego rodzaju`,
     ),
   unsure: (percent) =>
-    `Pewność, że to rezonans, wynosi tylko ${percent} %: przejdź przez niego jeszcze raz, zanim mu zaufasz.`,
+    `Pewność, że to rezonans, wynosi tylko ${percent}\u00a0%: przejdź przez niego jeszcze raz, zanim mu zaufasz.`,
   pass: (strike, pass) => `uderzenie ${strike}, ${ordinal(pass)} przejście`,
   untested: (missing) =>
     missing === 1 ? 'sprawdziłby go jeszcze jeden rezonans' : 'sprawdziłyby go jeszcze dwa rezonanse',

@@ -21,7 +21,7 @@ export const practice: FirstWords['practice'] = {
   notedApart: (place) =>
     `Odczyty są zanotowane w widoku Układ, pod osobnym miejscem: „${place}”. To, co teraz mierzysz, należy do tego miejsca.`,
   otherTube: (diameterMm, practiceDiameterMm) =>
-    `Rura do ćwiczeń ma średnicę ${practiceDiameterMm} mm, a rura tego doświadczenia ${diameterMm} mm. Żeby ćwiczyć, zacznij nowe doświadczenie w widoku Archiwum.`,
+    `Rura do ćwiczeń ma średnicę ${practiceDiameterMm}\u00a0mm, a rura tego doświadczenia ${diameterMm}\u00a0mm. Żeby ćwiczyć, zacznij nowe doświadczenie w widoku Archiwum.`,
 };
 
 export const guide: FirstWords['guide'] = {

@@ -124,7 +124,7 @@ export const sounds: LaterWords['sounds'] = {
   eraseNamed: (number) => `Usuń dźwięk ${number}`,
   askErase: (number, lengthS) => ({
     heading: `Usunąć dźwięk ${number}?`,
-    message: `${fixed(lengthS, 1)} s dźwięku zostanie usunięte z tej przeglądarki i nie wróci. Znaczniki zostają. Zapisz go najpierw jako WAV, jeśli jest jeszcze potrzebny.`,
+    message: `${fixed(lengthS, 1)}\u00a0s dźwięku zostanie usunięte z tej przeglądarki i nie wróci. Znaczniki zostają. Zapisz go najpierw jako WAV, jeśli jest jeszcze potrzebny.`,
     no: 'Zachowaj',
     yes: 'Usuń',
   }),

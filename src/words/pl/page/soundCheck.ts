@@ -10,15 +10,15 @@ export const soundFact: LaterWords['soundFact'] = {
     'level changed': 'nie: przeglądarka zmienia poziom. Spróbuj innej przeglądarki albo innego mikrofonu',
   },
   nothingHeard: 'jeszcze nic nie słychać',
-  upTo: (loudestDb) => `do ${loudestDb} dB (0 dB: sinus o pełnej skali)`,
-  faint: (loudestDb) => `do ${loudestDb} dB (0 dB: sinus o pełnej skali); bardzo słabo`,
+  upTo: (loudestDb) => `do ${loudestDb}\u00a0dB (0\u00a0dB: sinus o pełnej skali)`,
+  faint: (loudestDb) => `do ${loudestDb}\u00a0dB (0\u00a0dB: sinus o pełnej skali); bardzo słabo`,
   roomUnheard: 'jeszcze nie zmierzono',
-  room: (roomDb) => `${roomDb} dB przy częstotliwości kamertonu`,
+  room: (roomDb) => `${roomDb}\u00a0dB przy częstotliwości kamertonu`,
 };
 
 export const forkFinding: LaterWords['forkFinding'] = {
   none: 'uderz w niego, żeby zmierzyć jego prawdziwą częstotliwość',
   measured: (frequencyHz, uncertaintyHz, offHz, offPercent) =>
-    `${frequencyHz} ± ${uncertaintyHz} Hz, ${offHz} Hz (${offPercent} %) od wybitej wartości`,
-  withDecay: (measured, decayTimeS) => `${measured}; zanika do 1/e w ciągu ${decayTimeS} s`,
+    `${frequencyHz} ± ${uncertaintyHz}\u00a0Hz, ${offHz}\u00a0Hz (${offPercent}\u00a0%) od wybitej wartości`,
+  withDecay: (measured, decayTimeS) => `${measured}; zanika do 1/e w ciągu ${decayTimeS}\u00a0s`,
 };

@@ -9,7 +9,7 @@ export const source: FirstWords['source'] = {
   open: 'Otwórz nagranie',
   file: 'Nagranie do otwarcia',
   progress: 'Słuchanie nagrania',
-  rate: (kilohertz, processing) => `${kilohertz} kHz, ${processing}`,
+  rate: (kilohertz, processing) => `${kilohertz}\u00a0kHz, ${processing}`,
   processing: {
     on: 'przeglądarka zmienia dźwięk',
     unknown: 'przeglądarka może zmieniać dźwięk',
@@ -20,7 +20,7 @@ export const source: FirstWords['source'] = {
 export const now: FirstWords['now'] = {
   legend: 'Mierzysz teraz',
   fork: 'Kamerton',
-  hertz: (frequency) => `${frequency} Hz`,
+  hertz: (frequency) => `${frequency}\u00a0Hz`,
   addFork: 'Dodaj kamerton…',
   alsoChange: (marks) =>
     plural(
@@ -62,7 +62,7 @@ export const wayBack: FirstWords['wayBack'] = {
     filled: { tooLong: 'podnieś poziom wody', tooShort: 'obniż poziom wody' },
   },
   off: (side, move) => `${side}: ${move}`,
-  heardAgo: (seconds) => `(${seconds} s temu)`,
+  heardAgo: (seconds) => `(${seconds}\u00a0s temu)`,
   lost: 'Nie wiadomo, gdzie jest rezonans. Przejdź przez niego jeszcze raz, potem wróć z obu stron.',
   byLevel: 'Powrót do najgłośniejszego miejsca: przejdź przez nie z obu stron.',
   tooShort: 'za krótki',
@@ -71,9 +71,9 @@ export const wayBack: FirstWords['wayBack'] = {
     here: 'Tutaj. Trzymaj nieruchomo.',
     atMaximum: 'W najgłośniejszym miejscu.',
     tooLong: (move) => `Za długi: ${move}.`,
-    tooLongBy: (mm, move) => `Za długi o ${mm} mm: ${move}.`,
+    tooLongBy: (mm, move) => `Za długi o ${mm}\u00a0mm: ${move}.`,
     tooShort: (move) => `Za krótki: ${move}.`,
-    tooShortBy: (mm, move) => `Za krótki o ${mm} mm: ${move}.`,
+    tooShortBy: (mm, move) => `Za krótki o ${mm}\u00a0mm: ${move}.`,
     lost: 'Nie wiadomo, gdzie jest rezonans. Przejdź przez niego jeszcze raz.',
     close: 'Blisko najgłośniejszego miejsca.',
     away: 'Daleko od najgłośniejszego miejsca.',

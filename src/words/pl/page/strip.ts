@@ -8,14 +8,14 @@ export const stripLabels: FirstWords['stripLabels'] = {
   tone: 'ton o częstotliwości kamertonu',
   room: 'hałas w sali przy tej samej częstotliwości',
   all: 'cały dźwięk',
-  timeTick: (seconds) => `${seconds} s`,
-  levelTick: (levelDb) => `${levelDb} dB`,
+  timeTick: (seconds) => `${seconds}\u00a0s`,
+  levelTick: (levelDb) => `${levelDb}\u00a0dB`,
 };
 
 export const stripSpoken: FirstWords['stripSpoken'] = {
   strikes: (strikes) => `Słychać było ${counted(strikes, 'uderzenie', 'uderzenia', 'uderzeń')}.`,
   noResonance: 'Nie znaleziono rezonansu.',
   resonances: (resonances) => `Rezonanse: ${resonances}.`,
-  resonance: (seconds, riseDb) => `w ${seconds} s, wzrost ${riseDb} dB`,
-  perhaps: (seconds, riseDb) => `może w ${seconds} s, wzrost ${riseDb} dB`,
+  resonance: (seconds, riseDb) => `w ${seconds}\u00a0s, wzrost ${riseDb}\u00a0dB`,
+  perhaps: (seconds, riseDb) => `może w ${seconds}\u00a0s, wzrost ${riseDb}\u00a0dB`,
 };

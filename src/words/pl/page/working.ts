@@ -58,15 +58,15 @@ export const circle: LaterWords['circle'] = {
     'Przykład, jeszcze nie twój: dźwięk słupa jest 1,5 raza silniejszy od dźwięku kamertonu i wyprzedza go o 60°. Gdy ta strona słucha, przejdź powoli przez rezonans: przy jego znaczniku zobaczysz własny okrąg.',
   tooLong: {
     inHalfWidths: (halfWidths, louderDb) =>
-      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości od rezonansu i jest o ${louderDb} dB głośniejsze: słup odczytany w tym miejscu jest za długi.`,
+      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości od rezonansu i jest o ${louderDb}\u00a0dB głośniejsze: słup odczytany w tym miejscu jest za długi.`,
     inMillimetres: (halfWidths, mm, louderDb) =>
-      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości (${mm} mm) od rezonansu i jest o ${louderDb} dB głośniejsze: słup odczytany w tym miejscu jest za długi.`,
+      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości (${mm}\u00a0mm) od rezonansu i jest o ${louderDb}\u00a0dB głośniejsze: słup odczytany w tym miejscu jest za długi.`,
   },
   tooShort: {
     inHalfWidths: (halfWidths, louderDb) =>
-      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości od rezonansu i jest o ${louderDb} dB głośniejsze: słup odczytany w tym miejscu jest za krótki.`,
+      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości od rezonansu i jest o ${louderDb}\u00a0dB głośniejsze: słup odczytany w tym miejscu jest za krótki.`,
     inMillimetres: (halfWidths, mm, louderDb) =>
-      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości (${mm} mm) od rezonansu i jest o ${louderDb} dB głośniejsze: słup odczytany w tym miejscu jest za krótki.`,
+      `Najgłośniejsze miejsce leży ${fixed(halfWidths, 2)} połowy szerokości (${mm}\u00a0mm) od rezonansu i jest o ${louderDb}\u00a0dB głośniejsze: słup odczytany w tym miejscu jest za krótki.`,
   },
   alike: 'Tutaj najgłośniejsze miejsce i rezonans są tym samym: oba dźwięki są w zgodnej fazie.',
   nowhere: 'Tutaj dźwięk słupa tylko osłabia dźwięk kamertonu: żadne miejsce nie jest najgłośniejsze.',

@@ -5,8 +5,8 @@ export const endPlot: LaterWords['endPlot'] = {
   x: 'średnica wewnętrzna rury, mm',
   y: 'poprawka na końcu rury, mm',
   line: (slope, uncertainty) =>
-    `Prosta przez punkty rur ma nachylenie ${slope} ± ${uncertainty} (95 %): o tyle mm rośnie poprawka na każdy mm średnicy.`,
-  tube: (diameterMm, endMm) => `${diameterMm} mm: ${endMm} mm`,
+    `Prosta przez punkty rur ma nachylenie ${slope} ± ${uncertainty} (95\u00a0%): o tyle mm rośnie poprawka na każdy mm średnicy.`,
+  tube: (diameterMm, endMm) => `${diameterMm}\u00a0mm: ${endMm}\u00a0mm`,
   tubes: (list) => `${list}.`,
   noTube: 'Nie ma jeszcze rury ze zmierzoną poprawką na końcu.',
   anotherTube:

@@ -64,22 +64,23 @@ export const apparatusPart: LaterWords['apparatusPart'] = {
 };
 
 export const apparatusFacts: LaterWords['apparatusFacts'] = {
-  stamped: (hz, uncertaintyHz) => `nominalnie ${hz} Hz ± ${uncertaintyHz} Hz (niepewność standardowa)`,
+  stamped: (hz, uncertaintyHz) =>
+    `nominalnie ${hz}\u00a0Hz ± ${uncertaintyHz}\u00a0Hz (niepewność standardowa)`,
   measured: (stampedHz, measuredHz, uncertaintyHz) =>
-    `nominalnie ${stampedHz} Hz, zmierzono ${measuredHz} ± ${uncertaintyHz} Hz (niepewność standardowa); liczy się częstotliwość zmierzona`,
+    `nominalnie ${stampedHz}\u00a0Hz, zmierzono ${measuredHz} ± ${uncertaintyHz}\u00a0Hz (niepewność standardowa); liczy się częstotliwość zmierzona`,
   noDiameter: 'średnica wewnętrzna niezmierzona',
-  diameter: (mm) => `średnica wewnętrzna ${mm} mm`,
-  otherDiameter: (mm) => `${mm} mm na drugim otwartym końcu`,
-  reading: (mm) => `jeden odczyt ± ${mm} mm (niepewność standardowa, razem ze znalezieniem rezonansu)`,
+  diameter: (mm) => `średnica wewnętrzna ${mm}\u00a0mm`,
+  otherDiameter: (mm) => `${mm}\u00a0mm na drugim otwartym końcu`,
+  reading: (mm) => `jeden odczyt ± ${mm}\u00a0mm (niepewność standardowa, razem ze znalezieniem rezonansu)`,
   readingNotStated: (taken) => `nie podano niepewności odczytu: ${taken}`,
-  zeroOffset: (mm) => `przesunięcie zera ${mm} mm`,
-  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty} °C (niepewność standardowa)`,
+  zeroOffset: (mm) => `przesunięcie zera ${mm}\u00a0mm`,
+  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty}\u00a0°C (niepewność standardowa)`,
   noTemperature: 'temperatury nie odczytano',
-  humidity: (percent) => `wilgotność ${percent} %`,
+  humidity: (percent) => `wilgotność ${percent}\u00a0%`,
   noHumidity: 'wilgotności nie odczytano',
-  pressure: (hPa) => `${hPa} hPa`,
+  pressure: (hPa) => `${hPa}\u00a0hPa`,
   noPressure: 'ciśnienia nie odczytano',
-  co2: (ppm) => `${ppm} ppm dwutlenku węgla`,
+  co2: (ppm) => `${ppm}\u00a0ppm dwutlenku węgla`,
 };
 
 export const methodPart: LaterWords['methodPart'] = {

@@ -55,11 +55,11 @@ export const forks: LaterWords['forks'] = {
   removeNamed: (number) => `Remover o diapasão ${number}`,
   notMeasured: 'Ainda não medido (veja Verificar).',
   measured: (frequencyHz, standardUncertaintyHz) =>
-    `Medido ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)} Hz; o ajuste usa este valor.`,
+    `Medido ${fixed(frequencyHz, 2)} ± ${fixed(standardUncertaintyHz, 2)}\u00a0Hz; o ajuste usa este valor.`,
   useStamp: 'Usar o valor gravado',
   add: 'Adicionar um diapasão',
   choose: 'escolha a frequência…',
-  offered: (frequencyHz) => `${hertz(frequencyHz)} Hz`,
+  offered: (frequencyHz) => `${hertz(frequencyHz)}\u00a0Hz`,
   others: 'Outra frequência: adicione a mais próxima e mude o número.',
   caution:
     'Bata o diapasão em borracha ou na sola do sapato, nunca em vidro ou em uma borda dura. Mantenha um diapasão vibrando longe dos dentes e do vidro.',

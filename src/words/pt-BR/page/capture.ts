@@ -22,12 +22,12 @@ export const trustPart: FirstWords['trustPart'] = {
   unproven: 'Ainda não verificado.',
   withheld: (flags) =>
     `Ouvidas, mas sem marca: ${flags}. O som foi cortado na passagem, como quando uma supressão de ruído tira o tom: talvez não fosse ressonância.`,
-  flag: (seconds, riseDb) => `em ${seconds} s, aumento ${riseDb} dB`,
+  flag: (seconds, riseDb) => `em ${seconds}\u00a0s, aumento ${riseDb}\u00a0dB`,
   maybes:
     'Talvez uma ressonância. Passe por ela mais uma vez: se for ouvida de novo, vira marca. Ou mantenha-a, se você também a ouviu.',
-  maybe: (seconds, percent, reason) => `○ em ${seconds} s, ${percent} % de certeza: ${reason}`,
+  maybe: (seconds, percent, reason) => `○ em ${seconds}\u00a0s, ${percent}\u00a0% de certeza: ${reason}`,
   keep: 'Manter',
-  keepNamed: (seconds) => `Manter a ressonância em ${seconds} s`,
+  keepNamed: (seconds) => `Manter a ressonância em ${seconds}\u00a0s`,
   letIn: 'Marcar mesmo assim',
   letInNamed: (flag) => `Marcar a ressonância ${flag}`,
   letAllIn: 'Marcar todas',

@@ -16,7 +16,7 @@ export const classPage: LaterWords['classPage'] = {
   table: 'Tabela dos grupos',
   use: 'Contar',
   group: 'Grupo',
-  speed: 'm/s (95 %)',
+  speed: 'm/s (95\u00a0%)',
   marks: 'Marcas',
   remarks: 'Observações',
   groupInFile: (name, fileName) => `${name}, ${fileName}`,

@@ -3,7 +3,7 @@ import { ordinal } from '../grammar.ts';
 
 export const columnLabels: FirstWords['columnLabels'] = {
   handle: 'Comprimento da coluna',
-  reading: (centimetres) => `${centimetres} cm na régua`,
+  reading: (centimetres) => `${centimetres}\u00a0cm na régua`,
   notSet: 'não definido',
   unit: 'cm',
   node: 'N',
@@ -16,12 +16,12 @@ export const columnSpoken: FirstWords['columnSpoken'] = {
     closed: 'Coluna de ar fechada em uma extremidade.',
     open: 'Coluna de ar aberta nas duas extremidades.',
   },
-  drawnAt: (centimetres) => `Está desenhada em ${centimetres} cm na régua.`,
+  drawnAt: (centimetres) => `Está desenhada em ${centimetres}\u00a0cm na régua.`,
   noMarks: 'Ainda não há marcas na régua.',
   marks: (marks) => `Marcas: ${marks}.`,
   marksAndMore: (marks, more) => `Marcas: ${marks} e mais ${more}.`,
-  mark: (centimetres) => `em ${centimetres} cm`,
-  perhapsMark: (centimetres) => `talvez em ${centimetres} cm`,
-  resonance: (order, centimetres) => `${ordinal(order)} ressonância em ${centimetres} cm`,
-  perhapsResonance: (order, centimetres) => `talvez ${ordinal(order)} ressonância em ${centimetres} cm`,
+  mark: (centimetres) => `em ${centimetres}\u00a0cm`,
+  perhapsMark: (centimetres) => `talvez em ${centimetres}\u00a0cm`,
+  resonance: (order, centimetres) => `${ordinal(order)} ressonância em ${centimetres}\u00a0cm`,
+  perhapsResonance: (order, centimetres) => `talvez ${ordinal(order)} ressonância em ${centimetres}\u00a0cm`,
 };

@@ -20,5 +20,5 @@ export const lengthAnswer: FirstWords['lengthAnswer'] = {
       'O nível muda também de outros modos. Deixe a coluna como está e segure o diapasão parado em cada uma das duas posições.',
   },
   rise: (riseDb, uncertaintyDb, comparisons) =>
-    `Na boca o diapasão fica ${riseDb} ± ${uncertaintyDb} dB mais forte (95 %), comparado ${counted(comparisons, 'vez', 'vezes')}.`,
+    `Na boca o diapasão fica ${riseDb} ± ${uncertaintyDb}\u00a0dB mais forte (95\u00a0%), comparado ${counted(comparisons, 'vez', 'vezes')}.`,
 };

@@ -15,8 +15,8 @@ export const marks: FirstWords['marks'] = {
   none: 'Ainda não há marcas. Cada ressonância encontrada cria uma. Você também pode apertar M, ou digitar um comprimento acima do tubo.',
   deleted: (count) => `Marcas apagadas (${count})`,
   bringBack: 'Recuperar',
-  atLength: (centimetres) => `em ${centimetres} cm`,
-  bringBackAtLength: (centimetres) => `Recuperar a marca em ${centimetres} cm`,
+  atLength: (centimetres) => `em ${centimetres}\u00a0cm`,
+  bringBackAtLength: (centimetres) => `Recuperar a marca em ${centimetres}\u00a0cm`,
   withoutLength: 'sem comprimento',
   bringBackWithoutLength: 'Recuperar a marca sem comprimento',
 };
@@ -38,7 +38,7 @@ export const markRow: FirstWords['markRow'] = {
       `Mudar também as outras ${count} marcas do mesmo tipo`,
     ),
   unsure: (percent) =>
-    `Só ${percent} % de certeza de que é uma ressonância: deslize por ela de novo antes de confiar nela.`,
+    `Só ${percent}\u00a0% de certeza de que é uma ressonância: deslize por ela de novo antes de confiar nela.`,
   pass: (strike, pass) => `batida ${strike}, ${ordinal(pass)} passagem`,
   untested: (missing) =>
     missing === 1

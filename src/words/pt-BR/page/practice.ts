@@ -13,15 +13,15 @@ export const practice: FirstWords['practice'] = {
   room: 'Sala',
   rooms: { quiet: 'silenciosa', talk: 'alguma conversa', 'full class': 'turma cheia' },
   instruments: (celsius, humidityPercent, diameterMm) =>
-    `Instrumentos: ${celsius} °C, umidade ${humidityPercent} %, tubo com ${diameterMm} mm de diâmetro interno`,
+    `Instrumentos: ${celsius}\u00a0°C, umidade ${humidityPercent}\u00a0%, tubo com ${diameterMm}\u00a0mm de diâmetro interno`,
   instrumentsApart: (celsius, humidityPercent, diameterMm, place) =>
-    `Instrumentos: ${celsius} °C, umidade ${humidityPercent} %, tubo com ${diameterMm} mm de diâmetro interno. O local atual é outra sala; por isso, são anotados em um local próprio: “${place}”`,
+    `Instrumentos: ${celsius}\u00a0°C, umidade ${humidityPercent}\u00a0%, tubo com ${diameterMm}\u00a0mm de diâmetro interno. O local atual é outra sala; por isso, são anotados em um local próprio: “${place}”`,
   note: 'Anotar estas leituras',
   noted: 'As leituras estão anotadas em Montagem.',
   notedApart: (place) =>
     `As leituras estão anotadas em Montagem, em um local próprio: “${place}”. O que você medir agora pertence a esse local.`,
   otherTube: (diameterMm, practiceDiameterMm) =>
-    `O tubo de treino tem ${practiceDiameterMm} mm de diâmetro, mas o tubo deste experimento tem ${diameterMm} mm. Para treinar, comece um experimento novo em Arquivo.`,
+    `O tubo de treino tem ${practiceDiameterMm}\u00a0mm de diâmetro, mas o tubo deste experimento tem ${diameterMm}\u00a0mm. Para treinar, comece um experimento novo em Arquivo.`,
 };
 
 export const guide: FirstWords['guide'] = {

@@ -118,7 +118,7 @@ export const sounds: LaterWords['sounds'] = {
   eraseNamed: (number) => `Apagar o som ${number}`,
   askErase: (number, lengthS) => ({
     heading: `Apagar o som ${number}?`,
-    message: `${fixed(lengthS, 1)} s de som são apagados deste navegador e não voltam mais. As marcas ficam. Salve antes como WAV se ainda precisar dele.`,
+    message: `${fixed(lengthS, 1)}\u00a0s de som são apagados deste navegador e não voltam mais. As marcas ficam. Salve antes como WAV se ainda precisar dele.`,
     no: 'Manter',
     yes: 'Apagar',
   }),

@@ -10,15 +10,15 @@ export const soundFact: LaterWords['soundFact'] = {
     'level changed': 'não: o navegador muda o nível. Tente outro navegador ou outro microfone',
   },
   nothingHeard: 'nada ouvido ainda',
-  upTo: (loudestDb) => `até ${loudestDb} dB (0 dB: um seno de fundo de escala)`,
-  faint: (loudestDb) => `até ${loudestDb} dB (0 dB: um seno de fundo de escala); muito fraco`,
+  upTo: (loudestDb) => `até ${loudestDb}\u00a0dB (0\u00a0dB: um seno de fundo de escala)`,
+  faint: (loudestDb) => `até ${loudestDb}\u00a0dB (0\u00a0dB: um seno de fundo de escala); muito fraco`,
   roomUnheard: 'ainda não ouvido',
-  room: (roomDb) => `${roomDb} dB na frequência do diapasão`,
+  room: (roomDb) => `${roomDb}\u00a0dB na frequência do diapasão`,
 };
 
 export const forkFinding: LaterWords['forkFinding'] = {
   none: 'bata nele para medir a frequência real',
   measured: (frequencyHz, uncertaintyHz, offHz, offPercent) =>
-    `${frequencyHz} ± ${uncertaintyHz} Hz, a ${offHz} Hz (${offPercent} %) do valor gravado`,
-  withDecay: (measured, decayTimeS) => `${measured}; cai a 1/e em ${decayTimeS} s`,
+    `${frequencyHz} ± ${uncertaintyHz}\u00a0Hz, a ${offHz}\u00a0Hz (${offPercent}\u00a0%) do valor gravado`,
+  withDecay: (measured, decayTimeS) => `${measured}; cai a 1/e em ${decayTimeS}\u00a0s`,
 };

@@ -9,7 +9,7 @@ export const source: FirstWords['source'] = {
   open: 'Abrir uma gravação',
   file: 'Gravação a abrir',
   progress: 'Ouvindo a gravação',
-  rate: (kilohertz, processing) => `${kilohertz} kHz, ${processing}`,
+  rate: (kilohertz, processing) => `${kilohertz}\u00a0kHz, ${processing}`,
   processing: {
     on: 'alterado pelo navegador',
     unknown: 'talvez alterado pelo navegador',
@@ -20,7 +20,7 @@ export const source: FirstWords['source'] = {
 export const now: FirstWords['now'] = {
   legend: 'Medindo agora',
   fork: 'Diapasão',
-  hertz: (frequency) => `${frequency} Hz`,
+  hertz: (frequency) => `${frequency}\u00a0Hz`,
   addFork: 'Adicionar diapasão…',
   alsoChange: (marks) =>
     plural(marks, 'Mudar também a marca feita até agora', `Mudar também as ${marks} marcas feitas até agora`),
@@ -57,7 +57,7 @@ export const wayBack: FirstWords['wayBack'] = {
     filled: { tooLong: 'suba a água', tooShort: 'abaixe a água' },
   },
   off: (side, move) => `${side}: ${move}`,
-  heardAgo: (seconds) => `(há ${seconds} s)`,
+  heardAgo: (seconds) => `(há ${seconds}\u00a0s)`,
   lost: 'Não dá para saber onde está a ressonância. Passe por ela mais uma vez e depois volte dos dois lados.',
   byLevel: 'De volta à posição mais sonora: passe por ela vindo dos dois lados.',
   tooShort: 'curta demais',
@@ -66,9 +66,9 @@ export const wayBack: FirstWords['wayBack'] = {
     here: 'Aqui. Fique parado.',
     atMaximum: 'Na posição mais sonora.',
     tooLong: (move) => `Longa demais: ${move}.`,
-    tooLongBy: (mm, move) => `Longa demais em ${mm} mm: ${move}.`,
+    tooLongBy: (mm, move) => `Longa demais em ${mm}\u00a0mm: ${move}.`,
     tooShort: (move) => `Curta demais: ${move}.`,
-    tooShortBy: (mm, move) => `Curta demais em ${mm} mm: ${move}.`,
+    tooShortBy: (mm, move) => `Curta demais em ${mm}\u00a0mm: ${move}.`,
     lost: 'Não dá para saber onde está a ressonância. Passe por ela mais uma vez.',
     close: 'Perto da posição mais sonora.',
     away: 'Longe da posição mais sonora.',

@@ -8,8 +8,8 @@ export const stripLabels: FirstWords['stripLabels'] = {
   tone: 'tom na frequência do diapasão',
   room: 'ruído da sala na mesma frequência',
   all: 'todo o som',
-  timeTick: (seconds) => `${seconds} s`,
-  levelTick: (levelDb) => `${levelDb} dB`,
+  timeTick: (seconds) => `${seconds}\u00a0s`,
+  levelTick: (levelDb) => `${levelDb}\u00a0dB`,
 };
 
 export const stripSpoken: FirstWords['stripSpoken'] = {
@@ -19,6 +19,6 @@ export const stripSpoken: FirstWords['stripSpoken'] = {
       : plural(strikes, 'Uma batida ouvida.', `${strikes} batidas ouvidas.`),
   noResonance: 'Nenhuma ressonância encontrada.',
   resonances: (resonances) => `Ressonâncias: ${resonances}.`,
-  resonance: (seconds, riseDb) => `em ${seconds} s, aumento ${riseDb} dB`,
-  perhaps: (seconds, riseDb) => `talvez em ${seconds} s, aumento ${riseDb} dB`,
+  resonance: (seconds, riseDb) => `em ${seconds}\u00a0s, aumento ${riseDb}\u00a0dB`,
+  perhaps: (seconds, riseDb) => `talvez em ${seconds}\u00a0s, aumento ${riseDb}\u00a0dB`,
 };

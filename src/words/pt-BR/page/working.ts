@@ -59,15 +59,15 @@ export const circle: LaterWords['circle'] = {
     'Um exemplo, ainda não o seu: o som da coluna é 1,5 vezes o do diapasão e está 60° à frente dele. Deslize além de uma ressonância enquanto esta página ouve: a marca dela traz o seu próprio círculo.',
   tooLong: {
     inHalfWidths: (halfWidths, louderDb) =>
-      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} da ressonância e é ${louderDb} dB mais forte: uma coluna lida ali é longa demais.`,
+      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} da ressonância e é ${louderDb}\u00a0dB mais forte: uma coluna lida ali é longa demais.`,
     inMillimetres: (halfWidths, mm, louderDb) =>
-      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} (${mm} mm) da ressonância e é ${louderDb} dB mais forte: uma coluna lida ali é longa demais.`,
+      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} (${mm}\u00a0mm) da ressonância e é ${louderDb}\u00a0dB mais forte: uma coluna lida ali é longa demais.`,
   },
   tooShort: {
     inHalfWidths: (halfWidths, louderDb) =>
-      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} da ressonância e é ${louderDb} dB mais forte: uma coluna lida ali é curta demais.`,
+      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} da ressonância e é ${louderDb}\u00a0dB mais forte: uma coluna lida ali é curta demais.`,
     inMillimetres: (halfWidths, mm, louderDb) =>
-      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} (${mm} mm) da ressonância e é ${louderDb} dB mais forte: uma coluna lida ali é curta demais.`,
+      `A posição mais sonora fica a ${fixed(halfWidths, 2)} ${plural(halfWidths, 'meia largura', 'meias larguras')} (${mm}\u00a0mm) da ressonância e é ${louderDb}\u00a0dB mais forte: uma coluna lida ali é curta demais.`,
   },
   alike: 'Aqui a posição mais sonora e a ressonância são a mesma: os dois sons estão em fase.',
   nowhere: 'Aqui o som da coluna só enfraquece o do diapasão: nenhuma posição é a mais sonora.',

@@ -5,8 +5,8 @@ export const endPlot: LaterWords['endPlot'] = {
   x: 'diâmetro interno do tubo, mm',
   y: 'correção de extremidade, mm',
   line: (slope, uncertainty) =>
-    `Na reta ajustada aos tubos, a correção aumenta (${slope} ± ${uncertainty}) vezes o aumento do diâmetro (95 %).`,
-  tube: (diameterMm, endMm) => `${diameterMm} mm: ${endMm} mm`,
+    `Na reta ajustada aos tubos, a correção aumenta (${slope} ± ${uncertainty}) vezes o aumento do diâmetro (95\u00a0%).`,
+  tube: (diameterMm, endMm) => `${diameterMm}\u00a0mm: ${endMm}\u00a0mm`,
   tubes: (list) => `${list}.`,
   noTube: 'Ainda não há tubo com correção de extremidade medida.',
   anotherTube:

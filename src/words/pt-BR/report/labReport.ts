@@ -65,22 +65,22 @@ export const apparatusPart: LaterWords['apparatusPart'] = {
 };
 
 export const apparatusFacts: LaterWords['apparatusFacts'] = {
-  stamped: (hz, uncertaintyHz) => `gravado ${hz} Hz ± ${uncertaintyHz} Hz (incerteza-padrão)`,
+  stamped: (hz, uncertaintyHz) => `gravado ${hz}\u00a0Hz ± ${uncertaintyHz}\u00a0Hz (incerteza-padrão)`,
   measured: (stampedHz, measuredHz, uncertaintyHz) =>
-    `gravado ${stampedHz} Hz, medido ${measuredHz} ± ${uncertaintyHz} Hz (incerteza-padrão); vale a frequência medida`,
+    `gravado ${stampedHz}\u00a0Hz, medido ${measuredHz} ± ${uncertaintyHz}\u00a0Hz (incerteza-padrão); vale a frequência medida`,
   noDiameter: 'diâmetro interno não medido',
-  diameter: (mm) => `diâmetro interno ${mm} mm`,
-  otherDiameter: (mm) => `${mm} mm na outra extremidade aberta`,
-  reading: (mm) => `uma leitura ± ${mm} mm (incerteza-padrão, incluindo achar a ressonância)`,
+  diameter: (mm) => `diâmetro interno ${mm}\u00a0mm`,
+  otherDiameter: (mm) => `${mm}\u00a0mm na outra extremidade aberta`,
+  reading: (mm) => `uma leitura ± ${mm}\u00a0mm (incerteza-padrão, incluindo achar a ressonância)`,
   readingNotStated: (taken) => `incerteza de leitura não informada: ${taken}`,
-  zeroOffset: (mm) => `desvio do zero ${mm} mm`,
-  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty} °C (incerteza-padrão)`,
+  zeroOffset: (mm) => `desvio do zero ${mm}\u00a0mm`,
+  temperature: (celsius, uncertainty) => `${celsius} ± ${uncertainty}\u00a0°C (incerteza-padrão)`,
   noTemperature: 'temperatura não lida',
-  humidity: (percent) => `umidade ${percent} %`,
+  humidity: (percent) => `umidade ${percent}\u00a0%`,
   noHumidity: 'umidade não lida',
-  pressure: (hPa) => `${hPa} hPa`,
+  pressure: (hPa) => `${hPa}\u00a0hPa`,
   noPressure: 'pressão não lida',
-  co2: (ppm) => `${ppm} ppm de dióxido de carbono`,
+  co2: (ppm) => `${ppm}\u00a0ppm de dióxido de carbono`,
 };
 
 export const methodPart: LaterWords['methodPart'] = {
