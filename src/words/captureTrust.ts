@@ -2,7 +2,7 @@ import type { ProcessingStep } from '../capture/processingSteps.ts';
 import type { MarkDoubt } from '../marks/mark.ts';
 import type { CaptureTrust } from '../session/hearing/captureTrust.ts';
 import { words } from './inUse.ts';
-import { listed } from './lists.ts';
+import { clauses, listed } from './lists.ts';
 
 /** What rests on the level: marks that are made, or a sweep's result. */
 type RestsOnLevel = 'marks' | 'sweep';
@@ -32,7 +32,7 @@ export function trustWords({ reason }: Pick<CaptureTrust, 'reason'>, rests: Rest
 export function doubtWords(doubts: readonly MarkDoubt[] | undefined): string | null {
   if (doubts === undefined || doubts.length === 0) return null;
   const { inDoubt, reasons } = words.markDoubt;
-  return inDoubt(doubts.map((doubt) => reasons[doubt]).join('; '));
+  return inDoubt(clauses(doubts.map((doubt) => reasons[doubt])));
 }
 
 function stepNames(steps: readonly ProcessingStep[]): string {

@@ -1,18 +1,27 @@
-import { language } from './language.ts';
+import { LANGUAGES, language } from './language.ts';
 
-/** 2030-03-01T10:00:00.000Z as 2030-03-01 10:00 (UTC, as stored). @param time  ISO 8601 */
+/**
+ * Day and time as they are stored (UTC), so that they read the same everywhere: 1 Mar 2030, 10:00.
+ * @param time  ISO 8601; a record may hold anything: what is no time stands as it is
+ */
 export function dayAndTime(time: string): string {
-  return time.slice(0, 16).replace('T', ' ');
+  const form = { dateStyle: 'medium', timeStyle: 'short', hourCycle: 'h23', timeZone: 'UTC' } as const;
+  return timeWords(time, (date) => date.toLocaleString(LANGUAGES[language].locale, form));
 }
 
-/** Day and time as the browser's owner writes them, in the local zone. @param time  ISO 8601 */
+/** Day and time as the browser's owner writes them, in the local zone. @param time  as above */
 export function localDayAndTime(time: string): string {
-  return new Date(time).toLocaleString(usual());
+  return timeWords(time, (date) => date.toLocaleString(usual()));
 }
 
-/** The time of day as the browser's owner writes it, in the local zone. @param time  ISO 8601 */
+/** The time of day as the browser's owner writes it, in the local zone. @param time  as above */
 export function localTime(time: string): string {
-  return new Date(time).toLocaleTimeString(usual());
+  return timeWords(time, (date) => date.toLocaleTimeString(usual()));
+}
+
+function timeWords(time: string, write: (date: Date) => string): string {
+  const date = new Date(time);
+  return Number.isNaN(date.getTime()) ? time : write(date);
 }
 
 /** The browser's own way with dates where it speaks this language (British, American …), else the language's. */

@@ -10,6 +10,11 @@ export function listed(parts: readonly string[]): string {
   return joined(parts, 'conjunction');
 }
 
+/** Clauses of one sentence, with semicolons between them. */
+export function clauses(parts: readonly string[]): string {
+  return parts.join(LANGUAGES[language].semicolon);
+}
+
 function joined(parts: readonly string[], type: 'conjunction' | 'disjunction'): string {
-  return new Intl.ListFormat(LANGUAGES[language].lists, { type }).format(parts);
+  return new Intl.ListFormat(LANGUAGES[language].locale, { type }).format(parts);
 }

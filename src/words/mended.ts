@@ -1,5 +1,6 @@
 import type { Mended, MendedQuantity } from '../notebook/mendRecord.ts';
 import { words } from './inUse.ts';
+import { clauses } from './lists.ts';
 import { unrounded } from './numbers.ts';
 
 /** The unit that a record holds each quantity in. */
@@ -22,7 +23,7 @@ const UNITS: Readonly<Record<MendedQuantity, string>> = {
 
 /** A line for the note of a record in which numbers stood outside of today’s limits. */
 export function mendedNote(mended: readonly Mended[]): string {
-  return words.mended.note(mended.map(mendedWords).join('; '));
+  return words.mended.note(clauses(mended.map(mendedWords)));
 }
 
 /** All digits: nothing that a record said is lost. */

@@ -128,12 +128,12 @@ export function fullMillimetres(lengthM: number): string {
   return localForm(String(Number((lengthM * 1000).toPrecision(8))));
 }
 
-/** A size in megabytes of 10⁶ bytes; with one decimal below 10 of them. @param bytes  >= 0 */
+/** A size in megabytes of 10⁶ bytes, with its unit and one decimal below 10 of them. @param bytes  >= 0 */
 export function megabytes(bytes: number): string {
-  return `${fixed(bytes / 1e6, bytes < 1e7 ? 1 : 0)} MB`;
+  return `${fixed(bytes / 1e6, bytes < 1e7 ? 1 : 0)} ${LANGUAGES[language].megabyte}`;
 }
 
-/** A number with its digits, without the noise of a change of units. */
-export function tidy(value: number): string {
-  return localForm(String(Number(value.toPrecision(12))));
+/** A number with its digits, without the noise of a change of units. @param digits  significant ones at most */
+export function tidy(value: number, digits = 12): string {
+  return localForm(String(Number(value.toPrecision(digits))));
 }

@@ -61,6 +61,8 @@ async function measure(page: Page, said: Texts): Promise<void> {
     const field = page.getByRole('textbox', { name: label, exact: true });
     await field.fill(text);
     await field.press('Tab');
+    // It was read, and stands there in the language's own form.
+    await expect.poll(() => field.inputValue()).toBe(text);
   }
   await goTo(page, said, 'measure');
   for (const text of LENGTHS) {

@@ -9,6 +9,7 @@ import type { FieldDraft } from './typedEntry.ts';
 import { keepFocus } from './keepFocus.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { words } from '../../words/inUse.ts';
+import { tidy } from '../../words/numbers.ts';
 import { parseFaultWords } from '../../words/parseFaults.ts';
 
 /**
@@ -81,7 +82,7 @@ export class NumberField extends PartElement {
 
   /** The value as the field writes it. */
   private get written(): string {
-    return this.value === null ? '' : String(Number(this.value.toPrecision(this.kind.digits ?? 8)));
+    return this.value === null ? '' : tidy(this.value, this.kind.digits ?? 8);
   }
 
   private onChange(): void {

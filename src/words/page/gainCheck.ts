@@ -1,6 +1,6 @@
 import type { GainCheckRecord } from '../../notebook/experiment.ts';
 import type { GainAnswer } from '../../session/hearing/gainCheck.ts';
-import { dayAndTime } from '../dates.ts';
+import { localDayAndTime } from '../dates.ts';
 import { laterWords } from '../inUse.ts';
 import { fixed } from '../numbers.ts';
 
@@ -32,7 +32,7 @@ export function gainAnswerWords(answer: GainAnswer): GainAnswerWords {
 export function keptGainWords(check: GainCheckRecord): string {
   const { kept, namelessDevice } = laterWords.gainAnswer;
   return kept[check.verdict](
-    dayAndTime(check.checkedAt),
+    localDayAndTime(check.checkedAt),
     fixed(check.departureDb, 1),
     fixed(check.limitDb, 1),
     check.device ?? namelessDevice,

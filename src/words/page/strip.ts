@@ -1,5 +1,6 @@
 import type { RecentLevels } from '../../session/hearing/recentLevels.ts';
 import { words } from '../inUse.ts';
+import { clauses } from '../lists.ts';
 import { fixed } from '../numbers.ts';
 
 /** So many of the newest resonances are told. */
@@ -14,7 +15,7 @@ export function stripWords({ points, resonances, soundings }: RecentLevels): str
     .map(({ timeS, riseDb, certainty }) =>
       said[certainty === 'maybe' ? 'perhaps' : 'resonance'](fixed(timeS, 1), fixed(riseDb, 0)),
     );
-  const found = told.length === 0 ? said.noResonance : said.resonances(told.join('; '));
+  const found = told.length === 0 ? said.noResonance : said.resonances(clauses(told));
   return `${said.strikes(soundings.length)} ${found}`;
 }
 

@@ -1,7 +1,7 @@
 import type { ColumnEnds, Mark, MarkEvidence } from '../../marks/mark.ts';
 import type { Fork, Place, Tube } from '../../notebook/experiment.ts';
 import { laterWords, words } from '../inUse.ts';
-import { listed } from '../lists.ts';
+import { clauses, listed } from '../lists.ts';
 import type { MarkWords } from '../marks.ts';
 import { mouthWords } from '../mouths.ts';
 import { fixed, roundPair, stampedHertz } from '../numbers.ts';
@@ -19,31 +19,31 @@ export function forkWords(fork: Fork): string {
 /** @param ends  those that were used */
 export function tubeWords({ diameterM, otherDiameterM, mouth }: Tube, ends: readonly ColumnEnds[]): string {
   const facts = laterWords.apparatusFacts;
-  return [
+  return clauses([
     diameterM === null ? facts.noDiameter : facts.diameter(fixed(diameterM * 1000, 1)),
     ...(otherDiameterM === null || !ends.includes('open')
       ? []
       : [facts.otherDiameter(fixed(otherDiameterM * 1000, 1))]),
     mouthWords(mouth),
     listed(ends.map((one) => words.endsLong[one])),
-  ].join('; ');
+  ]);
 }
 
 /** @param readingStandardUncertaintyM  null where nobody stated it */
 export function ruleWords(readingStandardUncertaintyM: number | null, zeroOffsetM: number): string {
   const facts = laterWords.apparatusFacts;
-  return [
+  return clauses([
     readingStandardUncertaintyM === null
       ? facts.readingNotStated(readingTakenWords())
       : facts.reading(fixed(readingStandardUncertaintyM * 1000, 1)),
     facts.zeroOffset(fixed(zeroOffsetM * 1000, 1)),
-  ].join('; ');
+  ]);
 }
 
 export function airWords(place: Place): string {
   const facts = laterWords.apparatusFacts;
   const { temperatureC, humidityPct, pressurePa, co2MoleFraction } = place;
-  return [
+  return clauses([
     ...(place.filling === 'air' ? [] : [words.fillingNames[place.filling]]),
     temperatureC === null
       ? facts.noTemperature
@@ -51,7 +51,7 @@ export function airWords(place: Place): string {
     humidityPct === null ? facts.noHumidity : facts.humidity(fixed(humidityPct, 0)),
     pressurePa === null ? facts.noPressure : facts.pressure(fixed(pressurePa / 100, 0)),
     ...(co2MoleFraction === null ? [] : [facts.co2(fixed(1e6 * co2MoleFraction, 0))]),
-  ].join('; ');
+  ]);
 }
 
 /** What the method says of the marks: how many there are, and how they came about. */
@@ -96,7 +96,7 @@ export function remarkWords(mark: Mark, words: MarkWords, againOf: number | null
     words.cause === null ? null : outlier(words.cause),
     mark.note === '' ? null : mark.note,
   ];
-  return remarks.filter((remark) => remark !== null).join('; ');
+  return clauses(remarks.filter((remark) => remark !== null));
 }
 
 /** What a report of very many places doesn't print; null where it prints all. */

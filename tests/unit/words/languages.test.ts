@@ -1,10 +1,19 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { speakEnglish } from '../../../src/words/english.ts';
 import { speakFirst, speakLater } from '../../../src/words/inUse.ts';
+import { dayAndTime } from '../../../src/words/dates.ts';
 import { LANGUAGES, LANGUAGE_TAGS } from '../../../src/words/language.ts';
 import { FIRST_TEXTS, LATER_TEXTS } from '../../../src/words/loadTexts.ts';
-import { fixed, fullCentimetres, roundPair, short, signed } from '../../../src/words/numbers.ts';
-import { either, listed } from '../../../src/words/lists.ts';
+import {
+  fixed,
+  fullCentimetres,
+  megabytes,
+  roundPair,
+  short,
+  signed,
+  tidy,
+} from '../../../src/words/numbers.ts';
+import { clauses, either, listed } from '../../../src/words/lists.ts';
 
 afterEach(() => speakEnglish());
 
@@ -30,6 +39,33 @@ describe('each language', () => {
     expect(short(341.333)).toBe(`341${sign}33`);
     expect(fullCentimetres(0.158)).toBe(`15${sign}8`);
     expect(roundPair(343.6149, 1.234)).toEqual({ value: `343${sign}6`, uncertainty: `1${sign}2` });
+    expect(tidy(0.1 + 0.2)).toBe(`0${sign}3`);
+  });
+
+  // Sources: the engine's own data (Unicode CLDR) for month and order; ISO 8601 for what a record holds.
+  it.each([
+    ['de', '01.03.2030, 00:05'],
+    ['en', '1 Mar 2030, 00:05'],
+    ['es', '1 mar 2030, 0:05'],
+    ['fr', '1 mars 2030, 00:05'],
+    ['pl', '1 mar 2030, 00:05'],
+    ['pt-BR', '1 de mar. de 2030, 00:05'],
+  ] as const)(
+    '%s writes a stored time in its own form, the same in every time zone',
+    async (tag, expected) => {
+      speakFirst(tag, await FIRST_TEXTS[tag]());
+      expect(dayAndTime('2030-03-01T00:05:59.000Z')).toBe(expected);
+      expect(dayAndTime('this morning')).toBe('this morning');
+    },
+  );
+
+  it('in French has a space before a semicolon, and counts octets', async () => {
+    speakFirst('fr', await FIRST_TEXTS.fr());
+    expect(clauses(['a', 'b'])).toBe('a\u00a0; b');
+    expect(megabytes(2_500_000)).toBe('2,5 Mo');
+    speakEnglish();
+    expect(clauses(['a', 'b'])).toBe('a; b');
+    expect(megabytes(2_500_000)).toBe('2.5 MB');
   });
 });
 
