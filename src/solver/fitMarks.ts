@@ -51,6 +51,8 @@ export interface MarksFit {
  * correction worse than this many of its uncertainties.
  */
 const FREE_END_LIMIT = 5;
+/** Below this part of the speed a contribution is the noise of doubles (2.2e-16 each step), not of the marks. */
+const ROUNDING = 1e-13;
 
 /**
  * Generalised least squares over all fitted rows at once. What is known of the mouth is one more value beside the
@@ -159,7 +161,11 @@ function summarise(
     group: number | null,
     signedMps: number,
     degreesOfFreedom: number,
-  ): Contribution => ({ source, group, contributionMps: Math.abs(signedMps), signedMps, degreesOfFreedom });
+  ): Contribution => {
+    // What cancels leaves the arithmetic's noise: no error of the rule's zero moves a slope.
+    const clearMps = Math.abs(signedMps) < ROUNDING * Math.abs(speedMps) ? 0 : signedMps;
+    return { source, group, contributionMps: Math.abs(clearMps), signedMps: clearMps, degreesOfFreedom };
+  };
   const isJudged = (setup: number): boolean =>
     chosen.some((row) => row.setup === setup && row.located.isRiseAssumed);
   const reading = Math.sqrt(chosen.reduce((sum, _, i) => sum + weights[i] ** 2 * errors.variances[i], 0));

@@ -104,6 +104,13 @@ describe('budget by plain least squares', () => {
     near(solution.effectiveDegreesOfFreedom, degrees, 'degrees of freedom');
   });
 
+  it('of marks that give their end correction: the rule’s zero moves all alike, so the speed not at all', () => {
+    const { budget } = solved(solve(makeMarks(THREE, { radiusM: null })));
+    const zero = budget.find(({ source }) => source === 'zero');
+    expect(zero?.standardUncertainty).toBe(RULE.zeroM);
+    expect(zero?.sensitivity).toBe(0);
+  });
+
   it('of closed and open columns of two forks', () => {
     const wanted: readonly Wanted[] = [
       { hz: 384, orders: [1, 2] },
