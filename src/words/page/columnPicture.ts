@@ -50,9 +50,9 @@ export function stemLabel({
   isUnsure,
   passes,
 }: MarkOnRule & { readonly passes: number }): string {
+  const at = centimetres(lengthM);
   const parts = [
-    ...(order === null ? [] : [words.columnLabels.order(order)]),
-    centimetres(lengthM),
+    order === null ? at : words.columnLabels.resonance(order, at),
     ...(passes === 1 ? [] : [`${passes}×`]),
   ];
   return `${parts.join(' · ')}${isUnsure ? '?' : ''}`;

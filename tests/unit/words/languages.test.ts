@@ -13,6 +13,7 @@ import {
   signed,
   tidy,
 } from '../../../src/words/numbers.ts';
+import { stemLabel } from '../../../src/words/page/columnPicture.ts';
 import { clauses, either, listed } from '../../../src/words/lists.ts';
 
 afterEach(() => speakEnglish());
@@ -22,6 +23,14 @@ describe('each language', () => {
   it.each(LANGUAGE_TAGS)('%s has the decimal sign of CLDR', (tag) => {
     const part = new Intl.NumberFormat(tag).formatToParts(0.5).find(({ type }) => type === 'decimal');
     expect(LANGUAGES[tag].decimalSign).toBe(part?.value);
+  });
+
+  it.each(LANGUAGE_TAGS)('%s has no full stop before another sign in the label of a mark', async (tag) => {
+    speakFirst(tag, await FIRST_TEXTS[tag]());
+    const label = stemLabel({ order: 2, lengthM: 0.158, isUnsure: true, passes: 3 });
+    expect(label).toContain(`15${LANGUAGES[tag].decimalSign}8 · 3×?`);
+    expect(label).toMatch(/^\D*2/);
+    expect(label).not.toMatch(/[.:] [·:]/);
   });
 
   it.each(LANGUAGE_TAGS)('%s has a name of its own', (tag) => {

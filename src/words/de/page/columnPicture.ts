@@ -8,7 +8,7 @@ export const columnLabels: FirstWords['columnLabels'] = {
   unit: 'cm',
   node: 'K',
   antinode: 'B',
-  order: (order) => ordinal(order),
+  resonance: (order, centimetres) => `n = ${order}: ${centimetres}`,
 };
 
 export const columnSpoken: FirstWords['columnSpoken'] = {

@@ -9,8 +9,8 @@ export const columnLabels = {
   /** The letters of a node and of an antinode. */
   node: 'N',
   antinode: 'A',
-  /** The order at a mark, before its length. */
-  order: (order: number) => ordinal(order),
+  /** Order and length at a mark. A full stop after the number would look odd before a dot. */
+  resonance: (order: number, centimetres: string) => `${ordinal(order)} · ${centimetres}`,
 };
 
 /** The picture in words. */

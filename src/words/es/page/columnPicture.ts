@@ -8,7 +8,7 @@ export const columnLabels: FirstWords['columnLabels'] = {
   unit: 'cm',
   node: 'N',
   antinode: 'V',
-  order: (order) => ordinal(order),
+  resonance: (order, centimetres) => `${ordinal(order)} · ${centimetres}`,
 };
 
 export const columnSpoken: FirstWords['columnSpoken'] = {

@@ -8,7 +8,7 @@ export const columnLabels: FirstWords['columnLabels'] = {
   unit: 'cm',
   node: 'W',
   antinode: 'S',
-  order: (order) => ordinal(order),
+  resonance: (order, centimetres) => `n = ${order}: ${centimetres}`,
 };
 
 export const columnSpoken: FirstWords['columnSpoken'] = {
