@@ -41,7 +41,7 @@ export class NextElement extends PartElement {
       ${
         marks.length === 0 && !isPending
           ? html`<p>${laterWords.nextMarks.none}</p>`
-          : html`<ol>
+          : html`<ul>
               ${marks.map(
                 (mark) =>
                   html`<li>
@@ -49,7 +49,7 @@ export class NextElement extends PartElement {
                     <strong>${gainWords(mark).gain}</strong> ${gainWords(mark).left}
                   </li>`,
               )}
-            </ol>`
+            </ul>`
       }
     </section>`;
   }
