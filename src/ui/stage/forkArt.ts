@@ -12,6 +12,8 @@ export function forkArt(
   const x = zeroPx - (isNarrow ? 12 : 22) - gap / 2 - (fork.isAtMouth ? 0 : isNarrow ? 10 : 26);
   const middle = (tubeTopPx + tubeBottomPx) / 2;
   const top = middle - (isNarrow ? 22 : 32) - (fork.isAtMouth ? 0 : 14);
+  // On a phone the label begins before the mouth and would run into the wall.
+  const labelPx = isNarrow ? Math.min(top - 10, tubeTopPx - 8) : top - 10;
   const bend = top + (isNarrow ? 34 : 50);
   const stem = bend + gap / 2 + (isNarrow ? 20 : 30);
   const tines = (spread: number): string =>
@@ -21,7 +23,7 @@ export function forkArt(
       ${fork.isSounding ? svg`<path class="swing" d=${tines(isNarrow ? 2.5 : 4)} />` : null}
       <path class="tines" d=${tines(0)} />
       <path class="tines" d=${`M${x} ${bend + gap / 2} V${stem}`} />
-      <text class="fork-label" x=${isNarrow ? 2 : x} y=${top - 10} text-anchor=${isNarrow ? 'start' : 'middle'}>${fork.label}</text>
+      <text class="fork-label" x=${isNarrow ? 2 : x} y=${labelPx} text-anchor=${isNarrow ? 'start' : 'middle'}>${fork.label}</text>
     </g>
   `;
 }
