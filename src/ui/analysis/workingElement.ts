@@ -27,6 +27,17 @@ export class WorkingElement extends PartElement {
       .cards {
         --card: 26rem;
       }
+      /* Shared lines, and those below a cell, would lie under the column that stays. */
+      .budget table {
+        border-collapse: separate;
+        border-spacing: 0;
+      }
+      .budget tr * {
+        border-block-end: 0;
+      }
+      .budget tbody tr * {
+        border-block-start: 1px solid var(--line);
+      }
       ol {
         padding-inline-start: 1.5rem;
         display: grid;
