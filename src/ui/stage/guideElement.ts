@@ -5,6 +5,7 @@ import { urgentWords } from '../../words/page/stageLine.ts';
 import { laterTexts } from '../languageChoice.ts';
 import type { PracticeRun } from '../../session/hearing/practiceRun.ts';
 import type { Session } from '../../session/session.ts';
+import { waitingMarks } from '../../notebook/markList.ts';
 import { presentSolution } from '../../session/experiment/turnRound.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { PartElement } from '../parts/partElement.ts';
@@ -71,7 +72,8 @@ export class GuideElement extends PartElement {
     const { deeds, readings } = this.practice;
     const steps = guideSteps(experiment, deeds, isListening, readings);
     const done = steps.filter((step) => step.isDone).length;
-    return { done, all: steps.length, says: guideSays(steps, deeds, isListening) };
+    const isWaiting = waitingMarks(experiment).length > 0;
+    return { done, all: steps.length, says: guideSays(steps, deeds, isListening, isWaiting) };
   }
 
   /** What nobody practised is no reading of the practice column; and a lesson may keep its truth back. */

@@ -44,13 +44,19 @@ export function guideSteps(
   ];
 }
 
-/** What to say now; null once all is done. */
+/**
+ * What to say now; null once all is done.
+ * @param isWaiting  whether a mark waits for its length
+ */
 export function guideSays(
   steps: readonly GuideStep[],
   deeds: PracticeDeeds,
   isListening: boolean,
+  isWaiting: boolean,
 ): GuideSays | null {
-  const next = steps.find((step) => !step.isDone)?.id ?? null;
+  const undone = steps.find((step) => !step.isDone)?.id ?? null;
+  // Whoever stopped at the first resonance has no next mark to go back to: the others come with the slide.
+  const next = undone === 'rest' && !isWaiting ? 'slide' : undone;
   const needsFork = next === 'slide' || next === 'back' || next === 'rest';
   if (next === 'slide' && deeds.hasPassedAll) return 'slideAgain';
   if (!needsFork || !isListening || deeds.isForkFresh) return next;

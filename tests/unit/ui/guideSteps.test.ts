@@ -4,6 +4,7 @@ import type { PracticeDeeds } from '../../../src/session/hearing/practiceRun.ts'
 import { noteReadings } from '../../../src/session/hearing/practiceReadings.ts';
 import { guideSays, guideSteps } from '../../../src/ui/stage/guideSteps.ts';
 import type { Experiment } from '../../../src/notebook/experiment.ts';
+import { waitingMarks } from '../../../src/notebook/markList.ts';
 import { words } from '../../../src/words/inUse.ts';
 import { EXAMPLE_EVIDENCE, exampleExperiment, exampleMark } from '../notebook/exampleExperiment.ts';
 
@@ -11,7 +12,8 @@ const fresh = exampleExperiment();
 const { readings } = new PracticeRun(fresh, 1);
 
 function says(experiment: Experiment, deeds: PracticeDeeds, isListening = true) {
-  return guideSays(guideSteps(experiment, deeds, isListening, readings), deeds, isListening);
+  const steps = guideSteps(experiment, deeds, isListening, readings);
+  return guideSays(steps, deeds, isListening, waitingMarks(experiment).length > 0);
 }
 
 const waiting = (id: string) => exampleMark(id, { evidence: EXAMPLE_EVIDENCE });
@@ -77,6 +79,23 @@ describe('the guide on the practice column', () => {
     // Twice the decay time of 12 s.
     run(practice, 24);
     expect(says(one, practice.deeds)).toBe('faint');
+  });
+
+  it('says slide on, not back, to whoever typed the first mark before there is another', () => {
+    const practice = new PracticeRun(fresh, 1);
+    const one = exampleExperiment([typed('a', practice.resonances[0].lengthM)]);
+    practice.strike();
+    run(practice, 1);
+    expect(says(one, practice.deeds)).toBe('slide');
+    practice.column.damp();
+    run(practice, 1);
+    expect(says(one, practice.deeds)).toBe('faintSliding');
+    practice.strike();
+    practice.slideTo(practice.column.apparatus.longestM, true);
+    run(practice, 24);
+    // All were passed, and none was marked.
+    expect(says(one, practice.deeds)).toBe('slideAgain');
+    expect(says({ ...one, marks: [...one.marks, waiting('b')] }, practice.deeds)).not.toBe('slideAgain');
   });
 
   it('wants one resonance only where the tube has no more', () => {
