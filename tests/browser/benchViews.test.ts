@@ -221,6 +221,30 @@ describe('hands on the bench', () => {
   });
 });
 
+describe('a page that is slow to load', () => {
+  it('is dark from the start where the system is', async () => {
+    const bench = await open({ colorScheme: 'dark', serviceWorkers: 'block' });
+    const { page } = bench;
+    const ground = (): Promise<string> =>
+      page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+    const dark = 'rgb(23, 25, 28)';
+    expect(await ground()).toBe(dark);
+    let deliver = (): void => undefined;
+    const held = new Promise<void>((resolve) => (deliver = resolve));
+    await page.route('**/*.js', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.reload({ waitUntil: 'commit' });
+    await page.getByText('Air Column Bench is loading.').waitFor();
+    expect(await page.locator('html').getAttribute('data-theme')).toBeNull();
+    expect(await ground()).toBe(dark);
+    deliver();
+    await bench.opened();
+    expect(await ground()).toBe(dark);
+  });
+});
+
 describe('a view that is slow to load', () => {
   it('doesn’t bring back who has gone on meanwhile', async () => {
     // A worker that is ready by now would answer from its store, and nothing would be held.
