@@ -23,6 +23,7 @@ export const sharedStyles = css`
   dl,
   dd,
   fieldset,
+  legend,
   figure {
     margin: 0;
     padding: 0;
@@ -58,6 +59,31 @@ export const sharedStyles = css`
     background: var(--sheet);
     padding: 0 var(--gap-3);
     max-width: 100%;
+  }
+  /* Each engine would draw another arrow, of another width, and one of them a ground of its own. */
+  select {
+    appearance: none;
+    padding-inline-end: 1.5rem;
+    background-image:
+      linear-gradient(45deg, transparent 50%, var(--ink) 50%),
+      linear-gradient(-45deg, transparent 50%, var(--ink) 50%);
+    background-position:
+      right 0.8125rem center,
+      right 0.4375rem center;
+    background-size: 0.375rem 0.375rem;
+    background-repeat: no-repeat;
+  }
+  @media (forced-colors: active) {
+    select {
+      appearance: auto;
+    }
+  }
+  textarea {
+    padding-block: var(--gap-2);
+  }
+  ::placeholder {
+    color: var(--ink-soft);
+    opacity: 1;
   }
   button,
   .button {
@@ -229,7 +255,7 @@ export const sharedStyles = css`
   /* Cards beside each other, none narrower than --card unless the page is. */
   .cards {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(var(--card, 24rem), 100%), 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(min(var(--card, 22rem), 100%), 1fr));
     gap: var(--gap-4);
     align-items: start;
   }

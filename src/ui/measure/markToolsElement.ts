@@ -25,9 +25,11 @@ export class MarkToolsElement extends PartElement {
       .row {
         gap: var(--gap-1) var(--gap-2);
       }
-      button,
-      select {
+      button {
         padding-inline: var(--gap-2);
+      }
+      select {
+        padding-inline-start: var(--gap-2);
       }
     `,
   ];
