@@ -1,8 +1,15 @@
 import { readFileSync } from 'node:fs';
+import type { Locator } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { eachBench } from './support/eachBench.ts';
 
 const { open } = eachBench(true);
+
+async function boxOf(locator: Locator): Promise<{ y: number; height: number }> {
+  const box = await locator.boundingBox();
+  if (box === null) throw new Error('It is not to be seen.');
+  return { y: box.y, height: box.height };
+}
 
 for (const viewport of [
   { width: 1280, height: 800 },
@@ -135,6 +142,47 @@ describe('on a phone', () => {
     const step = await page.getByRole('button', { name: 'One millimetre longer' }).boundingBox();
     if (bar === null || step === null) throw new Error('The notice or the step is not to be seen.');
     expect(step.y + step.height).toBeLessThanOrEqual(bar.y);
+  });
+});
+
+describe('the line along the lower edge', () => {
+  for (const viewport of [
+    { width: 1366, height: 768 },
+    { width: 1280, height: 800 },
+    { width: 820, height: 1180 },
+  ]) {
+    it(`covers none of the practice column’s hands at ${viewport.width} × ${viewport.height} px, and stays as high with a message`, async () => {
+      const bench = await open({ viewport });
+      const { page } = bench;
+      const desk = page.getByRole('region', { name: 'Practice column' });
+      const line = page.getByRole('contentinfo');
+      await page.getByRole('combobox', { name: 'Wave drawn' }).waitFor();
+      const before = await boxOf(line);
+      await page.getByRole('button', { name: 'Strike the fork' }).click();
+      await page.getByRole('button', { name: 'Stop' }).waitFor();
+      await page.locator('body').press('m');
+      await page.locator('body').press('m');
+      await bench.deleteMark(2);
+      await line.getByText('Mark deleted. You can bring it back below the list.').waitFor();
+      await page.evaluate(() => scrollTo(0, 0));
+      const hands = await boxOf(desk);
+      expect(hands.y + hands.height).toBeLessThanOrEqual((await boxOf(line)).y);
+      expect(await boxOf(line)).toEqual(before);
+    });
+  }
+});
+
+describe('the head', () => {
+  it('has every view’s name in the same place, whichever is open', async () => {
+    const bench = await open();
+    const links = bench.page.getByRole('navigation', { name: 'Views' }).getByRole('link');
+    const places = (): Promise<number[]> =>
+      links.evaluateAll((all) => all.map((link) => link.getBoundingClientRect().x));
+    const before = await places();
+    await bench.goTo('Apparatus');
+    expect(await places()).toEqual(before);
+    await bench.goTo('Compare');
+    expect(await places()).toEqual(before);
   });
 });
 

@@ -71,7 +71,8 @@ export class HeaderElement extends PartElement {
       }
       nav a[aria-current='page'] {
         border-block-end-color: var(--ink);
-        font-weight: 600;
+        /* Heavier letters would be wider: the row would shift from view to view, and break on some of them. */
+        text-shadow: 0.04em 0 currentcolor;
       }
       @media (forced-colors: active) {
         nav a:not([aria-current='page']) {
@@ -105,7 +106,7 @@ export class HeaderElement extends PartElement {
         display: grid;
       }
       .language::before {
-        content: attr(data-tag) ' ▾';
+        content: attr(data-tag);
         position: absolute;
         inset-inline-start: var(--gap-2);
         align-self: center;
@@ -166,17 +167,14 @@ export class HeaderElement extends PartElement {
         }
         nav a {
           padding: 0 0.1875rem;
-          font-size: var(--text-small);
-        }
-        /* Heavier letters are wider: the row would break on some views and not on others. Its line marks it. */
-        nav a[aria-current='page'] {
-          font-weight: inherit;
+          /* All views in one row, with a scroll bar beside them, too. */
+          font-size: clamp(0.75rem, 3.4vw, 0.875rem);
         }
         nav {
           justify-content: space-between;
         }
         #theme {
-          padding-inline: var(--gap-1);
+          padding-inline-start: var(--gap-1);
         }
       }
     `,

@@ -29,7 +29,8 @@ export class NoticeElement extends PartElement {
         inset-block-end: 0;
         inset-inline: 0;
         z-index: 5;
-        min-block-size: 2.75rem;
+        /* As high as with its buttons. */
+        min-block-size: calc(var(--target) + 2 * var(--gap-1) + 1px);
         display: flex;
         align-items: center;
         gap: var(--gap-3);
@@ -43,11 +44,13 @@ export class NoticeElement extends PartElement {
       }
       .told {
         background: var(--room-wash);
-        border-block-start: 3px solid var(--room);
+        border-color: var(--room);
+        box-shadow: inset 0 2px var(--room);
       }
       .problem {
         background: var(--alert-wash);
-        border-block-start: 3px solid var(--alert);
+        border-color: var(--alert);
+        box-shadow: inset 0 2px var(--alert);
       }
       button {
         flex: none;

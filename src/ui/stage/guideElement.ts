@@ -42,6 +42,14 @@ export class GuideElement extends PartElement {
           min-block-size: calc(3.75 * var(--words));
         }
       }
+      /* Beside the level it is narrow and has that one's height. */
+      @media (min-width: 1100px) {
+        .step {
+          flex-wrap: wrap;
+          align-content: center;
+          min-block-size: 8.5rem;
+        }
+      }
       .count {
         color: var(--ink-soft);
         font-size: var(--text);

@@ -23,6 +23,7 @@ const ROOMS = ['quiet', 'talk', 'full class'] as const;
 
 /**
  * The hands of the practice column: strike, bring the fork to the mouth, and what the instruments read.
+ * What is put into it stands in its last row.
  * @fires listen-start  when the fork is struck while nobody listens
  * @fires slide-by  detail: metres to slide on, negative to slide back
  */
@@ -38,6 +39,9 @@ export class PracticeDeskElement extends PartElement {
         align-items: center;
       }
       @media (max-width: 480px) {
+        .desk > .row {
+          gap: var(--gap-1);
+        }
         .desk > .row button {
           padding: 0 var(--gap-2);
         }
@@ -197,6 +201,7 @@ export class PracticeDeskElement extends PartElement {
             choose: (noise) => this.onRoom(noise),
           })}</label
         >
+        <slot></slot>
         ${this.otherTube()}
       </section>
     `;

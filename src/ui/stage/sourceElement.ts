@@ -50,7 +50,7 @@ export class SourceElement extends PartElement {
       @media (max-width: 480px) {
         .choices label {
           gap: var(--gap-1);
-          padding: 0 var(--gap-2);
+          padding: 0 0.375rem;
           font-size: var(--text-small);
         }
       }
@@ -65,6 +65,10 @@ export class SourceElement extends PartElement {
         .settings {
           display: none;
         }
+      }
+      /* In two lines beside the source rather than in one below it: nothing moves when listening begins. */
+      .settings {
+        flex: 1 1 9rem;
       }
       .listen {
         min-inline-size: 9rem;

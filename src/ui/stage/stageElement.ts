@@ -90,11 +90,14 @@ export class StageElement extends PartElement {
         align-content: start;
         min-block-size: var(--readings, 11.75rem);
       }
-      .hands {
-        display: flex;
-        flex-wrap: wrap;
-        justify-content: space-between;
-        gap: var(--gap-2) var(--gap-4);
+      /* Beside the level and not below it: on a low screen the hands then stay above the line along the lower edge. */
+      @media (min-width: 1100px) {
+        .readings.guided {
+          grid-template-columns: minmax(0, 1fr) minmax(22rem, 34%);
+          gap: var(--gap-4);
+          align-items: center;
+          min-block-size: 8.5rem;
+        }
       }
       @media (max-width: 760px) {
         .stage {
@@ -302,35 +305,29 @@ export class StageElement extends PartElement {
   }
 
   private hands(isPractice: boolean, isWithheld: boolean) {
-    const isMeasure = this.use === 'measure';
-    return html`<div class="hands">
-      ${
-        isPractice
-          ? html`<bench-practice-desk
-              .session=${this.session}
-              .practice=${this.practice}
-              @listen-start=${this.onListen}
-              @slide-by=${this.onSlideBy}
-            ></bench-practice-desk>`
-          : nothing
-      }
-      ${
-        isMeasure
-          ? html`<bench-drawn
-              .drawn=${this.drawn}
-              ?withheld=${isWithheld}
-              @drawn-change=${this.onDrawn}
-            ></bench-drawn>`
-          : nothing
-      }
-    </div>`;
+    const drawn =
+      this.use === 'measure'
+        ? html`<bench-drawn
+            .drawn=${this.drawn}
+            ?withheld=${isWithheld}
+            @drawn-change=${this.onDrawn}
+          ></bench-drawn>`
+        : nothing;
+    if (!isPractice) return drawn;
+    return html`<bench-practice-desk
+      .session=${this.session}
+      .practice=${this.practice}
+      @listen-start=${this.onListen}
+      @slide-by=${this.onSlideBy}
+      >${drawn}</bench-practice-desk
+    >`;
   }
 
   /** A failure or a pause stands where the level would: nothing below it moves. What to do next is said once. */
   private readings() {
     const { kind } = this.session.hearing.capture;
     const isGuided = this.kind === 'practice' && this.use === 'measure';
-    return html`<div class="readings">
+    return html`<div class="readings ${isGuided ? 'guided' : ''}">
       ${
         kind === 'failed' || kind === 'interrupted'
           ? this.captureState()
