@@ -24,7 +24,7 @@ interface PlotSize {
 /** For paper and files. */
 const LARGE: PlotSize = { widthPx: 640, heightPx: 400, xTicks: 7, titlePx: LEFT, titleFontPx: 16 };
 /** For a telephone or a narrow card. */
-const SMALL: PlotSize = { widthPx: 400, heightPx: 300, xTicks: 4, titlePx: 10, titleFontPx: 14 };
+const SMALL: PlotSize = { widthPx: 400, heightPx: 300, xTicks: 4, titlePx: 10, titleFontPx: 13 };
 
 /** No point is drawn larger, from its middle. */
 const POINT_PX = 6;

@@ -25,7 +25,8 @@ export class WorkingElement extends PartElement {
     sharedStyles,
     css`
       .cards {
-        --card: 26rem;
+        /* Never three beside each other: the budget below the first two would leave a hole. */
+        --card: max(26rem, 40%);
       }
       /* Shared lines, and those below a cell, would lie under the column that stays. */
       .budget table {

@@ -33,6 +33,17 @@ export class ApparatusElement extends PartElement {
         grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr));
         gap: var(--gap-3);
       }
+      .fields label {
+        font-size: var(--text-small);
+      }
+      .fields select {
+        display: block;
+        font-size: var(--text);
+      }
+      /* Much is said of it. */
+      .wide {
+        grid-column: 1 / -1;
+      }
     `,
   ];
 
@@ -150,6 +161,16 @@ export class ApparatusElement extends PartElement {
               })}
             </label>
             <bench-number-field
+              label=${laterWords.tube.zero}
+              hint=${laterWords.tube.zeroHint}
+              .kind=${QUANTITIES.zeroOffsetCm}
+              .draft=${fieldDraft(this.session, 'zero offset')}
+              .value=${rule.zeroOffsetM * 100}
+              .check=${this.checkZero}
+              @quantity-change=${this.onZero}
+            ></bench-number-field>
+            <bench-number-field
+              class="wide"
               label=${laterWords.tube.reading}
               hint=${laterWords.tube.readingHint(readingTakenWords())}
               optional
@@ -158,15 +179,6 @@ export class ApparatusElement extends PartElement {
               .value=${rule.readingStandardUncertaintyM === null ? null : rule.readingStandardUncertaintyM * 1000}
               @quantity-change=${this.onReading}
               @quantity-clear=${this.onNoReading}
-            ></bench-number-field>
-            <bench-number-field
-              label=${laterWords.tube.zero}
-              hint=${laterWords.tube.zeroHint}
-              .kind=${QUANTITIES.zeroOffsetCm}
-              .draft=${fieldDraft(this.session, 'zero offset')}
-              .value=${rule.zeroOffsetM * 100}
-              .check=${this.checkZero}
-              @quantity-change=${this.onZero}
             ></bench-number-field>
           </div>
           <bench-mouth .session=${this.session}></bench-mouth>

@@ -52,6 +52,13 @@ export class PlacesElement extends PartElement {
         grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr));
         gap: var(--gap-2);
       }
+      .fields label {
+        font-size: var(--text-small);
+      }
+      .fields select {
+        display: block;
+        font-size: var(--text);
+      }
     `,
   ];
 
