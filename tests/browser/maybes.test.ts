@@ -20,6 +20,12 @@ const flag = (page: Page, resonance: Resonance): Promise<void> =>
     { ...NOTHING_HEARD, resonances: [resonance] },
   );
 
+/** Until the first sound has been looked at. */
+const heard = (page: Page): Promise<void> =>
+  expect
+    .poll(() => page.evaluate(() => document.querySelector('bench-app')?.session.hearing.trace.latest))
+    .not.toBeNull();
+
 /** Whether the stage shows a flash, as the page draws it. */
 const flashes = (page: Page): Promise<boolean> =>
   page.evaluate(async () => {
@@ -36,15 +42,13 @@ describe('a flag that may be a resonance', () => {
     const { page } = bench;
     await bench.listen();
     await page.getByRole('button', { name: 'Stop' }).waitFor();
-    await expect
-      .poll(() => page.evaluate(() => document.querySelector('bench-app')?.session.hearing.trace.latest))
-      .not.toBeNull();
+    await heard(page);
 
     await flag(page, flagAt(0, { certainty: 'maybe', confidence: 0.62 }));
     expect(await flashes(page)).toBe(false);
     await page.getByText('Perhaps a resonance, 62 % sure.').waitFor();
     await page.getByRole('img', { name: /^Level of the last minute.*perhaps at/ }).waitFor();
-    const keep = page.getByRole('button', { name: /^Keep the resonance at / });
+    const keep = page.getByRole('listitem').getByRole('button', { name: /^Keep the resonance at / });
     await keep.waitFor();
     expect(await bench.marks.count()).toBe(0);
 
@@ -63,6 +67,26 @@ describe('a flag that may be a resonance', () => {
       });
     const { fill, stroke } = await paint();
     expect(fill).not.toBe(stroke);
+  });
+
+  it('is kept on a phone, which has no keys, by a button beside what is said', async () => {
+    const viewport = { width: 390, height: 844 };
+    const bench = await open({ viewport });
+    const { page } = bench;
+    await bench.listen();
+    await page.getByRole('button', { name: 'Stop' }).waitFor();
+    await heard(page);
+    await flag(page, flagAt(0, { certainty: 'maybe', confidence: 0.62 }));
+    const keep = page.getByRole('contentinfo').getByRole('button', { name: /^Keep the resonance at / });
+    await keep.waitFor();
+    const box = await keep.boundingBox();
+    expect((box?.x ?? NaN) + (box?.width ?? NaN)).toBeLessThanOrEqual(viewport.width);
+    expect((box?.y ?? NaN) + (box?.height ?? NaN)).toBeLessThanOrEqual(viewport.height);
+    expect(await page.evaluate(() => scrollY)).toBe(0);
+    await keep.click();
+    await bench.marks.first().waitFor();
+    expect(await page.getByText('Perhaps a resonance, 62 % sure.').count()).toBe(0);
+    await bench.stop();
   });
 
   it('differs from a sure one, which flashes', async () => {

@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { waitingMarks } from '../../notebook/markList.ts';
+import type { WithheldFlag } from '../../session/hearing/withheldFlag.ts';
 import type { Session } from '../../session/session.ts';
 import { SessionWatch } from '../sessionWatch.ts';
 import { shownWarnings } from '../measure/shownWarnings.ts';
@@ -8,6 +9,7 @@ import { send } from './events.ts';
 import { PartElement } from './partElement.ts';
 import { sharedStyles } from '../sharedStyles.ts';
 import { words } from '../../words/inUse.ts';
+import { keepMaybeWords } from '../../words/page/capture.ts';
 import { newsWords, unshownWords } from '../../words/notices.ts';
 
 const SHOWN_MS = 8000;
@@ -129,11 +131,7 @@ export class NoticeElement extends PartElement {
         <p role=${isProblem ? 'alert' : 'status'}>
           ${notice === null ? '' : newsWords(notice.news)}${this.unspoken()}
         </p>
-        ${
-          notice === null
-            ? nothing
-            : html`<button @click=${() => this.session.dismissNotice()}>${words.frame.close}</button>`
-        }
+        ${notice === null ? nothing : (this.keepMaybe() ?? this.close())}
         ${
           doubts === 0
             ? nothing
@@ -147,6 +145,27 @@ export class NoticeElement extends PartElement {
         <span class="saved ${saveState.kind}">${words.frame.saved[saveState.kind]}</span>
       </footer>
     `;
+  }
+
+  private close() {
+    return html`<button @click=${() => this.session.dismissNotice()}>${words.frame.close}</button>`;
+  }
+
+  /** What may be a resonance is kept where it is told: a phone has no key for it. It goes by itself as other news. */
+  private keepMaybe() {
+    const news = this.session.notice?.news;
+    if (typeof news !== 'object' || news.code !== 'resonance-maybe') return null;
+    const isTold = ({ resonance }: WithheldFlag): boolean => resonance.confidence === news.confidence;
+    const told = this.session.hearing.maybes.findLast(isTold);
+    if (told === undefined) return null;
+    return html`<button aria-label=${keepMaybeWords(told.resonance)} @click=${() => this.onKeep(told)}>
+      ${words.trustPart.keep}
+    </button>`;
+  }
+
+  private onKeep(maybe: WithheldFlag): void {
+    this.session.hearing.letIn([maybe]);
+    this.session.dismissNotice();
   }
 
   private onDoubts(): void {
