@@ -27,6 +27,7 @@ export class TablesElement extends PartElement {
         vertical-align: middle;
       }
       td .row {
+        flex-wrap: nowrap;
         justify-content: end;
       }
     `,

@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { words } from '../../words/inUse.ts';
 import { urgentWords } from '../../words/page/stageLine.ts';
 import { laterTexts } from '../languageChoice.ts';
@@ -44,7 +44,7 @@ export class GuideElement extends PartElement {
       }
       /* Beside the level it is narrow and has that one's height. */
       @media (min-width: 1100px) {
-        .step {
+        :host(:not([wide])) .step {
           flex-wrap: wrap;
           align-content: center;
           min-block-size: 8.5rem;
@@ -59,7 +59,8 @@ export class GuideElement extends PartElement {
 
   @property({ attribute: false }) session!: Session;
   @property({ attribute: false }) practice!: PracticeRun;
-  @state() private isTruthShown = false;
+  /** The truth has as many lines as there are marks. */
+  @property({ type: Boolean, reflect: true, attribute: 'wide' }) private isTruthShown = false;
   private shown = '';
   protected readonly watch = new SessionWatch(this, ['live', 'capture', 'notebook', 'answers'], () =>
     this.onChange(),

@@ -98,6 +98,9 @@ export class StageElement extends PartElement {
           align-items: center;
           min-block-size: 8.5rem;
         }
+        bench-guide[wide] {
+          grid-column: 1 / -1;
+        }
       }
       @media (max-width: 760px) {
         .stage {

@@ -99,12 +99,6 @@ describe('on a phone', () => {
     );
   });
 
-  it('the list of views takes the same room on every view: the current one’s letters are no wider', () => {
-    const header = sheets.find(({ path }) => path === join('parts', 'headerElement.ts'))?.text ?? '';
-    const [, narrow = ''] = header.split('@media (max-width: 640px)');
-    expect(narrow).toMatch(/nav a\[aria-current='page'\] \{\s+font-weight: inherit;\s+\}/);
-  });
-
   it('a long press selects no text of a button, in engines that want the prefix, too', () => {
     const unprefixed = sheets.filter(
       ({ text }) => /[^-]user-select/.test(text) && !text.includes('-webkit-user-select'),
