@@ -63,7 +63,7 @@ export const sharedStyles = css`
   /* Each engine would draw another arrow, of another width, and one of them a ground of its own. */
   select {
     appearance: none;
-    padding-inline-end: 1.5rem;
+    padding-right: 1.5rem;
     background-image:
       linear-gradient(45deg, transparent 50%, var(--ink) 50%),
       linear-gradient(-45deg, transparent 50%, var(--ink) 50%);

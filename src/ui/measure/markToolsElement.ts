@@ -29,7 +29,7 @@ export class MarkToolsElement extends PartElement {
         padding-inline: var(--gap-2);
       }
       select {
-        padding-inline-start: var(--gap-2);
+        padding-left: var(--gap-2);
       }
     `,
   ];

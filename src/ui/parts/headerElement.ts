@@ -174,7 +174,7 @@ export class HeaderElement extends PartElement {
           justify-content: space-between;
         }
         #theme {
-          padding-inline-start: var(--gap-1);
+          padding-left: var(--gap-1);
         }
       }
     `,

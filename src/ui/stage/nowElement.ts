@@ -39,7 +39,7 @@ export class NowElement extends PartElement {
           gap: var(--gap-2);
         }
         select {
-          padding-inline-start: var(--gap-2);
+          padding-left: var(--gap-2);
           inline-size: 100%;
         }
       }
