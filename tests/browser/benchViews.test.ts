@@ -116,16 +116,47 @@ for (const viewport of [
 describe('on a phone', () => {
   const viewport = { width: 390, height: 844 };
 
-  it('the report’s table of marks slides sideways rather than setting one word a line', async () => {
+  it('the report sets a row’s cells under each other, each with its column’s name, and shows the narrow pictures', async () => {
     const bench = await open({ viewport });
     await bench.addMarks(['15.8', '49.2']);
     const { page } = bench;
     await page.evaluate(() => (location.hash = '#report'));
-    const table = page.getByRole('region', { name: 'Table of marks' });
-    const remarks = table.getByRole('columnheader', { name: 'Remarks' });
-    expect((await remarks.boundingBox())?.width).toBeGreaterThan(180);
-    expect((await table.boundingBox())?.width).toBeLessThan(390);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    const row = page.getByRole('table', { name: 'Table of marks' }).locator('tbody tr').first();
+    const cells = await row.locator('td').evaluateAll((all) =>
+      all.map((cell) => ({
+        name: getComputedStyle(cell, '::before').content,
+        text: cell.textContent,
+        right: cell.getBoundingClientRect().right,
+      })),
+    );
+    expect(cells[2]).toMatchObject({ name: '"Length, cm"', text: '15.80' });
+    expect(cells[5]).toMatchObject({ name: '"Remarks"', text: 'by hand' });
+    expect(Math.max(...cells.map(({ right }) => right))).toBeLessThan(390);
+    const widths = await page
+      .locator('bench-report figure svg:visible')
+      .evaluateAll((all) => all.map((svg) => [svg.getAttribute('width'), svg.getBoundingClientRect().right]));
+    expect(widths.map(([drawnPx]) => drawnPx)).toEqual(['400', '400', '400']);
+    expect(Math.max(...widths.map(([, right]) => Number(right)))).toBeLessThan(390);
+  });
+
+  it('the report of a laptop and of paper keeps its tables and the wide pictures', async () => {
+    const bench = await open();
+    await bench.addMarks(['15.8', '49.2']);
+    const { page } = bench;
+    await page.evaluate(() => (location.hash = '#report'));
+    await page.getByRole('columnheader', { name: 'Remarks' }).waitFor();
+    for (const [media, size] of [
+      ['screen', { width: 1280, height: 800 }],
+      ['print', viewport],
+    ] as const) {
+      await page.emulateMedia({ media });
+      await page.setViewportSize(size);
+      expect(await page.getByRole('columnheader', { name: 'Remarks' }).isVisible()).toBe(true);
+      const drawn = await page
+        .locator('bench-report figure svg:visible')
+        .evaluateAll((all) => all.map((svg) => svg.getAttribute('width')));
+      expect({ media, drawn }).toEqual({ media, drawn: ['640', '640', '640'] });
+    }
   });
 
   it('while it listens, the column’s fine steps stay above a notice of two lines', async () => {

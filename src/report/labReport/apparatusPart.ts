@@ -3,9 +3,10 @@ import type { Experiment } from '../../notebook/experiment.ts';
 import { placeLabels } from '../../notebook/placeLabels.ts';
 import { laterWords } from '../../words/inUse.ts';
 import { airWords, forkWords, ruleWords, tubeWords } from '../../words/report/labReport.ts';
-import { markup, trusted } from '../markup.ts';
+import { markup } from '../markup.ts';
 import type { Markup } from '../markup.ts';
 import { apparatusSvg } from './apparatusSvg.ts';
+import { figure } from './figurePart.ts';
 import { MOST_LINES_PRINTED } from './mostPrinted.ts';
 
 type Fact = readonly [name: string, words: string];
@@ -31,7 +32,7 @@ export function apparatusPart(experiment: Experiment): Markup {
       airWords(place),
     ]),
   ];
-  return markup`<section><h2>${words.heading}</h2><figure class="sliding" tabindex="0" aria-label="${laterWords.drawing.title}">${trusted(apparatusSvg(experiment))}<figcaption>${laterWords.drawing.caption}</figcaption></figure><table class="facts"><tbody>${facts.map(
+  return markup`<section><h2>${words.heading}</h2>${figure(apparatusSvg(experiment), apparatusSvg(experiment, true), laterWords.drawing.caption)}<table class="facts"><tbody>${facts.map(
     ([name, fact]) => markup`<tr><th scope="row">${name}</th><td>${fact}</td></tr>`,
   )}</tbody></table></section>`;
 }

@@ -7,17 +7,19 @@ import type { Markup } from '../markup.ts';
 
 const COLUMNS = Object.keys(laterWords.budgetColumns) as (keyof BudgetRow)[];
 
-/** A place's uncertainty budget as the GUM lays it out, and what belongs to it. */
+/** A place's uncertainty budget as the GUM lays it out, and what belongs to it. A phone shows a line's cells under each other. */
 export function budgetPart(solution: Solution): Markup {
-  return markup`<div class="sliding" tabindex="0" role="region" aria-label="${laterWords.placePart.budgetTable}"><table class="budget"><thead><tr>${COLUMNS.map(
+  return markup`<table class="budget stacked" aria-label="${laterWords.placePart.budgetTable}"><thead><tr>${COLUMNS.map(
     (column) => markup`<th scope="col">${laterWords.budgetColumns[column]}</th>`,
   )}</tr></thead>
 <tbody>${budgetRows(solution.budget).map(
     (row) =>
       markup`<tr>${COLUMNS.map((column) =>
-        column === 'quantity' ? markup`<th scope="row">${row[column]}</th>` : markup`<td>${row[column]}</td>`,
+        column === 'quantity'
+          ? markup`<th scope="row">${row[column]}</th>`
+          : markup`<td data-name="${laterWords.budgetColumns[column]}">${row[column]}</td>`,
       )}</tr>`,
-  )}</tbody></table></div>
+  )}</tbody></table>
 <p class="small">${laterWords.budgetLine.types}</p>
 <table class="facts"><tbody>${budgetFacts(solution).map(
     ({ name, value }) => markup`<tr><th scope="row">${name}</th><td>${value}</td></tr>`,

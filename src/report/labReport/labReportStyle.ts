@@ -24,22 +24,31 @@ export const LAB_REPORT_STYLE = `
 .report th, .report td { text-align: left; vertical-align: top; padding: 0.2rem 0.5rem 0.2rem 0; border-bottom: 1px solid #cfd2d4; overflow-wrap: anywhere; }
 .report .facts th { width: 11rem; font-weight: 600; }
 .report th.number, .report td.number { text-align: right; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
-.report .budget { font-size: 0.8rem; }
-.report .budget tbody th { width: 11rem; font-weight: 400; }
+.report .budget { font-size: 0.75rem; }
+.report .budget th, .report .budget td, .report .marks th, .report .marks td:nth-child(4) { overflow-wrap: normal; }
+.report .budget tbody th { font-weight: 400; }
+.report .budget td:last-child { white-space: nowrap; }
 .report ul, .report ol { margin: 0.3rem 0; padding-left: 1.4rem; }
 .report .formula { font-style: italic; }
 .report .outcome { font-weight: 600; }
 .report figure { margin: 0.8rem 0; }
 .report svg { display: block; width: 100%; height: auto; max-width: 40rem; }
-.report .sliding:focus-visible { outline: 2px solid #0b57d0; outline-offset: 2px; }
-@media screen and (max-width: 40rem) {
+.report .narrow { display: none; }
+@media screen and (max-width: 47.99rem) {
   .report { padding: 0.75rem; }
-  .report .facts th { width: 6.5rem; }
-  .report .sliding { overflow-x: auto; }
-  .report .marks, .report .budget { width: 42rem; }
-  .report figure svg { width: 32rem; }
-  .report figcaption { position: sticky; left: 0; }
-  .report .marks td:last-child { width: 15rem; }
+  .report .stacked thead { display: none; }
+  .report .stacked, .report .stacked tbody { display: block; font-size: 0.9rem; }
+  .report .stacked tr { display: grid; grid-template-columns: repeat(auto-fill, minmax(8rem, 1fr)); gap: 0.25rem 0.75rem; padding: 0.5rem 0; border-bottom: 1px solid #cfd2d4; }
+  .report .stacked th, .report .stacked td { padding: 0; border: 0; text-align: left; }
+  .report .stacked tbody th { grid-column: 1 / -1; font-weight: 600; }
+  .report .stacked td::before { content: attr(data-name); display: block; color: #4a5056; font-size: 0.75rem; }
+}
+@media screen and (max-width: 33.99rem) {
+  .report .wide { display: none; }
+  .report .narrow { display: block; }
+  .report .facts th, .report .facts td { display: block; width: auto; padding-right: 0; }
+  .report .facts th { padding-bottom: 0; border: 0; }
+  .report .facts td { padding-top: 0; }
 }
 @media print {
   .report { max-width: none; margin: 0; padding: 0; font-size: 10pt; }

@@ -27,9 +27,9 @@ export function marksPart(experiment: Experiment, places: readonly PlaceSolution
   return markup`<section><h2>${words.heading}</h2>${
     experiment.marks.length === 0
       ? markup`<p>${words.none}</p>`
-      : markup`<div class="sliding" tabindex="0" role="region" aria-label="${words.table}"><table class="marks"><thead><tr><th scope="col" class="number">${words.mark}</th><th scope="col">${words.column}</th>
+      : markup`<table class="marks stacked" aria-label="${words.table}"><thead><tr><th scope="col" class="number">${words.mark}</th><th scope="col">${words.column}</th>
 <th scope="col" class="number">${words.length}</th><th scope="col">${words.order}</th><th scope="col" class="number">${words.residual}</th><th scope="col">${words.remarks}</th></tr></thead>
-<tbody>${shown.map(rowOf)}</tbody></table></div>
+<tbody>${shown.map(rowOf)}</tbody></table>
 <p class="small">${words.below(shown.length, experiment.marks.length)}</p>`
   }</section>`;
 }
@@ -37,6 +37,7 @@ export function marksPart(experiment: Experiment, places: readonly PlaceSolution
 function row(index: MarkIndex, mark: Mark, words: MarkWords): Markup {
   const number = index.numberOf(mark.id);
   const isAgain = index.repeated(mark) !== null;
-  return markup`<tr><td class="number">${laterWords.marksPart.number(number, isAgain)}</td><td>${words.apparatus}</td><td class="number">${lengthWords(mark)}</td>
-<td>${words.order ?? laterWords.marksPart.nothing}</td><td class="number">${words.residualMm ?? laterWords.marksPart.nothing}</td><td>${remarkWords(mark, words, isAgain ? number : null)}</td></tr>`;
+  const { mark: name, column, length, order, residual, remarks, nothing } = laterWords.marksPart;
+  return markup`<tr><td class="number" data-name="${name}">${laterWords.marksPart.number(number, isAgain)}</td><td data-name="${column}">${words.apparatus}</td><td class="number" data-name="${length}">${lengthWords(mark)}</td>
+<td data-name="${order}">${words.order ?? nothing}</td><td class="number" data-name="${residual}">${words.residualMm ?? nothing}</td><td data-name="${remarks}">${remarkWords(mark, words, isAgain ? number : null)}</td></tr>`;
 }

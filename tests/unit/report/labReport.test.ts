@@ -78,7 +78,7 @@ describe('the report of a very large experiment', () => {
 
   it('names no point of a picture that has too many for names, and lists some in words', () => {
     expect(text).toContain('and 20 more. There are too many points to name them in the picture.');
-    const labels = [...body.querySelectorAll('figure:last-of-type svg text')].map((one) => one.textContent);
+    const labels = [...body.querySelectorAll('figure:last-of-type .wide text')].map((one) => one.textContent);
     expect(labels.length).toBeGreaterThan(5);
     expect(labels.filter((label) => label.startsWith('Room'))).toEqual([]);
   });
@@ -114,7 +114,7 @@ describe('labReportFile', () => {
       'Names',
       'Class and date',
     ]);
-    expect(body.querySelectorAll('svg')).toHaveLength(4);
+    expect(body.querySelectorAll('.wide > svg')).toHaveLength(4);
   });
 
   it('says which resonance was passed again', () => {
