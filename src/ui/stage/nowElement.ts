@@ -35,8 +35,11 @@ export class NowElement extends PartElement {
       @media (max-width: 480px) {
         fieldset {
           display: grid;
-          grid-template-columns: minmax(0, 2fr) minmax(0, 3fr);
+          grid-template-columns: minmax(6.5rem, 2fr) minmax(0, 5fr);
           gap: var(--gap-2);
+        }
+        label:nth-of-type(3) {
+          grid-column: 1 / -1;
         }
         select {
           padding-left: var(--gap-2);

@@ -68,14 +68,18 @@ function heads(passes: number): readonly number[] {
   return Array.from({ length: count }, (_, index) => 11 * (index - (count - 1) / 2));
 }
 
+/** About how wide a letter of a label is. */
+const LETTER_PX = 6;
+
 /** Which labels have room: repeats of one resonance share the first one's. */
 function spacedLabels(geometry: ColumnGeometry, stems: readonly Stem[]): boolean[] {
-  const room = geometry.isNarrow ? 68 : 100;
-  let lastPx = -Infinity;
+  const gapPx = geometry.isNarrow ? 8 : 40;
+  let endPx = -Infinity;
   return stems.map((stem) => {
     const x = toPx(geometry, stem.lengthM);
-    if (x - lastPx < room) return false;
-    lastPx = x;
+    const halfPx = (stemLabel(stem).length * LETTER_PX) / 2;
+    if (x - halfPx < endPx + gapPx) return false;
+    endPx = x + halfPx;
     return true;
   });
 }
