@@ -132,6 +132,7 @@ export const sharedStyles = css`
     min-height: 0;
     inline-size: 1.25rem;
     block-size: 1.25rem;
+    flex: none;
     margin: 0;
   }
   /* Keys that the number pad of a touch screen lacks. */
@@ -218,6 +219,11 @@ export const sharedStyles = css`
     flex-wrap: wrap;
     gap: var(--gap-2);
     align-items: center;
+  }
+  /* A box and its words: these go on beside it. */
+  label.row {
+    flex-wrap: nowrap;
+    align-items: start;
   }
   .stack {
     display: grid;

@@ -48,6 +48,11 @@ export class WorkingElement extends PartElement {
       .budget {
         grid-column: 1 / -1;
       }
+      /* Collapsed lines would slide away from under the quantity. */
+      .budget table {
+        border-collapse: separate;
+        border-spacing: 0;
+      }
       .budget tbody th {
         min-inline-size: 9rem;
         font-weight: 400;
@@ -56,6 +61,14 @@ export class WorkingElement extends PartElement {
         position: sticky;
         inset-inline-start: 0;
         background: var(--sheet);
+      }
+      .budget dl {
+        display: grid;
+        gap: var(--gap-2);
+      }
+      .budget dl .row {
+        align-items: baseline;
+        row-gap: 0;
       }
       .budget td {
         white-space: nowrap;

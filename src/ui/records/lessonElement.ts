@@ -26,6 +26,10 @@ export class LessonElement extends PartElement {
   static override styles = [
     sharedStyles,
     css`
+      label:not(.row) {
+        display: grid;
+        justify-items: start;
+      }
       textarea,
       input[readonly] {
         inline-size: 100%;

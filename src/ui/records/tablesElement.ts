@@ -26,6 +26,9 @@ export class TablesElement extends PartElement {
       td {
         vertical-align: middle;
       }
+      td {
+        inline-size: 10.5rem;
+      }
       td .row {
         flex-wrap: nowrap;
         justify-content: end;
