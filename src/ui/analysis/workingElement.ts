@@ -48,11 +48,6 @@ export class WorkingElement extends PartElement {
       .budget {
         grid-column: 1 / -1;
       }
-      /* Collapsed lines would slide away from under the quantity. */
-      .budget table {
-        border-collapse: separate;
-        border-spacing: 0;
-      }
       .budget tbody th {
         min-inline-size: 9rem;
         font-weight: 400;
