@@ -31,12 +31,17 @@ export function layoutFaults(page: Page): Promise<readonly string[]> {
       const isCut = overflowX !== 'visible' && overflowX !== 'auto' && overflowX !== 'scroll';
       if (isCut && textOverflow !== 'ellipsis' && element.scrollWidth > element.clientWidth + 1)
         faults.push(`${named(element)} is cut by ${element.scrollWidth - element.clientWidth} px`);
+      for (const word of brokenWords(element)) faults.push(`${named(element)} breaks “${word}” in two`);
     }
     const controls = all.filter(
       (element) => element.matches('button, a[href], input, select, textarea') && !isForEar(element),
     );
     for (const [index, one] of controls.entries()) {
       const a = one.getBoundingClientRect();
+      const cutPx = one instanceof HTMLSelectElement ? chosenWidth(one) - a.width : 0;
+      // One that takes the whole row has no more room to be had.
+      if (cutPx > 1 && a.width < 0.8 * innerWidth)
+        faults.push(`${named(one)} cuts what is chosen by ${Math.round(cutPx)} px`);
       if (one.scrollWidth > one.clientWidth + 2 && one.matches('button'))
         faults.push(`${named(one)} is too narrow for its words by ${one.scrollWidth - one.clientWidth} px`);
       for (const other of controls.slice(index + 1)) {
@@ -52,6 +57,33 @@ export function layoutFaults(page: Page): Promise<readonly string[]> {
       }
     }
     return faults;
+
+    /** Words of the element's own text whose letters stand on two lines. */
+    function brokenWords(element: Element): readonly string[] {
+      return [...element.childNodes].flatMap((node) =>
+        node.nodeType === Node.TEXT_NODE
+          ? [...(node.textContent ?? '').matchAll(/\p{L}+/gu)].flatMap(({ 0: word, index }) => {
+              const range = document.createRange();
+              range.setStart(node, index);
+              range.setEnd(node, index + word.length);
+              const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+              return lines.size > 1 ? [word] : [];
+            })
+          : [],
+      );
+    }
+
+    /** How wide a select would be for the chosen option alone, px; 0 where its letters are unseen and others stand there. */
+    function chosenWidth(select: HTMLSelectElement): number {
+      if (getComputedStyle(select).color === 'rgba(0, 0, 0, 0)') return 0;
+      const alone = select.cloneNode() as HTMLSelectElement;
+      alone.append(new Option(select.selectedOptions[0]?.text));
+      Object.assign(alone.style, { position: 'absolute', inlineSize: 'max-content', maxInlineSize: 'none' });
+      select.after(alone);
+      const { width } = alone.getBoundingClientRect();
+      alone.remove();
+      return width;
+    }
 
     function isFixed(element: Element): boolean {
       for (let at: Element | null = element; at !== null; at = at.parentElement ?? hostOf(at)) {
