@@ -1,5 +1,6 @@
 import { DB_PER_LN_POWER } from '../../tone/level.ts';
 import type { ToneSeries } from '../../tone/toneSeries.ts';
+import type { Dwell } from './forkDwells.ts';
 import { longestDwells } from './longestSounding.ts';
 import { stateStep } from './stateStep.ts';
 import { judgeStep } from './stepLikelihood.ts';
@@ -28,22 +29,26 @@ function cannotTell(hindrance: CheckHindrance, comparisons: number): LengthCheck
 }
 /** Logarithms of an amplitude to dB. */
 const DB_PER_NP = 2 * DB_PER_LN_POWER;
-/** Log-odds from which it is called resonant, and below which not. Chosen on simulated checks: see README.md beside this folder. */
-const RESONANT_FROM = 0.5;
-const NOT_BELOW = -1;
+/**
+ * A wrong verdict costs as much as so many "can't tell". The verdict of least cost is the likelier one where P(wrong)
+ * times this stays below 1, else none (Chow 1970, IEEE Trans. Inf. Theory 16, 41).
+ */
+const COST_OF_WRONG = 10;
+/** Log-odds from which a verdict is worth its risk. */
+const VERDICT_FROM = Math.log(COST_OF_WRONG - 1);
 /**
  * More cost a block, more blocks in a row that fit neither state: not just a fork that goes to and fro. More variance
  * of level (Np²) and phase (rad²) from the room: not heard well enough.
  */
-const TWO_STATES = { misfit: 2, outliers: 7, noiseVariance: 0.08 };
+const TWO_STATES = { misfit: 3, outliers: 13, noiseVariance: 0.08 };
 /** The same where nothing comes or goes: an unsteady hand (3 dB and 0.3 rad) costs 1.7. */
 const ONE_STATE = { misfit: 1.7, outliers: 2, noiseVariance: 0.05 };
+/** "Not resonant" might be said of a slide, so it asks for more. */
+const NOT_RESONANT = { misfit: 2, outliers: 3 };
 /** A fork that stays in one place, or whose places sound alike, is listened to for at least this long. */
 const STEADY_FOR_S = 8;
-/** A rise less certain than this (2 dB) answers nothing. */
-const MOST_UNCERTAINTY_NP = 0.23;
-/** Blocks in a row that fit neither state: more than this, and "not resonant" might be said of a slide. */
-const OUTLIERS_IN_SLIDE = 3;
+/** A rise less certain than this (3 dB) answers nothing. */
+const MOST_UNCERTAINTY_NP = 0.36;
 /** Steps up to this size can hide in a hand's unsteadiness. */
 const HIDDEN_NP = 0.15;
 const HIDDEN_RAD = 0.3;
@@ -78,16 +83,23 @@ export function checkLength(series: ToneSeries, rangeHz: number): LengthCheck {
       0,
     );
   }
-  // A fork is struck away from the column, and damped there as a rule. Where the two ends differ, one was missed.
-  const check = answer(step, dwells.at(-1)?.isSecond === true ? 0.5 : 0.95, changes);
-  const mayBeSlide = check.verdict === 'not-resonant' && longestOutliers > OUTLIERS_IN_SLIDE;
-  return mayBeSlide ? cannotTell('unsteady', changes) : check;
+  const check = answer(step, secondIsMouth(dwells), changes);
+  const mayBeSlide = misfit > NOT_RESONANT.misfit || longestOutliers > NOT_RESONANT.outliers;
+  return check.verdict === 'not-resonant' && mayBeSlide ? cannotTell('unsteady', changes) : check;
 }
 
-function answer(step: ToneStep, secondIsMouth: number, comparisons: number): LengthCheck {
-  const { logOdds, isSecondMouth } = judgeStep(step, secondIsMouth);
+/**
+ * How probable it is that the second place is the mouth: a fork is struck away from the column, and damped there as a
+ * rule. Where the two ends differ, one was missed.
+ */
+export function secondIsMouth(dwells: readonly Dwell[]): number {
+  return dwells.at(-1)?.isSecond === true ? 0.5 : 0.95;
+}
+
+function answer(step: ToneStep, mouthIsSecond: number, comparisons: number): LengthCheck {
+  const { logOdds, isSecondMouth } = judgeStep(step, mouthIsSecond);
   return {
-    verdict: logOdds > RESONANT_FROM ? 'resonant' : logOdds < NOT_BELOW ? 'not-resonant' : 'cannot-tell',
+    verdict: logOdds > VERDICT_FROM ? 'resonant' : logOdds < -VERDICT_FROM ? 'not-resonant' : 'cannot-tell',
     riseDb: (isSecondMouth ? 1 : -1) * step.riseNp * DB_PER_NP,
     standardUncertaintyDb: step.riseUncertaintyNp * DB_PER_NP,
     comparisons,

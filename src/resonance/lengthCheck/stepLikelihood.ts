@@ -23,7 +23,7 @@ const ON_WITHIN = 0.3;
 const OFF_FROM = 3;
 const OFF_TO = 15;
 /** Density of anything else that may have happened, per Np and rad: no verdict is ever certain. */
-const OTHERWISE = 1e-3;
+const OTHERWISE = 1e-4;
 
 /**
  * Judges one step: how much likelier is it if the column stands at resonance than if it stands off it?

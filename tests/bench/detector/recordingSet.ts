@@ -1,4 +1,4 @@
-import { CHECK_CONDITIONS, SET_SEEDS, SLIDE_CONDITIONS, type Scenario } from './scenario.ts';
+import { CHECK_CONDITIONS, SET_SEEDS, SLIDE_CONDITIONS, type Condition, type Scenario } from './scenario.ts';
 
 export type SetName = 'tune' | 'report' | 'check' | 'check-tune';
 
@@ -14,7 +14,7 @@ export interface SetEntry {
  */
 export function recordingSet(name: SetName, each: number | null): SetEntry[] {
   const isCheck = name.startsWith('check');
-  const conditions = isCheck ? CHECK_CONDITIONS : SLIDE_CONDITIONS;
+  const conditions: readonly Condition[] = isCheck ? CHECK_CONDITIONS : SLIDE_CONDITIONS;
   const first = name === 'tune' || name === 'check-tune' ? SET_SEEDS.tune : SET_SEEDS.report;
   const count = each ?? (isCheck ? 18 : 5);
   return conditions.flatMap((condition) =>

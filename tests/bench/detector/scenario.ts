@@ -31,7 +31,7 @@ export type Condition = (typeof CONDITIONS)[number];
 
 /** Conditions of a slide, those of a check excepted. */
 export const SLIDE_CONDITIONS: readonly Condition[] = CONDITIONS.filter((name) => !name.startsWith('check-'));
-export const CHECK_CONDITIONS: readonly Condition[] = ['check-resonant', 'check-off'];
+export const CHECK_CONDITIONS = ['check-resonant', 'check-off'] as const;
 
 /**
  * Conditions that the totals leave out: two forks of one stamp can't be told apart in principle, and a column

@@ -6,7 +6,7 @@ import { throughPhone } from './phone.ts';
 import { drawFork, planPerformance } from './plan.ts';
 import { Random } from './random.ts';
 import { reverberate, reverberateTone } from './reverberation.ts';
-import type { Condition } from './scenario.ts';
+import type { CHECK_CONDITIONS, Condition } from './scenario.ts';
 import { noiseAround } from './simulate.ts';
 import { talk } from './talk.ts';
 import { findPassages } from './truth.ts';
@@ -36,12 +36,14 @@ export const VARIED_CONDITIONS = [
   'taps-alone',
 ] as const;
 
-type VariedCondition = (typeof VARIED_CONDITIONS)[number];
+type VariedCondition = (typeof VARIED_CONDITIONS)[number] | (typeof CHECK_CONDITIONS)[number];
 
 const HANDS: Partial<Record<VariedCondition, Condition>> = {
   seeking: 'pause-and-return',
   turning: 'turning',
   'no-resonance': 'no-resonance',
+  'check-resonant': 'check-resonant',
+  'check-off': 'check-off',
 };
 const ANY_HANDS: readonly Condition[] = [
   'quiet',
@@ -56,11 +58,13 @@ const ANY_HANDS: readonly Condition[] = [
 /** The varied world's recordings. @param each  recordings a condition */
 export function variedWorld(first: number, each: number, voices: Voices): WorldEntry[] {
   return VARIED_CONDITIONS.flatMap((condition) =>
-    Array.from({ length: each }, (_, i) => {
-      const seed = first + i;
-      return { world: WORLD, condition, seed, make: () => makeVaried(condition, seed, voices) };
-    }),
+    Array.from({ length: each }, (_, i) => variedRecording(condition, first + i, voices)),
   );
+}
+
+/** One recording of the varied world. */
+export function variedRecording(condition: VariedCondition, seed: number, voices: Voices): WorldEntry {
+  return { world: WORLD, condition, seed, make: () => makeVaried(condition, seed, voices) };
 }
 
 function makeVaried(
@@ -100,7 +104,10 @@ function makeVaried(
     const said = talk(random.branch('talk'), length, sampleRateHz, random.integer(1, 5), voices);
     add(said, isTalking ? random.uniform(-3, 14) : random.uniform(-20, 0));
   }
-  const company = condition.replace('-alone', '');
+  // Beside a check anything may be heard, or nothing.
+  const isCheck = condition.startsWith('check-');
+  const company =
+    isCheck && random.chance(0.4) ? random.pick(COMPANY_NAMES) : condition.replace('-alone', '');
   if (isCompany(company)) {
     add(
       COMPANY[company](random.branch(company), length, sampleRateHz, fork.actualHz),
@@ -132,6 +139,8 @@ function makeVaried(
     truth: { world: WORLD, condition, seed, durationS, nominalHz: fork.nominalHz, passages },
   };
 }
+
+const COMPANY_NAMES = Object.keys(COMPANY);
 
 const isCompany = (name: string): name is CompanyName => name in COMPANY;
 

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { recordingSet, type SetName } from './recordingSet.ts';
+import { recordingSet, type SetEntry, type SetName } from './recordingSet.ts';
 import { simulate } from './simulate.ts';
 import type { Passage } from './truth.ts';
 import type { Voices } from './voices/voices.ts';
@@ -30,7 +30,12 @@ export interface WorldEntry {
 
 /** The recordings of a set of the bench's own simulator. */
 export function ownWorld(set: SetName, each: number | null, voices: Voices): WorldEntry[] {
-  return recordingSet(set, each).map(({ scenario, seed }) => ({
+  return recordingSet(set, each).map((entry) => ownRecording(entry, voices));
+}
+
+/** One recording of the bench's own simulator. */
+export function ownRecording({ scenario, seed }: SetEntry, voices: Voices): WorldEntry {
+  return {
     world: 'own',
     condition: scenario.condition,
     seed,
@@ -43,7 +48,7 @@ export function ownWorld(set: SetName, each: number | null, voices: Voices): Wor
         truth: { world: 'own', condition, seed, durationS, nominalHz, passages },
       };
     },
-  }));
+  };
 }
 
 /** Crossings of a resonance that are nearer to each other than this are one passage, s. */

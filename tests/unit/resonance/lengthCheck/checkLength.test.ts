@@ -120,6 +120,14 @@ describe('check of a length', () => {
     });
   });
 
+  it('says neither where a column at resonance and one off it give the same step', () => {
+    // At resonance m = 1, θ = 0: 1 + 1. Three half widths off, m = √10, θ = atan 3: m e^{iθ} / (1 + 3i) = 1 as well,
+    // and that column's maximum is |1 + m/2 e^{iθ}| + m/2 = 3.7, 11.4 dB: as usual as the other one's 6 dB.
+    const check = checkLength(series({ column: [1, 0], away: 1, visits: 6 }, 7), 1.5);
+    expect(check).toMatchObject({ verdict: 'cannot-tell', hindrance: null });
+    expect(Math.abs((check.riseDb ?? NaN) - 6)).toBeLessThan(1.5);
+  });
+
   it('can’t tell across lost sound', () => {
     const heard = series({ column: [0, 4], away: 1, visits: 4 }, 4);
     expect(checkLength(heard, 1.5).verdict).toBe('resonant');
