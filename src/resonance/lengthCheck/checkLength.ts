@@ -33,7 +33,7 @@ const DB_PER_NP = 2 * DB_PER_LN_POWER;
  * A wrong verdict costs as much as so many "can't tell". The verdict of least cost is the likelier one where P(wrong)
  * times this stays below 1, else none (Chow 1970, IEEE Trans. Inf. Theory 16, 41).
  */
-const COST_OF_WRONG = 10;
+const COST_OF_WRONG = 6;
 /** Log-odds from which a verdict is worth its risk. */
 const VERDICT_FROM = Math.log(COST_OF_WRONG - 1);
 /**
