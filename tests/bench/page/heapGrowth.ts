@@ -94,7 +94,7 @@ export async function heapGrowth(
   try {
     await page.getByRole('radio', { name: 'Microphone' }).check();
     await page.getByRole('button', { name: 'Listen', exact: true }).click();
-    await page.waitForFunction('window.isHeard()');
+    await page.waitForFunction(() => (window as unknown as { isHeard(): boolean }).isHeard());
     const session = await page.context().newCDPSession(page);
     await session.send('HeapProfiler.enable');
     const found: HeapUse[] = [];
