@@ -29,8 +29,8 @@ export type News =
   | { readonly code: 'undone' | 'done-again'; readonly step: string }
   /** Marks that wait for a length, this one included. */
   | { readonly code: 'resonance-flagged'; readonly riseDb: number; readonly waiting: number }
-  /** It only may be one, and is no mark so far. @property confidence  that it is one, 0..1 */
-  | { readonly code: 'resonance-maybe'; readonly confidence: number }
+  /** It only may be one, and is no mark so far. @property timeS  which, on the source's axis @property confidence  that it is one, 0..1 */
+  | { readonly code: 'resonance-maybe'; readonly timeS: number; readonly confidence: number }
   /** Counted with a mark: surely, or as a judgement that can be parted again. */
   | {
       readonly code: 'resonance-again' | 'resonance-joined';

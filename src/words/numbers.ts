@@ -120,12 +120,12 @@ export function centimetres(lengthM: number): string {
 
 /** Metres as centimetres in full, without the noise of a change of units: 15.8, −4.2. */
 export function fullCentimetres(lengthM: number): string {
-  return localForm(String(Number((lengthM * 100).toPrecision(8))));
+  return tidy(lengthM * 100, 8);
 }
 
 /** Metres as millimetres in full, without the noise of a change of units. */
 export function fullMillimetres(lengthM: number): string {
-  return localForm(String(Number((lengthM * 1000).toPrecision(8))));
+  return tidy(lengthM * 1000, 8);
 }
 
 /** A size in megabytes of 10⁶ bytes, with its unit and one decimal below 10 of them. @param bytes  >= 0 */

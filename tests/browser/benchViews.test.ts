@@ -122,6 +122,8 @@ describe('on a phone', () => {
     const { page } = bench;
     await page.evaluate(() => (location.hash = '#report'));
     const row = page.getByRole('table', { name: 'Table of marks' }).locator('tbody tr').first();
+    // The report comes with its view.
+    await row.waitFor();
     const cells = await row.locator('td').evaluateAll((all) =>
       all.map((cell) => ({
         name: getComputedStyle(cell, '::before').content,

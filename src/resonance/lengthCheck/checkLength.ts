@@ -89,7 +89,7 @@ export function checkLength(series: ToneSeries, rangeHz: number): LengthCheck {
 }
 
 /**
- * How probable it is that the second place is the mouth: a fork is struck away from the column, and damped there as a
+ * How probable it is, 0..1, that the second place is the mouth: a fork is struck away from the column, and damped there as a
  * rule. Where the two ends differ, one was missed.
  */
 export function secondIsMouth(dwells: readonly Dwell[]): number {

@@ -165,7 +165,7 @@ export class FlagMarking {
     if (this.source === 'recording') return;
     const { timeS, confidence } = resonance;
     const isHeld = (): boolean => this.maybes.some((flag) => flag.resonance.timeS === timeS);
-    this.outside.tell('info', { code: 'resonance-maybe', confidence }, isHeld);
+    this.outside.tell('info', { code: 'resonance-maybe', timeS, confidence }, isHeld);
   }
 
   /** Keeps a flag apart, with all that its mark would hold, until a person lets it in. */

@@ -14,6 +14,7 @@ import type { PageEvent } from '../parts/events.ts';
 import { PartElement } from '../parts/partElement.ts';
 import { fieldDraft } from '../parts/typedEntry.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { fieldStyles } from './fieldStyles.ts';
 import '../parts/numberField.ts';
 import './forksElement.ts';
 import './mouthElement.ts';
@@ -24,21 +25,10 @@ import './placesElement.ts';
 export class ApparatusElement extends PartElement {
   static override styles = [
     sharedStyles,
+    fieldStyles,
     css`
       .cards {
         --card: 20rem;
-      }
-      .fields {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr));
-        gap: var(--gap-3);
-      }
-      .fields label {
-        font-size: var(--text-small);
-      }
-      .fields select {
-        display: block;
-        font-size: var(--text);
       }
       /* Much is said of it. */
       .wide {

@@ -17,6 +17,7 @@ import { fieldDraft } from '../parts/typedEntry.ts';
 import { TypedTexts } from '../parts/typedTexts.ts';
 import type { TypedText } from '../parts/typedTexts.ts';
 import { sharedStyles } from '../sharedStyles.ts';
+import { fieldStyles } from './fieldStyles.ts';
 import '../parts/numberField.ts';
 
 /** Places on a page. */
@@ -27,6 +28,7 @@ const PAGE = 25;
 export class PlacesElement extends PartElement {
   static override styles = [
     sharedStyles,
+    fieldStyles,
     css`
       li {
         list-style: none;
@@ -48,16 +50,8 @@ export class PlacesElement extends PartElement {
         inline-size: 100%;
       }
       .fields {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr));
+        --field: 8rem;
         gap: var(--gap-2);
-      }
-      .fields label {
-        font-size: var(--text-small);
-      }
-      .fields select {
-        display: block;
-        font-size: var(--text);
       }
     `,
   ];

@@ -155,8 +155,7 @@ export class NoticeElement extends PartElement {
   private keepMaybe() {
     const news = this.session.notice?.news;
     if (typeof news !== 'object' || news.code !== 'resonance-maybe') return null;
-    const isTold = ({ resonance }: WithheldFlag): boolean => resonance.confidence === news.confidence;
-    const told = this.session.hearing.maybes.findLast(isTold);
+    const told = this.session.hearing.maybes.find(({ resonance }) => resonance.timeS === news.timeS);
     if (told === undefined) return null;
     return html`<button aria-label=${keepMaybeWords(told.resonance)} @click=${() => this.onKeep(told)}>
       ${words.trustPart.keep}

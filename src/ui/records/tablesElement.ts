@@ -27,6 +27,7 @@ export class TablesElement extends PartElement {
         vertical-align: middle;
       }
       td {
+        /* Both buttons of a row. */
         inline-size: 10.5rem;
       }
       td .row {

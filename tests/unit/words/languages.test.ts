@@ -51,19 +51,19 @@ describe('each language', () => {
     expect(tidy(0.1 + 0.2)).toBe(`0${sign}3`);
   });
 
-  // Sources: the engine's own data (Unicode CLDR) for month and order; ISO 8601 for what a record holds.
+  // Sources: the engine's own data (Unicode CLDR) for month and order, whose versions differ in dots and commas; ISO 8601 for what a record holds.
   it.each([
-    ['de', '01.03.2030, 00:05'],
-    ['en', '1 Mar 2030, 00:05'],
-    ['es', '1 mar 2030, 0:05'],
-    ['fr', '1 mars 2030, 00:05'],
-    ['pl', '1 mar 2030, 00:05'],
-    ['pt-BR', '1 de mar. de 2030, 00:05'],
+    ['de', /^01\.03\.2030\W+00:05$/],
+    ['en', /^1 Mar 2030\W+00:05$/],
+    ['es', /^1 mar\.? 2030\W+0?0:05$/],
+    ['fr', /^1 mars 2030\W+00:05$/],
+    ['pl', /^1 mar\.? 2030\W+00:05$/],
+    ['pt-BR', /^1 de mar\.? de 2030\W+00:05$/],
   ] as const)(
     '%s writes a stored time in its own form, the same in every time zone',
     async (tag, expected) => {
       speakFirst(tag, await FIRST_TEXTS[tag]());
-      expect(dayAndTime('2030-03-01T00:05:59.000Z')).toBe(expected);
+      expect(dayAndTime('2030-03-01T00:05:59.000Z')).toMatch(expected);
       expect(dayAndTime('this morning')).toBe('this morning');
     },
   );
