@@ -7,7 +7,7 @@ import type { Budget } from './budgets.ts';
 import { siteBytes } from './siteBytes.ts';
 import { benchFrequency } from './speed/frequencyAccuracy.ts';
 import { benchRecordings } from './speed/recordings.ts';
-import { benchSignalPath } from './speed/signalPath.ts';
+import { benchBuiltSignalPath } from './speed/builtSignalPath.ts';
 import { benchSolving } from './speed/solving.ts';
 
 /** Builds the site, measures, and ends with status 1 where a budget is overrun. */
@@ -15,7 +15,7 @@ const site = mkdtempSync(join(tmpdir(), 'budgets-'));
 try {
   await build({ logLevel: 'error', build: { outDir: site, emptyOutDir: true } });
   const bytes = siteBytes(site);
-  const signalPath = await benchSignalPath();
+  const signalPath = await benchBuiltSignalPath();
   const [live] = signalPath.rows;
   const meyda = signalPath.rows.find(({ name }) => name.startsWith('Meyda'));
   const [ten, thirty] = benchRecordings([10, 30]).rows.map(({ peakMegabytes }) => peakMegabytes);

@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import { benchCores } from './cores.ts';
 import { benchFrequency } from './frequencyAccuracy.ts';
 import { benchRecordings } from './recordings.ts';
-import { benchSignalPath } from './signalPath.ts';
+import { benchBuiltSignalPath } from './builtSignalPath.ts';
 import { benchSolving } from './solving.ts';
 
 /** What the bench costs, beside what one would use otherwise: everything measured in this one run. */
@@ -16,7 +16,7 @@ const { values: args } = parseArgs({
 });
 
 const machine = `${cpus().length} cores, Node ${process.versions.node}, V8 ${process.versions.v8}`;
-const signalPath = await benchSignalPath();
+const signalPath = await benchBuiltSignalPath();
 const frequency = benchFrequency();
 const solving = benchSolving();
 const recordings = benchRecordings(args.hour ? [1, 10, 60] : [1, 10]);
