@@ -12,14 +12,13 @@ export function experimentJson(experiment: Experiment): string {
   return isLarge ? `${JSON.stringify(experiment)}\n` : spaced;
 }
 
-/** A file name that every system takes: the group, the title and the day of the last change. */
+/** A file name that every system takes, letters of any script among them: group, title and day of the last change. */
 export function fileStem(experiment: Experiment): string {
   const { group } = experiment;
   const called = titleWords(experiment);
   const title = (group.trim() === '' || called.startsWith(group.trim()) ? called : `${group} ${called}`)
-    .normalize('NFKD')
-    .replaceAll(/[^\w-]+/g, '-')
-    .replaceAll(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return `${title === '' ? 'experiment' : title}-${experiment.changedAt.slice(0, 10)}`;
+    .normalize('NFKC')
+    .replaceAll(/[^\p{L}\p{M}\p{N}_-]+/gu, '-')
+    .replaceAll(/^-+|-+$/g, '');
+  return `${title === '' ? 'experiment' : [...title].slice(0, 60).join('')}-${experiment.changedAt.slice(0, 10)}`;
 }
