@@ -73,7 +73,10 @@ export class LevelBelowMaximum {
 
   /** The newest point that isn't later than a resonance; the first one where all are. */
   private pointAt({ timeS }: Resonance): TonePoint {
-    return this.points.findLast((point) => point.timeS <= timeS) ?? this.points[0];
+    const points = this.points;
+    let index = points.length - 1;
+    while (index > 0 && points[index].timeS > timeS) index -= 1;
+    return points[index];
   }
 }
 
