@@ -15,7 +15,7 @@ const site = mkdtempSync(join(tmpdir(), 'budgets-'));
 try {
   await build({ logLevel: 'error', build: { outDir: site, emptyOutDir: true } });
   const bytes = siteBytes(site);
-  const signalPath = await benchBuiltSignalPath();
+  const signalPath = benchBuiltSignalPath();
   const [live] = signalPath.rows;
   const meyda = signalPath.rows.find(({ name }) => name.startsWith('Meyda'));
   const [ten, thirty] = benchRecordings([10, 30]).rows.map(({ peakMegabytes }) => peakMegabytes);

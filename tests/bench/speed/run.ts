@@ -1,9 +1,9 @@
 import { cpus } from 'node:os';
 import { parseArgs } from 'node:util';
+import { benchBuiltSignalPath } from './builtSignalPath.ts';
 import { benchCores } from './cores.ts';
 import { benchFrequency } from './frequencyAccuracy.ts';
 import { benchRecordings } from './recordings.ts';
-import { benchBuiltSignalPath } from './builtSignalPath.ts';
 import { benchSolving } from './solving.ts';
 
 /** What the bench costs, beside what one would use otherwise: everything measured in this one run. */
@@ -16,7 +16,7 @@ const { values: args } = parseArgs({
 });
 
 const machine = `${cpus().length} cores, Node ${process.versions.node}, V8 ${process.versions.v8}`;
-const signalPath = await benchBuiltSignalPath();
+const signalPath = benchBuiltSignalPath();
 const frequency = benchFrequency();
 const solving = benchSolving();
 const recordings = benchRecordings(args.hour ? [1, 10, 60] : [1, 10]);
