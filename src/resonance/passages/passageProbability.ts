@@ -30,7 +30,7 @@ const LEAST_STRENGTH = -5;
 const LEAST_RISE = -4;
 
 /** How many inputs the network has. */
-export const CLASSIFIER_INPUTS = 36;
+export const CLASSIFIER_INPUTS = 31;
 
 /**
  * The network's inputs for one candidate.
@@ -100,16 +100,6 @@ export function classifierInputs(e: PassageFeatures, strongest: Strongest): numb
     Math.min(6, e.onset),
     // just before.
     e.sinceOnset,
-    // A note that is played begins sharply,
-    Math.min(4, e.attack),
-    // and may be damped,
-    Math.min(4, e.release),
-    // with a burst beside it,
-    Math.min(5, e.burst),
-    // and mostly not at the fork's frequency, neither before
-    e.offBefore,
-    // nor after.
-    e.offAfter,
   ];
 }
 

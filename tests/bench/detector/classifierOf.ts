@@ -81,13 +81,10 @@ function scoreWorlds(
 /** As it is written down: more digits would only make the page larger. */
 const short = (x: number): number => Number(x.toFixed(3));
 
-/** Of four networks' hidden units no single weight matters: a digit is enough for them, and no figure below changes by it. */
-const shortest = (x: number): number => Number(x.toFixed(1));
-
 const rounded = ({ mean, scale, hidden, output }: Perceptron): Perceptron => ({
   mean: mean.map(short),
   scale: scale.map(short),
-  hidden: hidden.map((row) => row.map(shortest)),
+  hidden: hidden.map((row) => row.map(short)),
   output: output.map(short),
 });
 

@@ -7,7 +7,6 @@ import { candidatesOf } from './candidateItems.ts';
 import { classifierOf, printByWorld } from './classifierOf.ts';
 import type { Which } from './classifierOf.ts';
 import { APART_CONDITIONS } from './scenario.ts';
-import { musicToLearnFrom } from './soundAlone.ts';
 import { trainPerceptron } from './trainPerceptron.ts';
 import { variedWorld } from './variedWorld.ts';
 import { VOICES_OPTION, voicesOrEnd } from './voices/chooseVoices.ts';
@@ -25,10 +24,8 @@ import { folderWorld, ownWorld } from './worldSound.ts';
 const { values: args } = parseArgs({
   options: {
     /** Recordings a condition of the bench's own simulator, and of its varied world. */
-    each: { type: 'string', default: '40' },
-    varied: { type: 'string', default: '100' },
-    /** Minutes of music alone, in which no fork sounds. */
-    music: { type: 'string', default: '120' },
+    each: { type: 'string', default: '20' },
+    varied: { type: 'string', default: '20' },
     /** Seeds that divide by five, at least, of either. */
     kept: { type: 'string', default: '6' },
     /** Folders of recordings that another simulator has written, see renderWorld.ts; with commas between. */
@@ -53,7 +50,6 @@ const [each, varied, kept] = [args.each, args.varied, args.kept].map(Number);
 const entries = [
   ...ownWorld('tune', Math.max(each, 5 * kept), voices).filter(({ seed }) => chosen(seed, each)),
   ...variedWorld(1, Math.max(varied, 5 * kept), voices).filter(({ seed }) => chosen(seed, varied)),
-  ...musicToLearnFrom(700_001, Number(args.music), voices),
   ...listed(args.folders).flatMap(folderWorld),
 ];
 const recordings = entries.map((entry) => candidatesOf(entry, args.cache ?? null));
@@ -76,7 +72,7 @@ function train(which: Which, leftOut: string | null): Perceptron {
         passage: passage === null ? null : `${number} ${passage.timeS} ${judgement}`,
       })),
   );
-  return trainPerceptron(examples);
+  return trainPerceptron(examples, 1);
 }
 
 const isApart = (condition: string): boolean => APART_CONDITIONS.some((apart) => apart === condition);
