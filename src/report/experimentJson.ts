@@ -12,6 +12,9 @@ export function experimentJson(experiment: Experiment): string {
   return isLarge ? `${JSON.stringify(experiment)}\n` : spaced;
 }
 
+/** Longest title in a file's name: of letters of four bytes, with the day and an ending, it stays below 255 bytes. */
+const LONGEST_TITLE = 50;
+
 /** A file name that every system takes, letters of any script among them: group, title and day of the last change. */
 export function fileStem(experiment: Experiment): string {
   const { group } = experiment;
@@ -20,5 +23,5 @@ export function fileStem(experiment: Experiment): string {
     .normalize('NFKC')
     .replaceAll(/[^\p{L}\p{M}\p{N}_-]+/gu, '-')
     .replaceAll(/^-+|-+$/g, '');
-  return `${title === '' ? 'experiment' : [...title].slice(0, 60).join('')}-${experiment.changedAt.slice(0, 10)}`;
+  return `${title === '' ? 'experiment' : [...title].slice(0, LONGEST_TITLE).join('')}-${experiment.changedAt.slice(0, 10)}`;
 }

@@ -16,8 +16,10 @@ describe('the name of a file', () => {
     expect(stemOf(title)).toBe(stem);
   });
 
-  it('is cut after 60 characters, and within none', () => {
-    expect(stemOf('𝕏'.repeat(70))).toBe(`${'X'.repeat(60)}-2026-11-29`);
-    expect(stemOf('𐐷'.repeat(70))).toBe(`${'𐐷'.repeat(60)}-2026-11-29`);
+  it('is cut after 50 characters, within none, and stays within the 255 bytes that a file’s name may have', () => {
+    expect(stemOf('𝕏'.repeat(70))).toBe(`${'X'.repeat(50)}-2026-11-29`);
+    expect(stemOf('𐐷'.repeat(70))).toBe(`${'𐐷'.repeat(50)}-2026-11-29`);
+    const longest = `${stemOf('𐐷'.repeat(70))}-sound-1000.wav`;
+    expect(new TextEncoder().encode(longest).length).toBeLessThanOrEqual(255);
   });
 });
