@@ -10,7 +10,7 @@ const BUILDER = fileURLToPath(new URL('./buildSignalPath.ts', import.meta.url));
 /**
  * `benchSignalPath` of the code as the page gets it: one file, built by Vite, in a process of its own. What reads
  * TypeScript module by module in Node costs the live path a quarter of its speed, and the page has none. Vite runs in
- * another process, too: what is started here later would count its memory as its own.
+ * another process, too: what is started here later would count its memory as its own. @throws Error where either process fails
  */
 export function benchBuiltSignalPath(): SignalPathResult {
   const folder = mkdtempSync(join(tmpdir(), 'bench-signal-path-'));
