@@ -13,14 +13,10 @@ import type { Candidate, JudgedCandidate } from './candidates.ts';
 import { detectedPassage } from './detectedPassage.ts';
 import type { DetectedPassage } from './detectedPassage.ts';
 import { BESIDE_S, offlineCandidates } from './offlineCandidates.ts';
+import { jointScore, OnlineScores } from './onlineScores.ts';
 import { passageScore, scoreAtMost } from './passageProbability.ts';
 import type { PassageClassifier } from './passageProbability.ts';
 import { OFFLINE_CLASSIFIER } from './perceptronWeights.ts';
-
-/** What the online detector flagged too needs no more than this output: two that agree are surer than one. */
-const AGREED_THRESHOLD = 0.35;
-/** How close a candidate's peak must be to an online flag's to be the same, s. */
-const AGREED_WITHIN_S = 0.15;
 
 /** Longest stretch for one estimate of the frequency, s. */
 const LONGEST_ESTIMATE_S = 90;
@@ -42,12 +38,12 @@ export interface OfflineDetection {
  * Detects passages in a finished series, with time on both sides of everything, stretch by stretch: beside the series
  * itself the memory grows only with what may be a passage.
  * @param rangeHz  how far the fork may be off the frequency moved to 0 Hz
- * @param onlineTimesS  when the levels peaked of what the online detector flagged
+ * @param online  what the online detector thought of the same series
  */
 export function detectOffline(
   series: ToneSeries,
   rangeHz: number,
-  onlineTimesS: readonly number[] = [],
+  online = new OnlineScores(),
   classifier: PassageClassifier = OFFLINE_CLASSIFIER,
 ): OfflineDetection {
   const noise = medianNoise(series);
@@ -65,11 +61,8 @@ export function detectOffline(
       own !== null && to - from >= fromS * series.rateHz ? [own] : [],
     ),
   );
-  const isAgreed = (index: number): boolean =>
-    onlineTimesS.some((timeS) => Math.abs(timeS - index / series.rateHz) <= AGREED_WITHIN_S);
-  const passed = judgedCandidates(offlineCandidates(view, offsetHz), classifier).filter(
-    ({ score, features }) =>
-      score >= classifier.threshold || (score >= AGREED_THRESHOLD && isAgreed(features.peakIndex)),
+  const passed = judgedCandidates(offlineCandidates(view, offsetHz), online, classifier).filter(
+    ({ score }) => score >= classifier.threshold,
   );
   return { offsetHz, soundings, frequency, passages: passagesOf(view, offsetHz, passed, classifier) };
 }
@@ -78,17 +71,23 @@ export function detectOffline(
  * Candidates with their output beside the strongest of all. Only those are kept meanwhile that could still be
  * flagged, however strong the strongest turns out to be.
  */
-function judgedCandidates(candidates: Iterable<Candidate>, classifier: PassageClassifier): JudgedCandidate[] {
+function judgedCandidates(
+  candidates: Iterable<Candidate>,
+  online: OnlineScores,
+  classifier: PassageClassifier,
+): JudgedCandidate[] {
+  const joint = (offline: number, { features }: Candidate): number =>
+    jointScore(offline, online.near(features.peakIndex));
   const hopeful: Candidate[] = [];
   let strongest = NONE_YET;
   for (const candidate of candidates) {
     strongest = strongestOf([candidate], strongest);
     const most = scoreAtMost(classifier, candidate.features, strongest);
-    if (most >= AGREED_THRESHOLD) hopeful.push(candidate);
+    if (joint(most, candidate) >= classifier.threshold) hopeful.push(candidate);
   }
   return hopeful.map((candidate) => ({
     ...candidate,
-    score: passageScore(classifier, candidate.features, strongest),
+    score: joint(passageScore(classifier, candidate.features, strongest), candidate),
   }));
 }
 

@@ -10,6 +10,7 @@ import { EARLY_THRESHOLD, judgementOf } from './lookAheads.ts';
 import { suppressNonMaxima } from './matchedFilter.ts';
 import type { TemplateMatch } from './matchedFilter.ts';
 import { OnlineFilter, STEP } from './onlineFilter.ts';
+import { OnlineScores } from './onlineScores.ts';
 import { certaintyOf, passageScore } from './passageProbability.ts';
 import type { Certainty, PassageClassifier } from './passageProbability.ts';
 import { passageFeatures } from './passageFeatures.ts';
@@ -51,6 +52,8 @@ export type SeeCandidates = (
  * on fixed indices of the series, so the result does not depend on how the samples came in.
  */
 export class OnlineDetector {
+  /** What was thought of each peak, flagged or not: for the second look. */
+  readonly scores = new OnlineScores();
   private readonly series: ToneSeries;
   private readonly classifier: PassageClassifier;
   private readonly filter: OnlineFilter;
@@ -119,13 +122,13 @@ export class OnlineDetector {
     if (candidates.length === 0) return [];
     this.strongest = strongestOf(candidates, this.strongest);
     seeCandidates?.(candidates, view, this.strongest);
-    const passed = candidates
-      .map(({ match, features }) => ({
-        match,
-        features,
-        score: passageScore(this.classifier, features, this.strongest),
-      }))
-      .filter((candidate) => this.passes(candidate));
+    const judged = candidates.map(({ match, features }) => ({
+      match,
+      features,
+      score: passageScore(this.classifier, features, this.strongest),
+    }));
+    for (const { features, score } of judged) this.scores.add(features.peakIndex + view.firstIndex, score);
+    const passed = judged.filter((candidate) => this.passes(candidate));
     const flags: Omit<OnlineFlag, 'decidedIndex'>[] = [];
     for (const candidate of onePerPassage(view, passed)) {
       const certainty = certaintyOf(this.classifier, candidate.score);

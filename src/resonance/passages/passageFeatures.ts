@@ -4,12 +4,14 @@ import type { ToneView } from '../toneView.ts';
 import type { TemplateMatch } from './matchedFilter.ts';
 import { levelsAround, onsetBefore, standingOut, steadiness, STEADY_S } from './passageSurroundings.ts';
 import type { LevelsAround, Onset, StandingOut } from './passageSurroundings.ts';
+import { playedNote } from './playedNote.ts';
+import type { PlayedNote } from './playedNote.ts';
 
 /**
  * What speaks for or against a passage, each a physical quantity. Logarithms of powers are natural, so that a step
  * of 1 is 4.3 dB.
  */
-export interface PassageFeatures extends StandingOut, LevelsAround, Onset {
+export interface PassageFeatures extends StandingOut, LevelsAround, Onset, PlayedNote {
   /** When the level peaked, index into the view. */
   readonly peakIndex: number;
   /** Middle of the matched shape, index into the view. */
@@ -137,6 +139,7 @@ export function passageFeatures(view: ToneView, match: TemplateMatch, lastIndex:
     prominence: standing.prominence,
     higherBeside: standing.higherBeside,
     ...onsetBefore(view, top.index),
+    ...playedNote(view, { peakIndex: top.index, middle, halfWidth: w, gap, lastIndex }),
     ...levelsAround(view, { index: top.index, power: peakPower }, w, lastIndex),
     talkAround: Math.log((FAR_BANDS_HZ * farAround + 1e-30) / peakPower),
     peakPower,

@@ -1,7 +1,7 @@
 import type { Strongest } from './candidates.ts';
 import { riseOf } from './candidates.ts';
 import type { PassageFeatures } from './passageFeatures.ts';
-import { logistic, perceptronOutput, perceptronOutputAtMost } from './perceptron.ts';
+import { logistic, logOdds, perceptronOutput, perceptronOutputAtMost } from './perceptron.ts';
 import type { Perceptron } from './perceptron.ts';
 
 /** What a flag says of itself: a sure one can be relied on, the other is for a person to decide. */
@@ -30,7 +30,7 @@ const LEAST_STRENGTH = -5;
 const LEAST_RISE = -4;
 
 /** How many inputs the network has. */
-export const CLASSIFIER_INPUTS = 31;
+export const CLASSIFIER_INPUTS = 36;
 
 /**
  * The network's inputs for one candidate.
@@ -100,6 +100,16 @@ export function classifierInputs(e: PassageFeatures, strongest: Strongest): numb
     Math.min(6, e.onset),
     // just before.
     e.sinceOnset,
+    // A note that is played begins sharply,
+    Math.min(4, e.attack),
+    // and may be damped,
+    Math.min(4, e.release),
+    // with a burst beside it,
+    Math.min(5, e.burst),
+    // and mostly not at the fork's frequency, neither before
+    e.offBefore,
+    // nor after.
+    e.offAfter,
   ];
 }
 
@@ -135,8 +145,7 @@ export function flagProbability(
   judgement: number,
 ): number {
   const { offset, slope } = calibration[judgement];
-  const held = Math.max(1e-6, Math.min(1 - 1e-6, score));
-  return logistic(offset + slope * Math.log(held / (1 - held)));
+  return logistic(offset + slope * logOdds(score));
 }
 
 export const certaintyOf = ({ sureThreshold }: PassageClassifier, score: number): Certainty =>

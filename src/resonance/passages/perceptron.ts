@@ -51,3 +51,9 @@ function unitShare({ hidden, output }: Perceptron, unit: number, scaled: Float64
 }
 
 export const logistic = (sum: number): number => 1 / (1 + Math.exp(-sum));
+
+/** The reverse of `logistic`; finite for 0 and 1. @param probability  0..1 */
+export function logOdds(probability: number): number {
+  const held = Math.max(1e-6, Math.min(1 - 1e-6, probability));
+  return Math.log(held / (1 - held));
+}

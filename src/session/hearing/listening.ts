@@ -116,8 +116,7 @@ export class Listening implements ListeningLike {
   offlineReport(): ListeningReport {
     const { sampleRateHz, fork } = this.options;
     const durationS = (this.frames + this.filled) / sampleRateHz;
-    const onlineTimesS = this.flagged.map(({ timeS }) => timeS);
-    const found = detectOffline(this.series, fork.toleranceHz, onlineTimesS);
+    const found = detectOffline(this.series, fork.toleranceHz, this.detector.scores);
     const { rateHz } = this.series;
     const soundings = found.soundings.map(({ from, to, frequency }, i): Sounding => ({
       index: i + 1,

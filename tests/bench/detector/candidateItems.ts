@@ -54,7 +54,7 @@ const SILENT: PassageClassifier = {
 export function candidatesOf(entry: WorldEntry, cache: string | null): Candidates {
   const [truth, whole] = seriesOf(entry, cache);
   const rangeHz = defaultToleranceHz(truth.nominalHz);
-  const { offsetHz } = detectOffline(whole, rangeHz, [], SILENT);
+  const { offsetHz } = detectOffline(whole, rangeHz, undefined, SILENT);
   const candidates = [...offlineCandidates(new MovingView(whole), offsetHz)];
   const strongest = strongestOf(candidates, NONE_YET);
   const view = viewOf(whole, 0, whole.length, offsetHz);

@@ -1,6 +1,7 @@
 import { samePassage } from '../../../src/resonance/passages/candidates.ts';
 import { EARLY_THRESHOLD, JUDGEMENTS } from '../../../src/resonance/passages/lookAheads.ts';
 import type { Calibration, PassageClassifier } from '../../../src/resonance/passages/passageProbability.ts';
+import { jointScore, OnlineScores } from '../../../src/resonance/passages/onlineScores.ts';
 import { perceptronOutput } from '../../../src/resonance/passages/perceptron.ts';
 import type { Perceptron } from '../../../src/resonance/passages/perceptron.ts';
 import type { Candidates, Item } from './candidateItems.ts';
@@ -11,8 +12,8 @@ export type Which = 'offline' | 'online';
 
 /** Of sure flags so many are to be right. */
 const SURE_PRECISION = { online: 0.97, offline: 0.98 } as const;
-/** Of thresholds that are as good to this in F1 the highest: a false flag costs trust, a maybe less than a mark. */
-const AS_GOOD = 0.002;
+/** Of thresholds that are as good to this in F1 the middle one: which of them is best is chance. */
+const AS_GOOD = 0.003;
 const THRESHOLDS = Array.from({ length: 40 }, (_, i) => 0.2 + 0.02 * i);
 
 interface Judged {
@@ -29,12 +30,36 @@ interface Thresholds {
 /** A flag as the detectors would raise it, with what it was raised by. */
 interface JudgedFlag extends Flag, Judged {}
 
-const judged = (recordings: readonly Candidates[], which: Which, network: Perceptron): Judged[][] =>
-  recordings.map((recording) =>
-    recording[which]
-      .map((item) => ({ item, score: perceptronOutput(network, item.inputs) }))
-      .filter(({ score: output }) => output >= THRESHOLDS[0]),
-  );
+/** What a detector makes of the items of a recording; none that no threshold would let through. */
+type Judge = (recording: Candidates) => Judged[];
+
+const passing = (judged: readonly Judged[]): Judged[] =>
+  judged.filter(({ score: output }) => output >= THRESHOLDS[0]);
+
+const scored = (network: Perceptron, items: readonly Item[]): Judged[] =>
+  items.map((item) => ({ item, score: perceptronOutput(network, item.inputs) }));
+
+const onlineJudge =
+  (network: Perceptron): Judge =>
+  ({ online }) =>
+    passing(scored(network, online));
+
+/** The second look hears both networks. */
+const offlineJudge =
+  (network: Perceptron, online: Perceptron): Judge =>
+  (recording) => {
+    const heard = new OnlineScores();
+    for (const { item, score: output } of scored(online, recording.online)) heard.add(item.peakIndex, output);
+    return passing(
+      scored(network, recording.offline).map(({ item, score: output }) => ({
+        item,
+        score: jointScore(output, heard.near(item.peakIndex)),
+      })),
+    );
+  };
+
+const judgeOf = (which: Which, network: Perceptron, online: Perceptron): Judge =>
+  which === 'online' ? onlineJudge(network) : offlineJudge(network, online);
 
 /** Flags of one recording as the detectors would raise them, from stored items. */
 function flagsOf(
@@ -81,10 +106,13 @@ function scoreWorlds(
 /** As it is written down: more digits would only make the page larger. */
 const short = (x: number): number => Number(x.toFixed(3));
 
+/** Of four networks' hidden units no single weight matters: a digit is enough for them, and no figure below changes by it. */
+const shortest = (x: number): number => Number(x.toFixed(1));
+
 const rounded = ({ mean, scale, hidden, output }: Perceptron): Perceptron => ({
   mean: mean.map(short),
   scale: scale.map(short),
-  hidden: hidden.map((row) => row.map(short)),
+  hidden: hidden.map((row) => row.map(shortest)),
   output: output.map(short),
 });
 
@@ -93,22 +121,22 @@ const meanOf = (values: readonly (number | null)[]): number =>
 
 /**
  * Gives a network its thresholds and its calibration, from recordings that it hasn't learned from. Every world counts alike.
+ * @param online  the online detector's network, which the offline detector hears as well
  */
 export function classifierOf(
   trained: Perceptron,
   which: Which,
+  online: Perceptron,
   kept: readonly Candidates[],
 ): PassageClassifier {
   const network = rounded(trained);
-  const all = judged(kept, which, network);
-  let threshold = THRESHOLDS[0];
-  let highest = 0;
-  for (const at of THRESHOLDS) {
+  const all = kept.map(judgeOf(which, network, online));
+  const reached = THRESHOLDS.map((at) => {
     const thresholds = { threshold: at, sureThreshold: at };
-    const value = meanOf([...scoreWorlds(kept, all, thresholds, at).values()].map(f1));
-    highest = Math.max(highest, value);
-    if (value >= highest - AS_GOOD) threshold = at;
-  }
+    return meanOf([...scoreWorlds(kept, all, thresholds, at).values()].map(f1));
+  });
+  const good = THRESHOLDS.filter((_, i) => reached[i] >= Math.max(...reached) - AS_GOOD);
+  const threshold = good[good.length >> 1];
   const isSureEnough = (sureThreshold: number): boolean => {
     const scores = scoreWorlds(kept, all, { threshold, sureThreshold }, sureThreshold);
     return meanOf([...scores.values()].map(precision)) >= SURE_PRECISION[which];
@@ -169,9 +197,10 @@ function calibrate(
 export function printByWorld(
   classifier: PassageClassifier,
   which: Which,
+  online: Perceptron,
   recordings: readonly Candidates[],
 ): void {
-  const all = judged(recordings, which, classifier);
+  const all = recordings.map(judgeOf(which, classifier, online));
   for (const [name, least] of [
     ['all flags', classifier.threshold],
     ['sure ones', classifier.sureThreshold],

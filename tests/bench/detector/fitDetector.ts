@@ -7,6 +7,7 @@ import { candidatesOf } from './candidateItems.ts';
 import { classifierOf, printByWorld } from './classifierOf.ts';
 import type { Which } from './classifierOf.ts';
 import { APART_CONDITIONS } from './scenario.ts';
+import { musicToLearnFrom } from './soundAlone.ts';
 import { trainPerceptron } from './trainPerceptron.ts';
 import { variedWorld } from './variedWorld.ts';
 import { VOICES_OPTION, voicesOrEnd } from './voices/chooseVoices.ts';
@@ -24,8 +25,10 @@ import { folderWorld, ownWorld } from './worldSound.ts';
 const { values: args } = parseArgs({
   options: {
     /** Recordings a condition of the bench's own simulator, and of its varied world. */
-    each: { type: 'string', default: '20' },
-    varied: { type: 'string', default: '20' },
+    each: { type: 'string', default: '40' },
+    varied: { type: 'string', default: '100' },
+    /** Minutes of music alone, in which no fork sounds. */
+    music: { type: 'string', default: '120' },
     /** Seeds that divide by five, at least, of either. */
     kept: { type: 'string', default: '6' },
     /** Folders of recordings that another simulator has written, see renderWorld.ts; with commas between. */
@@ -50,6 +53,7 @@ const [each, varied, kept] = [args.each, args.varied, args.kept].map(Number);
 const entries = [
   ...ownWorld('tune', Math.max(each, 5 * kept), voices).filter(({ seed }) => chosen(seed, each)),
   ...variedWorld(1, Math.max(varied, 5 * kept), voices).filter(({ seed }) => chosen(seed, varied)),
+  ...musicToLearnFrom(700_001, Number(args.music), voices),
   ...listed(args.folders).flatMap(folderWorld),
 ];
 const recordings = entries.map((entry) => candidatesOf(entry, args.cache ?? null));
@@ -72,33 +76,35 @@ function train(which: Which, leftOut: string | null): Perceptron {
         passage: passage === null ? null : `${number} ${passage.timeS} ${judgement}`,
       })),
   );
-  return trainPerceptron(examples, 1);
+  return trainPerceptron(examples);
 }
 
 const isApart = (condition: string): boolean => APART_CONDITIONS.some((apart) => apart === condition);
 
-/** @param leftOut  a world that is only told of; null: all are learned from */
-function trainAndTell(which: Which, leftOut: string | null): PassageClassifier {
+/**
+ * @param leftOut  a world that is only told of; null: all are learned from
+ * @param heard  the online detector's network, for the offline detector; null: this is it
+ */
+function trainAndTell(which: Which, leftOut: string | null, heard: Perceptron | null): PassageClassifier {
   const present = which === 'online' ? ONLINE_CLASSIFIER : OFFLINE_CLASSIFIER;
   const network = args['calibrate-only'] ? present : train(which, leftOut);
   const counted = recordings.filter(({ truth }) => !isApart(truth.condition));
   const kept = counted.filter(({ kept: isKept, truth }) => isKept && truth.world !== leftOut);
-  const classifier = classifierOf(network, which, kept);
+  const classifier = classifierOf(network, which, heard ?? network, kept);
   console.log(which, classifier.threshold, classifier.sureThreshold, JSON.stringify(classifier.calibration));
   const told = leftOut === null ? kept : counted.filter(({ truth }) => truth.world === leftOut);
-  printByWorld(classifier, which, told);
+  printByWorld(classifier, which, heard ?? classifier, told);
   return classifier;
 }
 
 const leftOut = listed(args['leave-out']);
 for (const world of leftOut) {
   console.log(`\n${world} left out`);
-  trainAndTell('online', world);
-  trainAndTell('offline', world);
+  trainAndTell('offline', world, trainAndTell('online', world, null));
 }
 if (leftOut.length === 0) {
-  const online = trainAndTell('online', null);
-  const offline = trainAndTell('offline', null);
+  const online = trainAndTell('online', null, null);
+  const offline = trainAndTell('offline', null, online);
   const path = new URL('../../../src/resonance/passages/perceptronWeights.ts', import.meta.url);
   if (!args.dry) writeFileSync(path, weightsFile({ offline, online }));
 }

@@ -5,8 +5,23 @@ import { Timeline } from './timeline.ts';
 import type { Condition } from './scenario.ts';
 
 const USUAL_FORKS_HZ = [256, 288, 320, 341.3, 384, 426.6, 480, 512];
+/** At the ends of a school's set and beyond, as far as the page takes them. */
+export const LOWEST_FORKS_HZ = [64, 80, 96, 100, 128];
+export const HIGHEST_FORKS_HZ = [2048, 2560, 3072, 4096];
 const SHORTEST_M = 0.03;
 const LONGEST_M = 1.2;
+/** A low fork's tube is so many wavelengths long, as far as a room holds it: it has a second resonance. */
+const LONGEST_WAVELENGTHS = 0.9;
+const LONGEST_IN_ROOM_M = 5;
+const LOW_HZ = 128;
+/** A fork above this is held to a narrower tube: a wide one radiates all that it has. */
+const USUAL_TUBE_HZ = 2048;
+
+const isOuter = (condition: Condition): boolean =>
+  condition === 'lowest-forks' || condition === 'highest-forks';
+
+const longestM = ({ nominalHz }: ForkTruth): number =>
+  nominalHz < LOW_HZ ? Math.min(LONGEST_IN_ROOM_M, (LONGEST_WAVELENGTHS * 343) / nominalHz) : LONGEST_M;
 
 /** A fork of the physics set, its real pitch a little off the stamp. */
 export function drawFork(random: Random, nominalHz?: number): ForkTruth {
@@ -18,9 +33,9 @@ export function drawFork(random: Random, nominalHz?: number): ForkTruth {
 }
 
 /** A tube on the bench in which the fork has at least one resonance. */
-export function drawTube(random: Random, closed: boolean): Tube {
+export function drawTube(random: Random, closed: boolean, nominalHz = USUAL_TUBE_HZ): Tube {
   return {
-    radiusM: random.uniform(0.01, 0.025),
+    radiusM: random.uniform(0.01, 0.025) * Math.min(1, USUAL_TUBE_HZ / nominalHz),
     closed,
     lossFactor: random.uniform(1, 1.8),
     endFactor: random.uniform(0.95, 1.1),
@@ -41,16 +56,16 @@ export function planPerformance(
   still: boolean,
 ): Performance {
   const closed = condition !== 'open-column' && (fork.nominalHz < 200 || random.chance(0.85));
-  const tube = drawTube(random, closed);
+  const tube = drawTube(random, closed, fork.nominalHz);
   const column = new ColumnAtPitch(tube, fork.actualHz);
   const orders = [1, 2, 3, 4, 5, 6, 7].filter((order) => {
     const length = column.resonantLengthM(order);
-    return length > SHORTEST_M + 0.015 && length < LONGEST_M - 0.03;
+    return length > SHORTEST_M + 0.015 && length < longestM(fork) - 0.03;
   });
   const hand = new Hand(random.branch('hand'), condition, column, orders, fork, durationS);
   const { lengthM, strikes, turning } = hand.act(rateHz);
   const drawn = random.branch('levels');
-  return {
+  const performance: Performance = {
     fork,
     tube: condition === 'no-column' ? null : tube,
     lengthM,
@@ -69,6 +84,15 @@ export function planPerformance(
     clangLevel: drawn.uniform(0.2, 1.5),
     clangDecayS: drawn.uniform(0.08, 0.3),
   };
+  if (isOuter(condition)) return { ...performance, riseDb: drawn.uniform(4, 18) };
+  if (condition !== 'clamped-fork') return performance;
+  // A stand doesn't tremble.
+  return {
+    ...performance,
+    riseDb: drawn.uniform(3, 16),
+    wobbleDb: drawn.uniform(0, 0.3),
+    phaseRms: drawn.uniform(0, 0.03),
+  };
 }
 
 /** The person at the tube. Steps through the recording from its beginning to its end. */
@@ -77,6 +101,8 @@ class Hand {
   private readonly strikes: Strike[] = [];
   private readonly turns: { fromS: number; toS: number; radPerS: number }[] = [];
   private readonly speedMps: number;
+  /** Whether each strike is for one pass, and the fork is damped right after it. */
+  private readonly passesOnce: boolean;
   private direction: 1 | -1;
 
   constructor(
@@ -87,12 +113,16 @@ class Hand {
     private readonly fork: ForkTruth,
     private readonly durationS: number,
   ) {
+    // Where the resonances are wide and far from each other, a hand goes faster.
+    const pace = isOuter(condition) ? Math.max(0.4, Math.min(2.5, 340 / fork.nominalHz)) : 1;
     this.speedMps =
       condition === 'fast-slide'
         ? random.uniform(0.05, 0.085)
         : condition === 'slow-slide'
           ? random.uniform(0.004, 0.01)
-          : 0.01 * 5 ** random.next();
+          : pace * 0.01 * 5 ** random.next();
+    const mayPassOnce = isOuter(condition) || condition === 'clamped-fork';
+    this.passesOnce = condition === 'single-pass' || (mayPassOnce && random.branch('pass once').chance(0.5));
     this.direction = random.sign();
     this.line = new Timeline(random.branch('slide'), this.startLengthM(), durationS);
   }
@@ -133,9 +163,10 @@ class Hand {
     const untilS = Math.min(this.now + useful, this.durationS - 1.2);
     if (condition === 'approach-off-resonance') this.hover(untilS);
     else if (condition === 'no-resonance') this.wander(untilS);
+    else if (this.passesOnce) this.passOnce(untilS);
     else this.search(untilS);
     if (random.chance(0.6)) line.hold(random.uniform(0.1, 0.5));
-    const ending = random.next();
+    const ending = random.next() * (this.passesOnce ? 0.8 : 1);
     let leaveS: number | null = null;
     let goneS: number | null = null;
     let dampedS: number | null = null;
@@ -148,7 +179,8 @@ class Hand {
     this.strikes.push({ strikeS, strength, visits: [{ fromS, byS, leaveS, goneS }], dampedS });
     line.hold(random.uniform(0.4, 1.5));
     // The next sounding starts off resonance, as a rule.
-    if (condition !== 'no-resonance' && condition !== 'approach-off-resonance') this.stepAside();
+    if (this.passesOnce) this.goBeside();
+    else if (condition !== 'no-resonance' && condition !== 'approach-off-resonance') this.stepAside();
   }
 
   /** The fork goes away from the mouth and comes back, the column stays. */
@@ -208,10 +240,33 @@ class Hand {
       // A quick hand overshoots further.
       const beyond = Math.max(random.uniform(0.02, 0.05), 4 * half) + speed * random.uniform(0.1, 0.9);
       const target = centre + this.direction * beyond;
-      line.slideTo(Math.max(SHORTEST_M, Math.min(LONGEST_M, target)), speed, untilS);
+      line.slideTo(this.onTheBench(target), speed, untilS);
       if (random.chance(0.25)) line.hold(Math.min(random.uniform(0.2, 1.2), Math.max(0, untilS - this.now)));
       if (random.chance(0.45)) this.direction = this.direction === 1 ? -1 : 1;
     }
+  }
+
+  /** From one side of the nearest resonance to the other, as far as the hand likes. */
+  private passOnce(untilS: number): void {
+    const { random, line, column } = this;
+    const order = column.nearestOrder(line.lengthM);
+    const centre = column.resonantLengthM(order);
+    const beyond = (centre - line.lengthM) * random.uniform(0.7, 1.4);
+    line.slideTo(this.onTheBench(centre + beyond), this.speedMps, untilS);
+    line.hold(random.uniform(0.1, 1));
+  }
+
+  /** Without a sound: beside any of the first resonances. */
+  private goBeside(): void {
+    const { random, line, column } = this;
+    const order = this.orders.length === 0 ? 1 : random.pick(this.orders.slice(0, 3));
+    const away = Math.max(0.012, column.halfWidthM(order) * 1.2 * 5 ** random.next());
+    line.slideTo(this.onTheBench(column.resonantLengthM(order) + random.sign() * away), 0.15);
+    line.hold(random.uniform(0, 0.5));
+  }
+
+  private onTheBench(lengthM: number): number {
+    return Math.max(SHORTEST_M, Math.min(longestM(this.fork), lengthM));
   }
 
   /** The order that comes next in the direction of sliding; null where there is none. */
@@ -243,7 +298,7 @@ class Hand {
     const spacing = this.column.waveSpeedMps / (2 * this.column.frequencyHz);
     const margin = Math.min(0.25 * spacing, Math.max(0.02, 6 * this.column.halfWidthM(order)));
     const low = this.column.resonantLengthM(order) + margin;
-    return [low, Math.min(LONGEST_M, low + spacing - 2 * margin)];
+    return [low, Math.min(longestM(this.fork), low + spacing - 2 * margin)];
   }
 
   private stepAside(): void {

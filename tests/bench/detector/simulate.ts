@@ -2,7 +2,7 @@ import { ColumnAtPitch } from './column.ts';
 import { lockIn } from './lockIn.ts';
 import { hum, knocks, mix, pinkNoise, scrape } from './noises.ts';
 import { addStrikeSounds, addTone, perform, type ForkTruth, type Performance } from './performance.ts';
-import { drawFork, planPerformance } from './plan.ts';
+import { drawFork, HIGHEST_FORKS_HZ, LOWEST_FORKS_HZ, planPerformance } from './plan.ts';
 import { Random } from './random.ts';
 import { reverberate, reverberateTone } from './reverberation.ts';
 import type { Condition, Scenario } from './scenario.ts';
@@ -69,14 +69,15 @@ export function simulate(
   const durationS = scenario.durationS ?? random.uniform(isCheck ? 14 : 18, isCheck ? 24 : 36);
   const controlHz = sampleRateHz / 6;
   const length = Math.floor(durationS * sampleRateHz);
-  const fork = drawFork(random.branch('fork'), scenario.nominalHz);
+  const nominalHz = scenario.nominalHz ?? nominalOf(random.branch('stamp'), condition);
+  const fork = drawFork(random.branch('fork'), nominalHz);
   const own = planPerformance(random.branch('own'), condition, fork, durationS, controlHz, clean);
   const heard = condition !== 'talk-alone';
   const tone = perform(random.branch('perform'), own, controlHz);
   const echoS = random.uniform(0.3, 0.6);
   const envelope = clean
     ? tone.envelope
-    : reverberateTone(random.branch('echo'), tone.envelope, echoS, random.uniform(8, 16));
+    : reverberateTone(random.branch('echo'), tone.envelope, echoS, drawDirectDb(random, condition));
 
   const room = new Float32Array(length);
   const mixture = drawMixture(random.branch('mixture'), condition);
@@ -141,6 +142,18 @@ export function simulate(
   };
 }
 
+/** The stamp that a condition asks for; undefined: any of the set. */
+function nominalOf(random: Random, condition: Condition): number | undefined {
+  if (condition === 'lowest-forks') return random.pick(LOWEST_FORKS_HZ);
+  if (condition === 'highest-forks') return random.pick(HIGHEST_FORKS_HZ);
+  const isOuter = condition === 'clamped-fork' && random.chance(0.5);
+  return isOuter ? random.pick([...LOWEST_FORKS_HZ, ...HIGHEST_FORKS_HZ]) : undefined;
+}
+
+/** How much louder the direct sound is than the echo, dB: a clamped fork's microphone is clamped, too, and near. */
+const drawDirectDb = (random: Random, condition: Condition): number =>
+  condition === 'clamped-fork' ? random.uniform(12, 40) : random.uniform(8, 16);
+
 function drawMixture(random: Random, condition: Condition): Mixture {
   const mixture: Mixture = {
     roomDb: random.uniform(-25, -12),
@@ -155,6 +168,15 @@ function drawMixture(random: Random, condition: Condition): Mixture {
     case 'quiet':
     case 'clipped':
       return { ...mixture, talkDb: null };
+    case 'clamped-fork':
+      return {
+        ...mixture,
+        roomDb: random.uniform(-70, -30),
+        talkDb: null,
+        humDb: null,
+        scrapeDb: random.uniform(-70, -35),
+        knocksPerSecond: 0,
+      };
     case 'talk-0':
       return { ...mixture, talkDb: 0 };
     case 'talk-6':
@@ -183,6 +205,9 @@ function drawMixture(random: Random, condition: Condition): Mixture {
     case 'pause-and-return':
     case 'open-column':
     case 'turning':
+    case 'single-pass':
+    case 'lowest-forks':
+    case 'highest-forks':
       return { ...mixture, talkDb: random.uniform(-15, 6) };
     case 'check-resonant':
     case 'check-off':

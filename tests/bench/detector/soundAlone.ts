@@ -3,9 +3,10 @@ import { mix, pinkNoise } from './noises.ts';
 import { Random } from './random.ts';
 import { reverberate } from './reverberation.ts';
 import { talk } from './talk.ts';
-import { asRecorded } from './variedWorld.ts';
+import { asRecorded, VARIED_WORLD } from './variedWorld.ts';
 import type { Voices } from './voices/voices.ts';
 import type { WavSound } from './wav.ts';
+import type { WorldEntry } from './worldSound.ts';
 
 export const ALONE_KINDS = ['talk', 'music', 'taps', 'water'] as const;
 
@@ -47,6 +48,16 @@ export function piecesAlone(
     const seed = first + index;
     const durationS = Math.min(pieceS, minutes * 60 - index * pieceS);
     return { kind, what, seed, nominalHz, make: () => makeAlone(what, seed, durationS, nominalHz, voices) };
+  });
+}
+
+/** Pieces of music, a minute each, as recordings of the varied world to learn from. @param first  seed */
+export function musicToLearnFrom(first: number, minutes: number, voices: Voices): WorldEntry[] {
+  return piecesAlone('music', minutes, 60, first, voices).map((piece) => {
+    const { what, seed, nominalHz } = piece;
+    const recording = { world: VARIED_WORLD, condition: `${what}-alone`, seed };
+    const truth = { ...recording, durationS: 60, nominalHz, passages: [] };
+    return { ...recording, make: () => ({ ...piece.make(), truth }) };
   });
 }
 

@@ -13,7 +13,7 @@ import { findPassages } from './truth.ts';
 import type { Voices } from './voices/voices.ts';
 import type { WorldEntry } from './worldSound.ts';
 
-const WORLD = 'varied';
+export const VARIED_WORLD = 'varied';
 
 /** What a recording of the varied world is to show; in each, hands, room and microphone vary more widely than usual. */
 export const VARIED_CONDITIONS = [
@@ -64,7 +64,7 @@ export function variedWorld(first: number, each: number, voices: Voices): WorldE
 
 /** One recording of the varied world. */
 export function variedRecording(condition: VariedCondition, seed: number, voices: Voices): WorldEntry {
-  return { world: WORLD, condition, seed, make: () => makeVaried(condition, seed, voices) };
+  return { world: VARIED_WORLD, condition, seed, make: () => makeVaried(condition, seed, voices) };
 }
 
 function makeVaried(
@@ -136,7 +136,7 @@ function makeVaried(
   return {
     samples: heard,
     sampleRateHz,
-    truth: { world: WORLD, condition, seed, durationS, nominalHz: fork.nominalHz, passages },
+    truth: { world: VARIED_WORLD, condition, seed, durationS, nominalHz: fork.nominalHz, passages },
   };
 }
 

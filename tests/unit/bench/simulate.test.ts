@@ -124,6 +124,38 @@ describe('simulated recording', () => {
     expect(checked).toBeGreaterThanOrEqual(2);
   });
 
+  it('strikes once for each pass, and damps or takes the fork away before the next', () => {
+    let passes = 0;
+    for (let seed = 1; seed <= 4; seed += 1) {
+      const { truth } = simulate({ condition: 'single-pass', durationS: 20, clean: true }, seed);
+      for (const { startS, endS } of truth.soundings) {
+        const within = truth.passages.filter(
+          ({ timeS, audible }) => audible && timeS > startS && timeS < endS,
+        );
+        expect(within.length).toBeLessThanOrEqual(1);
+        passes += within.length;
+      }
+    }
+    expect(passes).toBeGreaterThanOrEqual(4);
+  });
+
+  it('gives the lowest and the highest forks tubes in which they resonate', () => {
+    // From a quarter of the wavelength on, 1.34 m at 64 Hz, to the limits of what the page takes.
+    for (const [condition, lowestHz, highestHz] of [
+      ['lowest-forks', 64, 128],
+      ['highest-forks', 2048, 4096],
+    ] as const) {
+      let audible = 0;
+      for (let seed = 1; seed <= 4; seed += 1) {
+        const { truth } = simulate({ condition, durationS: 18, clean: true }, seed);
+        expect(truth.nominalHz).toBeGreaterThanOrEqual(lowestHz);
+        expect(truth.nominalHz).toBeLessThanOrEqual(highestHz);
+        audible += truth.passages.filter((passage) => passage.audible).length;
+      }
+      expect(audible).toBeGreaterThanOrEqual(2);
+    }
+  });
+
   it('dies away at the stated decay time', () => {
     const { samples, sampleRateHz, truth } = simulate(
       { condition: 'strike-only', durationS: 18, clean: true },

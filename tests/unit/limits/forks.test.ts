@@ -66,13 +66,20 @@ class SlideByHand {
   }
 }
 
-function slide(settings: Partial<PracticeSettings> & { readonly stampedHz: number }, seed: number) {
+/** As far as a hand slides about a resonance: 7 cm, a low fork's so far that the level falls on both sides. */
+const slideHalfM = (wavelengthM: number): number =>
+  Math.min(wavelengthM / 8, Math.max(0.07, wavelengthM / 32));
+
+function slide(
+  settings: Partial<PracticeSettings> & { readonly stampedHz: number },
+  seed: number,
+  halfM = slideHalfM(344 / settings.stampedHz),
+) {
   const { stampedHz } = settings;
   const wavelengthM = 344 / stampedHz;
   const longestM = Math.min(5, Math.max(1.2, 0.9 * wavelengthM));
   const column = new PracticeColumn({ longestM, noise: 'quiet', ...settings }, seed);
   const lengthsM = column.resonantLengthsM.filter((m) => m > 0.03 && m < longestM - 0.01).slice(0, 3);
-  const halfM = Math.min(0.07, wavelengthM / 8);
   const hand = new SlideByHand(column);
   hand.pass(lengthsM, halfM, Math.min(0.05, halfM / 1.5));
   return { samples: hand.samples, passagesS: hand.passagesS, forkHz: column.forkHz };
@@ -98,6 +105,16 @@ describe('forks at both ends of what the bench takes', { timeout: 120_000 }, () 
     }
     // A column at resonance pulls a low fork's phase by a turn a passage.
     expect(Math.abs((report.fork.measuredHz ?? 0) - forkHz)).toBeLessThan(0.1);
+  });
+
+  it('64 Hz: a slide of 7 cm to either side, less than two half widths of the second resonance, flags both live', () => {
+    const { samples, passagesS } = slide({ stampedHz: 64, diameterM: 0.035 }, 3, 0.07);
+    const fork = { nominalHz: 64, toleranceHz: defaultToleranceHz(64) };
+    const report = analyseRecording(samples, { sampleRateHz: RATE_HZ, fork, live: true });
+    expect(report.resonances).toHaveLength(2);
+    for (const [index, { timeS }] of report.resonances.entries()) {
+      expect(Math.abs(timeS - (passagesS[index] ?? 0))).toBeLessThan(0.8);
+    }
   });
 
   it('4096 Hz: a fork that is off its stamp by as much as makers allow is heard, too', () => {
