@@ -122,10 +122,9 @@ export class OnlineDetector {
     if (candidates.length === 0) return [];
     this.strongest = strongestOf(candidates, this.strongest);
     seeCandidates?.(candidates, view, this.strongest);
-    const judged = candidates.map(({ match, features }) => ({
-      match,
-      features,
-      score: passageScore(this.classifier, features, this.strongest),
+    const judged = candidates.map((candidate) => ({
+      ...candidate,
+      score: passageScore(this.classifier, candidate.features, this.strongest),
     }));
     for (const { features, score } of judged) this.scores.add(features.peakIndex + view.firstIndex, score);
     const passed = judged.filter((candidate) => this.passes(candidate));

@@ -2,7 +2,7 @@ import { logistic, logOdds } from './perceptron.ts';
 
 /** Less than this says nothing: most of what is looked at is no passage. */
 const LEAST = 0.1;
-/** How close two peaks are the same, values: 150 ms. */
+/** Peaks that are no further apart than this are the same, values of the tone series: 150 ms. */
 const WITHIN = 15;
 
 /**
@@ -12,13 +12,13 @@ const WITHIN = 15;
 export class OnlineScores {
   private readonly highest = new Map<number, number>();
 
-  /** @param peakIndex  into the series */
+  /** @param peakIndex  into the series @param score  the network's output, 0..1 */
   add(peakIndex: number, score: number): void {
     if (score <= LEAST) return;
     this.highest.set(peakIndex, Math.max(score, this.highest.get(peakIndex) ?? 0));
   }
 
-  /** The highest near a peak, LEAST where there is none. */
+  /** The highest within 150 ms of a peak, at least LEAST. @param peakIndex  into the series */
   near(peakIndex: number): number {
     let highest = LEAST;
     for (let index = peakIndex - WITHIN; index <= peakIndex + WITHIN; index += 1) {
@@ -29,7 +29,7 @@ export class OnlineScores {
 }
 
 /**
- * Both networks' outputs as one: the mean of their log-odds, a logarithmic opinion pool.
+ * Both networks' outputs, 0..1 each, as one: the mean of their log-odds, a logarithmic opinion pool.
  * @see Genest & Zidek 1986, Statist. Sci. 1, 114
  */
 export const jointScore = (offline: number, online: number): number =>

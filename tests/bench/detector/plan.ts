@@ -14,6 +14,8 @@ const LONGEST_M = 1.2;
 const LONGEST_WAVELENGTHS = 0.9;
 const LONGEST_IN_ROOM_M = 5;
 const LOW_HZ = 128;
+/** Of sound, for the length of a tube: nothing else depends on it. */
+const ABOUT_MPS = 343;
 /** A fork above this is held to a narrower tube: a wide one radiates all that it has. */
 const USUAL_TUBE_HZ = 2048;
 
@@ -21,7 +23,7 @@ const isOuter = (condition: Condition): boolean =>
   condition === 'lowest-forks' || condition === 'highest-forks';
 
 const longestM = ({ nominalHz }: ForkTruth): number =>
-  nominalHz < LOW_HZ ? Math.min(LONGEST_IN_ROOM_M, (LONGEST_WAVELENGTHS * 343) / nominalHz) : LONGEST_M;
+  nominalHz < LOW_HZ ? Math.min(LONGEST_IN_ROOM_M, (LONGEST_WAVELENGTHS * ABOUT_MPS) / nominalHz) : LONGEST_M;
 
 /** A fork of the physics set, its real pitch a little off the stamp. */
 export function drawFork(random: Random, nominalHz?: number): ForkTruth {
@@ -32,7 +34,7 @@ export function drawFork(random: Random, nominalHz?: number): ForkTruth {
   return { nominalHz: nominal, actualHz: nominal + off, decayTimeS: 5 * 8 ** random.next() };
 }
 
-/** A tube on the bench in which the fork has at least one resonance. */
+/** A tube on the bench in which the fork has at least one resonance. @param nominalHz  of the fork */
 export function drawTube(random: Random, closed: boolean, nominalHz = USUAL_TUBE_HZ): Tube {
   return {
     radiusM: random.uniform(0.01, 0.025) * Math.min(1, USUAL_TUBE_HZ / nominalHz),
