@@ -2,14 +2,23 @@ import { addBurst, mix, pinkNoise, unitRms } from './noises.ts';
 import type { Random } from './random.ts';
 import { TractResonance } from './voices/resonators.ts';
 
-/** What sounds in a room beside a fork and is no fork. Each fills its length and has unit rms. */
+/**
+ * Something that sounds in a room beside a fork and is no fork.
+ * @returns so many samples of unit rms; the same random stream gives the same sound
+ */
+export type CompanySound = (random: Random, length: number, rateHz: number, forkHz: number) => Float32Array;
+
+/** Sounds by their names. */
+export type Company = Readonly<Record<string, CompanySound>>;
+
+/** What is generated here. */
 export const COMPANY = {
   guitar: plucked,
   singing: sung,
   whistling: whistled,
   water: poured,
   taps: tapped,
-} as const;
+} as const satisfies Company;
 
 export type CompanyName = keyof typeof COMPANY;
 

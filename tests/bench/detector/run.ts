@@ -1,6 +1,9 @@
 import { fork } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { recordedCompany } from './recorded/recordedCompany.ts';
+import { recordedWorld } from './recorded/recordedWorld.ts';
+import { SoundFiles } from './recorded/soundFiles.ts';
 import type { SetName } from './recordingSet.ts';
 import { runPart, type PartOrder, type RecordingOutcome } from './runPart.ts';
 import { printChecks, printFrequencies, printSlides } from './tables.ts';
@@ -13,8 +16,8 @@ import { folderWorld, ownWorld, type WorldEntry } from './worldSound.ts';
 const USAGE = `Usage: tsx tests/bench/detector/run.ts [--set tune|report] [--each COUNT] [--only CONDITION,…]
        [--voices generated|recorded|synthesised] [--no-competitors] [--no-bench] [--no-checks] [--list]
        [--processes 1|2]
-       [--worlds [--varied COUNT] [--folders FOLDER,…] [--first SEED]]: the varied world and recordings in folders beside
-       the own set, COUNT a condition`;
+       [--worlds [--varied COUNT] [--folders FOLDER,…] [--sounds FOLDER [--recorded COUNT]] [--first SEED]]: beside the own
+       set the varied world, recordings in folders, and forks amid the sounds of recorded/fetchSounds.ts, COUNT a condition`;
 
 if (process.send !== undefined && process.argv[2] === '--part') {
   const order = JSON.parse(process.argv[3] ?? '') as PartOrder;
@@ -38,6 +41,8 @@ async function main(): Promise<void> {
       worlds: { type: 'boolean', default: false },
       varied: { type: 'string', default: '5' },
       folders: { type: 'string', default: '' },
+      sounds: { type: 'string' },
+      recorded: { type: 'string', default: '6' },
       first: { type: 'string', default: String(SET_SEEDS.report) },
       'no-checks': { type: 'boolean', default: false },
     },
@@ -60,6 +65,14 @@ async function main(): Promise<void> {
         .split(',')
         .filter((folder) => folder !== '')
         .flatMap(folderWorld),
+      ...(values.sounds === undefined
+        ? []
+        : recordedWorld(
+            Number(values.first),
+            Number(values.recorded),
+            chosen,
+            recordedCompany(new SoundFiles(values.sounds), 'tell'),
+          )),
     ];
     reportWorlds(entries, { list: values.list, competitors: !values['no-competitors'] });
     return;

@@ -1,5 +1,5 @@
 import { ColumnAtPitch } from './column.ts';
-import { COMPANY, type CompanyName } from './companySounds.ts';
+import { COMPANY, type Company } from './companySounds.ts';
 import { knocks, mix, pinkNoise, scrape } from './noises.ts';
 import { addStrikeSounds, addTone, perform, type Performance } from './performance.ts';
 import { throughPhone } from './phone.ts';
@@ -38,7 +38,7 @@ export const VARIED_CONDITIONS = [
 
 type VariedCondition = (typeof VARIED_CONDITIONS)[number] | (typeof CHECK_CONDITIONS)[number];
 
-const HANDS: Partial<Record<VariedCondition, Condition>> = {
+const HANDS: Readonly<Record<string, Condition | undefined>> = {
   seeking: 'pause-and-return',
   turning: 'turning',
   'no-resonance': 'no-resonance',
@@ -64,15 +64,26 @@ export function variedWorld(first: number, each: number, voices: Voices): WorldE
 
 /** One recording of the varied world. */
 export function variedRecording(condition: VariedCondition, seed: number, voices: Voices): WorldEntry {
-  return { world: VARIED_WORLD, condition, seed, make: () => makeVaried(condition, seed, voices) };
+  return {
+    world: VARIED_WORLD,
+    condition,
+    seed,
+    make: () => recordAmid(VARIED_WORLD, condition, seed, voices, COMPANY),
+  };
 }
 
-function makeVaried(
-  condition: VariedCondition,
+/**
+ * One recording of less practised hands, amid one kind of company or none.
+ * @param condition  a name of the company's, with `-alone` where no fork sounds, or a condition of the varied world
+ */
+export function recordAmid(
+  world: string,
+  condition: string,
   seed: number,
   voices: Voices,
+  company: Company,
 ): ReturnType<WorldEntry['make']> {
-  const random = new Random(seed).branch(`varied ${condition}`);
+  const random = new Random(seed).branch(`${world} ${condition}`);
   const sampleRateHz = random.pick([44100, 48000]);
   const durationS = random.uniform(16, 30);
   const length = Math.floor(durationS * sampleRateHz);
@@ -106,13 +117,10 @@ function makeVaried(
   }
   // Beside a check anything may be heard, or nothing.
   const isCheck = condition.startsWith('check-');
-  const company =
-    isCheck && random.chance(0.4) ? random.pick(COMPANY_NAMES) : condition.replace('-alone', '');
-  if (isCompany(company)) {
-    add(
-      COMPANY[company](random.branch(company), length, sampleRateHz, fork.actualHz),
-      random.uniform(-14, 8),
-    );
+  const beside =
+    isCheck && random.chance(0.4) ? random.pick(Object.keys(company)) : condition.replace('-alone', '');
+  if (beside in company) {
+    add(company[beside](random.branch(beside), length, sampleRateHz, fork.actualHz), random.uniform(-14, 8));
   }
   if (random.chance(0.3))
     add(knocks(random.branch('knocks'), length, sampleRateHz, random.uniform(0.1, 0.8)), 12);
@@ -136,21 +144,12 @@ function makeVaried(
   return {
     samples: heard,
     sampleRateHz,
-    truth: { world: VARIED_WORLD, condition, seed, durationS, nominalHz: fork.nominalHz, passages },
+    truth: { world, condition, seed, durationS, nominalHz: fork.nominalHz, passages },
   };
 }
 
-const COMPANY_NAMES = Object.keys(COMPANY);
-
-const isCompany = (name: string): name is CompanyName => name in COMPANY;
-
 /** The same plan in less practised hands. */
-function otherHands(
-  random: Random,
-  condition: VariedCondition,
-  planned: Performance,
-  rateHz: number,
-): Performance {
+function otherHands(random: Random, condition: string, planned: Performance, rateHz: number): Performance {
   const sticks = condition === 'stick-slip' || random.chance(0.15);
   return {
     ...planned,

@@ -1,3 +1,4 @@
+import { between } from '../interpolation.ts';
 import { rootMeanSquare, unitRms } from '../noises.ts';
 import type { Random } from '../random.ts';
 import type { WavSound } from '../wav.ts';
@@ -49,15 +50,4 @@ function raiseVoice(samples: Float32Array, sampleRateHz: number): void {
     samples[i] = value + 3 * (value - low);
   }
   unitRms(samples);
-}
-
-/** Cubic (Catmull and Rom) interpolation. */
-function between(samples: Float32Array, at: number): number {
-  const j = Math.floor(at);
-  const t = at - j;
-  const a = samples[j - 1];
-  const b = samples[j];
-  const c = samples[j + 1];
-  const d = samples[j + 2];
-  return b + 0.5 * t * (c - a + t * (2 * a - 5 * b + 4 * c - d + t * (3 * (b - c) + d - a)));
 }
