@@ -4,6 +4,7 @@ import type { ToneView } from '../toneView.ts';
 import type { TemplateMatch } from './matchedFilter.ts';
 import { levelsAround, onsetBefore, standingOut, steadiness, STEADY_S } from './passageSurroundings.ts';
 import type { LevelsAround, Onset, StandingOut } from './passageSurroundings.ts';
+import { phasorPath } from './phasorPath.ts';
 import { playedNote } from './playedNote.ts';
 import type { PlayedNote } from './playedNote.ts';
 
@@ -65,6 +66,8 @@ export interface PassageFeatures extends StandingOut, LevelsAround, Onset, Playe
   readonly steadyAfter: number;
   /** ln of the far side bands' power over the peak's, in the six seconds around: whether anyone talks. */
   readonly talkAround: number;
+  /** The phasor's way past the resonance, see `phasorPath`: PATH_LENGTH numbers. */
+  readonly path: readonly number[];
   /** Smoothed powers (mean |tone|², noise off): at the peak, and the mean of before and after. */
   readonly peakPower: number;
   readonly sidePower: number;
@@ -141,6 +144,15 @@ export function passageFeatures(view: ToneView, match: TemplateMatch, lastIndex:
     ...onsetBefore(view, top.index),
     ...playedNote(view, { peakIndex: top.index, middle, halfWidth: w, gap, lastIndex }),
     ...levelsAround(view, { index: top.index, power: peakPower }, w, lastIndex),
+    path: phasorPath(view, {
+      middle,
+      peakIndex: top.index,
+      halfWidth: w,
+      direction: match.direction,
+      smoothingHalf: half,
+      lastIndex,
+      direct: meanPhasor([before, after]),
+    }),
     talkAround: Math.log((FAR_BANDS_HZ * farAround + 1e-30) / peakPower),
     peakPower,
     sidePower: (beforePower + afterPower) / 2,
@@ -179,6 +191,8 @@ function levelMaximum(
 
 /** Mean phasor of a stretch, its power, and its noise's. */
 interface Side {
+  /** Whether there was enough to hear. */
+  readonly isHeard: boolean;
   readonly power: number;
   readonly noise: number;
   readonly re: number;
@@ -190,11 +204,27 @@ function readSide(view: ToneView, fromIndex: number, toIndex: number): Side {
   const from = Math.max(0, Math.round(fromIndex));
   const to = Math.min(view.length, Math.round(toIndex) + 1);
   const n = to - from;
-  if (n < 3) return { power: 0, noise: 1e-30, re: 0, im: 0 };
+  if (n < 3) return { isHeard: false, power: 0, noise: 1e-30, re: 0, im: 0 };
   const re = rangeSum(view.sums.re, from, to) / n;
   const im = rangeSum(view.sums.im, from, to) / n;
   const density = rangeSum(view.sums.noiseDensity, from, to) / n;
-  return { power: re * re + im * im, noise: density * meanBandwidthHz(view, n) + 1e-30, re, im };
+  return {
+    isHeard: true,
+    power: re * re + im * im,
+    noise: density * meanBandwidthHz(view, n) + 1e-30,
+    re,
+    im,
+  };
+}
+
+/** The mean of the sides that are heard; 0 where none is. */
+function meanPhasor(sides: readonly Side[]): { re: number; im: number } {
+  const heard = sides.filter(({ isHeard }) => isHeard);
+  const n = Math.max(1, heard.length);
+  return {
+    re: heard.reduce((sum, { re }) => sum + re, 0) / n,
+    im: heard.reduce((sum, { im }) => sum + im, 0) / n,
+  };
 }
 
 /**

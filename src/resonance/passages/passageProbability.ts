@@ -3,6 +3,7 @@ import { riseOf } from './candidates.ts';
 import type { PassageFeatures } from './passageFeatures.ts';
 import { logistic, logOdds, perceptronOutput, perceptronOutputAtMost } from './perceptron.ts';
 import type { Perceptron } from './perceptron.ts';
+import { PATH_LENGTH } from './phasorPath.ts';
 
 /** What a flag says of itself: a sure one can be relied on, the other is for a person to decide. */
 export type Certainty = 'sure' | 'maybe';
@@ -30,10 +31,10 @@ const LEAST_STRENGTH = -5;
 const LEAST_RISE = -4;
 
 /** How many inputs the network has. */
-export const CLASSIFIER_INPUTS = 36;
+export const CLASSIFIER_INPUTS = 36 + PATH_LENGTH;
 
 /**
- * The network's inputs for one candidate.
+ * The network's inputs for one candidate; NaN where one can't be told.
  * @param strongest  of the recording so far; where there was none yet, the candidate is compared with itself
  */
 export function classifierInputs(e: PassageFeatures, strongest: Strongest): number[] {
@@ -110,6 +111,8 @@ export function classifierInputs(e: PassageFeatures, strongest: Strongest): numb
     e.offBefore,
     // nor after.
     e.offAfter,
+    // The phasor goes round a resonance's circle.
+    ...e.path,
   ];
 }
 

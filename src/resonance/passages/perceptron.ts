@@ -3,7 +3,7 @@
  * is the logistic function of a weighted sum of the hidden units.
  */
 export interface Perceptron {
-  /** Each input less `mean`, over `scale`, within ±4, before it is weighed. One value an input. */
+  /** Each input less `mean`, over `scale`, within ±4, before it is weighed; NaN counts as the mean. One value an input. */
   readonly mean: readonly number[];
   readonly scale: readonly number[];
   /** One row of weights a hidden unit, one weight an input; the first input is 1, so that its weight is the bias. */
@@ -37,7 +37,8 @@ export function perceptronOutputAtMost(network: Perceptron, corners: readonly Ar
 function scaledInputs({ mean, scale }: Perceptron, inputs: ArrayLike<number>): Float64Array {
   const scaled = new Float64Array(mean.length);
   for (let j = 0; j < scaled.length; j += 1) {
-    scaled[j] = Math.max(-4, Math.min(4, (inputs[j] - mean[j]) / scale[j]));
+    const deviation = (inputs[j] - mean[j]) / scale[j];
+    scaled[j] = Number.isNaN(deviation) ? 0 : Math.max(-4, Math.min(4, deviation));
   }
   return scaled;
 }

@@ -39,6 +39,9 @@ export interface Candidates {
   readonly online: readonly Item[];
 }
 
+/** Whether a recording is kept out of the training. */
+export const isKept = (seed: number): boolean => seed % 5 === 0;
+
 /** Flags nothing: for looking at candidates only. */
 const SILENT: PassageClassifier = {
   mean: Array.from({ length: CLASSIFIER_INPUTS }, () => 0),
@@ -61,7 +64,7 @@ export function candidatesOf(entry: WorldEntry, cache: string | null): Candidate
   return {
     truth,
     view,
-    kept: entry.seed % 5 === 0,
+    kept: isKept(entry.seed),
     online: onlineItems(whole, rangeHz, truth),
     offline: candidates.map((candidate) => item(candidate, view, strongest, truth, null)),
   };

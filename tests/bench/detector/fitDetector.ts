@@ -3,16 +3,19 @@ import { parseArgs } from 'node:util';
 import type { PassageClassifier } from '../../../src/resonance/passages/passageProbability.ts';
 import type { Perceptron } from '../../../src/resonance/passages/perceptron.ts';
 import { OFFLINE_CLASSIFIER, ONLINE_CLASSIFIER } from '../../../src/resonance/passages/perceptronWeights.ts';
-import { candidatesOf } from './candidateItems.ts';
+import { candidatesOf, isKept } from './candidateItems.ts';
 import { classifierOf, printByWorld } from './classifierOf.ts';
 import type { Which } from './classifierOf.ts';
+import { recordedCompany } from './recorded/recordedCompany.ts';
+import { recordedWorld } from './recorded/recordedWorld.ts';
+import { SoundFiles } from './recorded/soundFiles.ts';
 import { APART_CONDITIONS } from './scenario.ts';
 import { musicToLearnFrom } from './soundAlone.ts';
 import { trainPerceptron } from './trainPerceptron.ts';
 import { variedWorld } from './variedWorld.ts';
 import { VOICES_OPTION, voicesOrEnd } from './voices/chooseVoices.ts';
 import { weightsFile } from './weightsFile.ts';
-import { folderWorld, ownWorld } from './worldSound.ts';
+import { folderWorld, ownWorld, type WorldEntry } from './worldSound.ts';
 
 /**
  * Trains the two classifiers on recordings of several worlds and writes them to
@@ -33,6 +36,9 @@ const { values: args } = parseArgs({
     kept: { type: 'string', default: '6' },
     /** Folders of recordings that another simulator has written, see renderWorld.ts; with commas between. */
     folders: { type: 'string', default: '' },
+    /** Sounds that recorded/fetchSounds.ts fetched, and recordings a kind of them, alone and beside a fork; none without. */
+    sounds: { type: 'string' },
+    recorded: { type: 'string', default: '40' },
     /** Worlds, with commas between. */
     'leave-out': { type: 'string', default: '' },
     /** Keep the weights there are; only thresholds and calibration are set anew. */
@@ -48,15 +54,25 @@ const voices = voicesOrEnd(args.voices);
 console.log(`Voices: ${voices.kind}.`);
 const listed = (text: string): string[] => text.split(',').filter((name) => name !== '');
 /** The first so many seeds to train on, and as many that divide by five as are to be kept. */
-const chosen = (seed: number, first: number): boolean => seed <= first || seed % 5 === 0;
-const [each, varied, kept] = [args.each, args.varied, args.kept].map(Number);
+const chosen = (seed: number, first: number): boolean => seed <= first || isKept(seed);
+const [each, varied, recorded, kept] = [args.each, args.varied, args.recorded, args.kept].map(Number);
+/** Forks amid the half of the fetched sounds that may be learned from. */
+const amidRecorded = (folder: string): WorldEntry[] =>
+  recordedWorld(
+    1,
+    Math.max(recorded, 5 * kept),
+    voices,
+    recordedCompany(new SoundFiles(folder), 'learn'),
+  ).filter(({ seed }) => chosen(seed, recorded));
 const entries = [
   ...ownWorld('tune', Math.max(each, 5 * kept), voices).filter(({ seed }) => chosen(seed, each)),
   ...variedWorld(1, Math.max(varied, 5 * kept), voices).filter(({ seed }) => chosen(seed, varied)),
   ...musicToLearnFrom(700_001, Number(args.music), voices),
   ...listed(args.folders).flatMap(folderWorld),
+  ...(args.sounds === undefined ? [] : amidRecorded(args.sounds)),
 ];
-const recordings = entries.map((entry) => candidatesOf(entry, args.cache ?? null));
+const isNeeded = ({ seed }: WorldEntry): boolean => !args['calibrate-only'] || isKept(seed);
+const recordings = entries.filter(isNeeded).map((entry) => candidatesOf(entry, args.cache ?? null));
 
 /** Trains on what is found in these recordings. @param leftOut  a world that is left out; null: none */
 function train(which: Which, leftOut: string | null): Perceptron {
@@ -89,7 +105,7 @@ function trainAndTell(which: Which, leftOut: string | null, heard: Perceptron | 
   const present = which === 'online' ? ONLINE_CLASSIFIER : OFFLINE_CLASSIFIER;
   const network = args['calibrate-only'] ? present : train(which, leftOut);
   const counted = recordings.filter(({ truth }) => !isApart(truth.condition));
-  const kept = counted.filter(({ kept: isKept, truth }) => isKept && truth.world !== leftOut);
+  const kept = counted.filter((one) => one.kept && one.truth.world !== leftOut);
   const classifier = classifierOf(network, which, heard ?? network, kept);
   console.log(which, classifier.threshold, classifier.sureThreshold, JSON.stringify(classifier.calibration));
   const told = leftOut === null ? kept : counted.filter(({ truth }) => truth.world === leftOut);

@@ -3,6 +3,7 @@ import { Random } from './random.ts';
 
 /** One candidate to learn from. */
 export interface Example {
+  /** NaN where one can't be told: it counts as the mean. */
   readonly inputs: ArrayLike<number>;
   /** What it counts for beside the others, so that a world of many recordings doesn't outvote the rest. */
   readonly weight: number;
@@ -125,7 +126,7 @@ class Training {
     examples.forEach(({ inputs }, i) => {
       for (let j = 0; j < width; j += 1) {
         const scaled = (inputs[j] - mean[j]) / scale[j];
-        this.x[i * width + j] = Math.max(-4, Math.min(4, scaled));
+        this.x[i * width + j] = Number.isNaN(scaled) ? 0 : Math.max(-4, Math.min(4, scaled));
       }
     });
     const size = HIDDEN_UNITS * width + HIDDEN_UNITS + 1;
@@ -282,19 +283,22 @@ class Blur {
   }
 }
 
+/** Mean and standard deviation of every input, where it can be told. */
 function standardise(examples: readonly Example[]): { mean: number[]; scale: number[] } {
   const width = examples[0]?.inputs.length ?? 0;
   const mean: number[] = [0];
   const scale: number[] = [1];
   for (let j = 1; j < width; j += 1) {
-    let [sum, squares] = [0, 0];
+    let [count, sum, squares] = [0, 0, 0];
     for (const { inputs } of examples) {
+      if (Number.isNaN(inputs[j])) continue;
+      count += 1;
       sum += inputs[j];
       squares += inputs[j] ** 2;
     }
-    const average = sum / examples.length;
+    const average = sum / Math.max(1, count);
     mean.push(average);
-    scale.push(Math.sqrt(Math.max(1e-4, squares / examples.length - average * average)));
+    scale.push(Math.sqrt(Math.max(1e-4, squares / Math.max(1, count) - average * average)));
   }
   return { mean, scale };
 }

@@ -10,6 +10,8 @@ import {
 } from '../../../../src/resonance/passages/passageProbability.ts';
 import { NONE_YET } from '../../../../src/resonance/passages/candidates.ts';
 import type { PassageFeatures } from '../../../../src/resonance/passages/passageFeatures.ts';
+import { perceptronOutput } from '../../../../src/resonance/passages/perceptron.ts';
+import { PATH_LENGTH } from '../../../../src/resonance/passages/phasorPath.ts';
 import {
   OFFLINE_CLASSIFIER,
   ONLINE_CLASSIFIER,
@@ -50,6 +52,7 @@ const anyFeatures: fc.Arbitrary<PassageFeatures> = fc.record({
   burst: between(0, 9),
   offBefore: anyLog,
   offAfter: anyLog,
+  path: fc.array(between(-2, 2), { minLength: PATH_LENGTH, maxLength: PATH_LENGTH }),
   peakPower: between(1e-9, 1),
   sidePower: anyLog,
   noisePower: between(1e-9, 1),
@@ -85,6 +88,18 @@ describe('the classifier of passages', () => {
       expect(sureThreshold).toBeGreaterThan(threshold);
       expect(certaintyOf(classifier, threshold)).toBe('maybe');
       expect(certaintyOf(classifier, sureThreshold)).toBe('sure');
+    }
+  });
+
+  it('takes the mean for what can’t be told', () => {
+    for (const network of [ONLINE_CLASSIFIER, OFFLINE_CLASSIFIER]) {
+      const inputs = network.mean.map((mean, i) => mean + 0.5 * network.scale[i]);
+      const last = inputs.length - 1;
+      const untold = inputs.with(last, NaN);
+      expect(perceptronOutput(network, untold)).toBe(
+        perceptronOutput(network, inputs.with(last, network.mean[last])),
+      );
+      expect(perceptronOutput(network, untold)).not.toBe(perceptronOutput(network, inputs));
     }
   });
 
