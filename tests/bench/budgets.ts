@@ -8,7 +8,7 @@ export const BUDGETS = {
   /** A language's texts, each part by itself: it loads alone. */
   textsBytes: 25_000,
   stripBytes: 49_800,
-  /** What listens, with the first sound; the classifiers' weights are a quarter of it. */
+  /** What listens, with the first sound; the classifiers' weights are a fifth of it. */
   listeningBytes: 43_700,
   /** Solver and comparison once more, for the worker: not before an experiment is large. */
   answersBytes: 23_500,
