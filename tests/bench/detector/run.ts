@@ -2,7 +2,7 @@ import { fork } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { recordedCompany } from './recorded/recordedCompany.ts';
-import { recordedWorld } from './recorded/recordedWorld.ts';
+import { practisedWorld, recordedWorld } from './recorded/recordedWorld.ts';
 import { SoundFiles } from './recorded/soundFiles.ts';
 import type { SetName } from './recordingSet.ts';
 import { runPart, type PartOrder, type RecordingOutcome } from './runPart.ts';
@@ -10,6 +10,7 @@ import { printChecks, printFrequencies, printSlides } from './tables.ts';
 import { APART_CONDITIONS, SET_SEEDS } from './scenario.ts';
 import { variedWorld } from './variedWorld.ts';
 import { VOICES_OPTION, voicesOrEnd } from './voices/chooseVoices.ts';
+import type { Voices } from './voices/voices.ts';
 import { reportWorlds } from './worldReport.ts';
 import { folderWorld, ownWorld, type WorldEntry } from './worldSound.ts';
 
@@ -67,12 +68,7 @@ async function main(): Promise<void> {
         .flatMap(folderWorld),
       ...(values.sounds === undefined
         ? []
-        : recordedWorld(
-            Number(values.first),
-            Number(values.recorded),
-            chosen,
-            recordedCompany(new SoundFiles(values.sounds), 'tell'),
-          )),
+        : amidRecorded(values.sounds, values.first, values.recorded, chosen)),
     ];
     reportWorlds(entries, { list: values.list, competitors: !values['no-competitors'] });
     return;
@@ -98,6 +94,14 @@ async function main(): Promise<void> {
   if (bench && !values['no-checks'] && values.only === undefined) {
     printChecks(await collect(order(values.set === 'tune' ? 'check-tune' : 'check'), processes), values.list);
   }
+}
+
+/** Forks amid the half of the fetched sounds that nobody has learned from, in two kinds of hands. */
+function amidRecorded(folder: string, first: string, each: string, voices: Voices): WorldEntry[] {
+  const company = recordedCompany(new SoundFiles(folder), 'tell');
+  return [recordedWorld, practisedWorld].flatMap((world) =>
+    world(Number(first), Number(each), voices, company),
+  );
 }
 
 /** Shares the recordings among processes. */

@@ -64,24 +64,32 @@ export function variedWorld(first: number, each: number, voices: Voices): WorldE
 
 /** One recording of the varied world. */
 export function variedRecording(condition: VariedCondition, seed: number, voices: Voices): WorldEntry {
-  return {
-    world: VARIED_WORLD,
-    condition,
-    seed,
-    make: () => recordAmid(VARIED_WORLD, condition, seed, voices, COMPANY),
-  };
+  const scene = { world: VARIED_WORLD, condition, company: COMPANY, voices, hands: 'unpractised' } as const;
+  return recordingAmid(scene, seed);
 }
 
-/**
- * One recording of less practised hands, amid one kind of company or none.
- * @param condition  a name of the company's, with `-alone` where no fork sounds, or a condition of the varied world
- */
-export function recordAmid(
-  world: string,
-  condition: string,
+/** What recordings amid a company have in common. */
+export interface Scene {
+  readonly world: string;
+  /** A name of the company's, with `-alone` where no fork sounds, or a condition of the varied world. */
+  readonly condition: string;
+  readonly company: Company;
+  readonly voices: Voices;
+  /** The own simulator's hands, or such as slip, tremble and jerk more. */
+  readonly hands: 'practised' | 'unpractised';
+}
+
+/** One recording amid one kind of company, or none. */
+export const recordingAmid = (scene: Scene, seed: number): WorldEntry => ({
+  world: scene.world,
+  condition: scene.condition,
+  seed,
+  make: () => recordAmid(scene, seed),
+});
+
+function recordAmid(
+  { world, condition, company, voices, hands: skill }: Scene,
   seed: number,
-  voices: Voices,
-  company: Company,
 ): ReturnType<WorldEntry['make']> {
   const random = new Random(seed).branch(`${world} ${condition}`);
   const sampleRateHz = random.pick([44100, 48000]);
@@ -91,7 +99,8 @@ export function recordAmid(
   const fork = drawFork(random.branch('fork'));
   const hands = HANDS[condition] ?? random.pick(ANY_HANDS);
   const planned = planPerformance(random.branch('own'), hands, fork, durationS, controlHz, false);
-  const own = otherHands(random.branch('hands'), condition, planned, controlHz);
+  const own =
+    skill === 'practised' ? planned : otherHands(random.branch('hands'), condition, planned, controlHz);
   const tone = perform(random.branch('perform'), own, controlHz);
   const echoS = random.uniform(0.15, 0.9);
   const envelope = reverberateTone(random.branch('echo'), tone.envelope, echoS, random.uniform(3, 18));

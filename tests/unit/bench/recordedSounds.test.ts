@@ -6,7 +6,7 @@ import { between } from '../../bench/detector/interpolation.ts';
 import { rootMeanSquare } from '../../bench/detector/noises.ts';
 import { midiFile, variableLength } from '../../bench/detector/recorded/playedNotes.ts';
 import { recordedCompany } from '../../bench/detector/recorded/recordedCompany.ts';
-import { recordedWorld } from '../../bench/detector/recorded/recordedWorld.ts';
+import { practisedWorld, recordedWorld } from '../../bench/detector/recorded/recordedWorld.ts';
 import { CLIP_KINDS, CLIP_RATE_HZ, SoundFiles } from '../../bench/detector/recorded/soundFiles.ts';
 import { Random } from '../../bench/detector/random.ts';
 import { GENERATED_VOICES } from '../../bench/detector/voices/voices.ts';
@@ -82,6 +82,8 @@ describe('recorded sounds', () => {
     ]);
     expect(world[0].make().truth.passages.length).toBeGreaterThan(0);
     expect(world[2].make().truth.passages).toEqual([]);
+    const [practised] = practisedWorld(5, 1, GENERATED_VOICES, silent);
+    expect(practised.make().truth.passages.length).toBeGreaterThan(0);
   });
 });
 
