@@ -17,7 +17,7 @@ export type Half = 'learn' | 'tell';
 /** Sounds are decoded at this rate, Hz. */
 export const CLIP_RATE_HZ = 48_000;
 
-/** What is recorded of each kind: ends of paths without their extensions, as regular expressions. */
+/** What is recorded of each kind, by what its paths hold. */
 const CLIPS = {
   guitar: /samples\/guit_/,
   music: /asterisk\/moh\/|music\/(string|wind)\/|ambi_piano|ambi_choir/,
