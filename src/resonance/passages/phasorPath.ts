@@ -28,7 +28,8 @@ export interface PathPlace {
 /**
  * The way of the phasor past a resonance: 0 at the direct sound, 1 at the level's peak, and the imaginary part turned so
  * that a column that grows and one that shrinks go the same way round. A passage through a resonance of one pole draws
- * much of the same circle at whatever speed, loudness and phase; a hand, a voice or a note draws something else.
+ * much of the same circle, 1/(1 + ix) with x the distance in half widths, at whatever speed, loudness and phase; a hand, a
+ * voice or a note draws something else.
  * @returns PATH_LENGTH numbers within ±2, the real parts first; NaN at what isn't heard (yet)
  */
 export function phasorPath(view: ToneView, place: PathPlace): readonly number[] {

@@ -88,7 +88,7 @@ describe('recorded sounds', () => {
 });
 
 describe('a piece for sampled instruments', () => {
-  // Standard MIDI Files 1.0, table of variable-length quantities.
+  // Standard MIDI Files 1.0, table of variable-length quantities (from memory).
   it.each([
     [0x00, [0x00]],
     [0x40, [0x40]],

@@ -5,7 +5,7 @@ import type { Random } from '../random.ts';
 import { play, type Note, type Piece } from './playedNotes.ts';
 import { CLIP_KINDS, CLIP_RATE_HZ, type ClipKind, type Half, type SoundFiles } from './soundFiles.ts';
 
-/** General MIDI's instruments, from 0: other ones for each half. */
+/** General MIDI's instruments, from 0 (from memory): other ones for each half. */
 const GUITARS: Record<Half, readonly number[]> = {
   // Nylon and jazz; steel and clean electric.
   learn: [24, 26],

@@ -75,16 +75,15 @@ export class SoundFiles {
   clip(path: string): Float32Array {
     const known = this.decoded.get(path);
     if (known !== undefined) return known;
-    const samples = decode(['-i', path]);
+    const samples = decode(path);
     this.decoded.set(path, samples);
     return samples;
   }
 }
 
-/** What ffmpeg decodes, mono, at CLIP_RATE_HZ. @param from  its options for the input */
-export function decode(from: readonly string[]): Float32Array {
+function decode(path: string): Float32Array {
   const to = ['-ac', '1', '-ar', String(CLIP_RATE_HZ), '-f', 'f32le', '-'];
-  const { status, stdout, stderr } = spawnSync('ffmpeg', ['-v', 'error', ...from, ...to], {
+  const { status, stdout, stderr } = spawnSync('ffmpeg', ['-v', 'error', '-i', path, ...to], {
     maxBuffer: 2 ** 30,
   });
   if (status !== 0) throw new Error(`ffmpeg: ${stderr.toString()}`);

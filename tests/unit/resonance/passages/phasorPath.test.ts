@@ -9,23 +9,25 @@ const HALF_WIDTH = 100;
 /** Where the path is looked at, half widths from the middle. */
 const STATIONS = [-6, -4, -2.5, -1.6, -1, -0.5, 0.5, 1, 1.6, 2.5, 4, 6];
 
+interface Phasor {
+  readonly re: number;
+  readonly im: number;
+}
+
 interface Pass {
-  /** Of the direct sound and of the column at its loudest. */
+  /** The sound at so many half widths from the middle, in the order of time. */
+  readonly sound: (halfWidths: number) => Phasor;
   readonly directRe: number;
-  readonly columnRe: number;
-  readonly columnIm: number;
   /** +1: the column grows, −1: it shrinks. */
-  readonly direction: 1 | -1;
+  readonly direction?: 1 | -1;
   readonly lastIndex?: number;
 }
 
-/** A slow, even slide past a resonator of one pole: the direct sound and m e^{iθ} / (1 + ix). */
-function pathOf({ directRe, columnRe, columnIm, direction, lastIndex = 2 * MIDDLE - 1 }: Pass) {
+function pathOf({ sound, directRe, direction = 1, lastIndex = 2 * MIDDLE - 1 }: Pass) {
   const series = new ToneSeries(RATE_HZ, 50);
   for (let k = 0; k < 2 * MIDDLE; k += 1) {
-    const x = (direction * (k - MIDDLE)) / HALF_WIDTH;
-    const power = 1 + x * x;
-    series.pushValues([directRe + (columnRe + columnIm * x) / power], [(columnIm - columnRe * x) / power], 1);
+    const { re, im } = sound((k - MIDDLE) / HALF_WIDTH);
+    series.pushValues([re], [im], 1);
   }
   return phasorPath(viewOf(series, 0, series.length, 0), {
     middle: MIDDLE,
@@ -38,16 +40,25 @@ function pathOf({ directRe, columnRe, columnIm, direction, lastIndex = 2 * MIDDL
   });
 }
 
+/** A slow, even slide past a resonator of one pole beside a direct sound of 1: 1 + column / (1 + ix). */
+const slidePast =
+  (column: Phasor, direction: 1 | -1) =>
+  (halfWidths: number): Phasor => {
+    const x = direction * halfWidths;
+    const power = 1 + x * x;
+    return { re: 1 + (column.re + column.im * x) / power, im: (column.im - column.re * x) / power };
+  };
+
 describe('the path of the phasor past a resonance', () => {
-  // The response of a resonator of one pole, 1/(1 + ix) = (1 − ix)/(1 + x²): a circle (Fletcher & Rossing 1998, §1.6).
+  // A resonator of one pole answers with 1/(1 + ix) = (1 − ix)/(1 + x²), a circle (common practice, no source).
   const circle = [...STATIONS.map((x) => 1 / (1 + x * x)), ...STATIONS.map((x) => -x / (1 + x * x))];
 
   it.each([
-    ['a growing column', { directRe: 1, columnRe: 2, columnIm: 0, direction: 1 }],
-    ['a shrinking one', { directRe: 1, columnRe: 2, columnIm: 0, direction: -1 }],
-    ['a faint one at another phase', { directRe: 1, columnRe: 0.01, columnIm: 0.03, direction: 1 }],
-  ] as const)('is the same circle for %s', (_, pass) => {
-    const path = pathOf(pass);
+    ['a growing column', { re: 2, im: 0 }, 1],
+    ['a shrinking one', { re: 2, im: 0 }, -1],
+    ['a faint one at another phase', { re: 0.01, im: 0.03 }, 1],
+  ] as const)('is the same circle for %s', (_, column, direction) => {
+    const path = pathOf({ sound: slidePast(column, direction), directRe: 1, direction });
     expect(path).toHaveLength(PATH_LENGTH);
     path.forEach((value, i) => {
       expect(value).toBeCloseTo(circle[i], 3);
@@ -55,45 +66,17 @@ describe('the path of the phasor past a resonance', () => {
   });
 
   it('stays on the line of a tone that only grows louder and fainter again', () => {
-    const series = new ToneSeries(RATE_HZ, 50);
-    for (let k = 0; k < 2 * MIDDLE; k += 1) {
-      const x = (k - MIDDLE) / HALF_WIDTH;
-      series.pushValues([1 + 2 / (1 + x * x)], [0], 1);
-    }
-    const path = phasorPath(viewOf(series, 0, series.length, 0), {
-      middle: MIDDLE,
-      peakIndex: MIDDLE,
-      halfWidth: HALF_WIDTH,
-      direction: 1,
-      smoothingHalf: 2,
-      lastIndex: 2 * MIDDLE - 1,
-      direct: { re: 1, im: 0 },
-    });
+    const path = pathOf({ sound: (x) => ({ re: 1 + 2 / (1 + x * x), im: 0 }), directRe: 1 });
     expect(path.slice(STATIONS.length).every((value) => value === 0)).toBe(true);
     expect(path[5]).toBeCloseTo(0.8, 3);
   });
 
   it('is untold where it hasn’t been heard yet, and never further away than two diameters', () => {
-    const early = pathOf({
-      directRe: 1,
-      columnRe: 2,
-      columnIm: 0,
-      direction: 1,
-      lastIndex: MIDDLE + 1.2 * HALF_WIDTH,
-    });
+    const lastIndex = MIDDLE + 1.2 * HALF_WIDTH;
+    const early = pathOf({ sound: slidePast({ re: 2, im: 0 }, 1), directRe: 1, lastIndex });
     const untold = STATIONS.map((halfWidths) => halfWidths > 1.2);
     expect(early.map(Number.isNaN)).toEqual([...untold, ...untold]);
-    const series = new ToneSeries(RATE_HZ, 50);
-    for (let k = 0; k < 2 * MIDDLE; k += 1) series.pushValues([k < MIDDLE - 50 ? 9 : 1], [0], 1);
-    const far = phasorPath(viewOf(series, 0, series.length, 0), {
-      middle: MIDDLE,
-      peakIndex: MIDDLE,
-      halfWidth: HALF_WIDTH,
-      direction: 1,
-      smoothingHalf: 2,
-      lastIndex: 2 * MIDDLE - 1,
-      direct: { re: 0.5, im: 0 },
-    });
+    const far = pathOf({ sound: (x) => ({ re: x < -0.5 ? 9 : 1, im: 0 }), directRe: 0.5 });
     expect(Math.max(...far)).toBe(2);
   });
 });
